@@ -1,0 +1,271 @@
+import * as z from "zod";
+import { type Day, dayFromIso } from "../calendar/day.ts";
+
+/** The planner's choices, with their defaults filled in. Field names are the policy sheet's keys in camel case. */
+export interface Policy {
+  asOf: Day;
+  horizonMonths: number;
+  fiscalYearStarts: number;
+  endOfLifePercent: number;
+  primaryEndPercent: number;
+  packMaxAgeMonths: number | null;
+  packMaxCycles: number | null;
+  serviceLevel: number;
+  sparesPercent: number;
+  swapBeforeExpiryDays: number;
+  minLifeDays: number;
+  swapsPerMonth: number | null;
+  orderBeforeNeedDays: number;
+  holdingRatePerYear: number;
+  priceRisePerYear: number;
+  useLogFrom: Day | null;
+  /** Decimal text in major units of `currency`. */
+  budgetPerFiscalYear: string | null;
+  currency: string | null;
+  dateOrder: "dmy" | "mdy" | "ymd" | null;
+}
+
+/** One policy key: its words for people and the rule its value must meet. */
+export interface PolicyKey {
+  key: string;
+  field: keyof Policy;
+  unit: string;
+  /** As shown to people; "none" where there is none. */
+  default: string;
+  /** What a change does, one plain sentence. */
+  explains: string;
+  /** Reads the text of a cell or an option. */
+  schema: z.ZodType;
+}
+
+const number = (min: number, max: number) => z.coerce.number().min(min).max(max);
+const whole = (min: number, max: number) => z.coerce.number().int().min(min).max(max);
+const text = z.string().trim().min(1);
+const day = z.string().transform((value, context) => {
+  const found = dayFromIso(value.trim());
+  if (found === null) context.addIssue("a date as YYYY-MM-DD was expected");
+  return found;
+});
+
+const row = (
+  key: string,
+  field: keyof Policy,
+  unit: string,
+  byDefault: string,
+  explains: string,
+  schema: z.ZodType,
+): PolicyKey => ({ key, field, unit, default: byDefault, explains, schema });
+
+/** Every policy key in the order in which help, the page and the sheet show them. */
+export const POLICY_KEYS: readonly PolicyKey[] = [
+  row("as_of", "asOf", "date", "today", "The day from which everything is forecast.", day),
+  row(
+    "horizon_months",
+    "horizonMonths",
+    "months",
+    "36",
+    "How far ahead the plan looks; as-of's month is the first.",
+    whole(1, 360),
+  ),
+  row(
+    "fiscal_year_starts",
+    "fiscalYearStarts",
+    "month",
+    "1",
+    "The month (1 to 12) in which a fiscal year starts.",
+    whole(1, 12),
+  ),
+  row(
+    "end_of_life_percent",
+    "endOfLifePercent",
+    "% of rated capacity",
+    "80",
+    "A pack below this capacity is due for replacement.",
+    number(5, 100),
+  ),
+  row(
+    "primary_end_percent",
+    "primaryEndPercent",
+    "% left",
+    "10",
+    "A non-rechargeable battery below this charge is due.",
+    number(0, 100),
+  ),
+  row(
+    "pack_max_age_months",
+    "packMaxAgeMonths",
+    "months",
+    "none",
+    "Replace a pack at this age, whatever its capacity.",
+    whole(1, 600),
+  ),
+  row(
+    "pack_max_cycles",
+    "packMaxCycles",
+    "cycles",
+    "none",
+    "Replace a pack at this cycle count, whatever its capacity.",
+    whole(1, 20000),
+  ),
+  row(
+    "service_level",
+    "serviceLevel",
+    "share",
+    "0.95",
+    "The chance of no shortage that every order is sized for.",
+    z.coerce.number().gt(0).lt(1),
+  ),
+  row(
+    "spares_percent",
+    "sparesPercent",
+    "% of packs in use",
+    "0",
+    "Good packs kept on the shelf beside those in devices.",
+    number(0, 200),
+  ),
+  row(
+    "swap_before_expiry_days",
+    "swapBeforeExpiryDays",
+    "days",
+    "14",
+    "A dated unit is swapped this long before it expires.",
+    whole(0, 3650),
+  ),
+  row(
+    "min_life_days",
+    "minLifeDays",
+    "days",
+    "as the swap margin",
+    "A unit with less life left than this is not fitted from the shelf.",
+    whole(0, 3650),
+  ),
+  row(
+    "swaps_per_month",
+    "swapsPerMonth",
+    "visits a month",
+    "none",
+    "How many swap visits the team can make in a month.",
+    whole(1, 1_000_000),
+  ),
+  row(
+    "order_before_need_days",
+    "orderBeforeNeedDays",
+    "days",
+    "14",
+    "Orders arrive this long before they are needed.",
+    whole(0, 3650),
+  ),
+  row(
+    "holding_rate_per_year",
+    "holdingRatePerYear",
+    "share of price a year",
+    "0.1",
+    "What a unit on the shelf costs to keep for a year.",
+    number(0, 10),
+  ),
+  row("price_rise_per_year", "priceRisePerYear", "share a year", "0", "How fast prices rise.", number(-0.5, 10)),
+  row(
+    "use_log_from",
+    "useLogFrom",
+    "date",
+    "the log's first date",
+    "The day on which the use log starts to be complete.",
+    day,
+  ),
+  row(
+    "budget_per_fiscal_year",
+    "budgetPerFiscalYear",
+    "money",
+    "none",
+    "What may be spent in one fiscal year.",
+    text.regex(/^\d+(\.\d+)?$/),
+  ),
+  row("currency", "currency", "code", "the catalogue's", "The currency of budgets and totals.", text),
+  row(
+    "date_order",
+    "dateOrder",
+    "dmy, mdy or ymd",
+    "none",
+    "How to read dates in columns that do not settle their own order.",
+    z.enum(["dmy", "mdy", "ymd"]),
+  ),
+];
+
+/** A policy of defaults only. */
+export function defaultPolicy(asOf: Day): Policy {
+  return {
+    asOf,
+    horizonMonths: 36,
+    fiscalYearStarts: 1,
+    endOfLifePercent: 80,
+    primaryEndPercent: 10,
+    packMaxAgeMonths: null,
+    packMaxCycles: null,
+    serviceLevel: 0.95,
+    sparesPercent: 0,
+    swapBeforeExpiryDays: 14,
+    minLifeDays: 14,
+    swapsPerMonth: null,
+    orderBeforeNeedDays: 14,
+    holdingRatePerYear: 0.1,
+    priceRisePerYear: 0,
+    useLogFrom: null,
+    budgetPerFiscalYear: null,
+    currency: null,
+    dateOrder: null,
+  };
+}
+
+/** One choice as text, from a sheet or an option. */
+export interface PolicyChoice {
+  key: string;
+  value: string;
+}
+
+/** What `resolvePolicy` could not use, with why. */
+export interface PolicyProblem extends PolicyChoice {
+  message: string;
+  fix: string;
+}
+
+/**
+ * Fills a policy from choices; later choices win over earlier ones, all win over the defaults.
+ *
+ * @param choices  from the weakest to the strongest: sheet rows, then `--policy`, then options
+ * @param today    as-of where no choice names it
+ * @returns the policy and every choice that was not used
+ */
+export function resolvePolicy(
+  choices: readonly PolicyChoice[],
+  today: Day,
+): { policy: Policy; problems: PolicyProblem[] } {
+  const problems: PolicyProblem[] = [];
+  const chosen: Partial<Record<keyof Policy, unknown>> = {};
+  for (const { key, value } of choices) {
+    const known = POLICY_KEYS.find((candidate) => candidate.key === key.trim().toLowerCase());
+    if (!known) {
+      problems.push({
+        key,
+        value,
+        message: `"${key}" is no policy key.`,
+        fix: `Use one of ${POLICY_KEYS.map((k) => k.key).join(", ")}.`,
+      });
+      continue;
+    }
+    if (value.trim() === "") continue;
+    const read = known.schema.safeParse(value);
+    if (!read.success) {
+      problems.push({
+        key,
+        value,
+        message: `"${value}" cannot be used for ${known.key}: ${read.error.issues[0]?.message ?? "not understood"}.`,
+        fix: `Give ${known.key} as ${known.unit}; the default is ${known.default}.`,
+      });
+      continue;
+    }
+    chosen[known.field] = read.data;
+  }
+  const policy = { ...defaultPolicy(today), ...chosen } as Policy;
+  if (chosen.minLifeDays === undefined) policy.minLifeDays = policy.swapBeforeExpiryDays;
+  return { policy, problems };
+}

@@ -1,0 +1,56 @@
+import type { Basis, CapacityBand, DateBand, FadeGroup, ForecastKind } from "../fade/types.ts";
+import type { PackRow } from "../fleet/rows.ts";
+
+/** What ends a pack's life. `age`, `cycles`, `use-by` and `service-life` are limits set by policy or catalogue. */
+export type EndCause = "fade" | "failed-test" | "failure" | "age" | "cycles" | "use-by" | "service-life";
+
+/** Cause as demand counts it. */
+export type PackCause = "fade" | "limit" | "failure";
+
+/** The life of one pack in service (its end is a need). Month arrays start at as-of's month. */
+export interface PackLife {
+  pack: PackRow;
+  item: string;
+  /** The site of the pack, else of its device. */
+  site: string | null;
+  basis: Basis;
+  /** Capacity readings used. */
+  readings: number;
+  capacityNow: CapacityBand | null;
+  /** Capacity at each month's end, as a fraction of rated; empty where there is no fade forecast. */
+  path: { p10: number[]; p50: number[]; p90: number[] };
+  /** Fade alone. */
+  belowBy: DateBand & { kind: ForecastKind };
+  /** Any cause. */
+  replaceBy: DateBand & { kind: ForecastKind; because: EndCause | null; note: string | null };
+  /** Chance that the pack is due from any cause by each month's end, non-decreasing, averaged over draws. */
+  dueChance: Float64Array;
+  /** Expected first replacements falling in each month, split by cause; the three add up to dueChance's steps. */
+  causes: Record<PackCause, Float64Array>;
+  /** One plain sentence with the forecast's figures. */
+  says: string;
+}
+
+/**
+ * Forecast lives of all packs. Uncertainty that packs share (an item's curve, the model's error) is carried
+ * by `draws` equally likely draws: given a draw, packs are independent.
+ */
+export interface LifeForecast {
+  months: number;
+  draws: number;
+  packs: PackLife[];
+  /** Shelf stock: no device, in_service, cycles or tests. A stock pack serves one need and makes none. */
+  stock: PackRow[];
+  /**
+   * Fills `into` (length draws * months, draw-major) with the chance that pack `index` of `packs` is due from
+   * any cause by each month's end, given the draw.
+   */
+  dueByDraw(index: number, into: Float64Array): void;
+  /**
+   * Fills `into` (length draws * (months + 1), draw-major) with the chance that a new pack of the item is due
+   * within m months of entering service, m = 0..months, given the draw. Entry m = 0 is 0.
+   */
+  newPackDueByDraw(item: string, into: Float64Array): void;
+  fadeGroups: FadeGroup[];
+  cautions: string[];
+}

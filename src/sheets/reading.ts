@@ -1,0 +1,50 @@
+import type { Finding, SetAsideRow } from "../fleet/finding.ts";
+import type { Fleet } from "../fleet/rows.ts";
+
+/** A file as handed over by the caller: its own name (no path) and its bytes. */
+export interface SheetFile {
+  name: string;
+  bytes: Uint8Array;
+}
+
+/** How one column was read. Columns are 1-based. */
+export interface ReadColumn {
+  column: number;
+  header: string | null;
+  group: string | null;
+  kind: string | null;
+  field: string | null;
+  by: "header" | "contents" | "mapping" | null;
+  dateOrder: "dmy" | "mdy" | "ymd" | null;
+}
+
+/** One table found in a file. rows = used + setAside, always. */
+export interface ReadTable {
+  file: string;
+  sheet: string | null;
+  /** 1-based within the file's tab. */
+  table: number;
+  kinds: string[];
+  headerLines: number[];
+  rows: number;
+  used: number;
+  setAside: number;
+  sha256: string;
+  columns: ReadColumn[];
+}
+
+/** A file that could not be read at all. */
+export interface RefusedFile {
+  file: string;
+  code: string;
+  message: string;
+}
+
+/** Everything that came of reading the inputs. */
+export interface Reading {
+  fleet: Fleet;
+  inputs: ReadTable[];
+  findings: Finding[];
+  setAside: SetAsideRow[];
+  refused: RefusedFile[];
+}

@@ -1,0 +1,42 @@
+import type { Day } from "../calendar/day.ts";
+import type { Month } from "../calendar/month.ts";
+import type { DatedStockRow } from "../fleet/rows.ts";
+
+/** One row of dated stock with its forecast. */
+export interface DatedUnit {
+  row: DatedStockRow;
+  /** True where the place is a device: the units are installed and their end is a need. */
+  installed: boolean;
+  /** Expiry less the swap margin (opened gel: by opened_days, if sooner). */
+  swapBy: Day;
+  /** Expected share of the row's units used before swapBy, 0 to 1. */
+  chanceUsed: number;
+}
+
+/** A month in which far more units of an item fall due than an even spread would bring. */
+export interface CrowdedMonth {
+  item: string;
+  month: Month;
+  units: number;
+  evenShare: number;
+  /** Chance of such a crowd, or a larger one, in any month if deliveries had fallen evenly. */
+  pValue: number;
+  span: { from: Month; to: Month };
+  lots: string[];
+  places: number;
+  says: string;
+}
+
+/** Units that can serve needs: on a shelf (dated stock in a store, spare packs) or on order. */
+export interface UsableLot {
+  item: string;
+  quantity: number;
+  /** As-of for what is on the shelf; the arrival day for what is on order. */
+  availableFrom: Day;
+  /** Last day on which a unit may still be fitted; null = no limit. */
+  usableUntil: Day | null;
+  place: string | null;
+  origin: "shelf" | "on-order";
+  /** Lot, serial or order number. */
+  reference: string | null;
+}
