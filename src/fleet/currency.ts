@@ -1,0 +1,14 @@
+// Currencies whose minor unit is not a hundredth: ISO 4217, list one (from memory).
+const NO_MINOR_UNIT = "BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV XAF XOF XPF".split(" ");
+const THOUSANDTHS = "BHD IQD JOD KWD LYD OMR TND".split(" ");
+
+/**
+ * Decimal digits of a currency's minor unit: 2 for EUR, 0 for JPY, 3 for KWD; 2 for a code that is not known.
+ *
+ * @see ISO 4217, minor units
+ */
+export function minorDigits(currency: string): number {
+  const code = currency.trim().toUpperCase();
+  if (NO_MINOR_UNIT.includes(code)) return 0;
+  return THOUSANDTHS.includes(code) ? 3 : 2;
+}
