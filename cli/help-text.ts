@@ -1,0 +1,51 @@
+/** What each verb answers, and two examples that lead its help. */
+export const VERB_HELP: Record<string, { answers: string; examples: string[] }> = {
+  plan: {
+    answers: "everything: a summary on stdout, the plan's files in --out",
+    examples: [
+      "wanecast plan sheets/ --out out",
+      "wanecast plan sheets/ --as-of 2026-11-01 --policy service_level=0.98",
+    ],
+  },
+  check: {
+    answers: "how each sheet and column was read, and every finding; nothing is forecast",
+    examples: ["wanecast check sheets/", "wanecast check packs.csv --json --fail-on set-aside"],
+  },
+  packs: {
+    answers: "which batteries are due, when, why, how sure",
+    examples: ["wanecast packs sheets/", "wanecast packs packs.csv tests.csv catalogue.csv --json"],
+  },
+  dates: {
+    answers: "dated stock by month, and the crowded months",
+    examples: ["wanecast dates sheets/", "wanecast dates sheets/ --policy swap_before_expiry_days=30"],
+  },
+  orders: {
+    answers: "the procurement schedule and the budget",
+    examples: ["wanecast orders sheets/", "wanecast orders sheets/ --out out --fail-on late"],
+  },
+  page: {
+    answers: "the self-contained chart page with the plan inside",
+    examples: ["wanecast page sheets/ --out out", "wanecast page sheets/ > page.html"],
+  },
+  sample: {
+    answers: "the invented fleet's sheets, to try all this on",
+    examples: ["wanecast sample sheets", "wanecast sample sheets && wanecast plan sheets --out out"],
+  },
+};
+
+/** Policy keys, for help without loading the engine; a test holds the list to the engine's own. */
+export const POLICY_HELP = `
+Policy keys (--policy KEY=VALUE, or a sheet with the columns key and value):
+  as_of, horizon_months, fiscal_year_starts, end_of_life_percent, primary_end_percent,
+  pack_max_age_months, pack_max_cycles, service_level, spares_percent, swap_before_expiry_days,
+  min_life_days, swaps_per_month, order_before_need_days, holding_rate_per_year,
+  price_rise_per_year, use_log_from, budget_per_fiscal_year, currency, date_order
+
+Exit codes: 0 done, 1 our fault, 2 usage, 3 input refused, 4 a --fail-on condition met.`;
+
+/** Stands under the program's help. */
+export const CAUTION_HELP = `
+Start with:  wanecast sample sheets && wanecast plan sheets --out out
+
+A planning aid only: it never says that a device is safe to use.
+Exit codes: 0 done, 1 our fault, 2 usage, 3 input refused, 4 a --fail-on condition met.`;

@@ -1,0 +1,49 @@
+import {
+  dayFromIso,
+  isoFromDay,
+  type Policy,
+  policyChoicesIn,
+  type Reading,
+  readSheets,
+  resolvePolicy,
+} from "../src/index.ts";
+import { InputRefused } from "./exit-codes.ts";
+import { policyOptions } from "./policy-options.ts";
+import { note } from "./print.ts";
+import { readInputs } from "./read-inputs.ts";
+import { todayIso } from "./today.ts";
+import type { SheetOptions } from "./verb-options.ts";
+
+/** What came of the inputs: the fleet as read, the policy in force, and the paths that were read. */
+export interface LoadedFleet {
+  reading: Reading;
+  policy: Policy;
+  paths: string[];
+}
+
+/** Reads the inputs under the policy of sheet and command line. Refused files are in the reading. */
+export function loadFleet(inputs: readonly string[], options: SheetOptions): LoadedFleet {
+  const fromOptions = policyOptions(options);
+  const { files, refused, paths } = readInputs(inputs);
+  const today = dayFromIso(todayIso()) ?? 0;
+  const choices = [...policyChoicesIn(files), ...fromOptions];
+  const { policy } = resolvePolicy(choices, today);
+  if (!choices.some(({ key, value }) => key.trim().toLowerCase() === "as_of" && dayFromIso(value.trim()) !== null)) {
+    note(`As of today, ${isoFromDay(today)}; --as-of DATE plans from another day.`);
+  }
+  const reading = readSheets(files, { asOf: policy.asOf, dateOrder: policy.dateOrder });
+  return { reading: { ...reading, refused: [...refused, ...reading.refused] }, policy, paths };
+}
+
+/**
+ * Stops where a file was refused or no table was found: a plan that misses a sheet buys wrongly.
+ *
+ * @throws InputRefused
+ */
+export function requireWholeReading({ inputs, refused }: Reading): void {
+  if (refused.length > 0) {
+    throw new InputRefused(refused.map(({ file, code, message }) => `${file}: ${message} [${code}]`).join("\n"));
+  }
+  if (inputs.length === 0)
+    throw new InputRefused("No table was found in the inputs; `wanecast check` says how each was read.");
+}

@@ -1,0 +1,39 @@
+#!/usr/bin/env node
+import { CommanderError } from "commander";
+import { EXIT, InputRefused, UsageError } from "./exit-codes.ts";
+import { note } from "./print.ts";
+import { makeProgram } from "./program.ts";
+
+run(process.argv);
+
+/** Parses, runs, and is the one place where an error becomes an exit code. */
+async function run(argv: string[]): Promise<void> {
+  process.stdout.on("error", leaveQuietly);
+  try {
+    await makeProgram().parseAsync(argv);
+  } catch (error) {
+    process.exitCode = exitCodeOf(error);
+  }
+}
+
+function exitCodeOf(error: unknown): number {
+  // commander has printed its message or the help already
+  if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.done : EXIT.usage;
+  if (error instanceof UsageError) {
+    note(`error: ${error.message}`);
+    return EXIT.usage;
+  }
+  if (error instanceof InputRefused) {
+    note(`Refused:\n${error.message}`);
+    return EXIT.inputRefused;
+  }
+  const [line = "unknown"] = String(error instanceof Error ? error.message : error).split("\n");
+  note(`Our fault, not yours: ${line}. Please report this with the command that you gave.`);
+  return EXIT.ourFault;
+}
+
+/** The reader of a pipe may leave early (head, less); anything else is an error. */
+function leaveQuietly(error: NodeJS.ErrnoException): void {
+  if (error.code === "EPIPE") process.exit(EXIT.done);
+  throw error;
+}

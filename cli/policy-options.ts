@@ -1,0 +1,24 @@
+import type { PolicyChoice } from "../src/index.ts";
+import { resolvePolicy } from "../src/index.ts";
+import { UsageError } from "./exit-codes.ts";
+import type { SheetOptions } from "./verb-options.ts";
+
+/**
+ * The policy choices of the command line, the weaker first: `--policy`, then the options of their own.
+ *
+ * @throws UsageError where a key is unknown or a value cannot be used
+ */
+export function policyOptions({ asOf, policy, dateOrder }: SheetOptions): PolicyChoice[] {
+  const choices: PolicyChoice[] = (policy ?? []).map(parsePair);
+  if (asOf !== undefined) choices.push({ key: "as_of", value: asOf });
+  if (dateOrder !== undefined) choices.push({ key: "date_order", value: dateOrder });
+  const [problem] = resolvePolicy(choices, 0).problems;
+  if (problem) throw new UsageError(`${problem.message} ${problem.fix}`);
+  return choices;
+}
+
+function parsePair(text: string): PolicyChoice {
+  const at = text.indexOf("=");
+  if (at < 1) throw new UsageError(`--policy takes KEY=VALUE, such as horizon_months=24, not "${text}".`);
+  return { key: text.slice(0, at).trim(), value: text.slice(at + 1).trim() };
+}

@@ -1,0 +1,80 @@
+import { Command } from "commander";
+import { version } from "../package.json";
+import { CAUTION_HELP, POLICY_HELP, VERB_HELP } from "./help-text.ts";
+import { addOutputOptions, addSheetOptions, type FailCondition, type VerbOptions } from "./verb-options.ts";
+
+const PLAN_CONDITIONS: readonly FailCondition[] = ["late", "short", "set-aside", "warning"];
+const CHECK_CONDITIONS: readonly FailCondition[] = ["set-aside", "warning"];
+
+/** The command line: verbs and options. Each verb's code, with the engine behind it, loads only when it runs. */
+export function makeProgram(): Command {
+  const program = new Command("wanecast")
+    .description(
+      "Foresight over a fleet of emergency devices: which batteries fade, which supplies expire, what to order by which day.",
+    )
+    .version(version, "-V, --version", "print the version")
+    .helpOption("-h, --help", "print help")
+    .addHelpText("after", CAUTION_HELP)
+    .exitOverride();
+
+  sheetVerb(
+    program,
+    "plan",
+    "plan.json, orders.csv, packs.csv, set-aside.csv and page.html",
+    PLAN_CONDITIONS,
+    async () => (await import("./verbs/plan.ts")).runPlan,
+  );
+  sheetVerb(
+    program,
+    "check",
+    "check.json and set-aside.csv",
+    CHECK_CONDITIONS,
+    async () => (await import("./verbs/check.ts")).runCheck,
+  );
+  sheetVerb(program, "packs", "packs.csv", PLAN_CONDITIONS, async () => (await import("./verbs/packs.ts")).runPacks);
+  sheetVerb(program, "dates", "dates.csv", PLAN_CONDITIONS, async () => (await import("./verbs/dates.ts")).runDates);
+  sheetVerb(
+    program,
+    "orders",
+    "orders.csv",
+    PLAN_CONDITIONS,
+    async () => (await import("./verbs/orders.ts")).runOrders,
+  );
+
+  addSheetOptions(verb(program, "page").argument("<input...>", INPUTS))
+    .option("--out <folder>", "write page.html into this folder (default: print it on stdout)")
+    .addHelpText("after", POLICY_HELP)
+    .action(async (inputs: string[], options: VerbOptions) =>
+      (await import("./verbs/page.ts")).runPage(inputs, options),
+    );
+
+  verb(program, "sample")
+    .argument("<folder>", "folder to write into; made where it is missing")
+    .action(async (folder: string) => (await import("./verbs/sample.ts")).runSample(folder));
+  return program;
+}
+
+const INPUTS = "sheets (.csv, .tsv), folders of them, or - for standard input";
+
+type RunVerb = (inputs: readonly string[], options: VerbOptions) => Promise<void>;
+
+function sheetVerb(
+  program: Command,
+  name: string,
+  written: string,
+  conditions: readonly FailCondition[],
+  load: () => Promise<RunVerb>,
+): void {
+  const command = addSheetOptions(verb(program, name).argument("<input...>", INPUTS));
+  addOutputOptions(command, written, conditions)
+    .addHelpText("after", POLICY_HELP)
+    .action(async (inputs: string[], options: VerbOptions) => (await load())(inputs, options));
+}
+
+function verb(program: Command, name: string): Command {
+  const help = VERB_HELP[name];
+  return program
+    .command(name)
+    .description(help?.answers ?? "")
+    .addHelpText("before", `Examples:\n${(help?.examples ?? []).map((line) => `  ${line}`).join("\n")}\n`);
+}

@@ -1,0 +1,68 @@
+import { readdirSync, readFileSync, statSync } from "node:fs";
+import { basename, join } from "node:path";
+import type { RefusedFile, SheetFile } from "../src/index.ts";
+import { UsageError } from "./exit-codes.ts";
+
+/** What was found under the inputs named on the command line. */
+export interface InputFiles {
+  files: SheetFile[];
+  refused: RefusedFile[];
+  /** Full paths of what was read, so that no output is written over an input. */
+  paths: string[];
+}
+
+/** Bytes that a file may have. */
+const LARGEST_FILE = 256 * 1024 * 1024;
+
+/** Reads files, folders (their files, not their folders) and `-`, the standard input. Never throws for a bad file. */
+export function readInputs(inputs: readonly string[]): InputFiles {
+  if (inputs.filter((input) => input === "-").length > 1)
+    throw new UsageError("Standard input (-) can be read once only.");
+  const found: InputFiles = { files: [], refused: [], paths: [] };
+  for (const input of inputs) {
+    if (input === "-") readFile(0, "-", found);
+    else if (isFolder(input)) readFolder(input, found);
+    else readFile(input, basename(input), found);
+  }
+  return found;
+}
+
+function isFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
+}
+
+function readFolder(folder: string, found: InputFiles): void {
+  const entries = readdirSync(folder, { withFileTypes: true })
+    .filter((entry) => !entry.isDirectory())
+    .map((entry) => entry.name)
+    .sort();
+  for (const name of entries) readFile(join(folder, name), name, found);
+}
+
+function readFile(path: string | 0, name: string, found: InputFiles): void {
+  try {
+    if (path !== 0) {
+      const { size } = statSync(path);
+      if (size > LARGEST_FILE) {
+        found.refused.push({
+          file: name,
+          code: "too-large",
+          message: "The file is over 256 MB; split it by year or site.",
+        });
+        return;
+      }
+      found.paths.push(path);
+    }
+    found.files.push({ name, bytes: new Uint8Array(readFileSync(path)) });
+  } catch (error) {
+    found.refused.push({ file: name, ...whyUnreadable(error) });
+  }
+}
+
+function whyUnreadable(error: unknown): { code: string; message: string } {
+  const code = (error as NodeJS.ErrnoException).code ?? "";
+  if (code === "ENOENT") return { code: "not-found", message: "There is no such file or folder." };
+  if (code === "EACCES" || code === "EPERM")
+    return { code: "no-permission", message: "The file may not be read; check its permissions." };
+  return { code: "unreadable", message: `The file could not be read (${code || String(error)}).` };
+}

@@ -1,0 +1,68 @@
+import { type Command, InvalidArgumentError, Option } from "commander";
+
+/** Options of the verbs that read sheets, as given. */
+export interface SheetOptions {
+  asOf?: string;
+  policy?: string[];
+  dateOrder?: string;
+}
+
+/** Options of the verbs that print. */
+export interface VerbOptions extends SheetOptions {
+  json?: boolean;
+  out?: string;
+  failOn?: FailCondition[];
+}
+
+/** Conditions that `--fail-on` knows, with what each means. */
+export const FAIL_CONDITIONS = {
+  late: "an order-by date has already passed",
+  short: "half a device or more is expected short in some month although the schedule is followed",
+  "set-aside": "a row was set aside",
+  warning: "a finding is a warning or an error",
+} as const;
+
+export type FailCondition = keyof typeof FAIL_CONDITIONS;
+
+/** Adds the options that say how sheets are read. */
+export function addSheetOptions(command: Command): Command {
+  return command
+    .option("--as-of <date>", "the day to plan from, YYYY-MM-DD (default: the policy sheet's, else today)")
+    .option("--policy <key=value>", "a policy value that wins over the sheet's; may be repeated", collect)
+    .addOption(
+      new Option(
+        "--date-order <order>",
+        "how to read dates in columns that do not settle their own day/month order",
+      ).choices(["dmy", "mdy", "ymd"]),
+    );
+}
+
+/** Adds the options that say what comes out; `conditions` are those that the verb can judge. */
+export function addOutputOptions(command: Command, written: string, conditions: readonly FailCondition[]): Command {
+  const meanings = conditions.map((condition) => `${condition} (${FAIL_CONDITIONS[condition]})`).join(", ");
+  return command
+    .option("--json", "print JSON on stdout and nothing else")
+    .option("--out <folder>", `write ${written} into this folder`)
+    .option(
+      "--fail-on <condition>",
+      `exit with 4 if met: ${meanings}; may be repeated`,
+      (value: string, earlier: FailCondition[] | undefined) => collectConditions(value, earlier, conditions),
+    );
+}
+
+function collect(value: string, earlier: string[] | undefined): string[] {
+  return [...(earlier ?? []), value];
+}
+
+function collectConditions(
+  value: string,
+  earlier: FailCondition[] | undefined,
+  allowed: readonly FailCondition[],
+): FailCondition[] {
+  const named = value.split(",").map((name) => {
+    const condition = allowed.find((known) => known === name.trim());
+    if (condition === undefined) throw new InvalidArgumentError(`Allowed choices are ${allowed.join(", ")}.`);
+    return condition;
+  });
+  return [...(earlier ?? []), ...named];
+}

@@ -1,0 +1,19 @@
+import { jsonChunks, ordersCsv, ordersText } from "../../src/index.ts";
+import { failOn } from "../fail-on.ts";
+import { loadPlan } from "../load-plan.ts";
+import { planPart } from "../plan-part.ts";
+import { note, print, stdoutSetting } from "../print.ts";
+import type { VerbOptions } from "../verb-options.ts";
+import { writeFiles } from "../write-files.ts";
+
+/** The procurement schedule and the budget. */
+export async function runOrders(inputs: readonly string[], options: VerbOptions): Promise<void> {
+  const { reading, plan, paths } = loadPlan(inputs, options);
+  if (options.out !== undefined) {
+    writeFiles(options.out, [{ name: "orders.csv", chunks: [ordersCsv(plan)] }], paths);
+    note(`Written to ${options.out}: orders.csv.`);
+  }
+  const json = () => jsonChunks(planPart(plan, ["demand", "orders", "budget", "short"]));
+  await print(options.json ? json() : [ordersText(plan, stdoutSetting())]);
+  failOn(options.failOn ?? [], reading, plan);
+}

@@ -1,0 +1,19 @@
+import { jsonChunks, packsCsv, packsText } from "../../src/index.ts";
+import { failOn } from "../fail-on.ts";
+import { loadPlan } from "../load-plan.ts";
+import { planPart } from "../plan-part.ts";
+import { note, print, stdoutSetting } from "../print.ts";
+import type { VerbOptions } from "../verb-options.ts";
+import { writeFiles } from "../write-files.ts";
+
+/** Which batteries are due, when, why and how sure. */
+export async function runPacks(inputs: readonly string[], options: VerbOptions): Promise<void> {
+  const { reading, plan, paths } = loadPlan(inputs, options);
+  if (options.out !== undefined) {
+    writeFiles(options.out, [{ name: "packs.csv", chunks: [packsCsv(plan)] }], paths);
+    note(`Written to ${options.out}: packs.csv.`);
+  }
+  const json = () => jsonChunks(planPart(plan, ["fadeGroups", "packs"]));
+  await print(options.json ? json() : [packsText(plan, stdoutSetting())]);
+  failOn(options.failOn ?? [], reading, plan);
+}

@@ -1,0 +1,19 @@
+import { embedInPage } from "../../src/index.ts";
+import { UsageError } from "../exit-codes.ts";
+import { loadPlan } from "../load-plan.ts";
+import { pageTemplate } from "../page-template.ts";
+import { note, print } from "../print.ts";
+import type { VerbOptions } from "../verb-options.ts";
+import { writeFiles } from "../write-files.ts";
+
+/** The self-contained chart page with the plan and the fleet's rows inside, into --out or onto stdout. */
+export async function runPage(inputs: readonly string[], options: VerbOptions): Promise<void> {
+  if (options.out === undefined && process.stdout.isTTY) {
+    throw new UsageError("The page is too long for a terminal: give --out FOLDER, or redirect the output into a file.");
+  }
+  const { reading, plan, paths } = loadPlan(inputs, options);
+  const page = embedInPage(pageTemplate(), plan, reading);
+  if (options.out === undefined) return print([page]);
+  writeFiles(options.out, [{ name: "page.html", chunks: [page] }], paths);
+  note(`Written to ${options.out}: page.html. It holds the fleet's rows: pass it on as you would the sheets.`);
+}

@@ -1,0 +1,28 @@
+import { embedInPage, ordersCsv, packsCsv, setAsideCsv, summaryText, writePlanJson } from "../../src/index.ts";
+import { failOn } from "../fail-on.ts";
+import { type LoadedPlan, loadPlan } from "../load-plan.ts";
+import { pageTemplate } from "../page-template.ts";
+import { note, print, stdoutSetting } from "../print.ts";
+import type { VerbOptions } from "../verb-options.ts";
+import { type OutFile, writeFiles } from "../write-files.ts";
+
+/** Everything: the summary on stdout, the plan's files in --out. */
+export async function runPlan(inputs: readonly string[], options: VerbOptions): Promise<void> {
+  const loaded = loadPlan(inputs, options);
+  const { reading, plan, paths } = loaded;
+  const files = options.out === undefined ? [] : planFiles(loaded);
+  if (options.out !== undefined) writeFiles(options.out, files, paths);
+  await print(options.json ? writePlanJson(plan) : [summaryText(plan, stdoutSetting())]);
+  if (options.out !== undefined) note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);
+  failOn(options.failOn ?? [], reading, plan);
+}
+
+function planFiles({ reading, plan }: LoadedPlan): OutFile[] {
+  return [
+    { name: "plan.json", chunks: writePlanJson(plan) },
+    { name: "orders.csv", chunks: [ordersCsv(plan)] },
+    { name: "packs.csv", chunks: [packsCsv(plan)] },
+    { name: "set-aside.csv", chunks: [setAsideCsv(reading.setAside)] },
+    { name: "page.html", chunks: [embedInPage(pageTemplate(), plan, reading)] },
+  ];
+}

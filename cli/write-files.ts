@@ -1,0 +1,49 @@
+import { closeSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { UsageError } from "./exit-codes.ts";
+
+/** A file to be written: its name and its text in chunks. */
+export interface OutFile {
+  name: string;
+  chunks: Iterable<string>;
+}
+
+/**
+ * Writes files into a folder, whole or not at all: everything goes into temporary names first and is renamed
+ * when all of it stands.
+ *
+ * @param inputs  paths that were read; none of them is written over
+ * @throws UsageError where an output would replace an input
+ */
+export function writeFiles(folder: string, files: readonly OutFile[], inputs: readonly string[]): void {
+  const read = new Set(inputs.map((path) => resolve(path)));
+  const replaced = files.find(({ name }) => read.has(resolve(folder, name)));
+  if (replaced)
+    throw new UsageError(`--out ${folder} would write over the input ${replaced.name}; choose another folder.`);
+  mkdirSync(folder, { recursive: true });
+  const written: { temporary: string; path: string }[] = [];
+  try {
+    for (const { name, chunks } of files) {
+      const temporary = join(folder, `.${name}.${process.pid}.part`);
+      written.push({ temporary, path: join(folder, name) });
+      writeChunks(temporary, chunks);
+    }
+    for (const { temporary, path } of written) renameSync(temporary, path);
+  } finally {
+    for (const { temporary } of written) rmSync(temporary, { force: true });
+  }
+}
+
+function writeChunks(path: string, chunks: Iterable<string>): void {
+  const file = openSync(path, "w");
+  try {
+    for (const chunk of chunks) writeWhole(file, Buffer.from(chunk, "utf8"));
+  } finally {
+    closeSync(file);
+  }
+}
+
+/** A write may take a part only. */
+function writeWhole(file: number, bytes: Buffer): void {
+  for (let done = 0; done < bytes.length; ) done += writeSync(file, bytes, done);
+}

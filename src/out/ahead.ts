@@ -1,0 +1,39 @@
+import { counted } from "./count-text.ts";
+import { firstYearEnd, planMonth } from "./horizon-text.ts";
+import type { Plan } from "./plan-schema.ts";
+
+/**
+ * What lies ahead in a sentence or two that can be read out: what the first year will need at P50 (the sum
+ * of the items' own), what is late and which order leaves next.
+ */
+export function aheadText(plan: Plan): string {
+  const last = firstYearEnd(plan);
+  const packItems = new Set(plan.packs.map((pack) => pack.item));
+  let packs = 0;
+  let units = 0;
+  for (const row of plan.demand) {
+    const likely = row.cumulative.p50[last] ?? 0;
+    if (packItems.has(row.item)) packs += likely;
+    else units += likely;
+  }
+  const needs = [
+    ...(packItems.size > 0 ? [counted(packs, "pack")] : []),
+    ...(units > 0 || packItems.size === 0 ? [counted(units, "dated or consumable unit")] : []),
+  ].join(" and ");
+  return `By the end of ${planMonth(plan, last)} you will likely need ${needs}. ${ordersAhead(plan)}`;
+}
+
+function ordersAhead(plan: Plan): string {
+  if (plan.orders.length === 0) return "Nothing has to be ordered.";
+  const late = plan.orders.filter((line) => line.late);
+  const next = plan.orders.find((line) => !line.late);
+  const sentences: string[] = [];
+  if (late.length > 0) {
+    sentences.push(`${counted(late.length, "order line is", "order lines are")} late and should leave today.`);
+  }
+  if (next !== undefined) {
+    const which = late.length > 0 ? "The next order" : "The first order";
+    sentences.push(`${which} must leave by ${next.orderBy}.`);
+  }
+  return sentences.join(" ");
+}

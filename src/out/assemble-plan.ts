@@ -1,0 +1,57 @@
+import { isoFromDay } from "../calendar/day.ts";
+import { monthOfDay, monthText } from "../calendar/month.ts";
+import type { ItemDemand } from "../demand/types.ts";
+import type { Policy } from "../fleet/policy.ts";
+import type { LifeForecast } from "../life/types.ts";
+import type { OrderSchedule } from "../orders/types.ts";
+import type { Reading } from "../sheets/reading.ts";
+import type { ShortMonth } from "../short/types.ts";
+import type { CrowdedMonth, DatedUnit } from "../supplies/types.ts";
+import { STANDING_CAUTIONS } from "./cautions.ts";
+import { ENGINE } from "./engine.ts";
+import { crowdedRows, datedRows } from "./plan-dated.ts";
+import { demandRows } from "./plan-demand.ts";
+import { findingRows, inputRows, policyRecord } from "./plan-head.ts";
+import { budgetRows, orderRows, shortRows } from "./plan-orders.ts";
+import { fadeGroupRows, packRows } from "./plan-packs.ts";
+import type { Plan } from "./plan-schema.ts";
+
+/** What the stages made, in the order of the pipeline. */
+export interface PlanParts {
+  reading: Reading;
+  policy: Policy;
+  life: LifeForecast;
+  dated: { units: readonly DatedUnit[]; crowdedMonths: readonly CrowdedMonth[] };
+  demand: readonly ItemDemand[];
+  schedule: OrderSchedule;
+  short: readonly ShortMonth[];
+}
+
+/**
+ * The plan as it stands in plan.json: ISO dates, stated digits, rows in the order of stable keys, so that
+ * the same sheets give the same bytes whatever the order of their rows and whichever engine runs.
+ */
+export function assemblePlan({ reading, policy, life, dated, demand, schedule, short }: PlanParts): Plan {
+  const from = monthOfDay(policy.asOf);
+  return {
+    format: "wanecast.plan/1",
+    engine: ENGINE,
+    asOf: isoFromDay(policy.asOf),
+    horizon: { from: monthText(from), to: monthText(from + policy.horizonMonths - 1) },
+    policy: policyRecord(policy),
+    inputs: inputRows(reading.inputs),
+    findings: findingRows(reading.findings),
+    fadeGroups: fadeGroupRows(life),
+    packs: packRows(life, from),
+    datedStock: datedRows(dated.units),
+    crowdedMonths: crowdedRows(dated.crowdedMonths),
+    // swaps are spread and lots are moved only where a team's capacity or a place's use asks for it
+    swapCalendar: [],
+    moves: [],
+    demand: demandRows(demand),
+    orders: orderRows(schedule),
+    budget: budgetRows(schedule),
+    short: shortRows(short),
+    cautions: [...new Set([...STANDING_CAUTIONS, ...life.cautions, ...schedule.cautions])],
+  };
+}

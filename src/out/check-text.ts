@@ -1,0 +1,116 @@
+import type { Finding, SetAsideRow } from "../fleet/finding.ts";
+import type { Reading, ReadTable } from "../sheets/reading.ts";
+import { counted, countText } from "./count-text.ts";
+import { findingRows, inputRows, tablesInOrder } from "./plan-head.ts";
+import { setAsideInOrder } from "./set-aside-csv.ts";
+import { sheetsRead } from "./summary-text.ts";
+import { bullets, joinLines, section, type TextSetting } from "./text-section.ts";
+import { textTable } from "./text-table.ts";
+import { wrapText } from "./text-width.ts";
+
+/** Findings of one code in one file that are told in full; the others are counted. */
+const TOLD_PER_CODE = 5;
+
+/**
+ * How each sheet and column was read, and everything that was found.
+ *
+ * @param asOf  ISO date, shown because dates after it are not used
+ */
+export function checkText(reading: Reading, asOf: string, setting: TextSetting): string {
+  const { width } = setting;
+  const tables = tablesInOrder(reading.inputs);
+  const title = `Sheets as of ${asOf}`;
+  return joinLines([
+    setting.heading?.(title) ?? title,
+    "",
+    wrapText(sheetsRead({ inputs: inputRows(reading.inputs), findings: findingRows(reading.findings) }), width),
+    ...(tables.length > 0 ? ["", tablesTable(tables, width)] : []),
+    ...tables.flatMap((table) => section(`Columns of ${tableName(table)}`, [columnsTable(table, width)], setting)),
+    ...section("Rows set aside", setAsideLines(reading.setAside, width), setting),
+    ...section("Findings", findingLines(findingRows(reading.findings), width), setting),
+    ...section(
+      "Refused",
+      bullets(
+        reading.refused.map(({ file, code, message }) => `${file}: ${message} [${code}]`),
+        setting,
+      ),
+      setting,
+    ),
+  ]);
+}
+
+function tablesTable(tables: readonly ReadTable[], width: number): string {
+  return textTable<ReadTable>(
+    [
+      { head: "file", cell: tableName, clipTo: 16 },
+      { head: "read as", cell: (table) => table.kinds.join(", ") || "-", clipTo: 12 },
+      { head: "header", align: "right", cell: (table) => table.headerLines.join(", "), dropRank: 1 },
+      { head: "rows", align: "right", cell: (table) => countText(table.rows) },
+      { head: "used", align: "right", cell: (table) => countText(table.used) },
+      { head: "set aside", align: "right", cell: (table) => countText(table.setAside) },
+    ],
+    tables,
+    width,
+  );
+}
+
+function columnsTable(table: ReadTable, width: number): string {
+  return textTable<ReadTable["columns"][number]>(
+    [
+      { head: "column", align: "right", cell: (column) => String(column.column) },
+      { head: "header", cell: (column) => column.header ?? "-", clipTo: 12 },
+      {
+        head: "read as",
+        cell: ({ kind, field }) => (field === null ? "not read" : `${kind ?? ""}.${field}`),
+      },
+      { head: "by", cell: (column) => column.by ?? "-" },
+      { head: "dates", cell: (column) => column.dateOrder ?? "", dropRank: 1 },
+    ],
+    table.columns,
+    width,
+  );
+}
+
+function setAsideLines(setAside: readonly SetAsideRow[], width: number): string[] {
+  return setAsideInOrder(setAside).map((row) =>
+    wrapText(`${place(row.file, row.sheet, row.line)}  ${row.message} [${row.reason}]`, width, "  "),
+  );
+}
+
+function findingLines(findings: readonly Finding[], width: number): string[] {
+  const lines: string[] = [];
+  const told = new Map<string, number>();
+  for (const finding of findings) {
+    const group = `${finding.code}\n${finding.file ?? ""}`;
+    const before = told.get(group) ?? 0;
+    told.set(group, before + 1);
+    if (before < TOLD_PER_CODE) lines.push(...findingText(finding, width));
+  }
+  for (const [group, count] of told) {
+    const [code = "", file = ""] = group.split("\n");
+    if (count > TOLD_PER_CODE) {
+      const more = counted(count - TOLD_PER_CODE, "more finding", "more findings");
+      lines.push(`${file === "" ? "Everywhere" : file}: ${more} like it [${code}]; --json gives all.`);
+    }
+  }
+  return lines;
+}
+
+function findingText({ severity, file, sheet, line, lines, column, message, fix, code }: Finding, width: number) {
+  const where = file === null ? "" : `${place(file, sheet, line)}${column === null ? "" : `, column ${column}`}: `;
+  const also = lines.length === 0 ? "" : ` Also on ${lines.length === 1 ? "line" : "lines"} ${lines.join(", ")}.`;
+  return [
+    wrapText(`${severity === "info" ? "note" : severity}: ${where}${message}${also} [${code}]`, width, "  "),
+    ...(fix === "" ? [] : [wrapText(`  Fix: ${fix}`, width, "  ")]),
+  ];
+}
+
+/** "register.xlsx, tab Fleet, line 17" or "packs.csv:14" */
+function place(file: string, sheet: string | null, line: number | null): string {
+  if (sheet === null) return line === null ? file : `${file}:${line}`;
+  return `${file}, tab ${sheet}${line === null ? "" : `, line ${line}`}`;
+}
+
+function tableName({ file, sheet, table }: ReadTable): string {
+  return `${place(file, sheet, null)}${table > 1 ? `, table ${table}` : ""}`;
+}

@@ -1,0 +1,42 @@
+import type { Plan } from "./plan-schema.ts";
+
+type PackRow = Plan["packs"][number];
+
+const CAUSES: Record<NonNullable<PackRow["replaceBy"]["because"]>, string> = {
+  fade: "fade",
+  "failed-test": "failed test",
+  failure: "sudden failure",
+  age: "age limit",
+  cycles: "cycle limit",
+  "use-by": "use-by date",
+  "service-life": "service life",
+};
+
+/** When a pack is due, for people: a date, "now", "after 2029-10" or "no forecast". */
+export function dueText(pack: PackRow, lastMonth: string): string {
+  const { kind, p50 } = pack.replaceBy;
+  if (kind === "already-due") return "now";
+  if (kind === "no-forecast") return "no forecast";
+  return kind === "beyond-horizon" || p50 === null ? `after ${lastMonth}` : p50;
+}
+
+/** The dates between which a pack is due with a chance of 80 %. */
+export function dueRangeText({ replaceBy: { kind, p10, p90 } }: PackRow): string {
+  if (kind === "no-forecast") return "-";
+  return `${p10 ?? "never"} to ${p90 ?? "never"}`;
+}
+
+/** What ends a pack's life first, in words. */
+export function becauseText({ replaceBy: { because } }: PackRow): string {
+  return because === null ? "-" : CAUSES[because];
+}
+
+/** Likely capacity today in whole percent of rated, or a hyphen. */
+export function capacityText({ capacityNow }: PackRow): string {
+  return capacityNow === null ? "-" : `${Math.round(capacityNow.p50 * 100)} %`;
+}
+
+/** What the forecast rests on: "measured, 6 tests". */
+export function basisText({ basis, readings }: PackRow): string {
+  return `${basis}, ${readings} ${readings === 1 ? "test" : "tests"}`;
+}

@@ -1,0 +1,25 @@
+import { minorDigits } from "../fleet/currency.ts";
+
+/**
+ * An amount as decimal text in major units, for files: 1234567 minor units of EUR are "12345.67".
+ *
+ * @param minorUnits  whole minor units of the currency
+ */
+export function decimalMoney(minorUnits: number, currency: string): string {
+  const digits = minorDigits(currency);
+  if (digits === 0) return String(minorUnits);
+  const text = String(Math.abs(minorUnits)).padStart(digits + 1, "0");
+  return `${minorUnits < 0 ? "-" : ""}${text.slice(0, -digits)}.${text.slice(-digits)}`;
+}
+
+/** An amount for people: "EUR 12,345.67". */
+export function moneyText(minorUnits: number, currency: string): string {
+  return `${currency} ${groupedMoney(minorUnits, currency)}`;
+}
+
+/** An amount for a column that names its currency: "12,345.67". */
+export function groupedMoney(minorUnits: number, currency: string): string {
+  const [whole = "", fraction] = decimalMoney(minorUnits, currency).split(".");
+  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ",");
+  return fraction === undefined ? grouped : `${grouped}.${fraction}`;
+}

@@ -1,0 +1,29 @@
+import { aheadText } from "./ahead.ts";
+import { horizonText } from "./horizon-text.ts";
+import type { Plan } from "./plan-schema.ts";
+import { budgetTable, ordersTable, shortTable } from "./summary-tables.ts";
+import { bullets, joinLines, section, type TextSetting } from "./text-section.ts";
+import { wrapText } from "./text-width.ts";
+
+/** The procurement schedule: every order line, why the late ones are late, the budget, and what the schedule saves. */
+export function ordersText(plan: Plan, setting: TextSetting): string {
+  const { width } = setting;
+  const late = plan.orders.filter((line) => line.late);
+  return joinLines([
+    setting.heading?.(`Orders ${horizonText(plan)}`) ?? `Orders ${horizonText(plan)}`,
+    "",
+    wrapText(aheadText(plan), width),
+    ...section("Schedule", plan.orders.length > 0 ? [ordersTable(plan.orders, width)] : [], setting),
+    ...section(
+      "Late",
+      bullets(
+        late.map((line) => `${line.item} from ${line.supplier}: ${line.reason}`),
+        setting,
+      ),
+      setting,
+    ),
+    ...section("Spend by fiscal year of the order", plan.budget.length > 0 ? [budgetTable(plan, width)] : [], setting),
+    ...section("Devices short, expected", plan.short.length > 0 ? [shortTable(plan, width)] : [], setting),
+    ...section("Cautions", bullets(plan.cautions, setting), setting),
+  ]);
+}

@@ -1,0 +1,63 @@
+import { counted } from "./count-text.ts";
+import { basisText, becauseText, capacityText, dueRangeText, dueText } from "./due-text.ts";
+import { firstYearEnd, horizonText, planMonth } from "./horizon-text.ts";
+import type { Plan } from "./plan-schema.ts";
+import { sortBy } from "./sort-by.ts";
+import { bullets, joinLines, section, type TextSetting } from "./text-section.ts";
+import { textTable } from "./text-table.ts";
+import { wrapText } from "./text-width.ts";
+
+/** Which batteries are due, when, why and how sure: a line a pack in order of its date, then the near ones told. */
+export function packsText(plan: Plan, setting: TextSetting): string {
+  const packs = sortBy(plan.packs, (pack) => [rank(pack), pack.replaceBy.p50 ?? "9999", pack.item, pack.serial]);
+  const yearEnd = planMonth(plan, firstYearEnd(plan));
+  const near = packs.filter(({ replaceBy }) => replaceBy.kind !== "no-forecast" && isNear(replaceBy.p50, yearEnd));
+  return joinLines([
+    setting.heading?.(`Battery packs ${horizonText(plan)}`) ?? `Battery packs ${horizonText(plan)}`,
+    "",
+    wrapText(dueCounts(plan, yearEnd, near.length), setting.width),
+    ...(packs.length > 0 ? ["", packsTable(packs, plan.horizon.to, setting.width)] : []),
+    ...section(
+      `Due by the end of ${yearEnd}`,
+      bullets(
+        near.map((pack) => `${pack.serial}: ${pack.says}`),
+        setting,
+      ),
+      setting,
+    ),
+    ...section("Cautions", bullets(plan.cautions, setting), setting),
+  ]);
+}
+
+function dueCounts(plan: Plan, yearEnd: string, near: number): string {
+  const now = plan.packs.filter((pack) => pack.replaceBy.kind === "already-due").length;
+  const inHorizon = plan.packs.filter((pack) => pack.replaceBy.kind === "within-horizon").length;
+  return `${counted(plan.packs.length, "pack")} in service: ${now} due now, ${near} by the end of ${yearEnd}, ${
+    now + inHorizon
+  } by the end of ${plan.horizon.to} (each counted at its likely date).`;
+}
+
+function packsTable(packs: Plan["packs"], lastMonth: string, width: number): string {
+  return textTable<Plan["packs"][number]>(
+    [
+      { head: "serial", cell: (pack) => pack.serial },
+      { head: "item", cell: (pack) => pack.item, clipTo: 8 },
+      { head: "device", cell: (pack) => pack.device ?? "-", clipTo: 8, dropRank: 2 },
+      { head: "site", cell: (pack) => pack.site ?? "-", clipTo: 8, dropRank: 3 },
+      { head: "due", cell: (pack) => dueText(pack, lastMonth) },
+      { head: "80 % between", cell: dueRangeText },
+      { head: "why", cell: becauseText },
+      { head: "now", align: "right", cell: capacityText, dropRank: 1 },
+      { head: "rests on", cell: basisText, dropRank: 4 },
+    ],
+    packs,
+    width,
+  );
+}
+
+/** Due packs first, packs without a forecast last. */
+function rank(pack: Plan["packs"][number]): number {
+  return ["already-due", "within-horizon", "beyond-horizon", "no-forecast"].indexOf(pack.replaceBy.kind);
+}
+
+const isNear = (date: string | null, lastMonth: string) => date !== null && date.slice(0, 7) <= lastMonth;

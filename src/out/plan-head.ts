@@ -1,0 +1,54 @@
+import { isoFromDay } from "../calendar/day.ts";
+import type { Finding } from "../fleet/finding.ts";
+import { POLICY_KEYS, type Policy } from "../fleet/policy.ts";
+import type { ReadTable } from "../sheets/reading.ts";
+import type { Plan } from "./plan-schema.ts";
+import { sortBy } from "./sort-by.ts";
+
+/** Every policy value under its sheet key, dates as ISO text, null where there is none. */
+export function policyRecord(policy: Policy): Plan["policy"] {
+  return Object.fromEntries(
+    POLICY_KEYS.map(({ key, field }) => {
+      const value = policy[field];
+      const isDay = field === "asOf" || field === "useLogFrom";
+      return [key, isDay && typeof value === "number" ? isoFromDay(value) : value];
+    }),
+  );
+}
+
+/** What was read, by file, tab and table, without the columns. */
+export function inputRows(inputs: readonly ReadTable[]): Plan["inputs"] {
+  return tablesInOrder(inputs).map(({ file, sheet, table, kinds, headerLines, rows, used, setAside, sha256 }) => ({
+    file,
+    sheet,
+    table,
+    kinds,
+    headerLines,
+    rows,
+    used,
+    setAside,
+    sha256,
+  }));
+}
+
+/** Findings by place: file, tab, line, column, then code and value. */
+export function findingRows(findings: readonly Finding[]): Plan["findings"] {
+  const rows = findings.map(({ code, severity, file, sheet, line, lines, column, value, message, fix }) => ({
+    code,
+    severity,
+    file,
+    sheet,
+    line,
+    lines: [...lines].sort((a, b) => a - b),
+    column,
+    value,
+    message,
+    fix,
+  }));
+  return sortBy(rows, (row) => [row.file, row.sheet, row.line, row.column, row.code, row.value, row.message]);
+}
+
+/** Tables read by file, tab and place in the tab. The digest tells two files of one name apart. */
+export function tablesInOrder(inputs: readonly ReadTable[]): ReadTable[] {
+  return sortBy(inputs, (input) => [input.file, input.sheet, input.sha256, input.table]);
+}

@@ -1,0 +1,91 @@
+import { chanceText, countText } from "./count-text.ts";
+import { firstYearEnd, horizonLength } from "./horizon-text.ts";
+import { groupedMoney } from "./money-text.ts";
+import type { Plan } from "./plan-schema.ts";
+import { sortBy } from "./sort-by.ts";
+import { type TextColumn, textTable } from "./text-table.ts";
+
+/** Units needed by item: this month, in the first year and to the horizon; P50 and P95. Packs first. */
+export function neededTable(plan: Plan, width: number): string {
+  const packItems = new Set(plan.packs.map((pack) => pack.item));
+  const rows = sortBy(plan.demand, (row) => [packItems.has(row.item) ? 0 : 1, row.item]);
+  const spans = [...new Set([firstYearEnd(plan), horizonLength(plan) - 1])];
+  const at = (values: readonly number[], index: number) => countText(values[index] ?? 0);
+  return textTable<Plan["demand"][number]>(
+    [
+      { head: "item", cell: (row) => row.item, clipTo: 14 },
+      { head: "this month", align: "right", dropRank: 1, cell: (row) => at(row.cumulative.p50, 0) },
+      ...spans.flatMap((last): TextColumn<Plan["demand"][number]>[] => [
+        { head: `${last + 1} months: likely`, align: "right", cell: (row) => at(row.cumulative.p50, last) },
+        { head: "safe", align: "right", cell: (row) => at(row.cumulative.p95, last) },
+      ]),
+    ],
+    rows,
+    width,
+  );
+}
+
+/** Order lines with their dates and cost. */
+export function ordersTable(lines: Plan["orders"], width: number): string {
+  return textTable<Plan["orders"][number]>(
+    [
+      { head: "order by", cell: (line) => line.orderBy },
+      { head: "", cell: (line) => (line.late ? "LATE" : "") },
+      { head: "supplier", cell: (line) => line.supplier, clipTo: 10, dropRank: 2 },
+      { head: "item", cell: (line) => line.item, clipTo: 12 },
+      { head: "units", align: "right", cell: (line) => countText(line.quantity) },
+      { head: "boxes", align: "right", cell: (line) => countText(line.boxes), dropRank: 3 },
+      { head: "cost", align: "right", cell: (line) => groupedMoney(line.lineCost + line.feeShare, line.currency) },
+      { head: "cur", cell: (line) => line.currency, dropRank: 1 },
+      { head: "arrives", cell: (line) => line.arriveBy, dropRank: 4 },
+      { head: "covers", cell: coversText, dropRank: 5 },
+    ],
+    lines,
+    width,
+  );
+}
+
+/** Spend by fiscal year of the order date: planned, likely (P50) and safe (P95). */
+export function budgetTable(plan: Plan, width: number): string {
+  type Year = Plan["budget"][number];
+  const money = (head: string, amount: (year: Year) => number): TextColumn<Year> => ({
+    head,
+    align: "right",
+    cell: (year) => groupedMoney(amount(year), year.currency),
+  });
+  return textTable<Year>(
+    [
+      { head: "fiscal year", cell: (year) => year.fiscalYear },
+      { head: "currency", cell: (year) => year.currency },
+      money("planned", (year) => year.planned),
+      money("likely (P50)", (year) => year.p50),
+      { ...money("P80", (year) => year.p80), dropRank: 1 },
+      money("safe (P95)", (year) => year.p95),
+    ],
+    plan.budget,
+    width,
+  );
+}
+
+/** Devices short at some months' ends, with nothing bought and with the schedule followed. */
+export function shortTable(plan: Plan, width: number): string {
+  type ShortMonth = Plan["short"][number];
+  const last = horizonLength(plan) - 1;
+  const shown = new Set([0, 2, 5, 11, 23, last]);
+  return textTable<ShortMonth>(
+    [
+      { head: "end of", cell: (row) => row.month },
+      { head: "devices", align: "right", cell: (row) => countText(row.devices), dropRank: 1 },
+      { head: "nothing bought", align: "right", cell: (row) => row.withoutBuying.expected.toFixed(1) },
+      { head: "any short", align: "right", cell: (row) => chanceText(row.withoutBuying.anyChance) },
+      { head: "schedule followed", align: "right", cell: (row) => row.withSchedule.expected.toFixed(1) },
+      { head: "any short", align: "right", cell: (row) => chanceText(row.withSchedule.anyChance) },
+    ],
+    plan.short.filter((_, index) => shown.has(index)),
+    width,
+  );
+}
+
+function coversText({ covers }: Plan["orders"][number]): string {
+  return covers.from === covers.to ? covers.from : `${covers.from} to ${covers.to}`;
+}

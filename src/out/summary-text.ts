@@ -1,0 +1,63 @@
+import { aheadText } from "./ahead.ts";
+import { counted, countText } from "./count-text.ts";
+import { horizonText } from "./horizon-text.ts";
+import type { Plan } from "./plan-schema.ts";
+import { sortBy } from "./sort-by.ts";
+import { budgetTable, neededTable, ordersTable, shortTable } from "./summary-tables.ts";
+import { bullets, joinLines, section, type TextSetting } from "./text-section.ts";
+import { wrapText } from "./text-width.ts";
+
+/** Order lines and crowded months that the summary shows before it points to the rest. */
+const SHOWN_ORDERS = 8;
+const SHOWN_CROWDS = 5;
+
+/** The plan on one screen or two: what lies ahead, what is needed, when to order, what it costs, what was read. */
+export function summaryText(plan: Plan, setting: TextSetting): string {
+  const { width } = setting;
+  return joinLines([
+    setting.heading?.(`Plan ${horizonText(plan)}`) ?? `Plan ${horizonText(plan)}`,
+    "",
+    wrapText(aheadText(plan), width),
+    ...section(
+      "Needed (units; likely = P50, safe = P95)",
+      plan.demand.length > 0 ? [neededTable(plan, width)] : [],
+      setting,
+    ),
+    ...section("Crowded months", crowds(plan, setting), setting),
+    ...section("Next orders", nextOrders(plan, width), setting),
+    ...section("Spend by fiscal year of the order", plan.budget.length > 0 ? [budgetTable(plan, width)] : [], setting),
+    ...section("Devices short, expected", plan.short.length > 0 ? [shortTable(plan, width)] : [], setting),
+    ...section("Sheets", [wrapText(sheetsRead(plan), width)], setting),
+    ...section("Cautions", bullets(plan.cautions, setting), setting),
+  ]);
+}
+
+/** "1,423 rows read, 1,418 used, 5 set aside; 2 errors, 3 warnings and 1 note found." */
+export function sheetsRead(plan: Pick<Plan, "inputs" | "findings">): string {
+  const sum = (of: (input: Plan["inputs"][number]) => number) => plan.inputs.reduce((all, input) => all + of(input), 0);
+  const found = (severity: string) => plan.findings.filter((finding) => finding.severity === severity).length;
+  const rows = `${counted(plan.inputs.length, "table")} with ${counted(
+    sum((i) => i.rows),
+    "row",
+  )}: ${countText(sum((i) => i.used))} used, ${countText(sum((i) => i.setAside))} set aside.`;
+  const findings = `Findings: ${counted(found("error"), "error")}, ${counted(found("warning"), "warning")}, ${counted(found("info"), "note")}.`;
+  return `${rows} ${findings}`;
+}
+
+function crowds(plan: Plan, setting: TextSetting): string[] {
+  // the largest crowds matter most, and are told in the order in which they come
+  const largest = sortBy(plan.crowdedMonths, (crowd) => [-crowd.units, crowd.month, crowd.item]).slice(0, SHOWN_CROWDS);
+  const told = sortBy(largest, (crowd) => [crowd.month, crowd.item]).map((crowd) => crowd.says);
+  const more = plan.crowdedMonths.length - told.length;
+  return bullets([...told, ...(more > 0 ? [`${counted(more, "more", "more")} in the verb dates.`] : [])], setting);
+}
+
+function nextOrders(plan: Plan, width: number): string[] {
+  if (plan.orders.length === 0) return [];
+  const lines = sortBy(plan.orders, (line) => [line.late ? 0 : 1, line.orderBy, line.supplier, line.item]);
+  const more = lines.length - SHOWN_ORDERS;
+  return [
+    ordersTable(lines.slice(0, SHOWN_ORDERS), width),
+    ...(more > 0 ? [`${counted(more, "more line", "more lines")} in the verb orders.`] : []),
+  ];
+}

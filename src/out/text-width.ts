@@ -1,0 +1,42 @@
+// Code points that take two columns in a terminal: the wide blocks of Unicode Standard Annex 11, coarsely.
+const WIDE =
+  /[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6\u{1f300}-\u{1faff}]/u;
+const COMBINING = /\p{Mark}/u;
+
+/** Columns that a text takes in a terminal. */
+export function textWidth(text: string): number {
+  let width = 0;
+  for (const point of text) width += COMBINING.test(point) ? 0 : WIDE.test(point) ? 2 : 1;
+  return width;
+}
+
+/** A text of at most so many columns; what does not fit gives way to an ellipsis. */
+export function clipText(text: string, width: number): string {
+  if (textWidth(text) <= width) return text;
+  let clipped = "";
+  let used = 1;
+  for (const point of text) {
+    used += textWidth(point);
+    if (used > width) break;
+    clipped += point;
+  }
+  return `${clipped.trimEnd()}\u2026`;
+}
+
+/** Sheet text made safe for a terminal: control characters, which could move the cursor, become blanks. */
+export function plainText(text: string): string {
+  return text.replace(/\p{Cc}+/gu, " ");
+}
+
+/** Words set in lines of at most `width` columns; later lines start with `indent`. A longer word has its own line. */
+export function wrapText(text: string, width: number, indent = ""): string {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of plainText(text).split(" ")) {
+    if (line !== "" && textWidth(line) + 1 + textWidth(word) > width) {
+      lines.push(line);
+      line = indent + word;
+    } else line = line === "" ? word : `${line} ${word}`;
+  }
+  return [...lines, line].join("\n");
+}
