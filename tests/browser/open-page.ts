@@ -1,0 +1,63 @@
+import { existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { inject } from "vitest";
+import { embedInPage } from "../../src/out/embed-in-page.ts";
+import type { Plan } from "../../src/out/plan-schema.ts";
+import type { Reading } from "../../src/sheets/reading.ts";
+
+const BUILT = "dist/page.html";
+
+/** Starts the browser that the global set-up found. */
+export function startBrowser(): Promise<Browser> {
+  return chromium.launch({
+    executablePath: inject("chromiumPath"),
+    args: ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage"],
+  });
+}
+
+/** The built page, as text. */
+export function builtPage(): string {
+  if (!existsSync(BUILT)) throw new Error(`${BUILT} is missing: run "npm run build" first.`);
+  return readFileSync(BUILT, "utf8");
+}
+
+/** A page opened from disk, with everything that it complained of or asked the network for. */
+export interface OpenedPage {
+  page: Page;
+  complaints: string[];
+  requests: string[];
+}
+
+/** Opens the empty page, or the page with a plan inside, from a file. */
+export async function openPage(
+  browser: Browser,
+  data: { plan: Plan; reading: Reading } | null,
+  context: BrowserContextOptions = {},
+): Promise<OpenedPage> {
+  const html = data ? embedInPage(builtPage(), data.plan, data.reading) : builtPage();
+  const path = join(mkdtempSync(join(tmpdir(), "wanecast-page-")), "page.html");
+  writeFileSync(path, html);
+  const page = await (await browser.newContext({ locale: "en-GB", ...context })).newPage();
+  const opened: OpenedPage = { page, complaints: [], requests: [] };
+  page.on("console", (message) => {
+    if (message.type() === "error" || message.type() === "warning") opened.complaints.push(message.text());
+  });
+  page.on("pageerror", (error) => opened.complaints.push(error.message));
+  page.on("request", (request) => {
+    // The page itself, and what it carries inside, are no network.
+    if (!/^(file|blob|data):/.test(request.url())) opened.requests.push(request.url());
+  });
+  await page.goto(pathToFileURL(path).href);
+  await page.locator("h1").waitFor();
+  return opened;
+}
+
+/** Waits until every chart of the page is drawn. */
+export async function chartsDrawn(page: Page): Promise<void> {
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll("canvas")].every((canvas) => canvas.style.display === "block" && canvas.width > 0),
+  );
+}

@@ -1,0 +1,83 @@
+import type { Plan } from "../../src/index.ts";
+import { chanceWords, monthWords, numberWords } from "../format.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+import { commonOptions, monthAxisLabel } from "./chart-kit.ts";
+import { figure } from "./figure.ts";
+
+/** How many devices would be short, month by month, with and without the schedule. */
+export function devicesShort(plan: Plan): HTMLElement | null {
+  const rows = plan.short;
+  const last = rows.at(-1);
+  if (!last) return null;
+  const words = say.ahead.short;
+  const months = rows.map((row) => row.month);
+  return figure({
+    question: words.heading,
+    unit: words.unit,
+    key: [
+      { mark: "dashed", label: words.without },
+      { mark: "accent-line", label: words.with },
+    ],
+    caption: words.caption(
+      numberWords(last.withoutBuying.expected, 1),
+      numberWords(last.withSchedule.expected, 1),
+      monthWords(last.month),
+      numberWords(last.devices),
+    ),
+    points: rows.map((row, at) => ({
+      at,
+      says: words.at(
+        monthWords(row.month),
+        numberWords(row.withoutBuying.expected, 1),
+        numberWords(row.withSchedule.expected, 1),
+        chanceWords(row.withSchedule.anyChance),
+      ),
+    })),
+    firstPoint: Math.min(11, rows.length - 1),
+    draw: (colours) => {
+      const options = commonOptions(colours, words.unit);
+      options.scales!.x!.ticks!.callback = monthAxisLabel(months);
+      const every = (index: number) => index % 3 === 0 || index === rows.length - 1;
+      return {
+        type: "line",
+        data: {
+          labels: months,
+          datasets: [
+            {
+              data: rows.map((row) => row.withoutBuying.expected),
+              borderColor: colours.ink,
+              backgroundColor: colours.paper,
+              borderWidth: 2,
+              borderDash: [6, 4],
+              pointRadius: rows.map((_, index) => (every(index) ? 3.5 : 0)),
+            },
+            {
+              data: rows.map((row) => row.withSchedule.expected),
+              borderColor: colours.accent,
+              backgroundColor: colours.accent,
+              borderWidth: 2.5,
+              pointStyle: "rect",
+              pointRadius: rows.map((_, index) => (every(index) ? 4 : 0)),
+            },
+          ],
+        },
+        options: { ...options, plugins: { rules: { list: [], font: colours.font, paper: colours.paper } } },
+      };
+    },
+    table: () =>
+      table({
+        caption: words.heading,
+        rows,
+        first: 60,
+        sortable: false,
+        columns: [
+          { title: words.heads[0]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
+          { title: words.heads[1]!, value: (row) => numberWords(row.withoutBuying.expected, 1), figures: true },
+          { title: words.heads[2]!, value: (row) => chanceWords(row.withoutBuying.anyChance), figures: true },
+          { title: words.heads[3]!, value: (row) => numberWords(row.withSchedule.expected, 1), figures: true },
+          { title: words.heads[4]!, value: (row) => chanceWords(row.withSchedule.anyChance), figures: true },
+        ],
+      }),
+  });
+}

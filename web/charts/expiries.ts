@@ -1,0 +1,100 @@
+import type { ExpiryMonth } from "../expiry-months.ts";
+import { monthWords, numberWords } from "../format.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+import { commonOptions, monthAxisLabel } from "./chart-kit.ts";
+import { figure } from "./figure.ts";
+
+/** Units expiring by month, in devices and in stores, with the crowded months marked. */
+export function expiries(rows: ExpiryMonth[], choices: HTMLElement): HTMLElement {
+  const words = say.dates;
+  const months = rows.map((row) => row.month);
+  const crowded = rows.filter((row) => row.crowded.length > 0);
+  const together = (row: ExpiryMonth) => row.fitted + row.stored;
+  const first = rows.findIndex((row) => row.crowded.length > 0);
+  return figure({
+    question: words.heading,
+    unit: words.unit,
+    choices,
+    key: [
+      { mark: "bar", label: words.fitted },
+      { mark: "light-bar", label: words.stored },
+      { mark: "accent-bar", label: words.crowded },
+    ],
+    caption: words.caption(crowded.length),
+    points: rows.map((row, at) => ({
+      at,
+      says: words.at(
+        monthWords(row.month),
+        numberWords(together(row)),
+        numberWords(row.fitted),
+        row.crowded.join(", "),
+      ),
+    })),
+    firstPoint: Math.max(0, first),
+    draw: (colours) => {
+      const options = commonOptions(colours, words.unit);
+      options.scales!.x!.ticks!.callback = monthAxisLabel(months);
+      const stacked = {
+        ...options.scales,
+        x: { ...options.scales!.x, stacked: true },
+        y: { ...options.scales!.y, stacked: true },
+      };
+      const tone = (row: ExpiryMonth) => (row.crowded.length > 0 ? colours.accent : colours.soft);
+      const bar = { barPercentage: 0.85, categoryPercentage: 0.95, borderWidth: 1.25, borderSkipped: false as const };
+      return {
+        type: "bar",
+        data: {
+          labels: months,
+          datasets: [
+            {
+              data: rows.map((row) => row.fitted),
+              backgroundColor: rows.map(tone),
+              borderColor: rows.map(tone),
+              ...bar,
+            },
+            {
+              data: rows.map((row) => row.stored),
+              backgroundColor: colours.paper,
+              borderColor: rows.map(tone),
+              ...bar,
+            },
+          ],
+        },
+        options: {
+          ...options,
+          scales: stacked,
+          plugins: {
+            rules: {
+              // A bracket above the bar says "crowded" without colour.
+              list: crowded.map((row) => ({
+                axis: "y" as const,
+                at: together(row) * 1.02,
+                from: rows.indexOf(row) - 0.5,
+                to: rows.indexOf(row) + 0.5,
+                colour: colours.accent,
+                width: 3,
+              })),
+              font: colours.font,
+              paper: colours.paper,
+            },
+          },
+        },
+      } as never;
+    },
+    table: () =>
+      table({
+        caption: words.heading,
+        rows,
+        first: 60,
+        sortable: false,
+        columns: [
+          { title: words.heads[0]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
+          { title: words.heads[1]!, value: (row) => numberWords(row.fitted), figures: true },
+          { title: words.heads[2]!, value: (row) => numberWords(row.stored), figures: true },
+          { title: words.heads[3]!, value: (row) => numberWords(together(row)), figures: true },
+          { title: words.heads[4]!, value: (row) => row.crowded.join(", "), wide: true },
+        ],
+      }),
+  });
+}

@@ -1,0 +1,145 @@
+import type { ChartConfiguration } from "chart.js";
+import { make } from "../dom.ts";
+import { say } from "../strings.ts";
+import { Chart } from "./chart-kit.ts";
+import { chartKey, type KeyEntry } from "./key.ts";
+import { type Palette, palette } from "./palette.ts";
+import { showReadingLine } from "./rules.ts";
+
+export interface FigureSpec {
+  /** The question that the figure answers. */
+  question: string;
+  unit: string;
+  key: KeyEntry[];
+  /** What the figure shows, in words. */
+  caption: string;
+  draw: (colours: Palette) => ChartConfiguration;
+  /** One a step of the chart: where on the x scale, and what stands there, read out. */
+  points: { at: number; says: string }[];
+  /** The step that is read out first. */
+  firstPoint?: number;
+  /** The figures as a table, made when it is asked for. */
+  table: () => HTMLElement;
+  /** Choices that belong to the figure, above the plot. */
+  choices?: HTMLElement | null;
+}
+
+interface Live {
+  canvas: HTMLCanvasElement;
+  draw: () => void;
+  chart: Chart | null;
+}
+
+const live = new Set<Live>();
+let pending = false;
+
+/** A chart with its question, unit, key, readout, caption and table. */
+export function figure(spec: FigureSpec): HTMLElement {
+  const canvas = make("canvas", { role: "img", "aria-label": `${spec.question} ${spec.caption}` });
+  const output = make("output", { class: "says" });
+  const step = make("input", { type: "range", min: 0, max: Math.max(0, spec.points.length - 1), step: 1 });
+  step.setAttribute("aria-label", `${say.figure.step}: ${spec.question}`);
+
+  const entry: Live = {
+    canvas,
+    chart: null,
+    draw: () => {
+      entry.chart?.destroy();
+      const configuration = spec.draw(palette());
+      configuration.options = {
+        ...configuration.options,
+        color: palette().soft,
+        onHover: (_event, elements) => {
+          const at = elements[0]?.index;
+          if (at !== undefined && at < spec.points.length) show(at);
+        },
+      };
+      entry.chart = new Chart(canvas, configuration);
+    },
+  };
+
+  const show = (index: number) => {
+    const point = spec.points[index];
+    if (!point) return;
+    step.value = String(index);
+    step.setAttribute("aria-valuetext", point.says);
+    output.textContent = point.says;
+    if (entry.chart) showReadingLine(entry.chart, point.at);
+  };
+  step.addEventListener("input", () => show(Number(step.value)));
+  const first = spec.points[spec.firstPoint ?? spec.points.length - 1];
+  if (first) {
+    step.value = String(spec.firstPoint ?? spec.points.length - 1);
+    step.setAttribute("aria-valuetext", first.says);
+    output.textContent = first.says;
+  }
+
+  const details = make("details", {}, make("summary", {}, say.figure.table));
+  details.addEventListener("toggle", () => {
+    if (details.open && details.children.length === 1) details.append(spec.table());
+  });
+
+  live.add(entry);
+  drawSoon();
+  return make(
+    "figure",
+    {},
+    make("h3", {}, spec.question),
+    make("p", { class: "unit" }, spec.unit),
+    spec.choices,
+    chartKey(spec.key),
+    make("div", { class: "plot" }, canvas),
+    spec.points.length > 1 && make("div", { class: "readout" }, step, output),
+    make("figcaption", {}, spec.caption),
+    details,
+  );
+}
+
+/** Draws what is not drawn yet, one chart a task, so that the page answers in between. */
+function drawSoon(): void {
+  if (pending) return;
+  pending = true;
+  setTimeout(() => {
+    pending = false;
+    for (const entry of live) {
+      if (entry.chart || !entry.canvas.isConnected) continue;
+      entry.draw();
+      drawSoon();
+      return;
+    }
+  });
+}
+
+/** Forgets the charts of a part of the page that is about to be replaced. */
+export function forgetFigures(within: Element): void {
+  for (const entry of live) {
+    if (!within.contains(entry.canvas)) continue;
+    entry.chart?.destroy();
+    live.delete(entry);
+  }
+}
+
+const PRINT_WIDTH = 660;
+const PRINT_HEIGHT = 260;
+// 96 CSS pixels an inch on paper: four times that is sharp under a magnifying glass.
+const PRINT_FINENESS = 4;
+
+function redrawAll(): void {
+  for (const entry of live) if (entry.canvas.isConnected) entry.draw();
+}
+
+/** Redraws the charts in ink on white, and finer, for as long as the page is being printed. */
+export function keepChartsPrintable(): void {
+  window.addEventListener("beforeprint", () => {
+    document.documentElement.dataset.print = "";
+    Chart.defaults.devicePixelRatio = PRINT_FINENESS;
+    redrawAll();
+    for (const entry of live) entry.chart?.resize(PRINT_WIDTH, PRINT_HEIGHT);
+  });
+  window.addEventListener("afterprint", () => {
+    delete document.documentElement.dataset.print;
+    Chart.defaults.devicePixelRatio = window.devicePixelRatio;
+    redrawAll();
+  });
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", redrawAll);
+}

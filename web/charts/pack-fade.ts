@@ -1,0 +1,149 @@
+import type { Plan, Reading } from "../../src/index.ts";
+import { monthWords, percentWords } from "../format.ts";
+import { dayNumber, dayText, monthAfter, monthEnd } from "../months.ts";
+import { dotsOfPack } from "../pack-readings.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+import { commonOptions } from "./chart-kit.ts";
+import { figure } from "./figure.ts";
+import { hatch } from "./hatch.ts";
+
+type Pack = Plan["packs"][number];
+
+/** One pack's forecast: its readings as dots, the likely path, the band around it and the threshold. */
+export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTMLElement): HTMLElement {
+  const words = say.batteries.fade;
+  const asOf = dayNumber(plan.asOf);
+  const threshold = thresholdPercent(pack, plan, reading);
+  const dots = dotsOfPack(pack, reading);
+  const path = pathOf(pack, asOf);
+  const months = pack.path.p50.map((_, index) => monthAfter(pack.path.from, index));
+  return figure({
+    question: words.heading,
+    unit: words.unit,
+    choices,
+    key: [
+      { mark: "line", label: words.likely },
+      { mark: "hatch", label: words.band },
+      { mark: "dot", label: words.reading },
+    ],
+    caption: path.length === 0 ? `${pack.says} ${words.noPath}` : words.caption(pack.says, dots.length),
+    points: months.map((month, index) => ({
+      at: monthEnd(month),
+      says: words.at(
+        monthWords(month),
+        percentWords(pack.path.p50[index] ?? 0),
+        percentWords(pack.path.p10[index] ?? 0),
+        percentWords(pack.path.p90[index] ?? 0),
+      ),
+    })),
+    firstPoint: Math.max(0, Math.min(11, months.length - 1)),
+    draw: (colours) => {
+      const options = commonOptions(colours, words.unit);
+      const from = Math.min(asOf - 200, dots[0]?.day ?? asOf) - 30;
+      const to = Math.max(path.at(-1)?.day ?? 0, asOf + 200, (dots.at(-1)?.day ?? 0) + 30);
+      const lowest = Math.min(threshold, ...path.map((point) => point.p10), ...dots.map((dot) => dot.percent));
+      const highest = Math.max(100, ...dots.map((dot) => dot.percent));
+      const edge = { borderColor: colours.soft, borderWidth: 0.75, pointRadius: 0 };
+      const line = (key: "p10" | "p50" | "p90") => path.map((point) => ({ x: point.day, y: point[key] }));
+      return {
+        type: "line",
+        data: {
+          datasets: [
+            { data: line("p50"), borderColor: colours.ink, borderWidth: 2.5, pointRadius: 0 },
+            { data: line("p90"), ...edge },
+            { data: line("p10"), ...edge, fill: "-1", backgroundColor: hatch(colours.soft) },
+            {
+              data: dots.map((dot) => ({ x: dot.day, y: dot.percent })),
+              showLine: false,
+              pointRadius: 3.5,
+              pointBackgroundColor: colours.ink,
+              pointBorderColor: colours.paper,
+              pointBorderWidth: 1,
+            },
+          ],
+        },
+        options: {
+          ...options,
+          events: [],
+          scales: {
+            x: {
+              ...options.scales?.x,
+              type: "linear",
+              min: from,
+              max: to,
+              afterBuildTicks: (axis) => {
+                axis.ticks = yearStarts(from, to).map((value) => ({ value }));
+              },
+              ticks: { ...options.scales?.x?.ticks, callback: (value) => dayText(Number(value)).slice(0, 4) },
+            },
+            y: {
+              ...options.scales?.y,
+              beginAtZero: false,
+              min: Math.max(0, Math.floor((lowest - 5) / 10) * 10),
+              max: Math.min(130, Math.ceil((highest + 1) / 10) * 10),
+            },
+          },
+          plugins: {
+            rules: {
+              list: [
+                {
+                  axis: "y",
+                  at: threshold,
+                  label: words.threshold(percentWords(threshold / 100)),
+                  colour: colours.accent,
+                  dash: [8, 4],
+                },
+                { axis: "x", at: asOf, label: words.asOf, colour: colours.soft, width: 1 },
+              ],
+              font: colours.font,
+              paper: colours.paper,
+            },
+          },
+        },
+      } as never;
+    },
+    table: () =>
+      table({
+        caption: words.heading,
+        rows: months.map((month, index) => ({ month, index })),
+        first: 60,
+        sortable: false,
+        columns: [
+          { title: words.heads[0]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
+          { title: words.heads[1]!, value: (row) => percentWords(pack.path.p10[row.index] ?? 0), figures: true },
+          { title: words.heads[2]!, value: (row) => percentWords(pack.path.p50[row.index] ?? 0), figures: true },
+          { title: words.heads[3]!, value: (row) => percentWords(pack.path.p90[row.index] ?? 0), figures: true },
+        ],
+      }),
+  });
+}
+
+/** The path in percent from as-of on; it starts at today's capacity where that is known. */
+function pathOf(pack: Pack, asOf: number): { day: number; p10: number; p50: number; p90: number }[] {
+  if (pack.path.p50.length === 0) return [];
+  const now = pack.capacityNow;
+  const start = now ? [{ day: asOf, p10: now.p10 * 100, p50: now.p50 * 100, p90: now.p90 * 100 }] : [];
+  const ends = pack.path.p50.map((p50, index) => ({
+    day: monthEnd(monthAfter(pack.path.from, index)),
+    p10: (pack.path.p10[index] ?? p50) * 100,
+    p50: p50 * 100,
+    p90: (pack.path.p90[index] ?? p50) * 100,
+  }));
+  return [...start, ...ends.filter((point) => point.day > asOf)];
+}
+
+/** A primary battery runs down to its own threshold. */
+function thresholdPercent(pack: Pack, plan: Plan, reading: Reading): number {
+  const kind = reading.fleet.catalogue.find((row) => row.item === pack.item)?.kind;
+  return Number(plan.policy[kind === "primary" ? "primary_end_percent" : "end_of_life_percent"] ?? 80);
+}
+
+function yearStarts(from: number, to: number): number[] {
+  const starts: number[] = [];
+  for (let year = Number(dayText(from).slice(0, 4)); year <= Number(dayText(to).slice(0, 4)) + 1; year += 1) {
+    const day = dayNumber(`${year}-01-01`);
+    if (day >= from && day <= to) starts.push(day);
+  }
+  return starts;
+}

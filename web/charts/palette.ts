@@ -1,0 +1,22 @@
+/** Colours and type of the page as the charts need them, read from the stylesheet so that they stand in one place. */
+export interface Palette {
+  paper: string;
+  ink: string;
+  soft: string;
+  faint: string;
+  accent: string;
+  font: string;
+}
+
+export function palette(): Palette {
+  const style = getComputedStyle(document.documentElement);
+  const of = (name: string) => style.getPropertyValue(name).trim();
+  return {
+    paper: of("--paper"),
+    ink: of("--ink"),
+    soft: of("--soft"),
+    faint: of("--faint"),
+    accent: of("--accent"),
+    font: of("--sans"),
+  };
+}

@@ -1,0 +1,85 @@
+import type { Chart, ChartType, Plugin } from "chart.js";
+
+/** A straight line across the chart with its own label: a threshold (`y`) or a day (`x`), in scale values. */
+export interface Rule {
+  axis: "x" | "y";
+  at: number;
+  label?: string;
+  colour: string;
+  dash?: number[];
+  width?: number;
+  /** Where a level rule starts and ends on x; the whole width without. */
+  from?: number;
+  to?: number;
+}
+
+declare module "chart.js" {
+  interface PluginOptionsByType<TType extends ChartType> {
+    rules?: { list: Rule[]; font: string; paper: string; kind?: TType };
+  }
+}
+
+const readingPoints = new WeakMap<Chart, number>();
+
+/** Puts the reading line at a value of the x scale, or takes it away, and draws the chart anew. */
+export function showReadingLine(chart: Chart, at: number | null): void {
+  if (at === null) readingPoints.delete(chart);
+  else readingPoints.set(chart, at);
+  chart.draw();
+}
+
+/** Draws rules over the chart, and the reading line at the point that the reader stepped to. */
+export const rules: Plugin = {
+  id: "rules",
+  afterDatasetsDraw(chart, _arguments, options) {
+    const {
+      list = [],
+      font = "sans-serif",
+      paper = "#fff",
+    } = options as { list?: Rule[]; font?: string; paper?: string };
+    for (const rule of list) drawRule(chart, rule, font, paper);
+    const at = readingPoints.get(chart);
+    if (at !== undefined)
+      drawRule(chart, { axis: "x", at, colour: String(chart.options.color), width: 1 }, font, paper);
+  },
+};
+
+function drawRule(chart: Chart, rule: Rule, font: string, paper: string): void {
+  const { ctx: pen, chartArea: area, scales } = chart;
+  const scale = scales[rule.axis];
+  const across = scales.x;
+  if (!scale || !across) return;
+  const at = scale.getPixelForValue(rule.at);
+  const [low, high] = rule.axis === "x" ? [area.left, area.right] : [area.top, area.bottom];
+  if (at < low - 1 || at > high + 1) return;
+  const left = rule.from === undefined ? area.left : across.getPixelForValue(rule.from);
+  const right = rule.to === undefined ? area.right : across.getPixelForValue(rule.to);
+  pen.save();
+  pen.strokeStyle = rule.colour;
+  pen.lineWidth = rule.width ?? 1.5;
+  pen.setLineDash(rule.dash ?? []);
+  pen.beginPath();
+  if (rule.axis === "x") {
+    pen.moveTo(at, area.top - 4);
+    pen.lineTo(at, area.bottom);
+  } else {
+    pen.moveTo(left, at);
+    pen.lineTo(right, at);
+  }
+  pen.stroke();
+  if (rule.label) {
+    pen.font = `12px ${font}`;
+    const width = pen.measureText(rule.label).width;
+    const x = rule.axis === "x" ? Math.min(at + 4, area.right - width) : Math.max(right - width, area.left);
+    const y = rule.axis === "x" ? area.top - 6 : at - 5;
+    // A halo of paper keeps the words readable where lines cross them.
+    pen.setLineDash([]);
+    pen.strokeStyle = paper;
+    pen.lineWidth = 4;
+    pen.lineJoin = "round";
+    pen.strokeText(rule.label, x, y);
+    pen.fillStyle = rule.colour;
+    pen.fillText(rule.label, x, y);
+  }
+  pen.restore();
+}

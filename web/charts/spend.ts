@@ -1,0 +1,110 @@
+import type { Plan } from "../../src/index.ts";
+import { majorUnits, moneyWords, monthWords } from "../format.ts";
+import { spendByMonth } from "../spend-by-month.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+import { commonOptions, monthAxisLabel } from "./chart-kit.ts";
+import { figure } from "./figure.ts";
+import { hatch } from "./hatch.ts";
+import type { Rule } from "./rules.ts";
+
+/** Planned spend adding up over each fiscal year, against what the year is likely to take and what is safe. */
+export function spend(plan: Plan, currency: string): HTMLElement | null {
+  const years = plan.budget.filter((year) => year.currency === currency);
+  const rows = spendByMonth(plan, currency);
+  const shownYear = years.find((year) => year.planned > 0) ?? years[0];
+  if (!shownYear) return null;
+  const words = say.orders.spend;
+  const months = rows.map((row) => row.month);
+  const money = (minor: number) => moneyWords(minor, currency, false);
+  const major = (minor: number) => majorUnits(minor, currency);
+  const yearOf = (name: string) => years.find((year) => year.fiscalYear === name);
+  const cap = plan.policy.budget_per_fiscal_year;
+  return figure({
+    question: words.heading,
+    unit: words.unit(currency),
+    key: [
+      { mark: "accent-line", label: words.planned },
+      { mark: "hatch", label: words.band },
+      ...(cap === null || cap === undefined ? [] : [{ mark: "dotted" as const, label: words.cap }]),
+    ],
+    caption: words.caption(
+      words.fiscal(shownYear.fiscalYear),
+      money(shownYear.planned),
+      money(shownYear.p50),
+      money(shownYear.p95),
+    ),
+    points: rows.map((row, at) => {
+      const year = yearOf(row.fiscalYear);
+      return {
+        at,
+        says: words.at(
+          monthWords(row.month),
+          money(row.soFar),
+          words.fiscal(row.fiscalYear),
+          money(year?.p50 ?? 0),
+          money(year?.p95 ?? 0),
+        ),
+      };
+    }),
+    firstPoint: Math.min(11, rows.length - 1),
+    draw: (colours) => {
+      const options = commonOptions(colours, words.unit(currency));
+      options.scales!.x!.ticks!.callback = monthAxisLabel(months);
+      options.scales!.x!.offset = true;
+      const names = [...new Set(rows.map((row) => row.fiscalYear))];
+      const of = (name: string, value: (row: (typeof rows)[number]) => number) =>
+        rows.map((row) => (row.fiscalYear === name ? major(value(row)) : null));
+      const edge = { borderColor: colours.soft, borderWidth: 0.75, pointRadius: 0 };
+      const list: Rule[] = names.flatMap((name) => {
+        const inYear = rows.flatMap((row, at) => (row.fiscalYear === name ? [at] : []));
+        const end = { axis: "x" as const, at: inYear[0]! - 0.5, colour: colours.faint, width: 1 };
+        return [{ ...end, label: inYear.length > 3 ? words.fiscal(name) : "", colour: colours.soft }];
+      });
+      if (cap !== null && cap !== undefined) {
+        list.push({ axis: "y", at: Number(cap), label: words.cap, colour: colours.ink, dash: [2, 3] });
+      }
+      return {
+        type: "line",
+        data: {
+          labels: months,
+          datasets: names.flatMap((name) => [
+            {
+              data: of(name, (row) => row.soFar),
+              borderColor: colours.accent,
+              backgroundColor: colours.accent,
+              borderWidth: 2.5,
+              stepped: "middle" as const,
+              pointStyle: "rect" as const,
+              pointRadius: rows.map((row, at) => (rows[at + 1]?.fiscalYear !== row.fiscalYear ? 4 : 0)),
+            },
+            { data: of(name, (row) => yearOf(row.fiscalYear)?.p50 ?? 0), ...edge, borderWidth: 1.25 },
+            {
+              data: of(name, (row) => yearOf(row.fiscalYear)?.p95 ?? 0),
+              ...edge,
+              fill: "-1",
+              backgroundColor: hatch(colours.soft),
+            },
+          ]),
+        },
+        options: { ...options, plugins: { rules: { list, font: colours.font, paper: colours.paper } } },
+      } as never;
+    },
+    table: () =>
+      table({
+        caption: words.heading,
+        rows: years.flatMap((year) => year.byItem.map((item) => ({ ...item, fiscalYear: year.fiscalYear }))),
+        first: 40,
+        columns: [
+          { title: words.itemHeads[0]!, value: (row) => row.fiscalYear },
+          { title: words.itemHeads[1]!, value: (row) => row.item, wide: true },
+          ...(["planned", "p50", "p80", "p95"] as const).map((key, index) => ({
+            title: words.itemHeads[index + 2]!,
+            value: (row: { planned: number; p50: number; p80: number; p95: number }) => row[key],
+            show: (row: { planned: number; p50: number; p80: number; p95: number }) => moneyWords(row[key], currency),
+            figures: true,
+          })),
+        ],
+      }),
+  });
+}

@@ -1,0 +1,42 @@
+import type { Plan } from "../src/index.ts";
+import { dayWords, moneyWords, numberWords } from "./format.ts";
+import { say } from "./strings.ts";
+
+export interface Difference {
+  what: string;
+  before: string;
+  now: string;
+}
+
+/** What differs between two plans, measure by measure; measures that agree are left out. */
+export function differences(before: Plan, now: Plan): Difference[] {
+  const first = measures(before);
+  const second = measures(now);
+  const names = [...new Set([...first.keys(), ...second.keys()])];
+  return names
+    .map((what) => ({ what, before: first.get(what) ?? say.none, now: second.get(what) ?? say.none }))
+    .filter((row) => row.before !== row.now);
+}
+
+function measures(plan: Plan): Map<string, string> {
+  const words = say.assumptions.measures;
+  const found = new Map<string, string>();
+  const firstOrder = plan.orders.reduce<string | null>(
+    (first, order) => (first === null || order.orderBy < first ? order.orderBy : first),
+    null,
+  );
+  const due = plan.packs.filter(
+    ({ replaceBy: { kind } }) => kind === "already-due" || kind === "within-horizon",
+  ).length;
+  const short = plan.short.reduce((most, month) => Math.max(most, month.withSchedule.expected), 0);
+  found.set(words.due, numberWords(due));
+  found.set(words.short, numberWords(short, 1));
+  found.set(words.lines, numberWords(plan.orders.length));
+  found.set(words.late, numberWords(plan.orders.filter((order) => order.late).length));
+  found.set(words.first, firstOrder === null ? say.none : dayWords(firstOrder));
+  for (const year of plan.budget) found.set(words.spend(year.fiscalYear), moneyWords(year.planned, year.currency));
+  const units = new Map<string, number>();
+  for (const order of plan.orders) units.set(order.item, (units.get(order.item) ?? 0) + order.quantity);
+  for (const [item, count] of units) found.set(words.units(item), numberWords(count));
+  return found;
+}

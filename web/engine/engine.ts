@@ -1,0 +1,30 @@
+import type { Answer, AskName, Asks } from "./messages.ts";
+import EngineWorker from "./worker.ts?worker&inline";
+
+let worker: Worker | null = null;
+let nextId = 1;
+const waiting = new Map<number, { done: (answer: never) => void; failed: (reason: Error) => void }>();
+
+/** Asks the engine, which runs in a worker of its own so that the page stays awake. */
+export function ask<Name extends AskName>(name: Name, question: Asks[Name]["ask"]): Promise<Asks[Name]["answer"]> {
+  worker ??= start();
+  const id = nextId++;
+  worker.postMessage({ id, name, ask: question });
+  return new Promise((done, failed) => waiting.set(id, { done, failed }));
+}
+
+function start(): Worker {
+  const started = new EngineWorker();
+  started.addEventListener("message", (event: MessageEvent<Answer>) => {
+    const reply = event.data;
+    const waiter = waiting.get(reply.id);
+    waiting.delete(reply.id);
+    if ("failed" in reply) waiter?.failed(new Error(reply.failed));
+    else waiter?.done(reply.answer as never);
+  });
+  started.addEventListener("error", (event) => {
+    for (const waiter of waiting.values()) waiter.failed(new Error(event.message || "The engine stopped."));
+    waiting.clear();
+  });
+  return started;
+}

@@ -1,0 +1,45 @@
+import type { Plan, PolicyChoice, PolicyProblem, Reading, SheetFile } from "../../src/index.ts";
+
+/** Files that the page offers for download. */
+export const DOWNLOADS = ["plan.json", "orders.csv", "packs.csv", "set-aside.csv"] as const;
+export type Download = (typeof DOWNLOADS)[number];
+
+/** A policy key's words for people, as the engine gives them. */
+export interface PolicyWords {
+  key: string;
+  unit: string;
+  default: string;
+  explains: string;
+}
+
+/** The engine's own words: policy keys and the cautions that stand beside every forecast. */
+export interface EngineWords {
+  policy: PolicyWords[];
+  cautions: readonly string[];
+}
+
+/** What the page asks of the worker. `today` is a day number. */
+export interface Asks {
+  describe: { ask: Record<string, never>; answer: EngineWords };
+  read: { ask: { files: SheetFile[]; choices: PolicyChoice[]; today: number }; answer: Planned };
+  adopt: { ask: { plan: Plan; reading: Reading }; answer: null };
+  replan: { ask: { choices: PolicyChoice[]; today: number }; answer: Planned };
+  write: { ask: { file: Download }; answer: string };
+}
+
+export type AskName = keyof Asks;
+
+/** A plan with the reading that it rests on. `plan` is null where no input gave a table. */
+export interface Planned {
+  plan: Plan | null;
+  reading: Reading;
+  problems: PolicyProblem[];
+}
+
+export interface Question {
+  id: number;
+  name: AskName;
+  ask: Asks[AskName]["ask"];
+}
+
+export type Answer = { id: number; answer: unknown } | { id: number; failed: string };

@@ -1,0 +1,83 @@
+import * as z from "zod";
+import {
+  makePlan,
+  ordersCsv,
+  type Plan,
+  POLICY_KEYS,
+  type PolicyChoice,
+  packsCsv,
+  policyChoicesIn,
+  type Reading,
+  readSheets,
+  resolvePolicy,
+  type SheetFile,
+  STANDING_CAUTIONS,
+  setAsideCsv,
+  writePlanJson,
+} from "../../src/index.ts";
+import type { Answer, AskName, Asks, Download, Planned, Question } from "./messages.ts";
+
+// The page's security policy forbids compiled text, and zod would try it once and be logged for it.
+z.config({ jitless: true });
+
+let files: SheetFile[] = [];
+let reading: Reading | null = null;
+let plan: Plan | null = null;
+let readWith = "";
+
+const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Name]["answer"]> } = {
+  describe: async () => ({
+    policy: POLICY_KEYS.map(({ key, unit, default: byDefault, explains }) => ({
+      key,
+      unit,
+      default: byDefault,
+      explains,
+    })),
+    cautions: STANDING_CAUTIONS,
+  }),
+  read: async (ask) => {
+    files = ask.files;
+    reading = null;
+    return planNow(ask.choices, ask.today);
+  },
+  adopt: async (ask) => {
+    files = [];
+    reading = ask.reading;
+    plan = ask.plan;
+    return null;
+  },
+  replan: async (ask) => planNow(ask.choices, ask.today),
+  write: async (ask) => textOf(ask.file),
+};
+
+/** Reads the sheets where as-of or the date order changed (both decide how cells are read), then plans. */
+async function planNow(choices: PolicyChoice[], today: number): Promise<Planned> {
+  const inSheets = files.length > 0 ? policyChoicesIn(files) : (reading?.fleet.policy ?? []);
+  const { policy, problems } = resolvePolicy([...inSheets, ...choices], today);
+  const how = { asOf: policy.asOf, dateOrder: policy.dateOrder };
+  if (reading === null || (files.length > 0 && readWith !== JSON.stringify(how))) {
+    reading = await readSheets(files, how);
+    readWith = JSON.stringify(how);
+  }
+  plan = reading.inputs.length === 0 ? null : makePlan(reading, policy);
+  return { plan, reading, problems };
+}
+
+function textOf(file: Download): string {
+  if (reading === null || plan === null) throw new Error("There is no plan to write yet.");
+  if (file === "plan.json") return [...writePlanJson(plan)].join("");
+  if (file === "orders.csv") return ordersCsv(plan);
+  if (file === "packs.csv") return packsCsv(plan);
+  return setAsideCsv(reading.setAside);
+}
+
+self.addEventListener("message", async (event: MessageEvent<Question>) => {
+  const { id, name, ask } = event.data;
+  let reply: Answer;
+  try {
+    reply = { id, answer: await (answers[name] as (ask: unknown) => Promise<unknown>)(ask) };
+  } catch (error) {
+    reply = { id, failed: error instanceof Error ? error.message : String(error) };
+  }
+  self.postMessage(reply);
+});

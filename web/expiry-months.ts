@@ -1,0 +1,38 @@
+import type { Plan, Reading } from "../src/index.ts";
+import { monthsBetween } from "./months.ts";
+
+export interface ExpiryMonth {
+  month: string;
+  /** Units in devices. */
+  fitted: number;
+  /** Units in stores. */
+  stored: number;
+  /** Items that make this month crowded. */
+  crowded: string[];
+}
+
+/**
+ * Units expiring in each month of the plan. A place is a device where the devices sheet knows it; else a store.
+ *
+ * @param item  one item only, or null for all
+ */
+export function expiriesByMonth(plan: Plan, reading: Reading, item: string | null): ExpiryMonth[] {
+  const devices = new Set(reading.fleet.devices.map((row) => row.device.trim().toLowerCase()));
+  const months = monthsBetween(plan.horizon.from, plan.horizon.to).map((month) => ({
+    month,
+    fitted: 0,
+    stored: 0,
+    crowded: [] as string[],
+  }));
+  const byMonth = new Map(months.map((row) => [row.month, row]));
+  for (const unit of plan.datedStock) {
+    const row = byMonth.get(unit.expiry.slice(0, 7));
+    if (!row || unit.expiry < plan.asOf || (item !== null && unit.item !== item)) continue;
+    if (unit.place !== null && devices.has(unit.place.trim().toLowerCase())) row.fitted += unit.quantity;
+    else row.stored += unit.quantity;
+  }
+  for (const crowd of plan.crowdedMonths) {
+    if (item === null || crowd.item === item) byMonth.get(crowd.month)?.crowded.push(crowd.item);
+  }
+  return months;
+}

@@ -1,0 +1,83 @@
+import { make } from "../dom.ts";
+import { say } from "../strings.ts";
+import { droppedFiles } from "./dropped-files.ts";
+import { sampleFiles } from "./sample.ts";
+
+export interface NamedBytes {
+  name: string;
+  bytes: Uint8Array;
+}
+
+let pasted = 0;
+
+/** The ways to hand over sheets: drop, choose files, choose a folder, paste, or the sample. */
+export function intake(take: (files: NamedBytes[]) => void, heading: string): HTMLElement {
+  const words = say.intake;
+  const chooser = (folder: boolean) => {
+    const input = make("input", {
+      type: "file",
+      multiple: true,
+      hidden: true,
+      accept: folder ? null : ".csv,.tsv,.txt,text/csv",
+    });
+    if (folder) input.webkitdirectory = true;
+    input.dataset.chooses = folder ? "folder" : "files";
+    input.addEventListener("change", async () => {
+      take(await Promise.all([...(input.files ?? [])].map(bytesOf)));
+      input.value = "";
+    });
+    return [input, make("button", { type: "button", click: () => input.click() }, folder ? words.folder : words.files)];
+  };
+  const rows = make("textarea", { id: "pasted-rows", rows: 5, spellcheck: "false", wrap: "off" });
+  const sample = sampleFiles();
+  return make(
+    "div",
+    { class: "intake" },
+    make("p", { class: "drop" }, heading),
+    make("p", { class: "buttons" }, chooser(false), chooser(true)),
+    sample.length > 0 &&
+      make(
+        "p",
+        { class: "buttons" },
+        make("button", { type: "button", id: "try-sample", click: () => take(sample) }, words.sample),
+        make("span", {}, words.sampleNote),
+      ),
+    make(
+      "details",
+      {},
+      make("summary", {}, words.paste),
+      make("label", { for: "pasted-rows" }, words.pasteLabel),
+      rows,
+      make("button", { type: "button", click: () => takePasted() }, words.pasteGo),
+    ),
+  );
+
+  function takePasted(): void {
+    if (rows.value.trim() === "") return;
+    pasted += 1;
+    take([{ name: words.pasteName(pasted), bytes: new TextEncoder().encode(rows.value) }]);
+  }
+}
+
+async function bytesOf(file: File): Promise<NamedBytes> {
+  return { name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) };
+}
+
+/** Takes files and folders dropped anywhere on the page. */
+export function listenForDrops(take: (files: NamedBytes[]) => void): void {
+  const mark = (over: boolean) => document.body.classList.toggle("dropping", over);
+  document.addEventListener("dragover", (event) => {
+    if (!event.dataTransfer?.types.includes("Files")) return;
+    event.preventDefault();
+    mark(true);
+  });
+  document.addEventListener("dragleave", (event) => {
+    if (event.relatedTarget === null) mark(false);
+  });
+  document.addEventListener("drop", async (event) => {
+    if (!event.dataTransfer?.types.includes("Files")) return;
+    event.preventDefault();
+    mark(false);
+    take(await Promise.all((await droppedFiles(event.dataTransfer)).map(bytesOf)));
+  });
+}

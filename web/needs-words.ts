@@ -1,0 +1,28 @@
+import type { Plan, Reading } from "../src/index.ts";
+import { numberWords } from "./format.ts";
+import { say } from "./strings.ts";
+
+const SHOWN = 4;
+
+/**
+ * What the fleet is likely to need within the first `months` months, in words: all packs together, then the items
+ * with the largest needs, named. Expected units, rounded up to whole ones.
+ */
+export function needsInWords(plan: Plan, reading: Reading, months: number): string[] {
+  const kinds = new Map(reading.fleet.catalogue.map((row) => [row.item, row.kind]));
+  const packItems = new Set(plan.packs.map((pack) => pack.item));
+  const isPack = (item: string) => kinds.get(item) === "pack" || packItems.has(item);
+  let packs = 0;
+  const others: { item: string; units: number }[] = [];
+  for (const demand of plan.demand) {
+    const units = demand.cumulative.mean[Math.min(months, demand.cumulative.mean.length) - 1] ?? 0;
+    if (isPack(demand.item)) packs += units;
+    else if (units >= 0.5) others.push({ item: demand.item, units });
+  }
+  others.sort((a, b) => b.units - a.units || a.item.localeCompare(b.item));
+  const packCount = Math.ceil(packs - 0.5);
+  return [
+    ...(packCount > 0 ? [say.ahead.packs(numberWords(packCount), packCount === 1)] : []),
+    ...others.slice(0, SHOWN).map(({ item, units }) => `${numberWords(Math.ceil(units - 0.5))} × ${item}`),
+  ];
+}

@@ -1,0 +1,39 @@
+import { devicesShort } from "../charts/devices-short.ts";
+import { make } from "../dom.ts";
+import { dayWords, listWords, monthWords } from "../format.ts";
+import { monthAfter } from "../months.ts";
+import { needsInWords } from "../needs-words.ts";
+import type { PlannedSession } from "../session.ts";
+import { say } from "../strings.ts";
+import { orderTable } from "./order-table.ts";
+import { answer, section } from "./section.ts";
+
+const YEAR = 12;
+const FIRST_ORDERS = 6;
+
+/** Ahead: one sentence to read out in a meeting, devices short, and the orders that leave first. */
+export function ahead({ plan, reading }: PlannedSession): HTMLElement {
+  const byDate = [...plan.orders].sort((a, b) => (a.orderBy < b.orderBy ? -1 : a.orderBy > b.orderBy ? 1 : 0));
+  return section(
+    "ahead",
+    say.ahead.heading,
+    make("p", { class: "headline" }, sentence()),
+    devicesShort(plan),
+    byDate.length > 0 &&
+      answer(
+        say.ahead.firstHeading,
+        orderTable({ caption: say.ahead.firstHeading, orders: byDate.slice(0, FIRST_ORDERS), short: true }),
+      ),
+  );
+
+  function sentence(): string {
+    const months = Math.min(YEAR, plan.demand[0]?.mean.length ?? YEAR);
+    const until = monthWords(monthAfter(plan.horizon.from, months - 1));
+    const needs = needsInWords(plan, reading, months);
+    const late = plan.orders.filter((order) => order.late).length;
+    const first = byDate[0];
+    const what = needs.length > 0 ? say.ahead.needs(until, listWords(needs, say.and)) : say.ahead.needsNothing(until);
+    if (!first) return what + say.ahead.noOrder;
+    return what + (late > 0 ? say.ahead.lateOrders(late) : say.ahead.firstOrder(dayWords(first.orderBy)));
+  }
+}

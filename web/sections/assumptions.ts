@@ -1,0 +1,104 @@
+import { differences } from "../difference.ts";
+import { make } from "../dom.ts";
+import type { PolicyWords } from "../engine/messages.ts";
+import type { PlannedSession } from "../session.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+import { answer, lead, section } from "./section.ts";
+
+export interface AssumptionActions {
+  set: (key: string, value: string) => void;
+  reset: () => void;
+}
+
+// These decide how the sheets' cells are read, so they need the sheets.
+const NEED_SHEETS = ["date_order"];
+
+/** Assumptions: every policy value, editable, and what the last change brought. */
+export function assumptions(session: PlannedSession, actions: AssumptionActions): HTMLElement {
+  const words = say.assumptions;
+  return section(
+    "assumptions",
+    words.heading,
+    lead(words.lead),
+    changed(session),
+    problems(session),
+    make(
+      "div",
+      { class: "policy" },
+      session.words.policy.map((key) => row(key)),
+    ),
+    session.choices.size > 0 &&
+      make(
+        "p",
+        {},
+        make("button", { type: "button", id: "reset-assumptions", click: () => actions.reset() }, words.reset),
+      ),
+  );
+
+  function row(policy: PolicyWords): HTMLElement {
+    const id = `policy-${policy.key}`;
+    const value = session.plan.policy[policy.key];
+    const locked = !session.hasSheets && NEED_SHEETS.includes(policy.key);
+    const input = make("input", {
+      id,
+      type: "text",
+      value: value === null || value === undefined ? "" : String(value),
+      autocomplete: "off",
+      spellcheck: "false",
+      disabled: locked,
+      class: session.choices.has(policy.key) ? "chosen" : null,
+      "aria-describedby": `${id}-about`,
+      change: (event) => actions.set(policy.key, (event.target as HTMLInputElement).value.trim()),
+    });
+    return make(
+      "div",
+      {},
+      make("label", { for: id }, policy.key.replaceAll("_", " ")),
+      make("span", { class: "value" }, input, make("span", { class: "unit" }, policy.unit)),
+      make(
+        "small",
+        { id: `${id}-about` },
+        `${policy.explains} ${words.heads[3]}: ${policy.default}.`,
+        locked && ` ${words.needsSheets}`,
+      ),
+    );
+  }
+}
+
+function changed(session: PlannedSession): HTMLElement | null {
+  const words = say.assumptions;
+  if (session.before === null) return null;
+  const rows = differences(session.before, session.plan);
+  return make(
+    "div",
+    { class: "changed", role: "status" },
+    answer(
+      words.changedHeading,
+      rows.length === 0
+        ? make("p", {}, words.unchanged)
+        : table({
+            caption: words.changedHeading,
+            rows,
+            first: 12,
+            sortable: false,
+            columns: [
+              { title: words.heads[0]!, value: (row) => row.what, wide: true },
+              { title: words.changedHeads[1]!, value: (row) => row.before, figures: true },
+              { title: words.changedHeads[2]!, value: (row) => row.now, figures: true },
+            ],
+          }),
+    ),
+  );
+}
+
+function problems(session: PlannedSession): HTMLElement | null {
+  if (session.problems.length === 0) return null;
+  return make(
+    "ul",
+    { class: "problems", role: "alert" },
+    session.problems.map((problem) =>
+      make("li", {}, say.assumptions.notUsed(problem.key, `${problem.message} ${problem.fix}`)),
+    ),
+  );
+}

@@ -1,0 +1,96 @@
+import type { Plan } from "../../src/index.ts";
+import { forgetFigures } from "../charts/figure.ts";
+import { packFade } from "../charts/pack-fade.ts";
+import { packsDue, packsDueByMonth } from "../charts/packs-due.ts";
+import { make } from "../dom.ts";
+import { monthWords, numberWords } from "../format.ts";
+import type { PlannedSession } from "../session.ts";
+import { say } from "../strings.ts";
+import { packTable } from "./pack-table.ts";
+import { answer, lead, section } from "./section.ts";
+
+type Pack = Plan["packs"][number];
+
+/** Batteries: when the packs run out, one pack in detail, and every pack in a table. */
+export function batteries(session: PlannedSession): HTMLElement {
+  const { plan } = session;
+  const packs = byLikelyDate(plan.packs);
+  if (packs.length === 0)
+    return section("batteries", say.batteries.heading, lead(say.batteries.table.kinds["no-forecast"]));
+  const detail = make("div", { id: "pack" });
+  let chosen = firstWorthSeeing(packs);
+  drawDetail();
+  return section(
+    "batteries",
+    say.batteries.heading,
+    lead(leadText()),
+    packsDue(plan),
+    detail,
+    answer(say.batteries.table.heading, packTable(packs, choose)),
+  );
+
+  function choose(pack: Pack): void {
+    chosen = pack;
+    drawDetail();
+    detail.querySelector("select")?.focus({ preventScroll: true });
+    detail.scrollIntoView({ block: "start" });
+  }
+
+  function drawDetail(): void {
+    forgetFigures(detail);
+    const picker = make(
+      "select",
+      {
+        id: "pack-choice",
+        change: (event) => {
+          const serial = (event.target as HTMLSelectElement).value;
+          chosen = packs.find((pack) => pack.serial === serial) ?? chosen;
+          drawDetail();
+          document.getElementById("pack-choice")?.focus({ preventScroll: true });
+        },
+      },
+      packs.map((pack) =>
+        make(
+          "option",
+          { value: pack.serial, selected: pack === chosen },
+          `${pack.serial} · ${pack.item} · ${pack.device ?? pack.site ?? say.none}`,
+        ),
+      ),
+    );
+    const choices = make(
+      "p",
+      { class: "choices" },
+      make("label", { for: "pack-choice" }, say.batteries.fade.pick),
+      picker,
+    );
+    detail.replaceChildren(packFade(chosen, plan, session.reading, choices));
+  }
+
+  function leadText(): string {
+    const due = Math.round(packsDueByMonth(plan).at(-1)?.expected ?? 0);
+    const already = plan.packs.filter((pack) => pack.replaceBy.kind === "already-due").length;
+    return say.batteries.lead(
+      numberWords(due),
+      numberWords(already),
+      numberWords(packs.length),
+      monthWords(plan.horizon.to),
+    );
+  }
+}
+
+function byLikelyDate(packs: readonly Pack[]): Pack[] {
+  const never = "9999";
+  return [...packs].sort((a, b) => {
+    const [x, y] = [a.replaceBy.p50 ?? never, b.replaceBy.p50 ?? never];
+    return x < y ? -1 : x > y ? 1 : a.serial.localeCompare(b.serial, undefined, { numeric: true });
+  });
+}
+
+/** A pack with readings whose end lies ahead tells most; else the first with a path. */
+function firstWorthSeeing(packs: Pack[]): Pack {
+  return (
+    packs.find((pack) => pack.readings >= 3 && pack.belowBy.kind === "within-horizon") ??
+    packs.find((pack) => pack.path.p50.length > 0) ??
+    packs[0]!
+  );
+}

@@ -1,0 +1,134 @@
+import { expiries } from "../charts/expiries.ts";
+import { forgetFigures } from "../charts/figure.ts";
+import { make } from "../dom.ts";
+import { expiriesByMonth } from "../expiry-months.ts";
+import { chanceWords, dayWords, monthWords, numberWords } from "../format.ts";
+import type { PlannedSession } from "../session.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+import { answer, lead, section } from "./section.ts";
+
+/** Dates: expiries by month, crowded months, swaps, moves and every dated unit. */
+export function dates({ plan, reading }: PlannedSession): HTMLElement {
+  const words = say.dates;
+  if (plan.datedStock.length === 0) return section("dates", words.heading, lead(words.noStock));
+  const items = [...new Set(plan.datedStock.map((row) => row.item))].sort();
+  let item: string | null = null;
+  const chart = make("div");
+  draw();
+  return section(
+    "dates",
+    words.heading,
+    lead(leadText()),
+    chart,
+    plan.crowdedMonths.length > 0 && answer(words.crowdedHeading, crowdedTable()),
+    plan.moves.length > 0 && answer(words.movesHeading, movesTable()),
+    answer(words.swapsHeading, plan.swapCalendar.length > 0 ? swapTable() : make("p", {}, words.swapsNone)),
+    answer(words.stockHeading, stockTable()),
+  );
+
+  function draw(): void {
+    forgetFigures(chart);
+    const option = (value: string, label: string) => make("option", { value, selected: value === (item ?? "") }, label);
+    const picker = make(
+      "select",
+      {
+        id: "item-choice",
+        change: (event) => {
+          item = (event.target as HTMLSelectElement).value || null;
+          draw();
+          document.getElementById("item-choice")?.focus({ preventScroll: true });
+        },
+      },
+      option("", words.everything),
+      items.map((name) => option(name, name)),
+    );
+    const choices = make("p", { class: "choices" }, make("label", { for: "item-choice" }, words.pick), picker);
+    chart.replaceChildren(expiries(expiriesByMonth(plan, reading, item), choices));
+  }
+
+  function leadText(): string {
+    const units = expiriesByMonth(plan, reading, null).reduce((sum, row) => sum + row.fitted + row.stored, 0);
+    const expired = plan.datedStock.reduce((sum, row) => sum + (row.expiry < plan.asOf ? row.quantity : 0), 0);
+    return words.lead(numberWords(units), monthWords(plan.horizon.to), numberWords(expired));
+  }
+
+  function crowdedTable(): HTMLElement {
+    const heads = words.crowdedHeads;
+    return table({
+      caption: words.crowdedHeading,
+      rows: plan.crowdedMonths,
+      columns: [
+        { title: heads[0]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
+        { title: heads[1]!, value: (row) => row.item },
+        { title: heads[2]!, value: (row) => row.units, show: (row) => numberWords(row.units), figures: true },
+        {
+          title: heads[3]!,
+          value: (row) => row.evenShare,
+          show: (row) => numberWords(row.evenShare, 1),
+          figures: true,
+        },
+        { title: heads[6]!, value: (row) => row.places, figures: true },
+        { title: heads[5]!, value: (row) => row.lots.join(", ") },
+        { title: heads[7]!, value: (row) => row.says, wide: true },
+      ],
+    });
+  }
+
+  function swapTable(): HTMLElement {
+    const heads = words.swapsHeads;
+    return table({
+      caption: words.swapsHeading,
+      rows: plan.swapCalendar,
+      columns: [
+        { title: heads[0]!, value: (row) => row.swapBy, show: (row) => dayWords(row.swapBy) },
+        { title: heads[1]!, value: (row) => row.place, wide: true },
+        { title: heads[2]!, value: (row) => row.item },
+        { title: heads[3]!, value: (row) => row.lot },
+        { title: heads[4]!, value: (row) => row.quantity, figures: true },
+        { title: heads[5]!, value: (row) => row.daysGivenUp, figures: true },
+      ],
+    });
+  }
+
+  function movesTable(): HTMLElement {
+    const heads = words.movesHeads;
+    return table({
+      caption: words.movesHeading,
+      rows: plan.moves,
+      columns: [
+        { title: heads[0]!, value: (row) => row.by, show: (row) => dayWords(row.by) },
+        { title: heads[1]!, value: (row) => row.from },
+        { title: heads[2]!, value: (row) => row.to },
+        { title: heads[3]!, value: (row) => row.item },
+        { title: heads[4]!, value: (row) => row.lot },
+        { title: heads[5]!, value: (row) => row.quantity, figures: true },
+        {
+          title: heads[6]!,
+          value: (row) => row.unitsSaved,
+          show: (row) => numberWords(row.unitsSaved, 1),
+          figures: true,
+        },
+      ],
+    });
+  }
+
+  function stockTable(): HTMLElement {
+    const heads = words.stockHeads;
+    const rows = [...plan.datedStock].sort((a, b) => (a.expiry < b.expiry ? -1 : a.expiry > b.expiry ? 1 : 0));
+    return table({
+      caption: words.stockHeading,
+      rows,
+      first: 15,
+      columns: [
+        { title: heads[0]!, value: (row) => row.expiry, show: (row) => dayWords(row.expiry) },
+        { title: heads[1]!, value: (row) => row.swapBy, show: (row) => dayWords(row.swapBy) },
+        { title: heads[2]!, value: (row) => row.item },
+        { title: heads[3]!, value: (row) => row.lot ?? row.serial },
+        { title: heads[4]!, value: (row) => row.place, wide: true },
+        { title: heads[5]!, value: (row) => row.quantity, figures: true },
+        { title: heads[6]!, value: (row) => row.chanceUsed, show: (row) => chanceWords(row.chanceUsed), figures: true },
+      ],
+    });
+  }
+}

@@ -1,0 +1,32 @@
+import { make } from "../dom.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+
+/** The page without a plan: what it is for, what to give it, and a sample to try. */
+export function empty(intake: HTMLElement): HTMLElement {
+  const words = say.empty;
+  return make(
+    "div",
+    { class: "empty" },
+    make("header", { class: "masthead" }, make("p", { class: "name" }, say.name), make("h1", {}, say.title.empty)),
+    make("p", { class: "lead" }, words.lead),
+    make("p", {}, words.privacy),
+    intake,
+    make(
+      "section",
+      { "aria-labelledby": "which" },
+      make("h2", { id: "which" }, words.which),
+      make("p", {}, words.whichLead),
+      table({
+        caption: words.which,
+        rows: words.kinds,
+        sortable: false,
+        columns: [
+          { title: words.kindHeads[0]!, value: (row) => row[0] },
+          { title: words.kindHeads[1]!, value: (row) => row[1] },
+          { title: words.kindHeads[2]!, value: (row) => row[2], wide: true },
+        ],
+      }),
+    ),
+  );
+}

@@ -1,0 +1,62 @@
+import type { Reading } from "../../src/index.ts";
+import { make } from "../dom.ts";
+import { numberWords } from "../format.ts";
+import { say } from "../strings.ts";
+
+type Finding = Reading["findings"][number];
+
+const SHOWN_OF_A_KIND = 3;
+const SEVERITIES = ["error", "warning", "info"] as const;
+
+/** Findings grouped by how much they matter and by kind; of many alike the first few stand for the rest. */
+export function findings(reading: Reading): HTMLElement {
+  if (reading.findings.length === 0) return make("p", {}, say.sheets.noFindings);
+  return make(
+    "div",
+    { class: "findings" },
+    SEVERITIES.map((severity) => {
+      const found = reading.findings.filter((finding) => finding.severity === severity);
+      if (found.length === 0) return null;
+      return make(
+        "div",
+        {},
+        make("h4", {}, `${say.sheets.severity[severity]} (${numberWords(found.length)})`),
+        byCode(found),
+      );
+    }),
+  );
+}
+
+function byCode(found: Finding[]): HTMLElement {
+  const groups = new Map<string, Finding[]>();
+  for (const finding of found) groups.set(finding.code, [...(groups.get(finding.code) ?? []), finding]);
+  return make(
+    "ul",
+    {},
+    [...groups.values()].map((group) =>
+      make(
+        "li",
+        {},
+        group
+          .slice(0, SHOWN_OF_A_KIND)
+          .map((finding) =>
+            make(
+              "p",
+              {},
+              make("span", { class: "where" }, where(finding)),
+              ` ${finding.message} `,
+              make("span", { class: "fix" }, finding.fix),
+            ),
+          ),
+        group.length > SHOWN_OF_A_KIND &&
+          make("p", { class: "where" }, say.sheets.more(numberWords(group.length - SHOWN_OF_A_KIND))),
+      ),
+    ),
+  );
+}
+
+function where(finding: Finding): string {
+  if (finding.file === null) return "";
+  const file = finding.sheet === null ? finding.file : `${finding.file} · ${finding.sheet}`;
+  return say.sheets.where(file, finding.line === null ? "" : String(finding.line));
+}

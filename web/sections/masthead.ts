@@ -1,0 +1,48 @@
+import { make } from "../dom.ts";
+import { dayWords, isoDates, monthWords, numberWords } from "../format.ts";
+import type { PlannedSession } from "../session.ts";
+import { say } from "../strings.ts";
+import type { SectionName } from "./section.ts";
+
+/** The head of the report: whose plan, as of when, how far, and the contents. */
+export function masthead(session: PlannedSession, switchIso: () => void): HTMLElement {
+  const { plan, reading } = session;
+  const dated = plan.datedStock.reduce((sum, row) => sum + row.quantity, 0);
+  return make(
+    "header",
+    { class: "masthead" },
+    make("p", { class: "name" }, say.name),
+    make("h1", {}, say.title.plan),
+    make("p", { class: "as-of" }, say.title.asOf(dayWords(plan.asOf))),
+    make("p", { class: "facts" }, say.title.looking(monthWords(plan.horizon.from), monthWords(plan.horizon.to))),
+    make(
+      "p",
+      { class: "facts" },
+      say.title.counts(numberWords(reading.fleet.devices.length), numberWords(plan.packs.length), numberWords(dated)),
+    ),
+    make(
+      "p",
+      { class: "tools" },
+      make("button", { type: "button", click: () => window.print() }, say.print),
+      make(
+        "label",
+        {},
+        make("input", { type: "checkbox", id: "iso-dates", checked: isoDates(), change: () => switchIso() }),
+        ` ${say.iso}`,
+      ),
+    ),
+  );
+}
+
+/** The contents line, which stays in sight. */
+export function contents(names: readonly SectionName[]): HTMLElement {
+  return make(
+    "nav",
+    { class: "contents", "aria-label": say.contents },
+    make(
+      "ul",
+      {},
+      names.map((name) => make("li", {}, make("a", { href: `#${name}` }, say.sections[name]))),
+    ),
+  );
+}

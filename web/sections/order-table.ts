@@ -1,0 +1,65 @@
+import type { Plan } from "../../src/index.ts";
+import { make } from "../dom.ts";
+import { dayWords, moneyWords, monthWords, numberWords } from "../format.ts";
+import { say } from "../strings.ts";
+import { type Column, table } from "../table.ts";
+
+type Order = Plan["orders"][number];
+
+/** Order lines as a table: the day to act on first; what is late says so in words. */
+export function orderTable(spec: { caption: string; orders: Order[]; short: boolean }): HTMLElement {
+  const heads = say.orders.heads;
+  const columns: Column<Order>[] = [
+    { title: heads.orderBy, value: (row) => row.orderBy, show: orderBy },
+    { title: heads.item, value: (row) => row.item, show: itemAndWhy, wide: true },
+    { title: heads.quantity, value: (row) => row.quantity, show: (row) => numberWords(row.quantity), figures: true },
+    { title: heads.supplier, value: (row) => row.supplier },
+    {
+      title: heads.lineCost,
+      value: (row) => row.lineCost,
+      show: (row) => moneyWords(row.lineCost, row.currency),
+      figures: true,
+    },
+    { title: heads.arrives, value: (row) => row.arriveBy, show: (row) => dayWords(row.arriveBy) },
+  ];
+  if (!spec.short) {
+    columns.splice(3, 0, {
+      title: heads.boxes,
+      value: (row) => row.boxes,
+      show: (row) => numberWords(row.boxes),
+      figures: true,
+    });
+    columns.splice(5, 0, {
+      title: heads.unitPrice,
+      value: (row) => Number(row.unitPrice),
+      show: (row) => row.unitPrice,
+      figures: true,
+    });
+    columns.splice(7, 0, {
+      title: heads.fee,
+      value: (row) => row.feeShare,
+      show: (row) => moneyWords(row.feeShare, row.currency),
+      figures: true,
+    });
+    columns.push({ title: heads.covers, value: (row) => row.covers.from, show: covers });
+  }
+  return table({ caption: spec.caption, columns, rows: spec.orders, sortable: !spec.short });
+}
+
+function orderBy(row: Order): Node {
+  return make("span", { class: "act" }, dayWords(row.orderBy), row.late && make("em", {}, ` ${say.orders.late}`));
+}
+
+function itemAndWhy(row: Order): Node {
+  const notes = [
+    row.reason,
+    row.uncoveredUntil ? `${say.orders.uncovered(dayWords(row.uncoveredUntil))}.` : "",
+    row.expectedWaste >= 1 ? `${say.orders.waste(numberWords(row.expectedWaste))}.` : "",
+  ].filter((note) => note !== "");
+  return make("span", {}, row.item, make("small", {}, notes.join(" ")));
+}
+
+function covers(row: Order): string {
+  const { from, to } = row.covers;
+  return from === to ? monthWords(from) : `${monthWords(from)} – ${monthWords(to)}`;
+}

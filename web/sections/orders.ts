@@ -1,0 +1,63 @@
+import { spend } from "../charts/spend.ts";
+import { make } from "../dom.ts";
+import { offerDownload } from "../download.ts";
+import { DOWNLOADS } from "../engine/messages.ts";
+import { moneyWords } from "../format.ts";
+import type { PlannedSession } from "../session.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+import { orderTable } from "./order-table.ts";
+import { answer, lead, section } from "./section.ts";
+
+/** Orders: the schedule, what it costs year by year, and the files to take along. */
+export function orders({ plan }: PlannedSession): HTMLElement {
+  const words = say.orders;
+  const currencies = [...new Set(plan.budget.map((year) => year.currency))];
+  const separate = new Set(plan.orders.map((order) => order.order)).size;
+  const late = plan.orders.filter((order) => order.late).length;
+  return section(
+    "orders",
+    words.heading,
+    lead(plan.orders.length === 0 ? words.none : words.lead(plan.orders.length, separate, late)),
+    plan.orders.length > 0 && orderTable({ caption: words.caption, orders: plan.orders, short: false }),
+    ...currencies.map((currency) => spend(plan, currency)),
+    plan.budget.length > 0 && yearTable(),
+    answer(
+      words.downloads,
+      make(
+        "ul",
+        { class: "downloads" },
+        DOWNLOADS.map((file) =>
+          make(
+            "li",
+            {},
+            make("button", { type: "button", click: () => offerDownload(file) }, file),
+            make("span", {}, words.downloadNote[file]),
+          ),
+        ),
+      ),
+    ),
+  );
+
+  function yearTable(): HTMLElement {
+    const heads = words.spend.heads;
+    const money = (key: "planned" | "p50" | "p80" | "p95", at: number) => ({
+      title: heads[at]!,
+      value: (row: (typeof plan.budget)[number]) => row[key],
+      show: (row: (typeof plan.budget)[number]) => moneyWords(row[key], row.currency),
+      figures: true,
+    });
+    return table({
+      caption: words.spend.heading,
+      rows: plan.budget,
+      sortable: false,
+      columns: [
+        { title: heads[0]!, value: (row) => row.fiscalYear, wide: true },
+        money("planned", 1),
+        money("p50", 2),
+        money("p80", 3),
+        money("p95", 4),
+      ],
+    });
+  }
+}

@@ -1,0 +1,51 @@
+import type { Plan } from "../../src/index.ts";
+import { make } from "../dom.ts";
+import { dayWords, percentWords } from "../format.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+
+type Pack = Plan["packs"][number];
+
+/** Every pack by its likely date; a serial opens the pack's own chart. */
+export function packTable(packs: Pack[], choose: (pack: Pack) => void): HTMLElement {
+  const words = say.batteries.table;
+  const day = (value: string | null) => (value === null ? say.none : dayWords(value));
+  return table({
+    caption: words.caption,
+    rows: packs,
+    columns: [
+      {
+        title: words.heads.serial,
+        value: (row) => row.serial,
+        show: (row) => make("button", { type: "button", class: "link", click: () => choose(row) }, row.serial),
+      },
+      { title: words.heads.item, value: (row) => row.item },
+      {
+        title: words.heads.where,
+        value: (row) => [row.device, row.site].filter((part) => part !== null).join(", ") || null,
+        wide: true,
+      },
+      {
+        title: words.heads.now,
+        value: (row) => row.capacityNow?.p50 ?? null,
+        show: (row) => (row.capacityNow ? percentWords(row.capacityNow.p50) : say.none),
+        figures: true,
+      },
+      { title: words.heads.p50, value: (row) => row.replaceBy.p50, show: (row) => likely(row) },
+      { title: words.heads.early, value: (row) => row.replaceBy.p10, show: (row) => day(row.replaceBy.p10) },
+      { title: words.heads.late, value: (row) => row.replaceBy.p90, show: (row) => day(row.replaceBy.p90) },
+      {
+        title: words.heads.because,
+        value: (row) => (row.replaceBy.because ? words.because[row.replaceBy.because] : null),
+      },
+      { title: words.heads.basis, value: (row) => words.basis[row.basis] },
+    ],
+  });
+
+  function likely(row: Pack): string | Node {
+    const { kind, p50 } = row.replaceBy;
+    if (kind === "already-due") return make("span", { class: "act" }, make("em", {}, words.kinds[kind]));
+    if (kind === "no-forecast") return words.kinds[kind];
+    return day(p50);
+  }
+}

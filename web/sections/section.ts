@@ -1,0 +1,33 @@
+import { make } from "../dom.ts";
+import { say } from "../strings.ts";
+
+export type SectionName = keyof typeof say.sections;
+
+/** A section of the report: its short name, the question that it answers, and its content. */
+export function section(
+  name: SectionName,
+  question: string,
+  ...content: (Node | string | null | false)[]
+): HTMLElement {
+  return make(
+    "section",
+    { id: name, "aria-labelledby": `${name}-heading` },
+    make(
+      "header",
+      {},
+      make("p", { class: "kicker" }, say.sections[name]),
+      make("h2", { id: `${name}-heading`, tabindex: -1 }, question),
+    ),
+    ...content,
+  );
+}
+
+/** A sentence that leads a section in. */
+export function lead(text: string): HTMLElement {
+  return make("p", { class: "lead" }, text);
+}
+
+/** A question inside a section with what answers it. */
+export function answer(question: string, ...content: (Node | string | null | false)[]): HTMLElement {
+  return make("div", { class: "answer" }, make("h3", {}, question), ...content);
+}

@@ -1,0 +1,121 @@
+import type { Reading } from "../../src/index.ts";
+import { make } from "../dom.ts";
+import { numberWords } from "../format.ts";
+import type { Session } from "../session.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+import { findings } from "./findings.ts";
+import { answer, lead, section } from "./section.ts";
+
+/** Sheets: what was read and how, what was found on the way, and every row that was set aside. */
+export function sheets({ reading, hasSheets }: Session, intake: HTMLElement): HTMLElement {
+  const words = say.sheets;
+  const sum = (of: (input: Reading["inputs"][number]) => number) =>
+    reading.inputs.reduce((all, input) => all + of(input), 0);
+  return section(
+    "sheets",
+    words.heading,
+    lead(
+      words.lead(
+        numberWords(sum((input) => input.rows)),
+        numberWords(sum((input) => input.used)),
+        numberWords(sum((input) => input.setAside)),
+        numberWords(new Set(reading.inputs.map((input) => input.file)).size),
+      ),
+    ),
+    !hasSheets && make("p", {}, words.embedded),
+    reading.refused.length > 0 && answer(words.refusedHeading, refused(reading)),
+    reading.inputs.length > 0 && tables(reading),
+    ...reading.inputs.map(columnsOf),
+    answer(words.findingsHeading, findings(reading)),
+    answer(words.asideHeading, reading.setAside.length > 0 ? setAside(reading) : make("p", {}, words.noneAside)),
+    intake,
+  );
+}
+
+const place = (file: string, sheet: string | null) => (sheet === null ? file : `${file} · ${sheet}`);
+const kindWords = (kind: string) => kind.replaceAll("_", " ");
+
+function tables(reading: Reading): HTMLElement {
+  const heads = say.sheets.tableHeads;
+  return table({
+    caption: say.sheets.tablesCaption,
+    rows: reading.inputs,
+    columns: [
+      { title: heads[0]!, value: (row) => place(row.file, row.sheet), wide: true },
+      { title: heads[1]!, value: (row) => row.kinds.map(kindWords).join(", ") },
+      { title: heads[2]!, value: (row) => row.rows, show: (row) => numberWords(row.rows), figures: true },
+      { title: heads[3]!, value: (row) => row.used, show: (row) => numberWords(row.used), figures: true },
+      { title: heads[4]!, value: (row) => row.setAside, show: (row) => numberWords(row.setAside), figures: true },
+    ],
+  });
+}
+
+function columnsOf(input: Reading["inputs"][number]): HTMLElement {
+  const words = say.sheets;
+  const name = place(input.file, input.sheet);
+  const details = make(
+    "details",
+    {},
+    make("summary", {}, words.columnsOf(name, new Set(input.columns.map((c) => c.column)).size)),
+  );
+  details.addEventListener("toggle", () => {
+    if (!details.open || details.children.length > 1) return;
+    details.append(
+      table({
+        caption: words.columnsOf(name, input.columns.length),
+        rows: input.columns,
+        first: 60,
+        sortable: false,
+        columns: [
+          { title: words.columnHeads[0]!, value: (row) => row.column, figures: true },
+          { title: words.columnHeads[1]!, value: (row) => [row.group, row.header].filter(Boolean).join(" · ") || null },
+          {
+            title: words.columnHeads[2]!,
+            value: (row) =>
+              row.field === null ? words.notUsed : `${kindWords(row.kind ?? "")}: ${kindWords(row.field)}`,
+          },
+          {
+            title: words.columnHeads[3]!,
+            value: (row) =>
+              row.by === null ? null : words.by[row.by] + (row.dateOrder === null ? "" : words.order(row.dateOrder)),
+            wide: true,
+          },
+        ],
+      }),
+    );
+  });
+  return details;
+}
+
+function refused(reading: Reading): HTMLElement {
+  const heads = say.sheets.refusedHeads;
+  return table({
+    caption: say.sheets.refusedHeading,
+    rows: reading.refused,
+    columns: [
+      { title: heads[0]!, value: (row) => row.file },
+      { title: heads[1]!, value: (row) => row.message, wide: true },
+    ],
+  });
+}
+
+function setAside(reading: Reading): HTMLElement {
+  const heads = say.sheets.asideHeads;
+  return table({
+    caption: say.sheets.asideHeading,
+    rows: reading.setAside,
+    first: 20,
+    columns: [
+      { title: heads[0]!, value: (row) => place(row.file, row.sheet) },
+      { title: heads[1]!, value: (row) => row.line, figures: true },
+      { title: heads[2]!, value: (row) => row.message },
+      {
+        title: heads[3]!,
+        value: (row) => row.cells.map((cell) => cell ?? "").join(" | "),
+        show: (row) => make("code", {}, row.cells.map((cell) => cell ?? "").join(" | ")),
+        wide: true,
+      },
+    ],
+  });
+}

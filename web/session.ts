@@ -1,0 +1,20 @@
+import type { Plan, PolicyProblem, Reading } from "../src/index.ts";
+import type { EngineWords } from "./engine/messages.ts";
+
+/** What the page shows at the moment. */
+export interface Session {
+  /** Null where no input gave a table. */
+  plan: Plan | null;
+  reading: Reading;
+  problems: PolicyProblem[];
+  /** The plan before the last change of an assumption. */
+  before: Plan | null;
+  /** False where the plan came inside the page and its sheets are not at hand. */
+  hasSheets: boolean;
+  /** The reader's own policy values, over those of the sheets. */
+  choices: Map<string, string>;
+  words: EngineWords;
+}
+
+/** A session that has a plan. */
+export type PlannedSession = Session & { plan: Plan };

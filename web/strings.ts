@@ -1,0 +1,294 @@
+/**
+ * Every sentence and label of the page, in one place: a translation is one more file of this shape.
+ * Words for policy keys, findings and reasons come from the engine.
+ */
+const plural = (count: number, one: string, many: string) => (count === 1 ? one : many);
+
+export const say = {
+  name: "Wanecast",
+  title: {
+    empty: "What will the fleet need, and by which day must it be ordered?",
+    plan: "Planning sheet",
+    asOf: (day: string) => `As of ${day}`,
+    looking: (from: string, to: string) => `${from} to ${to}`,
+    counts: (devices: string, packs: string, dated: string) =>
+      `${devices} devices · ${packs} packs in service · ${dated} dated units`,
+    madeBy: (engine: string) => `Made with ${engine}. Everything stays in this browser; the page makes no connection.`,
+  },
+  contents: "Contents",
+  skip: "Skip to the plan",
+  sections: {
+    ahead: "Ahead",
+    batteries: "Batteries",
+    dates: "Dates",
+    orders: "Orders",
+    sheets: "Sheets",
+    assumptions: "Assumptions",
+  },
+  print: "Print this report",
+  iso: "Dates as 2027-03-31",
+  and: "and",
+  none: "–",
+  units: { unit: (n: number) => plural(n, "unit", "units") },
+
+  empty: {
+    lead: "Wanecast reads the sheets that a fleet's keepers already have: which monitor-defibrillators, AEDs and monitors stand where, which battery packs they carry, how long these ran when tested, and which pads, gel, paper and sensors expire when. From these it forecasts every pack and every dated unit, and writes the order schedule for the next three years.",
+    privacy: "Everything happens inside this page. It opens no connection, and nothing leaves this computer.",
+    which: "Which sheets can it read?",
+    whichLead:
+      "CSV or TSV files with a header row, in any mix. A sheet is known by its columns, not by its name. These columns must be there; many more are used where they stand.",
+    kinds: [
+      ["devices", "device", "Which devices there are, and where"],
+      ["packs", "serial", "Battery packs with item, device, made, in service, cycles"],
+      ["runtime tests", "serial, date, and minutes, Wh, Ah, percent or a result", "What each pack still held"],
+      ["dated stock", "item, expiry", "Pads, gel, paper, sensors, primary batteries: lot, quantity, place"],
+      ["catalogue", "item, kind", "Supplier, price, lead time, box, minimum order, rating"],
+      ["use log", "date, item, quantity", "What was used"],
+      ["on order", "item, quantity", "What is already bought"],
+      ["routine", "task, per year", "The test programme and what it consumes"],
+      ["suppliers", "supplier", "Order fee, cadence"],
+      ["policy", "key, value", "The planner's own choices"],
+    ] as [string, string, string][],
+    kindHeads: ["Sheet", "Must have", "What it tells"],
+  },
+
+  intake: {
+    drop: "Drop sheets or a folder of sheets here",
+    again: "Read other sheets",
+    files: "Choose files",
+    folder: "Choose a folder",
+    sample: "Try the sample",
+    sampleNote: "An invented fleet, to see what comes out.",
+    paste: "Or paste rows from a spreadsheet",
+    pasteLabel: "Rows with their header, copied from a spreadsheet",
+    pasteGo: "Read these rows",
+    pasteName: (n: number) => `pasted-${n}.tsv`,
+    working: (files: number) => `Reading ${files} ${plural(files, "file", "files")} and planning …`,
+    replanning: "Planning anew …",
+    nothing: "No file was found in what was dropped.",
+    failed: (why: string) => `This did not work: ${why}`,
+    noTable: "No table was found in these files, so there is nothing to plan. What was wrong with each stands below.",
+    done: (day: string) => `The plan is ready, as of ${day}.`,
+  },
+
+  cautions: { heading: "Before you rely on this", more: "About this plan" },
+
+  figure: {
+    table: "The figures as a table",
+    step: "Step through this chart",
+    hatch: "hatched: uncertain",
+  },
+
+  table: {
+    all: (rows: string) => `Show all ${rows} rows`,
+    rowCount: (rows: string) => `${rows} rows`,
+    scroll: (caption: string) => `${caption} (scrolls sideways)`,
+  },
+
+  ahead: {
+    heading: "What does the fleet need next?",
+    needs: (until: string, needs: string) => `By the end of ${until} the fleet is likely to need ${needs}`,
+    needsNothing: (until: string) => `By the end of ${until} the fleet is likely to need nothing new`,
+    firstOrder: (day: string) => `; the first order must leave by ${day}.`,
+    lateOrders: (n: number) =>
+      `; ${n} ${plural(n, "order line is", "order lines are")} already late and should leave today.`,
+    noOrder: "; no order is needed.",
+    packs: (n: string, one: boolean) => `${n} battery ${one ? "pack" : "packs"}`,
+    firstHeading: "Which orders leave first?",
+    short: {
+      heading: "How many devices would be short?",
+      unit: "devices short at the month's end (expected)",
+      without: "if nothing is bought",
+      with: "if the schedule is followed",
+      caption: (without: string, withSchedule: string, month: string, devices: string) =>
+        `A device is short when it has no good pack or lacks in-date supplies. If nothing is bought, ${without} of ${devices} devices are expected to be short at the end of ${month}; if the schedule is followed, ${withSchedule}.`,
+      at: (month: string, without: string, withSchedule: string, chance: string) =>
+        `${month}: ${without} short if nothing is bought, ${withSchedule} with the schedule (chance that any is: ${chance})`,
+      heads: ["Month's end", "If nothing is bought", "Chance of any", "With the schedule", "Chance of any"],
+    },
+  },
+
+  batteries: {
+    heading: "When do the packs run out?",
+    lead: (due: string, already: string, all: string, until: string) =>
+      `${due} of ${all} packs are likely to be due by the end of ${until}, ${already} of them already.`,
+    due: {
+      heading: "How many packs are due by when?",
+      unit: "packs",
+      soFar: "due so far, expected",
+      range: "between the packs' late and early dates (P90 to P10)",
+      quarter: "falling due in the quarter",
+      caption:
+        "The line counts packs due by each month's end from any cause: fade, failure, age, cycles, a failed test. The hatched band runs from the count by every pack's late date (P90) to the count by its early date (P10). Bars count the quarter's own.",
+      at: (month: string, expected: string, low: string, high: string, quarter: string) =>
+        `${month}: ${expected} due so far (${low} to ${high}); ${quarter} fall due in this quarter`,
+      heads: ["By the end of", "Late dates (P90)", "Expected", "Early dates (P10)", "In the quarter"],
+    },
+    fade: {
+      heading: "How is one pack fading?",
+      pick: "Pack",
+      unit: "capacity, % of rated",
+      likely: "likely capacity (P50)",
+      band: "four times in five inside (P10 to P90)",
+      reading: "a reading",
+      threshold: (percent: string) => `end of life ${percent}`,
+      asOf: "as of",
+      noPath: "There is no fade forecast for this pack.",
+      caption: (says: string, readings: number) =>
+        `${says} ${readings === 0 ? "No reading of this pack is at hand." : `${readings} ${plural(readings, "reading is", "readings are")} shown as ${plural(readings, "a dot", "dots")}.`}`,
+      at: (month: string, p50: string, p10: string, p90: string) => `End of ${month}: ${p50} (${p10} to ${p90})`,
+      heads: ["Month's end", "P10", "P50", "P90"],
+    },
+    table: {
+      heading: "Which packs, when and why?",
+      caption: "Packs by their likely date of replacement",
+      heads: {
+        serial: "Serial",
+        item: "Item",
+        where: "Device, site",
+        now: "Capacity now",
+        p50: "Likely due",
+        early: "Early (P10)",
+        late: "Late (P90)",
+        because: "Because",
+        basis: "Rests on",
+      },
+      kinds: {
+        "already-due": "due now",
+        "within-horizon": "",
+        "beyond-horizon": "after the plan",
+        "no-forecast": "no forecast",
+      },
+      because: {
+        fade: "fade",
+        "failed-test": "failed test",
+        failure: "sudden failure",
+        age: "age limit",
+        cycles: "cycle limit",
+        "use-by": "use-by date",
+        "service-life": "service life",
+      },
+      basis: { measured: "its own readings", pooled: "few readings, the fleet's curve", typical: "typical packs only" },
+    },
+  },
+
+  dates: {
+    heading: "When does the dated stock expire?",
+    lead: (units: string, until: string, expired: string) =>
+      `${units} dated units expire by the end of ${until}.${expired === "0" ? "" : ` ${expired} have expired already and are not counted.`}`,
+    pick: "Item",
+    everything: "all items",
+    unit: "units expiring in the month",
+    fitted: "fitted in devices",
+    stored: "in stores",
+    crowded: "crowded month",
+    caption: (n: number) =>
+      n === 0
+        ? "No month stands out: expiries are spread about as evenly as chance would spread them."
+        : `${n} ${plural(n, "month is", "months are")} crowded: at least five units, at least twice the even share, and too many for chance (p < 0.01).`,
+    at: (month: string, units: string, fitted: string, crowded: string) =>
+      `${month}: ${units} expire, ${fitted} of them in devices${crowded ? `; crowded with ${crowded}` : ""}`,
+    heads: ["Month", "In devices", "In stores", "Together", "Crowded with"],
+    crowdedHeading: "Which months are crowded?",
+    crowdedHeads: ["Month", "Item", "Units", "Even share", "Span", "Lots", "Places", "What it means"],
+    swapsHeading: "What is swapped, and where?",
+    swapsHeads: ["Swap by", "Place", "Item", "Lot", "Units", "Days given up"],
+    swapsNone: "No swap calendar was asked for: give the visits a month under Assumptions (swaps_per_month).",
+    movesHeading: "Which lots should move?",
+    movesHeads: ["By", "From", "To", "Item", "Lot", "Units", "Units saved"],
+    stockHeading: "Which units, where and until when?",
+    stockHeads: ["Expiry", "Swap by", "Item", "Lot", "Place", "Units", "Likely used first"],
+    noStock: "No dated stock was read.",
+  },
+
+  orders: {
+    heading: "What has to be ordered, and by which day?",
+    lead: (lines: number, orders: number, late: number) =>
+      `${lines} order ${plural(lines, "line", "lines")} in ${orders} ${plural(orders, "order", "orders")}${late > 0 ? `, ${late} of them late: as-of is the earliest day they can leave` : ""}.`,
+    none: "Nothing has to be ordered within the plan's months.",
+    caption: "The schedule by order-by date",
+    heads: {
+      orderBy: "Order by",
+      supplier: "Supplier",
+      item: "Item",
+      quantity: "Units",
+      boxes: "Boxes",
+      unitPrice: "Unit price",
+      lineCost: "Line cost",
+      fee: "Order fee",
+      arrives: "Arrives",
+      covers: "Covers",
+      why: "Why",
+    },
+    late: "late",
+    uncovered: (day: string) => `uncovered until ${day}`,
+    waste: (units: string) => `${units} units are likely to lapse unused`,
+    spend: {
+      heading: "What will it cost, year by year?",
+      unit: (currency: string) => `spend so far in the fiscal year, ${currency}`,
+      planned: "planned, by order date",
+      band: "likely to safe (P50 to P95) by the year's end",
+      cap: "budget",
+      caption: (year: string, planned: string, p50: string, p95: string) =>
+        `The stepped line adds up the schedule's orders and starts anew with each fiscal year. In ${year} the schedule spends ${planned}; over all likely futures the year's spend is ${p50} half of the time and no more than ${p95} nineteen times in twenty.`,
+      at: (month: string, spent: string, year: string, p50: string, p95: string) =>
+        `${month}: ${spent} spent so far in ${year}; by its end ${p50} likely, ${p95} safe`,
+      heads: ["Fiscal year", "Planned", "Likely (P50)", "P80", "Safe (P95)"],
+      itemHeads: ["Fiscal year", "Item", "Planned", "Likely (P50)", "P80", "Safe (P95)"],
+      byItem: "By item",
+      fiscal: (year: string) => `FY ${year}`,
+    },
+    downloads: "Take it with you",
+    downloadNote: {
+      "plan.json": "the whole plan, for programs and for comparing",
+      "orders.csv": "the schedule, one line a row",
+      "packs.csv": "every pack with its forecast",
+      "set-aside.csv": "every row that was not used, with its reason",
+    },
+  },
+
+  sheets: {
+    heading: "What was read, and what was not?",
+    lead: (rows: string, used: string, aside: string, files: string) =>
+      `${rows} rows in ${files} files: ${used} used, ${aside} set aside.`,
+    tablesCaption: "Tables found",
+    tableHeads: ["File", "Read as", "Rows", "Used", "Set aside"],
+    columnsOf: (file: string, n: number) => `How the ${n} columns of ${file} were read`,
+    columnHeads: ["Column", "Header", "Read as", "How"],
+    notUsed: "not used",
+    by: { header: "by its header", contents: "by what is in it", mapping: "by your choice" },
+    order: (order: string) => `, dates ${order}`,
+    findingsHeading: "What was found on the way?",
+    noFindings: "Nothing out of the ordinary was found.",
+    severity: { error: "Not used", warning: "Please look", info: "For the record" },
+    more: (n: string) => `and ${n} more like this`,
+    where: (file: string, line: string) => (line ? `${file}, line ${line}` : file),
+    asideHeading: "Which rows were set aside?",
+    asideHeads: ["File", "Line", "Reason", "The row as it stands"],
+    noneAside: "None: every row was used.",
+    refusedHeading: "Which files could not be read?",
+    refusedHeads: ["File", "Why"],
+    embedded: "The rows of this fleet are embedded in this page: whoever gets the page can read them.",
+  },
+
+  assumptions: {
+    heading: "What does the plan take for granted?",
+    lead: "Change a value and the plan is made anew at once, here in the browser. A blank takes what the sheets say, or the default.",
+    heads: ["What", "Value", "Unit", "Default"],
+    reset: "Take back all changes",
+    changedHeading: "What did the change bring?",
+    changedHeads: ["", "Before", "Now"],
+    unchanged: "The plan is the same as before.",
+    notUsed: (key: string, why: string) => `${key} was not used: ${why}`,
+    needsSheets: "Needs the sheets themselves: drop them on this page first.",
+    measures: {
+      lines: "Order lines",
+      first: "First order leaves by",
+      late: "Late order lines",
+      due: "Packs likely due within the plan",
+      spend: (year: string) => `Planned spend, fiscal year ${year}`,
+      short: "Most devices short with the schedule",
+      units: (item: string) => `Units ordered: ${item}`,
+    },
+  },
+};

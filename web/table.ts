@@ -1,0 +1,110 @@
+import { make } from "./dom.ts";
+import { numberWords } from "./format.ts";
+import { say } from "./strings.ts";
+
+export interface Column<Row> {
+  title: string;
+  /** What the column sorts by; also what it shows, without `show`. */
+  value: (row: Row) => string | number | null;
+  show?: (row: Row) => string | Node | null;
+  /** Figures stand to the right, aligned on the decimal. */
+  figures?: boolean;
+  /** Takes the width that is left over. */
+  wide?: boolean;
+}
+
+export interface TableSpec<Row> {
+  caption: string;
+  columns: Column<Row>[];
+  rows: readonly Row[];
+  /** Rows shown before the reader asks for all. */
+  first?: number;
+  sortable?: boolean;
+}
+
+type Direction = "ascending" | "descending";
+
+/** A table that sorts by its headers and scrolls sideways by itself where the page is narrow. */
+export function table<Row>(spec: TableSpec<Row>): HTMLElement {
+  let rows = [...spec.rows];
+  let shown = Math.min(spec.first ?? 25, rows.length);
+  const body = make("tbody");
+  const heads = spec.columns.map((column) => head(column, () => sortBy(column)));
+  const more = make("button", { type: "button", class: "more", click: () => showAll() }, "");
+
+  function fill(): void {
+    body.replaceChildren(
+      ...rows.slice(0, shown).map((row) =>
+        make(
+          "tr",
+          {},
+          spec.columns.map((c) => cell(c, row)),
+        ),
+      ),
+    );
+    more.hidden = shown >= rows.length;
+    more.textContent = say.table.all(numberWords(rows.length));
+  }
+
+  function showAll(): void {
+    const next = shown;
+    shown = rows.length;
+    fill();
+    // The button is gone: keep the keyboard where the new rows begin.
+    const row = body.rows[next];
+    row?.setAttribute("tabindex", "-1");
+    row?.focus({ preventScroll: true });
+  }
+
+  function sortBy(column: Column<Row>): void {
+    const at = spec.columns.indexOf(column);
+    const before = heads[at]?.getAttribute("aria-sort");
+    const direction: Direction = before === "ascending" ? "descending" : "ascending";
+    for (const other of heads) other.removeAttribute("aria-sort");
+    heads[at]?.setAttribute("aria-sort", direction);
+    rows = sorted(spec.rows, column, direction);
+    fill();
+  }
+
+  function head(column: Column<Row>, sort: () => void): HTMLTableCellElement {
+    const sortable = spec.sortable !== false && spec.rows.length > 1;
+    return make(
+      "th",
+      { scope: "col", class: cellClass(column) },
+      sortable ? make("button", { type: "button", click: sort }, column.title) : column.title,
+    );
+  }
+
+  fill();
+  return make(
+    "div",
+    { class: "table" },
+    make(
+      "div",
+      { class: "scroll", role: "region", tabindex: 0, "aria-label": say.table.scroll(spec.caption) },
+      make("table", {}, make("caption", {}, spec.caption), make("thead", {}, make("tr", {}, heads)), body),
+    ),
+    more,
+  );
+}
+
+function cellClass<Row>(column: Column<Row>): string | null {
+  if (column.figures) return "figures";
+  return column.wide ? "wide" : null;
+}
+
+function cell<Row>(column: Column<Row>, row: Row): HTMLTableCellElement {
+  const content = column.show ? column.show(row) : column.value(row);
+  return make("td", { class: cellClass(column) }, content instanceof Node ? content : String(content ?? say.none));
+}
+
+/** Sorts a copy; what is unknown stands last in both directions. */
+function sorted<Row>(rows: readonly Row[], column: Column<Row>, direction: Direction): Row[] {
+  const sign = direction === "ascending" ? 1 : -1;
+  return [...rows].sort((a, b) => {
+    const [x, y] = [column.value(a), column.value(b)];
+    if (x === null || y === null) return x === y ? 0 : x === null ? 1 : -1;
+    if (typeof x === "number" && typeof y === "number") return sign * (x - y);
+    return sign * String(x).localeCompare(String(y), undefined, { numeric: true });
+  });
+}

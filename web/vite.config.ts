@@ -1,0 +1,32 @@
+import { defineConfig } from "vite";
+import { viteSingleFile } from "vite-plugin-singlefile";
+
+/** The page is one file that needs nothing beside it: the program fills it in, or it is opened from disk as it is. */
+export default defineConfig({
+  root: new URL(".", import.meta.url).pathname,
+  base: "./",
+  // The worker is carried inside the page as text and started from a Blob: file:// has no second file to load.
+  worker: { format: "iife" },
+  plugins: [viteSingleFile({ removeViteModuleLoader: true }), namedPage()],
+  build: {
+    outDir: "../dist",
+    // dist/ also holds the command-line program.
+    emptyOutDir: false,
+    target: "es2022",
+    modulePreload: false,
+    reportCompressedSize: false,
+    chunkSizeWarningLimit: 1000,
+  },
+});
+
+/** Renames the bundle's index.html to page.html, the name under which the program looks for it. */
+function namedPage() {
+  return {
+    name: "named-page",
+    enforce: "post" as const,
+    generateBundle(_options: unknown, bundle: Record<string, { fileName: string }>) {
+      const page = bundle["index.html"];
+      if (page) page.fileName = "page.html";
+    },
+  };
+}
