@@ -1,0 +1,158 @@
+import type { Severity } from "../fleet/finding.ts";
+
+/** What one finding code means. */
+export interface FindingCode {
+  severity: Severity;
+  /** One sentence: what was found. */
+  means: string;
+  /** What such a sheet holds. */
+  example: string;
+  /** What to do, one sentence. */
+  fix: string;
+}
+
+const code = (severity: Severity, means: string, example: string, fix: string): FindingCode => ({
+  severity,
+  means,
+  example,
+  fix,
+});
+
+/** Every code that a finding or a set-aside row can carry, in the order of a sheet's reading. */
+export const FINDING_CODES = {
+  "empty-file": code(
+    "warning",
+    "The file holds nothing.",
+    "a file of 0 bytes",
+    "Save the sheet again, or leave the file out.",
+  ),
+  "no-table": code(
+    "info",
+    "No row of the file or tab names columns that are known here.",
+    "notes.csv",
+    "Nothing, if it is no sheet of the fleet; else give its columns the names that check lists.",
+  ),
+  "column-unread": code(
+    "info",
+    "A column is not used.",
+    "Comment",
+    "Nothing, unless it should be used: then rename it or map it with --columns.",
+  ),
+  "copies-disagree": code(
+    "warning",
+    "Two columns of one meaning hold different values in a row.",
+    "two Expiry columns",
+    "Correct one of them; until then the cell counts as empty.",
+  ),
+  "date-order-unsettled": code(
+    "error",
+    "No date of the column shows whether day or month comes first.",
+    "03/04/2027",
+    "Give --date-order dmy, mdy or ymd, or write dates as 2027-04-03.",
+  ),
+  "date-order-contradicts": code(
+    "error",
+    "The column holds dates of both orders.",
+    "25/03/2027 and 03/25/2027",
+    "Write the column's dates as 2027-04-03.",
+  ),
+  "date-unreadable": code("error", "A date cell holds no date.", "soon", "Write the date as 2027-04-03."),
+  "date-impossible": code(
+    "error",
+    "A date does not exist or is not complete.",
+    "31.02.2027",
+    "Correct the date, as 2027-04-03.",
+  ),
+  "date-out-of-range": code("error", "A date lies outside 1990 to 2100.", "1900-01-00", "Correct the year."),
+  "date-after-as-of": code(
+    "error",
+    "A test or use is dated after the as-of date.",
+    "a test of next year",
+    "Correct the date, or set as_of to a later day.",
+  ),
+  "date-from-serial": code(
+    "info",
+    "Bare numbers in a date column were read as a spreadsheet's day numbers.",
+    "46351",
+    "Nothing, if the dates are right; else write them as 2026-11-25.",
+  ),
+  "number-unreadable": code(
+    "error",
+    "A number cell holds no number.",
+    "many",
+    "Write digits, with a point or comma for decimals.",
+  ),
+  "number-not-whole": code("error", "A count is no whole number.", "2.5", "Write a whole number."),
+  "number-out-of-range": code(
+    "error",
+    "A number lies outside what its column can hold.",
+    "870 %",
+    "Correct the number or its unit.",
+  ),
+  "unit-unknown": code(
+    "error",
+    "A number carries a unit that its column does not take.",
+    "12 kg",
+    "Write the number in the column's own unit.",
+  ),
+  "word-unknown": code(
+    "error",
+    "A cell holds none of the words that its column knows.",
+    "perhaps",
+    "Use one of the words named.",
+  ),
+  "breaks-unreadable": code(
+    "error",
+    "Price breaks are not written as quantity:price.",
+    "10 for 38.50",
+    "Write 10:38.50; 50:35.00.",
+  ),
+  "boxes-unknown": code(
+    "error",
+    "A quantity is in boxes and the catalogue does not say how many units a box holds.",
+    "2 boxes",
+    "Give units_per_box in the catalogue, or write units.",
+  ),
+  "missing-required": code(
+    "error",
+    "A row lacks a value without which it says nothing.",
+    "a pack without serial",
+    "Fill in the cell.",
+  ),
+  "no-measurement": code(
+    "error",
+    "A runtime test measures nothing.",
+    "a test with serial and date only",
+    "Give minutes, wh, ah, percent or result.",
+  ),
+  "repeated-header": code("info", "The header stands again among the rows.", "serial,date,minutes", "Nothing."),
+  "total-row": code("info", "A row sums up others.", "Total", "Nothing."),
+  "section-line": code("info", "A line names a group of rows.", "Station 3", "Nothing."),
+  "note-row": code("info", "A line of words stands among the rows.", "* checked by phone", "Nothing."),
+  "unknown-table": code(
+    "error",
+    "The table's columns are not known here.",
+    "a list of staff",
+    "Rename its columns, or map them with --columns.",
+  ),
+  repeat: code(
+    "info",
+    "A row says what another row already says.",
+    "the same pack twice",
+    "Nothing, or remove one of them.",
+  ),
+  clash: code(
+    "error",
+    "Rows of the same key contradict each other.",
+    "one serial at two sites",
+    "Correct or remove all but one of them.",
+  ),
+  "likely-copy": code(
+    "warning",
+    "Two rows without a key are the same in every cell.",
+    "one box entered twice",
+    "Remove one, if they are the same units.",
+  ),
+} as const satisfies Record<string, FindingCode>;
+
+export type FindingCodeName = keyof typeof FINDING_CODES;

@@ -1,0 +1,27 @@
+/** A cell as it stood: text as written, a number or yes/no where the file says so, null where empty. */
+export type Cell = string | number | boolean | null;
+
+/** One record: `line` is the physical line where it starts (text) or the worksheet row (workbooks), from 1. */
+export interface GridRow {
+  line: number;
+  cells: Cell[];
+}
+
+/** One text file, or one tab of a workbook, as rows of cells. */
+export interface Grid {
+  file: string;
+  /** The tab's name; null for a text file. */
+  sheet: string | null;
+  rows: GridRow[];
+  sha256: string;
+  /** True where the file parts its cells by semicolons, as places with a decimal comma do. */
+  semicolons: boolean;
+}
+
+/** True where no cell of the row holds anything but blanks. */
+export function isBlankRow(cells: readonly Cell[]): boolean {
+  for (const cell of cells) {
+    if (cell !== null && (typeof cell !== "string" || cell.trim() !== "")) return false;
+  }
+  return true;
+}

@@ -1,0 +1,23 @@
+import type { PolicyChoice } from "../fleet/policy.ts";
+import { FindingLog } from "./finding-log.ts";
+import { openFile } from "./open-file.ts";
+import type { SheetFile } from "./reading.ts";
+import { buildEntries } from "./rows/build-entries.ts";
+import { policyChoice } from "./rows/policy-value.ts";
+import { withoutRepeats } from "./rows/repeats.ts";
+
+/**
+ * The choices of every policy sheet among the files, in the order of their names. They are wanted before
+ * anything else is read, since as_of and date_order decide how dates are judged.
+ */
+export function policyChoicesIn(files: readonly SheetFile[]): PolicyChoice[] {
+  const entries = [...files]
+    .sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0))
+    .flatMap((file) => openFile(file).tabs)
+    .flatMap(({ tables }) => tables)
+    .filter(({ outputs }) => outputs.some(({ sheet }) => sheet.kind === "policy"))
+    .flatMap((table) => buildEntries(table, { asOf: 0, dateOrder: null }, new FindingLog()).entries);
+  return withoutRepeats(entries, new FindingLog()).map(({ values }) =>
+    policyChoice(String(values.key), String(values.value)),
+  );
+}

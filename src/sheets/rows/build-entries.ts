@@ -1,0 +1,116 @@
+import type { Source } from "../../fleet/rows.ts";
+import type { FindingLog } from "../finding-log.ts";
+import type { Cell } from "../grid.ts";
+import type { Output, Table } from "../tables/table.ts";
+import { cellText, meansEmpty } from "../values/cell-text.ts";
+import { readDateText } from "../values/date-text.ts";
+import { Problem } from "../values/problem.ts";
+import { columnName } from "./column-name.ts";
+import { type Entry, TableState } from "./entry.ts";
+import { type FieldReader, fieldReader, type ReadOptions } from "./field-reader.ts";
+import { ODD_ROW_MESSAGES } from "./odd-rows.ts";
+
+/** The entries of one table's records, with the readers that made them. */
+export interface BuiltTable {
+  state: TableState;
+  entries: Entry[];
+  readers: FieldReader[][];
+}
+
+/** Reads every record of a table into entries, noting findings and why a record gave none. */
+export function buildEntries(table: Table, options: ReadOptions, log: FindingLog): BuiltTable {
+  const state = new TableState(table);
+  const readers = table.outputs.map((output) => output.fields.map((field) => fieldReader(table, field, options, log)));
+  const templates = table.outputs.map(blankRow);
+  const entries: Entry[] = [];
+  table.rows.forEach((record, row) => {
+    const odd = table.odd.get(row);
+    if (odd !== undefined) {
+      state.never(row, odd, ODD_ROW_MESSAGES[odd]);
+      return;
+    }
+    table.outputs.forEach((output, at) => {
+      if (table.outputs.length > 1 && !output.own.some((column) => !meansEmpty(cellText(record.cells[column] ?? null))))
+        return;
+      const source: Source = { file: table.grid.file, sheet: table.grid.sheet, line: record.line };
+      const values = { ...templates[at]!, source };
+      const refused = fillRow(values, output, readers[at]!, record.cells, record.line, table, log);
+      if (refused) state.never(row, refused.code, refused.message);
+      else {
+        state.live[row]!++;
+        entries.push({ sheet: output.sheet, values, time: timeOf(output, record.cells), state, row });
+      }
+    });
+    if (state.live[row] === 0) state.never(row, "missing-required", "No cell of a known column holds anything.");
+  });
+  return { state, entries, readers };
+}
+
+function blankRow({ sheet, implied }: Output): Record<string, unknown> {
+  const row: Record<string, unknown> = {};
+  for (const { field } of sheet.columns) row[field] = implied[field] ?? null;
+  return row;
+}
+
+function fillRow(
+  values: Record<string, unknown>,
+  { sheet }: Output,
+  readers: readonly FieldReader[],
+  cells: readonly Cell[],
+  line: number,
+  table: Table,
+  log: FindingLog,
+): { code: string; message: string } | null {
+  let refused: { code: string; message: string } | null = null;
+  for (const { spec, columns, read } of readers) {
+    const value = read(cells, line);
+    if (value instanceof Problem) {
+      const shown = cellText(cells[columns[0]!] ?? null).slice(0, 60);
+      refused ??= {
+        code: value.code,
+        message: `"${shown}" in column ${columnName(table, columns[0]!)} ${value.because}.`,
+      };
+    } else if (value !== null) values[spec.field] = value;
+  }
+  if (refused) return refused;
+  for (const spec of sheet.columns) {
+    if (!spec.required || values[spec.field] !== null) continue;
+    const column = readers.find((reader) => reader.spec === spec)?.columns[0] ?? null;
+    const named = column === null ? spec.name : `column ${columnName(table, column)}`;
+    log.add(
+      "missing-required",
+      {
+        file: table.grid.file,
+        sheet: table.grid.sheet,
+        line,
+        column: column === null ? null : column + 1,
+        value: null,
+      },
+      () => ({
+        message: `The row has nothing in ${named}, without which ${sheet.kind.replaceAll("_", " ")} cannot be used.`,
+      }),
+      sheet.kind,
+    );
+    return { code: "missing-required", message: `Nothing stands in ${named}.` };
+  }
+  if (sheet.oneOf.length > 0 && sheet.oneOf.every((field) => values[field] === null)) {
+    log.add(
+      "no-measurement",
+      { file: table.grid.file, sheet: table.grid.sheet, line, column: null, value: null },
+      () => ({
+        message: "The runtime test measures nothing that can be used.",
+      }),
+    );
+    return { code: "no-measurement", message: "The runtime test measures nothing that can be used." };
+  }
+  return null;
+}
+
+function timeOf({ sheet, fields }: Output, cells: readonly Cell[]): string {
+  if (sheet.kind !== "runtime_tests") return "";
+  const column = fields.find(({ spec }) => spec.field === "date")?.columns[0];
+  const cell = column === undefined ? null : cells[column];
+  if (typeof cell !== "string" || !cell.includes(":") || cell.length > 80) return "";
+  const written = readDateText(cellText(cell));
+  return written && written.kind !== "bad" ? written.time : "";
+}

@@ -1,0 +1,41 @@
+import type { SheetSpec } from "../../fleet/columns.ts";
+import type { Source } from "../../fleet/rows.ts";
+import type { Table } from "../tables/table.ts";
+
+/** A row of a sheet before it is known to be used: fields by name, null where empty. */
+export interface Entry {
+  sheet: SheetSpec;
+  values: Record<string, unknown> & { source: Source };
+  /** Time of day as written beside the date, so that two tests of a day stay two. */
+  time: string;
+  state: TableState;
+  /** Index of the record in its table. */
+  row: number;
+}
+
+/** Why a record was set aside. */
+interface Reason {
+  code: string;
+  message: string;
+}
+
+/** One table's bookkeeping: how many live entries each record has, and why one without any has none. */
+export class TableState {
+  readonly live: Uint16Array;
+  readonly reasons = new Map<number, Reason>();
+
+  constructor(readonly table: Table) {
+    this.live = new Uint16Array(table.rows.length);
+  }
+
+  /** Takes one entry of a record out of use, keeping the reason in case it was the last. */
+  drop(row: number, code: string, message: string): void {
+    this.live[row]!--;
+    this.reasons.set(row, { code, message });
+  }
+
+  /** Notes why a record yielded nothing. */
+  never(row: number, code: string, message: string): void {
+    if (!this.reasons.has(row)) this.reasons.set(row, { code, message });
+  }
+}

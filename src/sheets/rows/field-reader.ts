@@ -1,0 +1,104 @@
+import type { Day } from "../../calendar/day.ts";
+import type { ColumnSpec } from "../../fleet/columns.ts";
+import type { FindingLog } from "../finding-log.ts";
+import type { Cell } from "../grid.ts";
+import type { FieldSource, Table } from "../tables/table.ts";
+import { cellText } from "../values/cell-text.ts";
+import type { DateOrder } from "../values/date-text.ts";
+import { Problem } from "../values/problem.ts";
+import { columnReader } from "../values/read-cell.ts";
+import { columnName } from "./column-name.ts";
+import { logSurvey } from "./log-survey.ts";
+import { surveyColumn } from "./survey-column.ts";
+
+/** Reads one field of a record: its value, null where empty or unusable. */
+export interface FieldReader {
+  spec: ColumnSpec;
+  columns: number[];
+  /** The day/month order of each column's dates. */
+  orders: (DateOrder | null)[];
+  /** Reads the field from a record's cells; a Problem where the record cannot stand with it. */
+  read: (cells: readonly Cell[], line: number) => unknown;
+}
+
+/** What reading needs to know from outside the sheets. */
+export interface ReadOptions {
+  asOf: Day;
+  dateOrder: DateOrder | null;
+}
+
+/** Problems with a measuring cell that make its whole record absurd. */
+const ABSURD = new Set(["number-out-of-range", "number-not-whole"]);
+
+/** The reader of one field of a table. */
+export function fieldReader(table: Table, source: FieldSource, options: ReadOptions, log: FindingLog): FieldReader {
+  const { spec, columns } = source;
+  const { file, sheet, semicolons } = table.grid;
+  const surveys = columns.map((column) =>
+    surveyColumn(table.rows, table.odd, column, spec, { dateOrder: options.dateOrder, semicolons }),
+  );
+  surveys.forEach((survey, at) => {
+    logSurvey(survey, table, columns[at]!, spec, log);
+  });
+  const readers = surveys.map(({ order, mark }) => {
+    const refused = order.state === "contradicts" || (order.state === "unsettled" && spec.required);
+    if (refused) {
+      const problem = new Problem(
+        order.state === "contradicts" ? "date-order-contradicts" : "date-order-unsettled",
+        "stands in a column whose day/month order is not settled",
+      );
+      return (cell: Cell) => (cellText(cell) === "" ? null : problem);
+    }
+    return columnReader(spec, { asOf: options.asOf, order: order.order, mark, factor: source.factor });
+  });
+
+  const complain = (problem: Problem, cell: Cell, column: number, line: number): Problem | null => {
+    const fatal = spec.required || (spec.measures && ABSURD.has(problem.code));
+    if (problem.code.startsWith("date-order-")) return fatal ? problem : null;
+    const value = cellText(cell);
+    log.add(problem.code as Parameters<FindingLog["add"]>[0], { file, sheet, line, column: column + 1, value }, () => ({
+      message: `"${value.slice(0, 60)}" in column ${columnName(table, column)} ${problem.because}; ${spec.expects} was expected.`,
+      severity: fatal ? "error" : "warning",
+    }));
+    return fatal ? problem : null;
+  };
+
+  const [onlyColumn] = columns;
+  const [onlyReader] = readers;
+  const read =
+    columns.length === 1
+      ? (cells: readonly Cell[], line: number) => {
+          const cell = cells[onlyColumn!];
+          if (cell === undefined) return null;
+          const value = onlyReader!(cell);
+          return value instanceof Problem ? complain(value, cell, onlyColumn!, line) : value;
+        }
+      : (cells: readonly Cell[], line: number) => {
+          let kept: unknown = null;
+          let from = -1;
+          for (let i = 0; i < columns.length; i++) {
+            const cell = cells[columns[i]!] ?? null;
+            let value = readers[i]!(cell);
+            if (value instanceof Problem) value = complain(value, cell, columns[i]!, line);
+            if (value === null || value instanceof Problem) continue;
+            if (from === -1) {
+              kept = value;
+              from = i;
+            } else if (!same(kept, value)) {
+              const [one, two] = [columns[from]!, columns[i]!];
+              log.add("copies-disagree", { file, sheet, line, column: two + 1, value: cellText(cell) }, () => ({
+                message: `Columns ${columnName(table, one)} and ${columnName(table, two)} both mean ${spec.name} and hold different values.`,
+              }));
+              return null;
+            }
+          }
+          return kept;
+        };
+  return { spec, columns, orders: surveys.map(({ order }) => order.order), read };
+}
+
+function same(a: unknown, b: unknown): boolean {
+  return typeof a === "string" && typeof b === "string"
+    ? a.toLowerCase() === b.toLowerCase()
+    : JSON.stringify(a) === JSON.stringify(b);
+}

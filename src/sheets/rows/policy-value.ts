@@ -1,0 +1,25 @@
+import { isoFromDay } from "../../calendar/day.ts";
+import { readDateText } from "../values/date-text.ts";
+import { readNumber } from "../values/number-text.ts";
+import { headerWords } from "../words/header-words.ts";
+
+const DATE_KEYS = new Set(["as_of", "use_log_from"]);
+const WORD_KEYS = new Set(["currency", "date_order"]);
+
+/** A policy row's key and value as the policy's own words: "As of", "1 Nov 2026" is as_of, 2026-11-01. */
+export function policyChoice(key: string, value: string): { key: string; value: string } {
+  const name = headerWords(key).replaceAll(" ", "_");
+  return { key: name, value: policyValue(name, value.trim()) };
+}
+
+function policyValue(key: string, value: string): string {
+  if (WORD_KEYS.has(key)) return key === "date_order" ? value.toLowerCase() : value;
+  if (DATE_KEYS.has(key)) {
+    const written = readDateText(value);
+    return written?.kind === "span" && written.first === written.last ? isoFromDay(written.first) : value;
+  }
+  const number = readNumber(value, ".");
+  if (number === null) return value;
+  const share = number.word === "%" && (key === "service_level" || key.endsWith("_per_year"));
+  return String(share ? Number((number.value / 100).toPrecision(12)) : number.value);
+}

@@ -1,0 +1,157 @@
+import { nameKey } from "../../fleet/rows.ts";
+import type { FindingLog } from "../finding-log.ts";
+import type { Entry } from "./entry.ts";
+
+/**
+ * Takes repeats and clashes out of the entries of one kind and returns those that stay.
+ *
+ * Entries of one key that contradict each other are all dropped. Where none does, the fullest stays, its
+ * blanks filled by the others; those that add nothing are dropped as repeats.
+ */
+export function withoutRepeats(entries: readonly Entry[], log: FindingLog): Entry[] {
+  const sheet = entries[0]?.sheet;
+  if (!sheet) return [];
+  const byKey = new Map<string, Entry | Entry[]>();
+  const loose: Entry[] = [];
+  for (const entry of entries) {
+    const key = keyOf(entry);
+    if (key === null) {
+      loose.push(entry);
+      continue;
+    }
+    const before = byKey.get(key);
+    if (before === undefined) byKey.set(key, entry);
+    else if (Array.isArray(before)) before.push(entry);
+    else byKey.set(key, [before, entry]);
+  }
+  noteLikelyCopies(loose, log);
+  const gone = new Set<Entry>();
+  for (const group of byKey.values()) if (Array.isArray(group)) settleGroup(group, gone, log);
+  return gone.size === 0 ? [...entries] : entries.filter((entry) => !gone.has(entry));
+}
+
+const foldedNames = new Map<string, string>();
+
+function folded(name: string): string {
+  let key = foldedNames.get(name);
+  if (key === undefined) {
+    if (foldedNames.size > 50_000) foldedNames.clear();
+    key = nameKey(name);
+    foldedNames.set(name, key);
+  }
+  return key;
+}
+
+function keyOf({ sheet, values, time }: Entry): string | null {
+  if (sheet.key.length === 0) return null;
+  let key = time;
+  for (const field of sheet.key) {
+    const value = values[field];
+    if (value === null && !sheet.keyMayLack.includes(field)) return null;
+    key += `\0${typeof value === "string" ? folded(value) : value}`;
+  }
+  return key;
+}
+
+function settleGroup(group: readonly Entry[], gone: Set<Entry>, log: FindingLog): void {
+  const clashing = clashIn(group);
+  const name = keyName(group[0]!);
+  if (clashing) {
+    for (const entry of group) {
+      const other = group.find(
+        (candidate) => candidate !== entry && differ(candidate.values[clashing], entry.values[clashing]),
+      );
+      const message = `${name} stands in ${group.length} rows that contradict each other in ${snake(clashing)}: ${shown(entry.values[clashing])} here, ${shown((other ?? group[0]!).values[clashing])} in ${where(other ?? group[0]!)}.`;
+      drop(entry, "clash", message, gone, log);
+    }
+    return;
+  }
+  const byFullness = [...group].sort((a, b) => filled(b) - filled(a));
+  const [kept, ...others] = byFullness as [Entry, ...Entry[]];
+  for (const entry of others) {
+    let added = false;
+    for (const { field } of entry.sheet.columns) {
+      if (kept.values[field] === null && entry.values[field] !== null) {
+        kept.values[field] = entry.values[field];
+        added = true;
+      }
+    }
+    if (added) gone.add(entry);
+    else drop(entry, "repeat", `${name} says nothing that ${where(kept)} does not say.`, gone, log);
+  }
+}
+
+function drop(entry: Entry, code: "clash" | "repeat", message: string, gone: Set<Entry>, log: FindingLog): void {
+  gone.add(entry);
+  entry.state.drop(entry.row, code, message);
+  const { file, sheet, line } = entry.values.source;
+  const key = entry.values[entry.sheet.key[0]!];
+  log.add(code, { file, sheet, line, column: null, value: String(key) }, () => ({ message }), entry.sheet.kind);
+}
+
+/** The first field in which two of the rows hold different values. */
+function clashIn(group: readonly Entry[]): string | null {
+  for (const { field } of group[0]!.sheet.columns) {
+    let first: unknown = null;
+    for (const { values } of group) {
+      const value = values[field];
+      if (value === null) continue;
+      if (first === null) first = value;
+      else if (differ(first, value)) return field;
+    }
+  }
+  return null;
+}
+
+function differ(a: unknown, b: unknown): boolean {
+  if (a === b || a === null || b === null) return false;
+  if (typeof a === "string" && typeof b === "string") return folded(a) !== folded(b);
+  return typeof a !== "object" || JSON.stringify(a) !== JSON.stringify(b);
+}
+
+function filled({ values, sheet }: Entry): number {
+  return sheet.columns.filter(({ field }) => values[field] !== null).length;
+}
+
+function keyName({ sheet, values }: Entry): string {
+  const words = sheet.key
+    .map((field) => (values[field] === null ? null : shown(values[field])))
+    .filter((word) => word !== null);
+  return `${sheet.kind.replaceAll("_", " ")}: ${words.join(", ")}`;
+}
+
+function where({ values: { source } }: Entry): string {
+  return `${source.file}${source.sheet === null ? "" : `, ${source.sheet}`}, line ${source.line}`;
+}
+
+function shown(value: unknown): string {
+  return typeof value === "string" ? `"${value}"` : Array.isArray(value) ? JSON.stringify(value) : String(value);
+}
+
+function snake(field: string): string {
+  return field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
+}
+
+/** Rows without a key that agree in every cell may be one thing entered twice, or two of a kind: only a finding. */
+function noteLikelyCopies(entries: readonly Entry[], log: FindingLog): void {
+  const seen = new Map<string, Entry>();
+  for (const entry of entries) {
+    const { source, ...values } = entry.values;
+    const text = `${entry.time}${Object.values(values)
+      .map((value) => (typeof value === "object" ? JSON.stringify(value) : value))
+      .join("\0")}`;
+    const before = seen.get(text);
+    if (!before) {
+      seen.set(text, entry);
+      continue;
+    }
+    log.add(
+      "likely-copy",
+      { file: source.file, sheet: source.sheet, line: source.line, column: null, value: null },
+      () => ({
+        message: `The row holds the same as ${where(before)}; both are used.`,
+      }),
+      entry.sheet.kind,
+    );
+  }
+}

@@ -1,0 +1,114 @@
+import type { Day } from "../../calendar/day.ts";
+import type { ColumnSpec } from "../../fleet/columns.ts";
+import type { Cell, GridRow } from "../grid.ts";
+import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
+import { type DateOrder, readDateText, type WrittenDate } from "../values/date-text.ts";
+import { type DecimalMark, decimalMarkProof } from "../values/number-text.ts";
+import { type ColumnOrder, orderOfColumn } from "./date-order.ts";
+
+/** What a look over a whole column told. */
+export interface ColumnSurvey {
+  order: ColumnOrder;
+  mark: DecimalMark;
+  /** The first date whose order is open, with its line. */
+  example: { text: string; line: number } | null;
+  /** For a column that contradicts itself: a date that only day first allows, and one that only month first does. */
+  proofs: { text: string; line: number }[];
+  /** The first spreadsheet day number, and the lines of all. */
+  serials: { text: string; lines: number[] } | null;
+}
+
+/** Looks over one column before its cells are read one by one. */
+export function surveyColumn(
+  rows: readonly GridRow[],
+  skip: ReadonlyMap<number, unknown>,
+  column: number,
+  spec: ColumnSpec,
+  options: { dateOrder: DateOrder | null; semicolons: boolean },
+): ColumnSurvey {
+  const nothing: ColumnSurvey = {
+    order: { state: "not-needed", order: null },
+    mark: options.semicolons ? "," : ".",
+    example: null,
+    proofs: [],
+    serials: null,
+  };
+  if (spec.type === "text" || spec.type === "choice" || spec.type === "yes-no" || spec.type === "list") return nothing;
+  return spec.type === "date"
+    ? surveyDates(rows, skip, column, options.dateOrder, nothing)
+    : { ...nothing, mark: surveyMark(rows, skip, column, spec, nothing.mark) };
+}
+
+function distinct(
+  rows: readonly GridRow[],
+  skip: ReadonlyMap<number, unknown>,
+  column: number,
+): Map<Exclude<Cell, null>, number> {
+  const lines = new Map<Exclude<Cell, null>, number>();
+  for (let i = 0; i < rows.length; i++) {
+    const row = rows[i] as GridRow;
+    const cell = row.cells[column];
+    if (cell === undefined || cell === null || cell === "" || lines.has(cell) || (skip.size > 0 && skip.has(i)))
+      continue;
+    lines.set(cell, row.line);
+  }
+  return lines;
+}
+
+function surveyDates(
+  rows: readonly GridRow[],
+  skip: ReadonlyMap<number, unknown>,
+  column: number,
+  choice: Day | DateOrder | null,
+  nothing: ColumnSurvey,
+): ColumnSurvey {
+  const dates: { written: Extract<WrittenDate, { kind: "ordered" }>; text: string; line: number }[] = [];
+  let serials: ColumnSurvey["serials"] = null;
+  for (const [cell, line] of distinct(rows, skip, column)) {
+    const text = cellText(cell);
+    if (text.length > MAX_TYPED_CHARACTERS || meansEmpty(text)) continue;
+    const written = readDateText(text);
+    if (written?.kind === "ordered") dates.push({ written, text, line });
+    else if (written?.kind === "span" && written.serial) {
+      serials ??= { text, lines: [] };
+      serials.lines.push(line);
+    }
+  }
+  const order = orderOfColumn(
+    dates.map(({ written }) => written),
+    choice as DateOrder | null,
+  );
+  const open = dates.find(({ written: { days } }) => days.dmy !== days.mdy) ?? dates[0] ?? null;
+  const proofs = [
+    dates.find(({ written: { days } }) => days.dmy !== null && days.mdy === null),
+    dates.find(({ written: { days } }) => days.mdy !== null && days.dmy === null),
+  ].filter((proof) => proof !== undefined);
+  return { ...nothing, order, serials, proofs, example: open };
+}
+
+/** The decimal mark that the column's own numbers prove; the usual one of the file where they prove none or both. */
+function surveyMark(
+  rows: readonly GridRow[],
+  skip: ReadonlyMap<number, unknown>,
+  column: number,
+  spec: ColumnSpec,
+  usual: DecimalMark,
+): DecimalMark {
+  let commas = 0;
+  let points = 0;
+  let grouped: "," | "." | null = null;
+  for (const cell of distinct(rows, skip, column).keys()) {
+    if (typeof cell !== "string" || cell.length > MAX_TYPED_CHARACTERS) continue;
+    if (!cell.includes(",") && !cell.includes(".")) continue;
+    const proof = decimalMarkProof(cellText(cell));
+    if (proof === ",") commas++;
+    else if (proof === ".") points++;
+    else if (cell.includes(",")) grouped = ",";
+    else grouped = ".";
+  }
+  if (commas > 0 && points === 0) return ",";
+  if (points > 0 && commas === 0) return ".";
+  // Whole counts hold no decimals, so 1.214 cycles can only be grouped thousands.
+  if (spec.type === "whole" && grouped !== null) return grouped === "," ? "." : ",";
+  return usual;
+}

@@ -1,0 +1,79 @@
+import type { SetAsideRow } from "../../fleet/finding.ts";
+import type { ReadColumn, ReadTable } from "../reading.ts";
+import type { BuiltTable } from "./build-entries.ts";
+import type { TableState } from "./entry.ts";
+
+/** How a table was read, for check and the page. */
+export function describeTable({ state, readers }: BuiltTable): ReadTable {
+  const { table, live } = state;
+  const rows = table.rows.length;
+  let used = 0;
+  for (const count of live) if (count > 0) used++;
+  return {
+    file: table.grid.file,
+    sheet: table.grid.sheet,
+    table: table.number,
+    kinds: [...new Set(table.outputs.map(({ sheet }) => sheet.kind))],
+    headerLines: table.headerLines,
+    rows,
+    used,
+    setAside: rows - used,
+    sha256: table.grid.sha256,
+    columns: readColumns({ state, readers }),
+  };
+}
+
+function readColumns({ state: { table }, readers }: Pick<BuiltTable, "state" | "readers">): ReadColumn[] {
+  return table.header.flatMap((header, column): ReadColumn[] => {
+    const served = table.outputs.flatMap((output, at) =>
+      output.fields.flatMap((field, f): ReadColumn[] => {
+        const copy = field.columns.indexOf(column);
+        if (copy === -1) return [];
+        return [
+          {
+            column: column + 1,
+            header,
+            group: table.groups[column] ?? null,
+            kind: output.sheet.kind,
+            field: field.spec.name,
+            by: field.by,
+            dateOrder: readers[at]?.[f]?.orders[copy] ?? null,
+          },
+        ];
+      }),
+    );
+    if (served.length > 0) return served;
+    if (header === null) return [];
+    return [
+      {
+        column: column + 1,
+        header,
+        group: table.groups[column] ?? null,
+        kind: null,
+        field: null,
+        by: null,
+        dateOrder: null,
+      },
+    ];
+  });
+}
+
+/** The records of a table that are not used, as they stood. */
+export function setAsideRows(state: TableState): SetAsideRow[] {
+  const { table, live, reasons } = state;
+  const { file, sheet } = table.grid;
+  return table.rows.flatMap((record, row) => {
+    if (live[row]! > 0) return [];
+    const { code, message } = reasons.get(row) ?? { code: "missing-required", message: "The row could not be used." };
+    return [
+      {
+        file,
+        sheet,
+        line: record.line,
+        reason: code,
+        message,
+        cells: record.cells.map((cell) => (cell === "" ? null : cell)),
+      },
+    ];
+  });
+}

@@ -1,0 +1,24 @@
+import type { Cell } from "../grid.ts";
+
+/** Words that stand for an empty cell. */
+const EMPTY_WORDS = new Set(
+  "-|--|---|–|—|?|??|???|.|/|n/a|#n/a|na|n.a.|n.a|none|null|nil|nan|unknown|unk|not known|tbd|tbc|tba|k.a.|k. a.|unbekannt|keine|entfällt|s/o|sans objet|inconnu|inconnue|néant|desconocido|no aplica|n/d|nvt|n.v.t.|n.v.t|onbekend|geen".split(
+    "|",
+  ),
+);
+
+/** The longest cell that can be a date, number, choice or yes/no: longer ones are refused unread. */
+export const MAX_TYPED_CHARACTERS = 80;
+
+/** Text of a cell as its writer meant it: trimmed, without the apostrophe that guards a formula sign. */
+export function cellText(cell: Cell): string {
+  if (cell === null) return "";
+  if (typeof cell !== "string") return String(cell);
+  const text = cell.trim();
+  return text.charCodeAt(0) === 39 && text.length > 1 && "=+-@".includes(text[1] as string) ? text.slice(1) : text;
+}
+
+/** True where the text is empty or a word for "nothing here", such as n/a. */
+export function meansEmpty(text: string): boolean {
+  return text === "" || (text.length <= 14 && EMPTY_WORDS.has(text.toLowerCase()));
+}

@@ -1,0 +1,84 @@
+import type { ColumnSpec } from "../../fleet/columns.ts";
+import { foldAccents } from "../words/fold.ts";
+import { Problem } from "./problem.ts";
+
+const YES = new Set("yes y true t 1 x ✓ ✔ ja j oui o si s vrai wahr verdadero waar".split(" "));
+const NO = new Set("no n false f 0 nein non nee faux falsch falso onwaar ✗ ✘".split(" "));
+
+/** Reads a word for yes or no in five languages. */
+export function readYesNo(text: string): boolean | Problem {
+  const word = foldAccents(text).toLowerCase().trim();
+  if (YES.has(word)) return true;
+  return NO.has(word) ? false : new Problem("word-unknown", "is neither yes nor no");
+}
+
+/** Words for each choice beside the choice itself, by column name. */
+const WORDS: Record<string, Record<string, string>> = {
+  result: {
+    pass: "passed ok p good bestanden io i.o. in ordnung reussi conforme apto aprobado goed geslaagd goedgekeurd",
+    fail: "failed f bad nok nio n.i.o. durchgefallen nicht bestanden echec non conforme no apto fallo afgekeurd gezakt defekt",
+  },
+  retired_because: {
+    faded:
+      "fade worn|worn out|low capacity|capacity|runtime|low runtime|end of life|eol|aged|weak|kapazitat|verschlissen|capacite|autonomie|capacidad|capaciteit",
+    failed: "fail|failure|dead|fault|faulty|defective|defekt|ausfall|panne|defectueux|averia|defecto|defect",
+    damaged: "damage|broken|dropped|swollen|cracked|beschadigt|endommage|danado|beschadigd",
+    lost: "missing|stolen|verloren|perdu|perdido|kwijt",
+    policy: "age|age limit|rule|scheduled|cycle limit|alter|regel|politique|politica|beleid",
+    recalled: "recall|ruckruf|rappel|retirada|terugroep",
+  },
+  kind: {
+    pack: "packs|battery pack|battery|batteries|rechargeable|rechargeable battery|akku|akkus|batterie rechargeable|accu|bateria|accus",
+    primary:
+      "primary battery|non rechargeable|non-rechargeable|disposable battery|lithium primary|primarbatterie|pile|piles",
+    pads: "pad|electrode|electrodes|electrode pads|defib pads|elektroden|elektrode|patchs|parches|electrodos|elektrodes",
+    gel: "gels|electrode gel|ecg gel|kontaktgel",
+    paper: "ecg paper|recorder paper|paper roll|papier|papel|chart paper",
+    sensor: "sensors|probe|probes|spo2 sensor|sensoren|capteur|capteurs|sensores",
+    other: "misc|accessory|accessories|consumable|sonstiges|autre|otro|overig",
+  },
+  price_per: {
+    unit: "each|ea|piece|pc|stuck|unite|unidad|stuk|per unit",
+    box: "pack|carton|case|boxes|per box|karton|boite|caja|doos",
+  },
+  reason: {
+    use: "used|patient|patient use|call|incident|deployment|verbrauch|utilisation|uso|gebruik|einsatz|event",
+    routine: "check|test|training|maintenance|prufung|kontrolle|controle|rutina|onderhoud|drill",
+    lapsed:
+      "expired|expiry|out of date|date expired|discarded|wasted|waste|abgelaufen|verfallen|perime|caducado|verlopen",
+    restock: "refill|transfer|moved|restocked|auffullung|reassort|reposicion|aanvulling",
+  },
+};
+
+const TABLES = new Map<string, Map<string, string>>();
+
+function tableOf(spec: ColumnSpec): Map<string, string> {
+  let table = TABLES.get(spec.name);
+  if (!table) {
+    table = new Map(spec.choices.map((choice) => [choice, choice]));
+    for (const [choice, list] of Object.entries(WORDS[spec.name] ?? {})) {
+      for (const word of list.split(list.includes("|") ? "|" : " ")) table.set(word, choice);
+    }
+    TABLES.set(spec.name, table);
+  }
+  return table;
+}
+
+/** Reads one of a column's known words, or a word of people's own for it. */
+export function readChoice(text: string, spec: ColumnSpec): string | Problem {
+  const word = foldAccents(text).toLowerCase().replace(/\s+/g, " ").trim();
+  const table = tableOf(spec);
+  const found = table.get(word) ?? table.get(word.replace(/[^a-z\d]+/g, " ").trim());
+  if (found !== undefined) return found;
+  return noteSpeaksOf(word, spec) ?? new Problem("word-unknown", "is no known word");
+}
+
+/** A retirement whose note speaks of capacity or runtime is a faded pack. */
+function noteSpeaksOf(word: string, spec: ColumnSpec): string | null {
+  if (spec.name !== "retired_because") return null;
+  if (/capacit|runtime|run time|kapazit|autonom|laufzeit|<\s*\d+\s*%|below \d+/.test(word)) return "faded";
+  if (/recall|ruckruf|rappel/.test(word)) return "recalled";
+  if (/damage|swollen|crack|drop|beschadigt|broken/.test(word)) return "damaged";
+  if (/lost|stolen|missing|verloren/.test(word)) return "lost";
+  return /fail|dead|fault|defe[ck]t/.test(word) ? "failed" : null;
+}

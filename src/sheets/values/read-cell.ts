@@ -1,0 +1,149 @@
+import { type Day, isoFromDay } from "../../calendar/day.ts";
+import type { ColumnSpec } from "../../fleet/columns.ts";
+import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "./cell-text.ts";
+import { readChoice, readYesNo } from "./choice-words.ts";
+import { type DateOrder, readDateText } from "./date-text.ts";
+import { readBreaks, readList, readMoney } from "./lists-and-money.ts";
+import { type DecimalMark, readNumber } from "./number-text.ts";
+import { Problem } from "./problem.ts";
+import { isBoxWord, unitFactor } from "./units.ts";
+
+/** What a column's cells are read by, once the column as a whole has been looked at. */
+export interface CellContext {
+  asOf: Day;
+  /** null where the column's day/month order is not settled. */
+  order: DateOrder | null;
+  mark: DecimalMark;
+  /** From the header's unit to the column's own (60 for "Runtime (h)"); 1 where it names none. */
+  factor: number;
+}
+
+/** A quantity that was counted in boxes: units once the item's box size is known. */
+export class Boxes {
+  constructor(readonly count: number) {}
+}
+
+/** The first and last day of the years that a fleet's dates may lie in. */
+const DATES = { from: Date.UTC(1990, 0, 1) / 86_400_000, to: Date.UTC(2100, 11, 31) / 86_400_000 } as const;
+
+/** Reads a cell's text (never empty) as the column's type: a value, or the problem with it. */
+export function readCell(text: string, spec: ColumnSpec, context: CellContext): unknown {
+  if (spec.type === "text") return text;
+  if (spec.type === "list") return readList(text);
+  if (spec.type === "breaks") return readBreaks(text, context.mark);
+  if (text.length > MAX_TYPED_CHARACTERS)
+    return new Problem(`${unreadable(spec)}`, `is far too long for ${spec.expects}`);
+  switch (spec.type) {
+    case "date":
+      return readDate(text, spec, context);
+    case "yes-no":
+      return readYesNo(text);
+    case "choice":
+      return readChoice(text, spec);
+    case "money":
+      return readMoney(text, context.mark);
+    default:
+      return readMeasure(text, spec, context);
+  }
+}
+
+function unreadable(spec: ColumnSpec): string {
+  return spec.type === "date"
+    ? "date-unreadable"
+    : spec.type === "choice" || spec.type === "yes-no"
+      ? "word-unknown"
+      : "number-unreadable";
+}
+
+function readDate(text: string, spec: ColumnSpec, { asOf, order }: CellContext): Day | Problem {
+  const written = readDateText(text);
+  if (written === null) return new Problem("date-unreadable", "is no date");
+  if (written.kind === "bad") return new Problem("date-impossible", `is no date: ${written.because}`);
+  let day: Day | null;
+  if (written.kind === "ordered") {
+    if (order === null) return new Problem("date-order-unsettled", "has no settled day/month order");
+    day = written.days[order];
+    if (day === null) return new Problem("date-impossible", `is no date in the order ${order} of its column`);
+  } else if (written.first === written.last || spec.month === "last") {
+    day = written.last;
+  } else if (spec.month === "first") {
+    day = written.first;
+  } else {
+    day = written.first <= asOf ? Math.min(written.last, asOf) : written.last;
+  }
+  if (day < DATES.from || day > DATES.to) {
+    return new Problem("date-out-of-range", `means ${isoFromDay(day)}, outside 1990 to 2100`);
+  }
+  if (spec.notAfterAsOf && day > asOf) {
+    return new Problem("date-after-as-of", `means ${isoFromDay(day)}, after the as-of date ${isoFromDay(asOf)}`);
+  }
+  return day;
+}
+
+function readMeasure(text: string, spec: ColumnSpec, { mark, factor }: CellContext): number | Boxes | Problem {
+  const clock = spec.unit === "min" ? readClock(text) : null;
+  const written = clock === null ? readNumber(text, mark) : { value: clock, word: "min" };
+  if (written === null) {
+    const times = spec.unit === "per year" ? unitFactor(text.toLowerCase(), "per year") : null;
+    return times ?? new Problem("number-unreadable", "is no number");
+  }
+  let { value, word } = written;
+  if (spec.unit === "units" && isBoxWord(word) && spec.name !== "units_per_box") return boxes(value);
+  const isShare = spec.type === "percent" || spec.type === "share";
+  if (isShare) {
+    if (word !== "" && word !== "%" && word !== "percent" && word !== "pct")
+      return new Problem("unit-unknown", `has the unit "${word}", which is no share`);
+    value = spec.type === "percent" ? percentOf(value, word) : word === "" && value < 1 ? value : value / 100;
+  } else if (spec.unit === "°C" && /^°?\s?f(ahrenheit)?$/.test(word)) {
+    value = ((value - 32) * 5) / 9;
+  } else {
+    const given = word === "" ? factor : unitFactor(word, spec.unit);
+    if (given === null) return new Problem("unit-unknown", `has the unit "${word}", which is not known here`);
+    value *= given;
+  }
+  value = Number(value.toPrecision(12));
+  if (value < spec.min || value > spec.max) return new Problem("number-out-of-range", "is out of bounds");
+  if (spec.type === "whole" && !Number.isInteger(value)) return new Problem("number-not-whole", "is no whole number");
+  return value;
+}
+
+function boxes(count: number): Boxes | Problem {
+  return count >= 0 && count <= 1e6 ? new Boxes(count) : new Problem("number-out-of-range", "is out of bounds");
+}
+
+/** 0.87 without a sign is a share, since no capacity under 1.3 % is possible; 87 and "87 %" are percent. */
+function percentOf(value: number, word: string): number {
+  return word === "" && value > 0 && value <= 1.3 ? value * 100 : value;
+}
+
+/** Minutes of a runtime written as 1:12, 1:12:30 or 1 h 12 min; null where it is none. */
+function readClock(text: string): number | null {
+  const m =
+    /^(\d{1,3}):([0-5]\d)(?::([0-5]\d))?(?:\s*h)?$/.exec(text) ??
+    /^(\d{1,3})\s*h(?:ours?|rs?)?\s*([0-5]?\d)\s*(?:m|min|mins|minutes)?$/i.exec(text);
+  return m ? Number(m[1]) * 60 + Number(m[2]) + Number(m[3] ?? 0) / 60 : null;
+}
+
+/** How many distinct texts a column remembers; beyond it cells are read anew, so memory stays bounded. */
+const MEMO_LIMIT = 20_000;
+
+/** A column's reader: null for an empty cell, else a value or a problem; remembers what it has read. */
+export function columnReader(
+  spec: ColumnSpec,
+  context: CellContext,
+): (cell: string | number | boolean | null) => unknown {
+  const known = new Map<string | number | boolean, unknown>();
+  const remembers = spec.type !== "text";
+  const numberContext = { ...context, mark: "." as const };
+  return (cell) => {
+    if (cell === null || cell === "") return null;
+    if (remembers) {
+      const found = known.get(cell);
+      if (found !== undefined) return found;
+    }
+    const text = cellText(cell);
+    const value = meansEmpty(text) ? null : readCell(text, spec, typeof cell === "number" ? numberContext : context);
+    if (remembers && known.size < MEMO_LIMIT) known.set(cell, value);
+    return value;
+  };
+}

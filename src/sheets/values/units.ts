@@ -1,0 +1,75 @@
+import type { Unit } from "../../fleet/columns.ts";
+
+/** Days in a mean month and year, for durations in other units than the column's (365.2425 days a year). */
+const DAYS_PER_YEAR = 365.2425;
+const DAYS_PER_MONTH = DAYS_PER_YEAR / 12;
+
+const words = (factor: number, list: string): [string, number][] => list.split(" ").map((word) => [word, factor]);
+
+const MINUTES = [
+  ...words(1, "min mins min. minute minutes m minuten minuut minuto minutos mn"),
+  ...words(60, "h hr hrs h. hour hours std std. stunde stunden heure heures hora horas uur u"),
+  ...words(1 / 60, "s sec secs sek second seconds"),
+];
+
+/** Factors to each unit of the fleet, by the words that people write. */
+const FACTORS: Record<NonNullable<Unit>, Map<string, number>> = {
+  min: new Map(MINUTES),
+  Wh: new Map([...words(1, "wh watthours"), ...words(1000, "kwh"), ...words(0.001, "mwh")]),
+  Ah: new Map([...words(1, "ah"), ...words(0.001, "mah")]),
+  W: new Map([...words(1, "w watt watts"), ...words(1000, "kw")]),
+  "°C": new Map(words(1, "°c c celsius ° ºc ℃ degc deg grad")),
+  days: new Map([
+    ...words(1, "d d. day days tag tage jour jours j día días dia dias dag dagen"),
+    ...words(7, "w wk wks week weeks woche wochen semaine semaines semana semanas weken"),
+    ...words(DAYS_PER_MONTH, "mo mos mth mths month months monat monate mois mes meses maand maanden"),
+    ...words(DAYS_PER_YEAR, "y yr yrs year years jahr jahre an ans año años jaar"),
+  ]),
+  months: new Map([
+    ...words(1, "m mo mos mth mths month months monat monate mois mes meses maand maanden"),
+    ...words(12, "y yr yrs year years jahr jahre an ans año años jaar"),
+    ...words(1 / DAYS_PER_MONTH, "d day days tag tage jour jours dia dias dag dagen"),
+    ...words(7 / DAYS_PER_MONTH, "w wk wks week weeks woche wochen semaine semaines semana semanas weken"),
+  ]),
+  m: new Map([
+    ...words(1, "m metre metres meter meters mètre mètres metro metros"),
+    ...words(0.01, "cm"),
+    ...words(0.001, "mm"),
+    ...words(0.3048, "ft feet foot"),
+  ]),
+  units: new Map(
+    words(
+      1,
+      "x × pc pcs pc. pcs. piece pieces ea each unit units u st st. stk stk. stück stueck pce pces pièce pièces unité unités ud uds unidad unidades pza pzas stuk stuks off no qty set sets pair pairs",
+    ),
+  ),
+  "per year": new Map([
+    ...words(1, "/y /yr /year p.a. pa /a /jahr /an /jaar /año yearly annually"),
+    ...words(12, "/month /mo /m /monat /mois /mes /maand monthly"),
+    ...words(52, "/week /wk /w /woche /semaine /semana weekly"),
+    ...words(365, "/day /d /tag /jour /día daily"),
+  ]),
+};
+
+const BOX_WORDS = new Set(
+  "box boxes bx case cases carton cartons ctn pkt pkts packet packets karton kartons schachtel schachteln boîte boîtes boite boites caja cajas doos dozen".split(
+    " ",
+  ),
+);
+
+/** Factor from a written unit word to a unit of the fleet; null where the word is no such unit. */
+export function unitFactor(word: string, unit: Unit): number | null {
+  if (word === "") return 1;
+  if (unit === null) return /^(x|cycles?|cyc|zyklen|zyklus|ciclos?)$/.test(word) ? 1 : null;
+  return FACTORS[unit].get(word) ?? (unit === "per year" ? perYearFactor(word) : null);
+}
+
+/** True where the word counts boxes. */
+export function isBoxWord(word: string): boolean {
+  return BOX_WORDS.has(word);
+}
+
+function perYearFactor(word: string): number | null {
+  const spaced = word.replace(/^(x|times)\s*/, "").replace(/^(per|a|an|pro|par|por)\s+/, "/");
+  return FACTORS["per year"].get(spaced) ?? null;
+}

@@ -1,0 +1,18 @@
+import { foldAccents } from "./fold.ts";
+
+const known = new Map<string, string>();
+
+/** A header as plain words: no accents, lower case, signs and underscores as one blank ("Batt. S/N" is "batt s n"). */
+export function headerWords(header: string): string {
+  let words = known.get(header);
+  if (words === undefined) {
+    words = foldAccents(header)
+      .replace(/([a-z])([A-Z])/g, "$1 $2")
+      .toLowerCase()
+      .replace(/%/g, " percent ")
+      .replace(/[^a-z\d°]+/g, " ")
+      .trim();
+    if (known.size < 10_000 && header.length < 200) known.set(header, words);
+  }
+  return words;
+}
