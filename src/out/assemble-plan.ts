@@ -6,10 +6,10 @@ import type { LifeForecast } from "../life/types.ts";
 import type { OrderSchedule } from "../orders/types.ts";
 import type { Reading } from "../sheets/reading.ts";
 import type { ShortMonth } from "../short/types.ts";
-import type { CrowdedMonth, DatedUnit } from "../supplies/types.ts";
+import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { ENGINE } from "./engine.ts";
-import { crowdedRows, datedRows } from "./plan-dated.ts";
+import { crowdedRows, datedRows, moveRows, swapRows } from "./plan-dated.ts";
 import { demandRows } from "./plan-demand.ts";
 import { findingRows, inputRows, policyRecord } from "./plan-head.ts";
 import { budgetRows, orderRows, shortRows } from "./plan-orders.ts";
@@ -21,7 +21,7 @@ export interface PlanParts {
   reading: Reading;
   policy: Policy;
   life: LifeForecast;
-  dated: { units: readonly DatedUnit[]; crowdedMonths: readonly CrowdedMonth[] };
+  dated: DatedStockForecast;
   demand: readonly ItemDemand[];
   schedule: OrderSchedule;
   short: readonly ShortMonth[];
@@ -45,9 +45,8 @@ export function assemblePlan({ reading, policy, life, dated, demand, schedule, s
     packs: packRows(life, from),
     datedStock: datedRows(dated.units),
     crowdedMonths: crowdedRows(dated.crowdedMonths),
-    // swaps are spread and lots are moved only where a team's capacity or a place's use asks for it
-    swapCalendar: [],
-    moves: [],
+    swapCalendar: swapRows(dated.swapCalendar),
+    moves: moveRows(dated.moves),
     demand: demandRows(demand),
     orders: orderRows(schedule),
     budget: budgetRows(schedule),

@@ -54,7 +54,11 @@ function tablesTable(tables: readonly ReadTable[], width: number): string {
   );
 }
 
+/** The columns as a table, or in one sentence where each is read under the name that it has. */
 function columnsTable(table: ReadTable, width: number): string {
+  if (table.columns.every(({ header, field, dateOrder }) => header === field && dateOrder === null)) {
+    return wrapText(`Each read under its own name: ${table.columns.map(({ field }) => field).join(", ")}.`, width);
+  }
   return textTable<ReadTable["columns"][number]>(
     [
       { head: "column", align: "right", cell: (column) => String(column.column) },

@@ -1,6 +1,6 @@
 import { isoFromDay } from "../calendar/day.ts";
 import { monthText } from "../calendar/month.ts";
-import type { CrowdedMonth, DatedUnit } from "../supplies/types.ts";
+import type { CrowdedMonth, DatedUnit, Move, SwapVisit } from "../supplies/types.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundChance, roundUnits } from "./rounding.ts";
 import { sortBy } from "./sort-by.ts";
@@ -34,4 +34,32 @@ export function crowdedRows(crowded: readonly CrowdedMonth[]): Plan["crowdedMont
     says,
   }));
   return sortBy(rows, (row) => [row.month, row.item]);
+}
+
+/** Swap visits as plan rows, by month, place and item. */
+export function swapRows(visits: readonly SwapVisit[]): Plan["swapCalendar"] {
+  const rows = visits.map(({ month, place, item, lot, quantity, swapBy, daysGivenUp }) => ({
+    month: monthText(month),
+    place,
+    item,
+    lot,
+    quantity,
+    swapBy: isoFromDay(swapBy),
+    daysGivenUp,
+  }));
+  return sortBy(rows, (row) => [row.month, row.place, row.item, row.lot, row.swapBy, row.quantity]);
+}
+
+/** Moves as plan rows, by day, places and item. */
+export function moveRows(moves: readonly Move[]): Plan["moves"] {
+  const rows = moves.map(({ from, to, item, lot, quantity, by, unitsSaved }) => ({
+    from,
+    to,
+    item,
+    lot,
+    quantity,
+    by: isoFromDay(by),
+    unitsSaved: roundUnits(unitsSaved),
+  }));
+  return sortBy(rows, (row) => [row.by, row.from, row.to, row.item, row.lot, row.quantity]);
 }

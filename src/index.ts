@@ -1,0 +1,29 @@
+// The public list, as a table of contents: what cli/ and web/ may use.
+
+// Days and months
+export { type Day, dayFromIso, isoFromDay } from "./calendar/day.ts";
+
+// The fleet and the planner's choices
+export { POLICY_KEYS, type Policy, type PolicyChoice, resolvePolicy } from "./fleet/policy.ts";
+// The plan out
+export { checkJson } from "./out/check-json.ts";
+export { checkText } from "./out/check-text.ts";
+export { datesCsv } from "./out/dates-csv.ts";
+export { datesText } from "./out/dates-text.ts";
+export { embedInPage } from "./out/embed-in-page.ts";
+export { ordersCsv } from "./out/orders-csv.ts";
+export { ordersText } from "./out/orders-text.ts";
+export { packsCsv } from "./out/packs-csv.ts";
+export { packsText } from "./out/packs-text.ts";
+export type { Plan } from "./out/plan-schema.ts";
+export { setAsideCsv } from "./out/set-aside-csv.ts";
+export { summaryText } from "./out/summary-text.ts";
+export type { TextSetting } from "./out/text-section.ts";
+export { jsonChunks } from "./out/write-json.ts";
+export { writePlanJson } from "./out/write-plan-json.ts";
+// The plan
+export { makePlan } from "./plan.ts";
+// Sheets in
+export { policyChoicesIn } from "./sheets/policy-choices.ts";
+export { readSheets } from "./sheets/read-sheets.ts";
+export type { Reading, RefusedFile, SheetFile } from "./sheets/reading.ts";
