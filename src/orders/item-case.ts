@@ -1,0 +1,90 @@
+import type { Day } from "../calendar/day.ts";
+import type { ItemDemand } from "../demand/types.ts";
+import type { ItemBook } from "../fleet/item-book.ts";
+import type { Policy } from "../fleet/policy.ts";
+import { type Fleet, nameKey } from "../fleet/rows.ts";
+import type { UsableLot } from "../supplies/types.ts";
+import type { LotSource, LotTier } from "./lot-problem.ts";
+import { lotTiers, type OrderedBeside } from "./lot-tiers.ts";
+import { type NetNeeds, netNeeds, type SupplySpan, supplySpans } from "./net-needs.ts";
+import { type Offer, offersForItem } from "./offers.ts";
+import { type OrderSlot, orderSlots } from "./order-slots.ts";
+
+/** One item to be planned: what is needed beyond its supply, and from whom and when it can be had. */
+export interface ItemCase {
+  item: string;
+  demand: ItemDemand;
+  level: number;
+  supply: SupplySpan[];
+  net: NetNeeds;
+  offers: { offer: Offer; slots: OrderSlot[] }[];
+}
+
+/** Collects what one item's orders rest on. Whatever had to be assumed is a caution. */
+export function itemCase(
+  demand: ItemDemand,
+  fleet: Fleet,
+  policy: Policy,
+  book: ItemBook,
+  lots: readonly UsableLot[],
+): { itemCase: ItemCase; cautions: string[] } {
+  const { key, name } = book.find(demand.item);
+  const levels = fleet.catalogue.filter((row) => nameKey(row.item) === key).map((row) => row.serviceLevel ?? 0);
+  const level = Math.max(...levels, 0) || policy.serviceLevel;
+  const { offers, cautions } = offersForItem(name, fleet, policy, level);
+  const soonest = policy.asOf + Math.min(...offers.map((offer) => offer.leadDays));
+  const own = lots.filter((lot) => book.find(lot.item).key === key);
+  const supply = supplySpans(own, policy, demand, soonest);
+  return {
+    itemCase: {
+      item: demand.item,
+      demand,
+      level,
+      supply,
+      net: netNeeds(demand, supply, level, spareUnits(fleet, policy, book, key)),
+      offers: offers.map((offer) => ({ offer, slots: orderSlots(offer, policy, demand.from, demand.months) })),
+    },
+    cautions,
+  };
+}
+
+/**
+ * The ways to buy for a case, as lot-sizing takes them.
+ *
+ * @param beside  what other items order from the supplier on the day
+ */
+export function lotSources(
+  { net, offers }: ItemCase,
+  policy: Policy,
+  beside: (supplier: string, orderBy: Day) => OrderedBeside,
+): LotSource[] {
+  return offers.map(({ offer, slots }) => {
+    const tiers: LotTier[][] = slots.map((slot) => {
+      if (!slot.opens || (slot.offCadence && !needIsWaiting(net, slots))) return [];
+      return lotTiers(offer, policy, slot.orderBy, beside(offer.supplier, slot.orderBy));
+    });
+    return {
+      unitsPerBox: offer.unitsPerBox,
+      tiersAt: (period) => tiers[period] ?? [],
+      lastServed: (period) => slots[period]?.lastServed ?? period,
+    };
+  });
+}
+
+/** Whether something is needed that no order day of the supplier's calendar can serve in time. */
+function needIsWaiting(net: NetNeeds, slots: readonly OrderSlot[]): boolean {
+  return slots.some((slot, index) => slot.missed && net.cumulative[index]! > 0);
+}
+
+/** Good packs to keep on the shelf: a share of those in devices, rounded up. */
+function spareUnits(fleet: Fleet, policy: Policy, book: ItemBook, key: string): number {
+  if (policy.sparesPercent === 0) return 0;
+  const inUse = fleet.packs.filter(
+    (pack) =>
+      pack.item !== null &&
+      pack.device !== null &&
+      (pack.retired === null || pack.retired > policy.asOf) &&
+      book.find(pack.item).key === key,
+  );
+  return Math.ceil((inUse.length * policy.sparesPercent) / 100 - 1e-9);
+}

@@ -1,0 +1,145 @@
+import { dividedExact, type Exact, exactFromText } from "../fleet/money.ts";
+import type { Policy } from "../fleet/policy.ts";
+import { type CatalogueRow, type Fleet, type ItemKind, nameKey, type SupplierRow } from "../fleet/rows.ts";
+import { normalQuantile } from "../maths/normal.ts";
+
+/** Shown where a catalogue names no supplier, and for items that it does not hold. */
+export const UNNAMED_SUPPLIER = "unnamed supplier";
+/** ISO 4217 code for "no currency": nobody has named one. */
+export const NO_CURRENCY = "XXX";
+
+/** One item as one supplier sells it, with what an order needs to know. Days and months are whole. */
+export interface Offer {
+  supplier: string;
+  item: string;
+  kind: ItemKind;
+  currency: string;
+  unitsPerBox: number;
+  minimumUnits: number;
+  /** All-units prices of one unit, by order size, first from 0; exact. */
+  prices: { fromUnits: number; price: Exact }[];
+  priced: boolean;
+  /** Expected days from order to arrival. */
+  leadDays: number;
+  /** The lead time planned with: its service-level quantile where its spread is known. */
+  planLeadDays: number;
+  /** Months of life on arrival, null where it does not lapse. */
+  lifeMonths: number | null;
+  /** Days before the end of its life from which a unit is no longer fitted. */
+  minLifeDays: number;
+  /** Whether units in use leave by expiry, so that life lost on the shelf is money lost. */
+  leavesByExpiry: boolean;
+  orderEveryMonths: number | null;
+  /** Fee an order and the order total from which it falls away, in the offer's currency. */
+  fee: Exact | null;
+  freeOver: Exact | null;
+}
+
+/**
+ * The offers for an item, by supplier: those in one currency, and of these the priced ones if any is; an item that the
+ * catalogue does not hold gets one offer without a price. Whatever had to be left out or assumed is a caution.
+ *
+ * @param item  the item as demand names it
+ */
+export function offersForItem(
+  item: string,
+  fleet: Fleet,
+  policy: Policy,
+  serviceLevel: number,
+): { offers: Offer[]; cautions: string[] } {
+  const rows = fleet.catalogue.filter((row) => nameKey(row.item) === nameKey(item));
+  if (rows.length === 0) {
+    const cautions = [`${item} is not in the catalogue: its orders carry no price, no lead time and no supplier.`];
+    return { offers: [offerFromRow(emptyRow(item), undefined, policy, serviceLevel)], cautions };
+  }
+  const cautions: string[] = [];
+  const all = rows.map((row) => {
+    const supplier = fleet.suppliers.find((one) => nameKey(one.supplier) === nameKey(row.supplier ?? ""));
+    return offerFromRow(row, supplier, policy, serviceLevel);
+  });
+  all.sort((a, b) => (a.supplier < b.supplier ? -1 : a.supplier > b.supplier ? 1 : 0));
+  const priced = all.some((offer) => offer.priced) ? all.filter((offer) => offer.priced) : all;
+  if (!priced[0]!.priced) cautions.push(`${item} has no price in the catalogue: its orders count as 0 in every total.`);
+  const currencies = [...new Set(priced.map((offer) => offer.currency))];
+  const wanted = policy.currency?.trim().toUpperCase() ?? "";
+  const kept = currencies.includes(wanted) ? wanted : currencies[0]!;
+  if (currencies.length > 1) {
+    cautions.push(`${item} is sold in ${currencies.join(" and ")}, which cannot be compared: only ${kept} is used.`);
+  }
+  const offers = priced.filter((offer) => offer.currency === kept);
+  if (rows.every((row) => row.leadDays === null)) {
+    cautions.push(`${item} has no lead time in the catalogue: its orders are planned to arrive on the day they leave.`);
+  }
+  return { offers, cautions };
+}
+
+function offerFromRow(row: CatalogueRow, supplier: SupplierRow | undefined, policy: Policy, level: number): Offer {
+  const currency = (row.currency ?? supplier?.currency ?? policy.currency ?? NO_CURRENCY).trim().toUpperCase();
+  const unitsPerBox = Math.max(1, row.unitsPerBox ?? 1);
+  const perBox = row.pricePer === "box" ? unitsPerBox : 1;
+  const breaks = [...row.priceBreaks].sort((a, b) => a.from - b.from);
+  const base = row.price ?? breaks[0]?.price ?? null;
+  const leadDays = row.leadDays ?? 0;
+  const spread = row.leadSdDays ?? 0;
+  const leavesByExpiry = row.kind !== "pack";
+  const sameCurrency = (supplier?.currency ?? currency).trim().toUpperCase() === currency;
+  const money = (text: string | null | undefined) => (text && sameCurrency ? exactFromText(text) : null);
+  return {
+    supplier: row.supplier?.trim() || UNNAMED_SUPPLIER,
+    item: row.item,
+    kind: row.kind,
+    currency,
+    unitsPerBox,
+    minimumUnits: Math.max(1, row.minimumOrder ?? 1),
+    prices: [
+      { fromUnits: 0, price: dividedExact(exactFromText(base ?? "0"), perBox) },
+      ...breaks
+        .filter((step) => step.from > 0)
+        .map((step) => ({ fromUnits: step.from, price: dividedExact(exactFromText(step.price), perBox) })),
+    ],
+    priced: base !== null,
+    leadDays,
+    // never less than the expected lead time, so that a lead can only add safety
+    planLeadDays: leadDays + Math.max(0, Math.ceil(normalQuantile(level) * spread)),
+    lifeMonths: row.arrivesWithMonths ?? row.shelfMonths,
+    minLifeDays: leavesByExpiry ? policy.minLifeDays : 0,
+    leavesByExpiry,
+    orderEveryMonths: supplier?.orderEveryMonths ?? null,
+    fee: money(supplier?.orderFee),
+    freeOver: money(supplier?.freeOver),
+  };
+}
+
+function emptyRow(item: string): CatalogueRow {
+  return {
+    item,
+    kind: "other",
+    gtin: null,
+    chemistry: null,
+    supplier: null,
+    price: null,
+    pricePer: null,
+    currency: null,
+    unitsPerBox: null,
+    minimumOrder: null,
+    priceBreaks: [],
+    leadDays: null,
+    leadSdDays: null,
+    shelfMonths: null,
+    arrivesWithMonths: null,
+    serviceMonths: null,
+    maxCycles: null,
+    ratedWh: null,
+    ratedAh: null,
+    ratedMinutes: null,
+    openedDays: null,
+    unitLengthM: null,
+    perDevice: null,
+    fits: [],
+    carriedBy: [],
+    alternatives: [],
+    replacedBy: null,
+    serviceLevel: null,
+    source: { file: "", sheet: null, line: 0 },
+  };
+}

@@ -1,0 +1,84 @@
+import { addMonths, type Day } from "../calendar/day.ts";
+import { fiscalYearStart } from "../calendar/fiscal-year.ts";
+import { firstDayOfMonth, lastDayOfMonth, type Month, monthOfDay } from "../calendar/month.ts";
+import type { Policy } from "../fleet/policy.ts";
+import type { Offer } from "./offers.ts";
+
+/** When an order for the needs of one month must leave and what its lot can serve. */
+export interface OrderSlot {
+  orderBy: Day;
+  /** Expected arrival. */
+  arriveBy: Day;
+  /** True where the day on which the order should have left is before as-of. */
+  missed: boolean;
+  /** True where the order leaves at as-of although the supplier's calendar has no order day then. */
+  offCadence: boolean;
+  /** True where this is the first month that the order can serve; orders leave only for such months. */
+  opens: boolean;
+  /** Last day on which a unit of the lot may still be fitted; null = no limit. */
+  usableUntil: Day | null;
+  /** Last month index that the lot can serve, never before its own. */
+  lastServed: number;
+}
+
+/** The day on which the needs of a month index fall: as-of for the first, then the month's first day. */
+export function needDay(policy: Policy, from: Month, index: number): Day {
+  return index === 0 ? policy.asOf : firstDayOfMonth(from + index);
+}
+
+/**
+ * The order slot of every month for an offer: need day less the safety days less the planned lead time, or the last
+ * order day of the supplier's calendar before that; as-of where that day has passed. Months that share an order day
+ * are served by the order for the first of them.
+ */
+export function orderSlots(offer: Offer, policy: Policy, from: Month, months: number): OrderSlot[] {
+  const slots: OrderSlot[] = [];
+  for (let index = 0; index < months; index++) {
+    const latest = needDay(policy, from, index) - policy.orderBeforeNeedDays - offer.planLeadDays;
+    const wished = offer.orderEveryMonths === null ? latest : lastOrderDay(latest, offer.orderEveryMonths, policy);
+    const missed = wished < policy.asOf;
+    const orderBy = missed ? policy.asOf : wished;
+    const arriveBy = orderBy + offer.leadDays;
+    const usableUntil = lastUsableDay(offer, arriveBy);
+    slots.push({
+      orderBy,
+      arriveBy,
+      missed,
+      offCadence: missed && offer.orderEveryMonths !== null && !isOrderDay(orderBy, offer.orderEveryMonths, policy),
+      opens: slots[index - 1]?.orderBy !== orderBy,
+      usableUntil,
+      lastServed: usableUntil === null ? months - 1 : lastMonthServed(policy, from, index, months, usableUntil),
+    });
+  }
+  return slots;
+}
+
+/** Last day on which a unit that arrives on a day may still be fitted; null = no limit. */
+export function lastUsableDay(offer: Offer, arriveBy: Day): Day | null {
+  if (offer.lifeMonths === null) return null;
+  return lastDayOfMonth(monthOfDay(addMonths(arriveBy, offer.lifeMonths))) - offer.minLifeDays;
+}
+
+function lastMonthServed(policy: Policy, from: Month, index: number, months: number, usableUntil: Day): number {
+  let last = index;
+  while (last + 1 < months && needDay(policy, from, last + 1) <= usableUntil) last++;
+  return last;
+}
+
+/** The last order day on or before a day. */
+function lastOrderDay(day: Day, everyMonths: number, policy: Policy): Day {
+  let month = monthOfDay(day);
+  while (!isOrderMonth(month, everyMonths, policy)) month--;
+  return firstDayOfMonth(month);
+}
+
+function isOrderDay(day: Day, everyMonths: number, policy: Policy): boolean {
+  const month = monthOfDay(day);
+  return firstDayOfMonth(month) === day && isOrderMonth(month, everyMonths, policy);
+}
+
+/** Order months count from the fiscal year's first month; a calendar of more than a year counts from year 0. */
+function isOrderMonth(month: Month, everyMonths: number, { fiscalYearStarts }: Policy): boolean {
+  const into = everyMonths <= 12 ? month - fiscalYearStart(month, fiscalYearStarts) : month - fiscalYearStarts + 1;
+  return into % everyMonths === 0;
+}

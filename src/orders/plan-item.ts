@@ -1,0 +1,70 @@
+import type { Lot, LotPlan, LotSource } from "./lot-problem.ts";
+import { planLots } from "./lot-sizing.ts";
+import type { NetNeeds } from "./net-needs.ts";
+
+/** Rounds in which only the spans found short are raised, before whole spans are. */
+const GENTLE_ROUNDS = 12;
+
+/** An item's lots with the cumulative needs they were sized for. */
+export interface ItemLots {
+  lots: Lot[];
+  /** Units that must have arrived by each month, as planned. */
+  cumulativeNeed: number[];
+  /** In minor units: prices, fees and holding. */
+  cost: number;
+}
+
+/**
+ * The cheapest lots such that supply covers the needs of every span of months at the service level.
+ *
+ * The lots are sized for the cumulative net needs. Where a lot lapses within the months, stock that was enough in
+ * total may not be enough after it: each span that ends up short raises the needs by what it lacks, and the lots
+ * are sized again until no span is short. Exact where no lot lapses within the months; else a heuristic.
+ *
+ * @returns the lots, or null where no order can meet the needs
+ */
+export function planItemLots(net: NetNeeds, sources: readonly LotSource[]): ItemLots | null {
+  const cumulativeNeed = [...net.cumulative];
+  const closedAfter = new Set<number>();
+  for (let round = 0; ; round++) {
+    const plan = planLots({ cumulativeNeed, sources, surplusAtEnd: true });
+    if (plan === null) return null;
+    const short = shortSpans(plan, net, sources, cumulativeNeed.length);
+    if (short.length === 0) return { lots: plan.lots, cumulativeNeed, cost: plan.cost };
+    const raise = new Map<number, number>();
+    if (round < GENTLE_ROUNDS) {
+      for (const { through, units } of short) raise.set(through, Math.max(units, raise.get(through) ?? 0));
+    } else {
+      // needs of a span on top of all needs before it: no plan can then be short in it
+      for (const { after } of short) closedAfter.add(after);
+    }
+    for (let through = 0; through < cumulativeNeed.length; through++) {
+      let least = Math.max(cumulativeNeed[through - 1] ?? 0, cumulativeNeed[through]! + (raise.get(through) ?? 0));
+      for (const after of closedAfter) {
+        if (after < through) least = Math.max(least, (cumulativeNeed[after] ?? 0) + net.shortOf(after, through));
+      }
+      cumulativeNeed[through] = least;
+    }
+  }
+}
+
+interface ShortSpan {
+  after: number;
+  through: number;
+  units: number;
+}
+
+/** Spans in which stock, orders on the way and the lots usable in them are fewer than the needs. */
+function shortSpans(plan: LotPlan, net: NetNeeds, sources: readonly LotSource[], months: number): ShortSpan[] {
+  const lots = plan.lots.map((lot) => ({ ...lot, last: sources[lot.source]!.lastServed(lot.period) }));
+  const starts = new Set([-1, ...net.lapses, ...lots.map((lot) => lot.last).filter((last) => last < months - 1)]);
+  const found: ShortSpan[] = [];
+  for (const after of starts) {
+    for (let through = after + 1; through < months; through++) {
+      let units = net.shortOf(after, through);
+      for (const lot of lots) if (lot.period <= through && lot.last > after) units -= lot.units;
+      if (units > 0) found.push({ after, through, units });
+    }
+  }
+  return found;
+}

@@ -1,0 +1,26 @@
+import type { ItemDemand } from "../demand/types.ts";
+import { nameKey } from "../fleet/rows.ts";
+import { seededRandom } from "../maths/random.ts";
+
+/** Possible futures that spend and shortage are counted over. */
+export const SAMPLED_PATHS = 400;
+
+/**
+ * Possible futures of an item's needs by month. Path n of every item belongs to the same draw, so that what the items
+ * share stays shared; beyond the draw the items are independent. The seed hangs on the item's name alone: the order of
+ * items or rows changes nothing.
+ */
+export function samplePaths(demand: ItemDemand, paths = SAMPLED_PATHS): Int32Array[] {
+  const random = seededRandom(seedOf(nameKey(demand.item)));
+  return Array.from({ length: paths }, (_, path) => {
+    const draw = demand.draws > paths ? Math.floor((path * demand.draws) / paths) : path % demand.draws;
+    return demand.samplePath(draw, random.uniform);
+  });
+}
+
+/** FNV-1a hash of a text, 32 bits. */
+function seedOf(text: string): number {
+  let hash = 0x811c9dc5;
+  for (let at = 0; at < text.length; at++) hash = Math.imul(hash ^ text.charCodeAt(at), 0x01000193);
+  return hash | 0;
+}

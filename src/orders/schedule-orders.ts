@@ -1,0 +1,44 @@
+import type { ItemDemand } from "../demand/types.ts";
+import { itemBook } from "../fleet/item-book.ts";
+import type { Policy } from "../fleet/policy.ts";
+import { type Fleet, nameKey } from "../fleet/rows.ts";
+import type { UsableLot } from "../supplies/types.ts";
+import { budgetYears, type ScheduledItem } from "./budget.ts";
+import { itemCase, lotSources } from "./item-case.ts";
+import { NO_CURRENCY } from "./offers.ts";
+import { linesOfItem, shareFees } from "./order-lines.ts";
+import { planItemLots } from "./plan-item.ts";
+import type { OrderSchedule } from "./types.ts";
+
+/**
+ * The procurement schedule: for every item the cheapest orders such that stock, what is on order and what is bought
+ * cover every span of months at the service level, and each order leaves early enough to arrive before its need.
+ *
+ * Items are ordered by themselves, then share one fee per supplier and order date.
+ */
+export function scheduleOrders(fleet: Fleet, policy: Policy, demand: ItemDemand[], lots: UsableLot[]): OrderSchedule {
+  const cautions: string[] = [];
+  const book = itemBook(
+    fleet,
+    demand.map((one) => one.item),
+  );
+  const byName = [...demand].sort((a, b) => (nameKey(a.item) < nameKey(b.item) ? -1 : 1));
+  const items: ScheduledItem[] = byName.map((one) => {
+    const found = itemCase(one, fleet, policy, book, lots);
+    const planned = planItemLots(
+      found.itemCase.net,
+      lotSources(found.itemCase, policy, () => ({ lines: 0, total: 0 })),
+    );
+    if (planned === null) cautions.push(`${one.item} cannot be ordered in a way that meets its needs.`);
+    const lines = planned === null ? [] : linesOfItem(found.itemCase, planned, policy);
+    if (lines.length > 0) cautions.push(...found.cautions);
+    return { of: found.itemCase, lines };
+  });
+  const all = items.flatMap((item) => item.lines);
+  shareFees(all);
+  const orders = all.map(({ line }) => line).sort((a, b) => a.orderBy - b.orderBy || (a.id < b.id ? -1 : 1));
+  if (orders.some((line) => line.currency === NO_CURRENCY && line.lineCost > 0)) {
+    cautions.push(`No currency is named for some items: their amounts stand under ${NO_CURRENCY}.`);
+  }
+  return { orders, budget: budgetYears(items, policy), cautions };
+}

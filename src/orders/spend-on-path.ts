@@ -1,0 +1,62 @@
+import type { Policy } from "../fleet/policy.ts";
+import type { ItemCase } from "./item-case.ts";
+import type { SupplySpan } from "./net-needs.ts";
+import type { PlannedLine } from "./order-lines.ts";
+
+/**
+ * Units that each of an item's planned order points would buy on one possible future.
+ *
+ * The rule is the schedule's own: at each order day the needs so far are known, stock has been used first expired,
+ * first out, and the order brings supply up to the service-level needs of every span up to the last month that the
+ * planned order covers, in whole boxes and not under the minimum order; nothing is bought where that much is there.
+ * An order that leaves at as-of knows nothing more than the plan, and buys what the plan buys.
+ *
+ * @param needs  units needed by month on this path
+ * @returns units by planned line
+ */
+export function unitsOnPath(of: ItemCase, lines: readonly PlannedLine[], policy: Policy, needs: Int32Array): number[] {
+  const stock = of.supply.map((span) => ({ ...span }));
+  let waiting = 0;
+  let month = 0;
+  return lines.map(({ line, lot, offer, covers, orderMonth }) => {
+    for (; month <= orderMonth && month < needs.length; month++) {
+      waiting = useFirstExpired(stock, month, waiting + needs[month]!);
+    }
+    let units = line.quantity;
+    if (line.orderBy > policy.asOf) {
+      const missing = missingUnits(of, stock, waiting, orderMonth, covers.to);
+      const boxes = Math.ceil(Math.max(missing, offer.minimumUnits) / offer.unitsPerBox);
+      units = missing > 0 ? boxes * offer.unitsPerBox : 0;
+    }
+    const last = of.offers[lot.source]!.slots[lot.period]!.lastServed;
+    if (units > 0) stock.push({ from: lot.period, to: last, units });
+    return units;
+  });
+}
+
+function useFirstExpired(stock: SupplySpan[], month: number, waiting: number): number {
+  let left = waiting;
+  while (left > 0) {
+    let first: SupplySpan | undefined;
+    for (const span of stock) {
+      if (span.units > 0 && span.from <= month && span.to >= month && span.to < (first?.to ?? 1e9)) first = span;
+    }
+    if (!first) break;
+    const used = Math.min(left, first.units);
+    first.units -= used;
+    left -= used;
+  }
+  return left;
+}
+
+function missingUnits(of: ItemCase, stock: SupplySpan[], waiting: number, orderMonth: number, through: number): number {
+  const starts = [orderMonth, ...stock.map((span) => span.to).filter((to) => to > orderMonth && to < through)];
+  let most = 0;
+  for (const after of starts) {
+    if (after >= through) continue;
+    let missing = of.net.needsOf(after, through) + (after === orderMonth ? waiting : 0);
+    for (const span of stock) if (span.from <= through && span.to > after) missing -= span.units;
+    most = Math.max(most, missing);
+  }
+  return most;
+}

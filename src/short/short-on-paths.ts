@@ -1,0 +1,42 @@
+import { SAMPLED_PATHS } from "../orders/sample-paths.ts";
+
+/** Waiting needs of one item at one month's end. */
+export interface WaitingItem {
+  /** Share of them that fall on devices. */
+  share: number;
+  /** Units by path. */
+  unmet(path: number): number;
+}
+
+/**
+ * Expected devices short and the chance that any is, over the sampled paths.
+ *
+ * @param items    waiting needs of every item
+ * @param classes  devices in service by the items (indices) that they take
+ */
+export function shortOnPaths(
+  items: readonly WaitingItem[],
+  classes: readonly { items: readonly number[]; count: number }[],
+): { expected: number; anyChance: number } {
+  const takers = items.map((_, index) =>
+    classes.reduce((sum, one) => sum + (one.items.includes(index) ? one.count : 0), 0),
+  );
+  let expected = 0;
+  let any = 0;
+  for (let path = 0; path < SAMPLED_PATHS; path++) {
+    let none = 1;
+    const lacking = items.map(({ share, unmet }, index) => {
+      const units = takers[index]! > 0 ? unmet(path) : 0;
+      if (units > 0) none *= (1 - share) ** units;
+      return units > 0 ? Math.min(1, (units * share) / takers[index]!) : 0;
+    });
+    any += 1 - none;
+    if (none === 1) continue;
+    for (const one of classes) {
+      let complete = 1;
+      for (const index of one.items) complete *= 1 - lacking[index]!;
+      expected += one.count * (1 - complete);
+    }
+  }
+  return { expected: expected / SAMPLED_PATHS, anyChance: any / SAMPLED_PATHS };
+}
