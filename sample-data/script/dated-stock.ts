@@ -48,7 +48,10 @@ const shelf = (item: string, lot: string, expiry: string, quantity: number, plac
   place,
 });
 
-/** The wall of pads: one delivery, three lots, one quarter. */
+/** The wall of pads: one delivery of four lots, all of one quarter; its August lot went to stations and AEDs too. */
+const WALL_EXPIRY = endOf(2027, 8);
+const WALL_LOT = lotOf("W", WALL_EXPIRY);
+const FROM_THE_WALL = /^AED-0[1-35-8]$/;
 const WALL = [
   shelf("pads-adult", "W", endOf(2027, 7), 20),
   shelf("pads-adult", "W", endOf(2027, 8), 30),
@@ -65,7 +68,7 @@ function onShelves(): SheetRow[] {
     shelf("spo2-sensor", "S", endOf(2028, 4), 24),
     shelf("primary-aed", "L", endOf(2028, 9), 2),
     ...STATIONS.flatMap((station, index) => [
-      shelf("pads-adult", "A", endOf(2027, 1 + index), 3, station),
+      shelf("pads-adult", "W", WALL_EXPIRY, 3, station),
       shelf("paper-roll", "R", endOf(2028, 3 + index), 4, station),
       shelf("spo2-sensor", "S", endOf(2027, 6 + index), 3, station),
     ]),
@@ -75,13 +78,17 @@ function onShelves(): SheetRow[] {
 
 /** dated_stock.csv, with two sets past their date at the ferry, and the total that someone added below. */
 export function datedStockSheet(): Sheet {
-  const rows = [...fitted(), ...onShelves()].map((row) =>
-    row.place === "AED-04" && row.item === "pads-adult" ? { ...row, lot: "A2609", expiry: endOf(2026, 9) } : row,
-  );
+  const rows = [...fitted(), ...onShelves()].map(withItsStory);
   const total = rows.reduce((sum, row) => sum + Number(row.quantity), 0);
   return {
     name: "dated_stock.csv",
     columns: ["item", "lot", "expiry", "quantity", "place", "opened", "held"],
     rows: [...rows, { item: "Total", quantity: total }],
   };
+}
+
+function withItsStory(row: SheetRow): SheetRow {
+  if (row.item !== "pads-adult") return row;
+  if (row.place === "AED-04") return { ...row, lot: "A2609", expiry: endOf(2026, 9) };
+  return FROM_THE_WALL.test(String(row.place)) ? { ...row, lot: WALL_LOT, expiry: WALL_EXPIRY } : row;
 }

@@ -5,7 +5,8 @@ import { dayFromIso } from "../../src/calendar/day.ts";
  *
  * - In 2022 it bought 28 packs for its monitor-defibrillators at once; they are fading together now.
  * - The vehicle bay at Quarry Road stands over the boiler room: packs there age faster, and those of 2022 are gone.
- * - The store took three large lots of adult pads in one delivery: a wall of them expires in one quarter of 2027.
+ * - One large delivery of adult pads filled the store, the stations and half of the AEDs: a wall of expiries in the
+ *   third quarter of 2027.
  * - Half of the packs bought in 2025 have never been tested.
  * - Eight AED batteries reach their service life in December 2026 and take twelve weeks to come: that order is late.
  * - The sheets were kept by hand: a copied row, an impossible date, a total under the stock list.

@@ -1,4 +1,4 @@
-import type { Finding, SetAsideRow } from "../fleet/finding.ts";
+import type { Finding } from "../fleet/finding.ts";
 import type { Reading, ReadTable } from "../sheets/reading.ts";
 import { counted, countText } from "./count-text.ts";
 import { findingRows, inputRows, tablesInOrder } from "./plan-head.ts";
@@ -6,7 +6,7 @@ import { setAsideInOrder } from "./set-aside-csv.ts";
 import { sheetsRead } from "./summary-text.ts";
 import { bullets, joinLines, section, type TextSetting } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
-import { wrapText } from "./text-width.ts";
+import { plainText, wrapText } from "./text-width.ts";
 
 /** Findings of one code in one file that are told in full; the others are counted. */
 const TOLD_PER_CODE = 5;
@@ -26,8 +26,8 @@ export function checkText(reading: Reading, asOf: string, setting: TextSetting):
     wrapText(sheetsRead({ inputs: inputRows(reading.inputs), findings: findingRows(reading.findings) }), width),
     ...(tables.length > 0 ? ["", tablesTable(tables, width)] : []),
     ...tables.flatMap((table) => section(`Columns of ${tableName(table)}`, [columnsTable(table, width)], setting)),
-    ...section("Rows set aside", setAsideLines(reading.setAside, width), setting),
-    ...section("Findings", findingLines(findingRows(reading.findings), width), setting),
+    ...section("Rows set aside", setAsideLines(reading, width), setting),
+    ...section("Findings", findingLines(reading, width), setting),
     ...section(
       "Refused",
       bullets(
@@ -75,38 +75,65 @@ function columnsTable(table: ReadTable, width: number): string {
   );
 }
 
-function setAsideLines(setAside: readonly SetAsideRow[], width: number): string[] {
-  return setAsideInOrder(setAside).map((row) =>
-    wrapText(`${place(row.file, row.sheet, row.line)}  ${row.message} [${row.reason}]`, width, "  "),
-  );
+/** Rows set aside with what to do about each, which the finding of the same line knows. */
+function setAsideLines({ setAside, findings }: Reading, width: number): string[] {
+  const fixes = new Map(findings.map((finding) => [ruledOut(finding, finding.code), finding.fix]));
+  return inGroups(setAsideInOrder(setAside), (row) => ({
+    code: row.reason,
+    file: row.file,
+    lines: [
+      wrapText(`${place(row.file, row.sheet, row.line)}: ${row.message} [${row.reason}]`, width, "  "),
+      ...fixLines(fixes.get(ruledOut(row, row.reason)) ?? "", width),
+    ],
+  }));
 }
 
-function findingLines(findings: readonly Finding[], width: number): string[] {
+/** Findings that are not told with a set-aside row already. */
+function findingLines({ setAside, findings }: Reading, width: number): string[] {
+  const told = new Set(setAside.map((row) => ruledOut(row, row.reason)));
+  const others = findingRows(findings).filter((finding) => !told.has(ruledOut(finding, finding.code)));
+  return inGroups(others, (finding) => ({
+    code: finding.code,
+    file: finding.file ?? "",
+    lines: [wrapText(findingText(finding), width, "  "), ...fixLines(finding.fix, width)],
+  }));
+}
+
+/** What a row and a finding share where they tell of the same thing. */
+function ruledOut({ file, sheet, line }: Pick<Finding, "file" | "sheet" | "line">, code: string): string {
+  return [file, sheet, line, code].join("\n");
+}
+
+/** The first few of each code and file in full, then how many more there are. */
+function inGroups<Row>(
+  rows: readonly Row[],
+  tell: (row: Row) => { code: string; file: string; lines: string[] },
+): string[] {
+  const counts = new Map<string, { code: string; file: string; count: number }>();
   const lines: string[] = [];
-  const told = new Map<string, number>();
-  for (const finding of findings) {
-    const group = `${finding.code}\n${finding.file ?? ""}`;
-    const before = told.get(group) ?? 0;
-    told.set(group, before + 1);
-    if (before < TOLD_PER_CODE) lines.push(...findingText(finding, width));
+  for (const row of rows) {
+    const told = tell(row);
+    const group = counts.get(`${told.code}\n${told.file}`) ?? { ...told, count: 0 };
+    group.count++;
+    counts.set(`${told.code}\n${told.file}`, group);
+    if (group.count <= TOLD_PER_CODE) lines.push(...told.lines);
   }
-  for (const [group, count] of told) {
-    const [code = "", file = ""] = group.split("\n");
-    if (count > TOLD_PER_CODE) {
-      const more = counted(count - TOLD_PER_CODE, "more finding", "more findings");
-      lines.push(`${file === "" ? "Everywhere" : file}: ${more} like it [${code}]; --json gives all.`);
-    }
+  for (const { code, file, count } of counts.values()) {
+    if (count <= TOLD_PER_CODE) continue;
+    const where = file === "" ? "" : `${plainText(file)}: `;
+    lines.push(`${where}${counted(count - TOLD_PER_CODE, "more", "more")} like it [${code}]; --json gives all.`);
   }
   return lines;
 }
 
-function findingText({ severity, file, sheet, line, lines, column, message, fix, code }: Finding, width: number) {
+function findingText({ severity, file, sheet, line, lines, column, message, code }: Finding): string {
   const where = file === null ? "" : `${place(file, sheet, line)}${column === null ? "" : `, column ${column}`}: `;
   const also = lines.length === 0 ? "" : ` Also on ${lines.length === 1 ? "line" : "lines"} ${lines.join(", ")}.`;
-  return [
-    wrapText(`${severity === "info" ? "note" : severity}: ${where}${message}${also} [${code}]`, width, "  "),
-    ...(fix === "" ? [] : [wrapText(`  Fix: ${fix}`, width, "  ")]),
-  ];
+  return `${severity === "info" ? "note" : severity}: ${where}${message}${also} [${code}]`;
+}
+
+function fixLines(fix: string, width: number): string[] {
+  return fix === "" ? [] : [`  ${wrapText(`Fix: ${fix}`, width - 2, "    ")}`];
 }
 
 /** "register.xlsx, tab Fleet, line 17" or "packs.csv:14" */
