@@ -6,6 +6,7 @@ export { type Day, dayFromIso, isoFromDay } from "./calendar/day.ts";
 // The fleet and the planner's choices
 export { POLICY_KEYS, type Policy, type PolicyChoice, resolvePolicy } from "./fleet/policy.ts";
 // The plan out
+export { STANDING_CAUTIONS } from "./out/cautions.ts";
 export { checkJson } from "./out/check-json.ts";
 export { checkText } from "./out/check-text.ts";
 export { datesCsv } from "./out/dates-csv.ts";

@@ -12,6 +12,7 @@ import type { Planned } from "./engine/messages.ts";
 import { dayWords, isoDates, setIsoDates } from "./format.ts";
 import { intake, listenForDrops, type NamedBytes } from "./intake/intake.ts";
 import { todayHere } from "./months.ts";
+import { setPrintFooter } from "./print-footer.ts";
 import { report } from "./report.ts";
 import { cautions } from "./sections/cautions.ts";
 import { empty } from "./sections/empty.ts";
@@ -52,6 +53,7 @@ function show(): void {
           ),
         ];
   content.replaceChildren(...parts);
+  if (session.plan) setPrintFooter(say.printFooter(dayWords(session.plan.asOf)));
   if (focused) document.getElementById(focused)?.focus({ preventScroll: true });
 }
 

@@ -6,7 +6,7 @@ const SHOWN = 4;
 
 /**
  * What the fleet is likely to need within the first `months` months, in words: all packs together, then the items
- * with the largest needs, named. Expected units, rounded up to whole ones.
+ * with the largest needs, named. Each item at its own P50.
  */
 export function needsInWords(plan: Plan, reading: Reading, months: number): string[] {
   const kinds = new Map(reading.fleet.catalogue.map((row) => [row.item, row.kind]));
@@ -15,14 +15,14 @@ export function needsInWords(plan: Plan, reading: Reading, months: number): stri
   let packs = 0;
   const others: { item: string; units: number }[] = [];
   for (const demand of plan.demand) {
-    const units = demand.cumulative.mean[Math.min(months, demand.cumulative.mean.length) - 1] ?? 0;
+    const units = demand.cumulative.p50[Math.min(months, demand.cumulative.p50.length) - 1] ?? 0;
     if (isPack(demand.item)) packs += units;
     else if (units >= 0.5) others.push({ item: demand.item, units });
   }
   others.sort((a, b) => b.units - a.units || a.item.localeCompare(b.item));
-  const packCount = Math.ceil(packs - 0.5);
+  const packCount = Math.round(packs);
   return [
     ...(packCount > 0 ? [say.ahead.packs(numberWords(packCount), packCount === 1)] : []),
-    ...others.slice(0, SHOWN).map(({ item, units }) => `${numberWords(Math.ceil(units - 0.5))} × ${item}`),
+    ...others.slice(0, SHOWN).map(({ item, units }) => `${numberWords(units)}\u00a0× ${item}`),
   ];
 }

@@ -1,5 +1,5 @@
-import type { Plan, PolicyProblem, Reading } from "../src/index.ts";
-import type { EngineWords } from "./engine/messages.ts";
+import type { Plan, Reading } from "../src/index.ts";
+import type { EngineWords, PolicyProblem } from "./engine/messages.ts";
 
 /** What the page shows at the moment. */
 export interface Session {

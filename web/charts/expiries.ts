@@ -13,7 +13,7 @@ export function expiries(rows: ExpiryMonth[], choices: HTMLElement): HTMLElement
   const together = (row: ExpiryMonth) => row.fitted + row.stored;
   const first = rows.findIndex((row) => row.crowded.length > 0);
   return figure({
-    question: words.heading,
+    question: words.chart,
     unit: words.unit,
     choices,
     key: [
@@ -84,7 +84,7 @@ export function expiries(rows: ExpiryMonth[], choices: HTMLElement): HTMLElement
     },
     table: () =>
       table({
-        caption: words.heading,
+        caption: words.chart,
         rows,
         first: 60,
         sortable: false,

@@ -1,3 +1,4 @@
+import type { ChartConfiguration } from "chart.js";
 import type { Plan, Reading } from "../../src/index.ts";
 import { monthWords, percentWords } from "../format.ts";
 import { dayNumber, dayText, monthAfter, monthEnd } from "../months.ts";
@@ -46,7 +47,7 @@ export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTML
       const highest = Math.max(100, ...dots.map((dot) => dot.percent));
       const edge = { borderColor: colours.soft, borderWidth: 0.75, pointRadius: 0 };
       const line = (key: "p10" | "p50" | "p90") => path.map((point) => ({ x: point.day, y: point[key] }));
-      return {
+      const configuration: ChartConfiguration<"line", { x: number; y: number }[]> = {
         type: "line",
         data: {
           datasets: [
@@ -56,6 +57,7 @@ export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTML
             {
               data: dots.map((dot) => ({ x: dot.day, y: dot.percent })),
               showLine: false,
+              clip: 8,
               pointRadius: 3.5,
               pointBackgroundColor: colours.ink,
               pointBorderColor: colours.paper,
@@ -81,7 +83,7 @@ export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTML
               ...options.scales?.y,
               beginAtZero: false,
               min: Math.max(0, Math.floor((lowest - 5) / 10) * 10),
-              max: Math.min(130, Math.ceil((highest + 1) / 10) * 10),
+              max: Math.min(130, Math.ceil(highest / 10) * 10),
             },
           },
           plugins: {
@@ -101,7 +103,8 @@ export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTML
             },
           },
         },
-      } as never;
+      };
+      return configuration as ChartConfiguration;
     },
     table: () =>
       table({

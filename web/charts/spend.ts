@@ -12,7 +12,9 @@ import type { Rule } from "./rules.ts";
 export function spend(plan: Plan, currency: string): HTMLElement | null {
   const years = plan.budget.filter((year) => year.currency === currency);
   const rows = spendByMonth(plan, currency);
-  const shownYear = years.find((year) => year.planned > 0) ?? years[0];
+  // The caption speaks of the first whole year, since a year that the plan only begins or ends in misleads.
+  const isWhole = (name: string) => rows.filter((row) => row.fiscalYear === name).length === 12;
+  const shownYear = years.find((year) => isWhole(year.fiscalYear)) ?? years[0];
   if (!shownYear) return null;
   const words = say.orders.spend;
   const months = rows.map((row) => row.month);

@@ -1,4 +1,7 @@
-import type { Plan, PolicyChoice, PolicyProblem, Reading, SheetFile } from "../../src/index.ts";
+import type { Plan, PolicyChoice, Reading, resolvePolicy, SheetFile } from "../../src/index.ts";
+
+/** A policy value that could not be used, with why. */
+export type PolicyProblem = ReturnType<typeof resolvePolicy>["problems"][number];
 
 /** Files that the page offers for download. */
 export const DOWNLOADS = ["plan.json", "orders.csv", "packs.csv", "set-aside.csv"] as const;
@@ -29,7 +32,7 @@ export interface Asks {
 
 export type AskName = keyof Asks;
 
-/** A plan with the reading that it rests on. `plan` is null where no input gave a table. */
+/** A plan with the reading that it rests on. `plan` is null where no input gave a table or a file was refused. */
 export interface Planned {
   plan: Plan | null;
   reading: Reading;

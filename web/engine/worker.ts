@@ -59,7 +59,9 @@ async function planNow(choices: PolicyChoice[], today: number): Promise<Planned>
     reading = await readSheets(files, how);
     readWith = JSON.stringify(how);
   }
-  plan = reading.inputs.length === 0 ? null : makePlan(reading, policy);
+  // A plan that misses a sheet buys wrongly: as on the command line, a refused file stops it.
+  const whole = reading.inputs.length > 0 && reading.refused.length === 0;
+  plan = whole ? makePlan(reading, policy) : null;
   return { plan, reading, problems };
 }
 

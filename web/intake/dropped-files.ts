@@ -1,19 +1,18 @@
-/** The files of a drop, with those inside dropped folders, by path. */
+/** The files of a drop, with those directly inside dropped folders (its files, not its folders). */
 export async function droppedFiles(transfer: DataTransfer): Promise<File[]> {
   // Entries are gone once the event is over: take them all before the first wait.
   const entries = [...transfer.items].map((item) => item.webkitGetAsEntry?.() ?? null);
   if (entries.every((entry) => entry === null)) return [...transfer.files];
   const files: File[] = [];
-  for (const entry of entries) if (entry) await collect(entry, files);
+  for (const entry of entries) {
+    if (entry?.isFile) files.push(await fileOf(entry as FileSystemFileEntry));
+    else if (entry?.isDirectory) files.push(...(await filesInside(entry as FileSystemDirectoryEntry)));
+  }
   return files;
 }
 
-async function collect(entry: FileSystemEntry, into: File[]): Promise<void> {
-  if (entry.isFile) {
-    into.push(await new Promise<File>((done, failed) => (entry as FileSystemFileEntry).file(done, failed)));
-    return;
-  }
-  const reader = (entry as FileSystemDirectoryEntry).createReader();
+async function filesInside(folder: FileSystemDirectoryEntry): Promise<File[]> {
+  const reader = folder.createReader();
   const inside: FileSystemEntry[] = [];
   // A reader hands out entries in portions until one is empty.
   for (;;) {
@@ -21,6 +20,9 @@ async function collect(entry: FileSystemEntry, into: File[]): Promise<void> {
     if (portion.length === 0) break;
     inside.push(...portion);
   }
-  inside.sort((a, b) => (a.name < b.name ? -1 : 1));
-  for (const child of inside) await collect(child, into);
+  return Promise.all(inside.filter((entry) => entry.isFile).map((entry) => fileOf(entry as FileSystemFileEntry)));
+}
+
+function fileOf(entry: FileSystemFileEntry): Promise<File> {
+  return new Promise((done, failed) => entry.file(done, failed));
 }

@@ -23,7 +23,8 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string): HT
     if (folder) input.webkitdirectory = true;
     input.dataset.chooses = folder ? "folder" : "files";
     input.addEventListener("change", async () => {
-      take(await Promise.all([...(input.files ?? [])].map(bytesOf)));
+      const chosen = [...(input.files ?? [])].filter((file) => !folder || isDirectlyInside(file));
+      take(await Promise.all(chosen.map(bytesOf)));
       input.value = "";
     });
     return [input, make("button", { type: "button", click: () => input.click() }, folder ? words.folder : words.files)];
@@ -57,6 +58,11 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string): HT
     pasted += 1;
     take([{ name: words.pasteName(pasted), bytes: new TextEncoder().encode(rows.value) }]);
   }
+}
+
+/** Of a folder its files are read, not its folders, as on the command line. */
+function isDirectlyInside(file: File): boolean {
+  return file.webkitRelativePath.split("/").length <= 2;
 }
 
 async function bytesOf(file: File): Promise<NamedBytes> {

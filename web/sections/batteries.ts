@@ -26,7 +26,7 @@ export function batteries(session: PlannedSession): HTMLElement {
     lead(leadText()),
     packsDue(plan),
     detail,
-    answer(say.batteries.table.heading, packTable(packs, choose)),
+    answer(say.batteries.table.heading, make("p", {}, say.batteries.table.note), packTable(packs, choose)),
   );
 
   function choose(pack: Pack): void {

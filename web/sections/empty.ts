@@ -8,7 +8,12 @@ export function empty(intake: HTMLElement): HTMLElement {
   return make(
     "div",
     { class: "empty" },
-    make("header", { class: "masthead" }, make("p", { class: "name" }, say.name), make("h1", {}, say.title.empty)),
+    make(
+      "header",
+      { class: "masthead" },
+      make("div", { class: "top-line" }, make("p", { class: "name" }, say.name)),
+      make("h1", {}, say.title.empty),
+    ),
     make("p", { class: "lead" }, words.lead),
     make("p", {}, words.privacy),
     intake,

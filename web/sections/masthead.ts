@@ -11,7 +11,7 @@ export function masthead(session: PlannedSession, switchIso: () => void): HTMLEl
   return make(
     "header",
     { class: "masthead" },
-    make("p", { class: "name" }, say.name),
+    make("div", { class: "top-line" }, make("p", { class: "name" }, say.name), tools(switchIso)),
     make("h1", {}, say.title.plan),
     make("p", { class: "as-of" }, say.title.asOf(dayWords(plan.asOf))),
     make("p", { class: "facts" }, say.title.looking(monthWords(plan.horizon.from), monthWords(plan.horizon.to))),
@@ -20,17 +20,20 @@ export function masthead(session: PlannedSession, switchIso: () => void): HTMLEl
       { class: "facts" },
       say.title.counts(numberWords(reading.fleet.devices.length), numberWords(plan.packs.length), numberWords(dated)),
     ),
+  );
+}
+
+function tools(switchIso: () => void): HTMLElement {
+  return make(
+    "p",
+    { class: "tools" },
     make(
-      "p",
-      { class: "tools" },
-      make("button", { type: "button", click: () => window.print() }, say.print),
-      make(
-        "label",
-        {},
-        make("input", { type: "checkbox", id: "iso-dates", checked: isoDates(), change: () => switchIso() }),
-        ` ${say.iso}`,
-      ),
+      "label",
+      {},
+      make("input", { type: "checkbox", id: "iso-dates", checked: isoDates(), change: () => switchIso() }),
+      ` ${say.iso}`,
     ),
+    make("button", { type: "button", click: () => window.print() }, say.print),
   );
 }
 

@@ -11,7 +11,7 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
   const heads = say.orders.heads;
   const columns: Column<Order>[] = [
     { title: heads.orderBy, value: (row) => row.orderBy, show: orderBy },
-    { title: heads.item, value: (row) => row.item, show: itemAndWhy, wide: true },
+    { title: heads.item, value: (row) => row.item, show: (row) => itemAndWhy(row, spec.short), wide: true },
     { title: heads.quantity, value: (row) => row.quantity, show: (row) => numberWords(row.quantity), figures: true },
     { title: heads.supplier, value: (row) => row.supplier },
     {
@@ -41,7 +41,6 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
       show: (row) => moneyWords(row.feeShare, row.currency),
       figures: true,
     });
-    columns.push({ title: heads.covers, value: (row) => row.covers.from, show: covers });
   }
   return table({ caption: spec.caption, columns, rows: spec.orders, sortable: !spec.short });
 }
@@ -50,9 +49,10 @@ function orderBy(row: Order): Node {
   return make("span", { class: "act" }, dayWords(row.orderBy), row.late && make("em", {}, ` ${say.orders.late}`));
 }
 
-function itemAndWhy(row: Order): Node {
+function itemAndWhy(row: Order, short: boolean): Node {
   const notes = [
     row.reason,
+    short ? "" : `${say.orders.covers(covers(row))}.`,
     row.uncoveredUntil ? `${say.orders.uncovered(dayWords(row.uncoveredUntil))}.` : "",
     row.expectedWaste >= 1 ? `${say.orders.waste(numberWords(row.expectedWaste))}.` : "",
   ].filter((note) => note !== "");

@@ -1,0 +1,9 @@
+const style = document.createElement("style");
+
+/** Puts a line and the page number at the foot of every printed page. Its words come with the plan, so it is no file. */
+export function setPrintFooter(text: string): void {
+  style.textContent =
+    `@page { @bottom-left { content: ${JSON.stringify(text)}; font: 8pt sans-serif; } ` +
+    `@bottom-right { content: counter(page) " / " counter(pages); font: 8pt sans-serif; } }`;
+  if (!style.isConnected) document.head.append(style);
+}
