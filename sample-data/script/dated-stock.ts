@@ -48,7 +48,7 @@ const shelf = (item: string, lot: string, expiry: string, quantity: number, plac
   place,
 });
 
-/** The wall of pads: one delivery of four lots, all of one quarter; its August lot went to stations and AEDs too. */
+/** The wall of pads: one delivery of three lots, all of one quarter; its August lot went to stations and AEDs too. */
 const WALL_EXPIRY = endOf(2027, 8);
 const WALL_LOT = lotOf("W", WALL_EXPIRY);
 const FROM_THE_WALL = /^AED-0[1-35-8]$/;
