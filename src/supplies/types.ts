@@ -27,6 +27,30 @@ export interface CrowdedMonth {
   says: string;
 }
 
+/** One swap visit: units of an item at a place, taken out in a month before their swap date. */
+export interface SwapVisit {
+  month: Month;
+  place: string;
+  item: string;
+  lot: string | null;
+  quantity: number;
+  swapBy: Day;
+  /** Unit-days of life given up by swapping earlier than swapBy. */
+  daysGivenUp: number;
+}
+
+/** Units that change places so that more of them are used before they lapse. */
+export interface Move {
+  from: string;
+  to: string;
+  item: string;
+  lot: string | null;
+  quantity: number;
+  by: Day;
+  /** Expected units that no longer lapse. */
+  unitsSaved: number;
+}
+
 /** Units that can serve needs: on a shelf (dated stock in a store, spare packs) or on order. */
 export interface UsableLot {
   item: string;

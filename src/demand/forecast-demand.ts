@@ -1,0 +1,95 @@
+import { monthOfDay } from "../calendar/month.ts";
+import { groupBy } from "../fleet/group-by.ts";
+import type { Item } from "../fleet/item-book.ts";
+import type { Policy } from "../fleet/policy.ts";
+import { nameKey } from "../fleet/rows.ts";
+import type { WhoTakes } from "../fleet/who-takes.ts";
+import type { LifeForecast } from "../life/types.ts";
+import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
+import type { ItemPlaces } from "../supplies/item-places.ts";
+import { monthIndex } from "../supplies/unit-life.ts";
+import { itemDemand } from "./item-demand.ts";
+import { endMonth, type NewPack, packNeeds } from "./pack-needs.ts";
+import { placeNeeds } from "./place-needs.ts";
+import type { DemandCause, ItemDemand } from "./types.ts";
+
+/**
+ * Gross needs (before stock) of every item by month, as distributions: every item of the catalogue and every item
+ * that packs, dated stock, routine or the use log name. Needs of an item with `replaced_by` are its replacement's.
+ *
+ * @returns by item key
+ */
+export function forecastDemand(policy: Policy, life: LifeForecast, dated: DatedStockForecast): ItemDemand[] {
+  const { needing } = dated;
+  const packs = groupBy(life.packs.keys(), (index) => needing.book.find(life.packs[index]!.item).key);
+  const known = new Set(needing.items.map(({ item }) => item.key));
+  const unlisted = [...packs.keys()]
+    .filter((key) => !known.has(key))
+    .map((key) => ({ item: needing.book.find(key), asPacks: true, use: null, places: [] }));
+  return [...needing.items, ...unlisted]
+    .sort((a, b) => (a.item.key < b.item.key ? -1 : 1))
+    .map((ofItem) => demandOfItem(ofItem, packs.get(ofItem.item.key) ?? [], policy, life, needing.takes));
+}
+
+function demandOfItem(
+  ofItem: ItemPlaces,
+  packIndices: readonly number[],
+  policy: Policy,
+  life: LifeForecast,
+  takes: WhoTakes,
+): ItemDemand {
+  const { item } = ofItem;
+  const from = monthOfDay(policy.asOf);
+  const months = policy.horizonMonths;
+  const atPlaces = placeNeeds(ofItem, policy);
+  const certain = atPlaces.certain.slice();
+  const causes: Partial<Record<DemandCause, Float64Array>> = { ...atPlaces.causes };
+  const random = atPlaces.needs ? [atPlaces.needs] : [];
+  const newPacks = ofItem.asPacks ? packsOfNewDevices(item, takes, policy) : [];
+  if (packIndices.length + newPacks.length > 0) {
+    const key = (index: number) => nameKey(life.packs[index]!.pack.serial);
+    const inOrder = [...packIndices].sort((a, b) => (key(a) < key(b) ? -1 : 1));
+    const ofPacks = packNeeds(item, life, inOrder, newPacks, takes, from);
+    random.push(ofPacks.needs);
+    for (const [cause, units] of Object.entries(ofPacks.causes) as [DemandCause, Float64Array][]) {
+      causes[cause] = units.map((count, m) => count + (causes[cause]?.[m] ?? 0));
+    }
+  }
+  if (ofItem.asPacks) addSpares(packIndices.length, newPacks, policy, certain, causes);
+  return itemDemand({ item: item.name, from, months, draws: life.draws, certain, random, causes });
+}
+
+/** Packs that devices with a future in_service still lack. */
+function packsOfNewDevices(item: Item, takes: WhoTakes, policy: Policy): NewPack[] {
+  const first = monthOfDay(policy.asOf);
+  return takes.takers(item).flatMap(({ device, key, units }) => {
+    if (device.inService === null || device.inService <= policy.asOf) return [];
+    const enters = monthIndex(device.inService, policy);
+    if (enters >= policy.horizonMonths) return [];
+    const end = endMonth(device.retired, first, policy.horizonMonths);
+    const lacking = Math.max(0, units - takes.holds(key, item));
+    return Array.from({ length: lacking }, (_, unit) => ({ enters, end, name: `new ${key} ${unit}` }));
+  });
+}
+
+/** Spares wanted on the shelf, as a share of the packs in use; they grow with the fleet. */
+function addSpares(
+  inUse: number,
+  newPacks: readonly NewPack[],
+  policy: Policy,
+  certain: Int32Array,
+  causes: Partial<Record<DemandCause, Float64Array>>,
+): void {
+  if (policy.sparesPercent <= 0) return;
+  const growth = (causes.growth ?? new Float64Array(certain.length)).slice();
+  let before = 0;
+  for (let m = 0; m < certain.length; m++) {
+    const packs = inUse + newPacks.filter(({ enters }) => enters <= m).length;
+    // rounded a little down first: 10 % of 30 is 3, not 4
+    const wanted = Math.ceil((packs * policy.sparesPercent) / 100 - 1e-9);
+    certain[m] = certain[m]! + wanted - before;
+    growth[m] = growth[m]! + wanted - before;
+    before = wanted;
+  }
+  causes.growth = growth;
+}

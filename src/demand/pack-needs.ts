@@ -1,0 +1,156 @@
+import { firstDayOfMonth, type Month } from "../calendar/month.ts";
+import type { Item } from "../fleet/item-book.ts";
+import { nameKey } from "../fleet/rows.ts";
+import type { WhoTakes } from "../fleet/who-takes.ts";
+import type { LifeForecast, PackLife } from "../life/types.ts";
+import { needsOfFewPacks, type SlotLives } from "./few-packs.ts";
+import { needsOfManyPacks } from "./many-packs.ts";
+import { renewalDensity } from "./slot.ts";
+import type { SpanNeeds } from "./span-needs.ts";
+import type { DemandCause } from "./types.ts";
+
+/** Numbers (slots * draws * months) up to which an item's slots are all held: some 40 MB for their two tables. */
+const HELD_AT_ONCE = 2_500_000;
+/** More slots than this are taken as a normal sum in any case. */
+const MOST_SLOTS_HELD = 600;
+
+/** A pack in service, by index into the forecast's packs, or a new device's pack that enters in a month. */
+type Slot = { index: number; pack: PackLife } | { enters: number; name: string; end: number };
+
+/** A new device's packs: the month in which each enters, its device, and the month its device leaves. */
+export interface NewPack {
+  enters: number;
+  name: string;
+  end: number;
+}
+
+/** Random needs of an item's packs with their expected values by month and cause. */
+export interface PackNeeds {
+  needs: SpanNeeds;
+  causes: Partial<Record<DemandCause, Float64Array>>;
+}
+
+/**
+ * Needs of one item's packs: first replacements of the packs in service, growth, and the renewals of both. Packs whose
+ * device retires inside the horizon need nothing from then on.
+ *
+ * @param indices  into life.packs, in an order that does not hang on the order of rows
+ */
+export function packNeeds(
+  item: Item,
+  life: LifeForecast,
+  indices: readonly number[],
+  newPacks: readonly NewPack[],
+  takes: WhoTakes,
+  firstMonth: Month,
+): PackNeeds {
+  const { draws, months } = life;
+  const newDue = new Float64Array(draws * (months + 1));
+  life.newPackDueByDraw(item.name, newDue);
+  const slots: Slot[] = [...indices.map((index) => ({ index, pack: life.packs[index]! })), ...newPacks];
+  const ends = Int32Array.from(slots, (slot) =>
+    "pack" in slot ? endOfPack(slot.pack, takes, firstMonth, months) : slot.end,
+  );
+  const dueOf = (slot: number, into: Float64Array) => {
+    const of = slots[slot]!;
+    if ("pack" in of) life.dueByDraw(of.index, into);
+    else for (let i = 0; i < into.length; i++) into[i] = i % months >= of.enters ? 1 : 0;
+  };
+  const small = slots.length <= MOST_SLOTS_HELD && slots.length * draws * months <= HELD_AT_ONCE;
+  if (small) {
+    const lives = holdAll(slots.length, draws, months, ends, newDue, dueOf);
+    const expected = new Float64Array(months);
+    for (let i = 0; i < lives.density.length; i++) {
+      expected[i % months] = expected[i % months]! + lives.density[i]! / draws;
+    }
+    return { needs: needsOfFewPacks(lives), causes: shareAmongCauses(expected, slots, ends, months) };
+  }
+  const many = needsOfManyPacks({
+    slots: slots.length,
+    draws,
+    months,
+    newDue,
+    dueOf,
+    nameOf: (slot) => slotName(slots[slot]!),
+    endOf: (slot) => ends[slot]!,
+  });
+  const expected = new Float64Array(months);
+  for (let i = 0; i < many.density.length; i++) expected[i % months] = expected[i % months]! + many.density[i]! / draws;
+  return { needs: many, causes: shareAmongCauses(expected, slots, ends, months) };
+}
+
+function slotName(slot: Slot): string {
+  return "pack" in slot ? nameKey(slot.pack.pack.serial) : slot.name;
+}
+
+function endOfPack(pack: PackLife, takes: WhoTakes, firstMonth: Month, months: number): number {
+  const device = pack.pack.device === null ? undefined : takes.devices.get(nameKey(pack.pack.device));
+  return endMonth(device?.retired ?? null, firstMonth, months);
+}
+
+/** First month index whose first day (when its needs fall) is on or after the day of retirement. */
+export function endMonth(retired: number | null, firstMonth: Month, months: number): number {
+  if (retired === null) return months;
+  let month = 0;
+  // needs of as-of's month fall on as-of, before a retirement that is still to come
+  while (month < months && (month === 0 || firstDayOfMonth(firstMonth + month) < retired)) month++;
+  return month;
+}
+
+function holdAll(
+  slots: number,
+  draws: number,
+  months: number,
+  ends: Int32Array,
+  newDue: Float64Array,
+  dueOf: (slot: number, into: Float64Array) => void,
+): SlotLives {
+  const due = new Float64Array(slots * draws * months);
+  const density = new Float64Array(slots * draws * months);
+  for (let slot = 0; slot < slots; slot++) {
+    const from = slot * draws * months;
+    dueOf(slot, due.subarray(from, from + draws * months));
+    for (let draw = 0; draw < draws; draw++) {
+      renewalDensity(due, from + draw * months, newDue, draw * (months + 1), months, ends[slot]!, density);
+    }
+  }
+  return { slots, draws, months, due, density, newDue, ends };
+}
+
+/**
+ * Splits the expected needs by cause: first needs of packs in the proportions of their forecasts, first needs of new
+ * devices as growth, renewals in the proportions that the item's first needs show over the horizon.
+ */
+function shareAmongCauses(
+  expected: Float64Array,
+  slots: readonly Slot[],
+  ends: Int32Array,
+  months: number,
+): PackNeeds["causes"] {
+  const names = ["fade", "limit", "failure"] as const;
+  const first = { fade: new Float64Array(months), limit: new Float64Array(months), failure: new Float64Array(months) };
+  const growth = new Float64Array(months);
+  slots.forEach((slot, i) => {
+    if (!("pack" in slot)) {
+      if (slot.enters < ends[i]!) growth[slot.enters] = growth[slot.enters]! + 1;
+      return;
+    }
+    for (const name of names) {
+      for (let m = 0; m < ends[i]!; m++) first[name][m] = first[name][m]! + slot.pack.causes[name][m]!;
+    }
+  });
+  const totals = names.map((name) => first[name].reduce((a, b) => a + b, 0));
+  const all = totals.reduce((a, b) => a + b, 0);
+  const overall = totals.map((total, i) => (all > 0 ? total / all : i === 0 ? 1 : 0));
+  for (let m = 0; m < months; m++) {
+    const firsts = names.reduce((sum, name) => sum + first[name][m]!, 0);
+    const rest = Math.max(0, expected[m]! - growth[m]!);
+    // rounding apart, expected needs are never below the first ones
+    const scale = firsts > rest ? rest / firsts : 1;
+    const renewals = rest - firsts * scale;
+    names.forEach((name, i) => {
+      first[name][m] = first[name][m]! * scale + renewals * overall[i]!;
+    });
+  }
+  return { ...first, growth };
+}

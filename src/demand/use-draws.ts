@@ -1,0 +1,40 @@
+import type { GammaRate } from "../maths/gamma-poisson.ts";
+import type { Random } from "../maths/random.ts";
+
+/**
+ * Numbers of events in a time for each of many futures, the rate being gamma distributed: quantiles of the negative
+ * binomial at evenly spaced levels, dealt to the futures at random. Their spread is thus nearly exact in every place,
+ * and only how places meet in one future is left to chance.
+ *
+ * @param time  in the rate's unit
+ * @param deal  told the future and its number of events, for futures with any
+ */
+export function dealEvents(
+  rate: GammaRate,
+  time: number,
+  futures: number,
+  random: Random,
+  deal: (future: number, events: number) => void,
+): void {
+  if (time <= 0) return;
+  const offset = random.uniform();
+  const share = time / (rate.exposure + time);
+  let chance = Math.exp(-rate.shape * Math.log1p(time / rate.exposure));
+  let below = chance;
+  let events = 0;
+  const order = Int32Array.from({ length: futures }, (_, i) => i);
+  let left = futures;
+  for (let stratum = 0; stratum < futures; stratum++) {
+    const level = (stratum + offset) / futures;
+    while (level > below && chance > 0) {
+      chance *= (share * (rate.shape + events)) / (events + 1);
+      below += chance;
+      events++;
+    }
+    if (events === 0) continue;
+    const pick = Math.floor(random.uniform() * left);
+    const future = order[pick]!;
+    order[pick] = order[--left]!;
+    deal(future, events);
+  }
+}

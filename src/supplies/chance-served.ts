@@ -1,0 +1,108 @@
+import type { Day } from "../calendar/day.ts";
+import { convolve } from "../maths/convolution.ts";
+import { poissonCounts } from "../maths/poisson.ts";
+import { DAYS_PER_MONTH } from "./use-rates.ts";
+
+/** Needs that a shelf serves: known days, and a stream at a rate. */
+export interface ShelfNeeds {
+  from: Day;
+  /** Days of single needs that are known, ascending. */
+  knownDays: readonly number[];
+  /** Expected uses a month, from everywhere. */
+  usesPerMonth: number;
+  unitsPerUse: Float64Array;
+}
+
+/** Above this many units the distribution is followed in its mean only: chances are then 0, 1 or a share of one. */
+const UNITS_FOLLOWED_EXACTLY = 400;
+
+/**
+ * Chances that each of a shelf's units, in the order of their last days, leaves for a need before that day.
+ *
+ * The shelf serves in order of expiry. Uses are taken as Poisson at their expected rate; known needs as certain.
+ *
+ * @param lastDays  ascending
+ */
+export function chancesServed(lastDays: readonly Day[], needs: ShelfNeeds): Float64Array {
+  return lastDays.length > UNITS_FOLLOWED_EXACTLY ? servedOnAverage(lastDays, needs) : servedExactly(lastDays, needs);
+}
+
+function servedExactly(lastDays: readonly Day[], needs: ShelfNeeds): Float64Array {
+  const units = lastDays.length;
+  const chances = new Float64Array(units);
+  let gone = new Float64Array(units + 1);
+  gone[0] = 1;
+  let at = needs.from;
+  let known = 0;
+  for (let k = 0; k < units; k++) {
+    const day = lastDays[k]!;
+    if (day > at) {
+      let certain = 0;
+      while (known < needs.knownDays.length && needs.knownDays[known]! <= day) {
+        known++;
+        certain++;
+      }
+      gone = after(gone, certain, unitsOfUses(needs, day - at, units));
+      at = day;
+    }
+    for (let n = k + 1; n <= units; n++) chances[k] = chances[k]! + gone[n]!;
+    // an expiry: at least k + 1 units are gone from here on
+    let short = 0;
+    for (let n = 0; n <= k; n++) {
+      short += gone[n]!;
+      gone[n] = 0;
+    }
+    gone[k + 1] = gone[k + 1]! + short;
+  }
+  return chances.map((chance) => Math.min(1, chance));
+}
+
+function after(gone: Float64Array, certain: number, used: Float64Array): Float64Array<ArrayBuffer> {
+  const last = gone.length - 1;
+  const next = new Float64Array(gone.length);
+  for (let n = 0; n <= last; n++) {
+    const chance = gone[n]!;
+    if (chance === 0) continue;
+    for (let u = 0; u < used.length; u++) {
+      const into = Math.min(last, n + certain + u);
+      next[into] = next[into]! + chance * used[u]!;
+    }
+  }
+  return next;
+}
+
+/** Distribution of units taken in some days, with everything from `most` on in the last entry. */
+function unitsOfUses(needs: ShelfNeeds, days: number, most: number): Float64Array {
+  const events = poissonCounts((needs.usesPerMonth * days) / DAYS_PER_MONTH, most);
+  if (needs.unitsPerUse.length === 2) return events;
+  const units = new Float64Array(most + 1);
+  let taken: Float64Array = Float64Array.of(1);
+  for (let count = 0; count < events.length; count++) {
+    for (let n = 0; n < taken.length; n++) {
+      const into = Math.min(most, n);
+      units[into] = units[into]! + events[count]! * taken[n]!;
+    }
+    taken = convolve(taken, needs.unitsPerUse);
+    if (taken.length > most + 1) taken = taken.slice(0, most + 1);
+  }
+  return units;
+}
+
+function servedOnAverage(lastDays: readonly Day[], needs: ShelfNeeds): Float64Array {
+  const meanUnits = needs.unitsPerUse.reduce((sum, chance, units) => sum + chance * units, 0);
+  const perDay = (needs.usesPerMonth * meanUnits) / DAYS_PER_MONTH;
+  let gone = 0;
+  let at = needs.from;
+  let known = 0;
+  return Float64Array.from(lastDays, (day, k) => {
+    if (day > at) {
+      const before = known;
+      while (known < needs.knownDays.length && needs.knownDays[known]! <= day) known++;
+      gone += known - before + perDay * (day - at);
+      at = day;
+    }
+    const served = Math.min(1, Math.max(0, gone - k));
+    gone = Math.max(gone, k + 1);
+    return served;
+  });
+}

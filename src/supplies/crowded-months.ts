@@ -1,0 +1,113 @@
+import { ckmeans } from "simple-statistics";
+import { type Month, monthOfDay, monthText } from "../calendar/month.ts";
+import { groupBy } from "../fleet/group-by.ts";
+import type { Item, ItemBook } from "../fleet/item-book.ts";
+import type { Policy } from "../fleet/policy.ts";
+import { nameKey } from "../fleet/rows.ts";
+import { fullestCellChance } from "../maths/scan-statistic.ts";
+import type { CrowdedMonth, DatedUnit } from "./types.ts";
+
+/** A crowd is at least this many times the even share (our rule; common practice has no figure). */
+const TIMES_EVEN_SHARE = 2;
+/** Fewer units are no crowd, however uneven. */
+const LEAST_UNITS = 5;
+/** Chance under an even spread below which a crowd is no accident. */
+const SIGNIFICANT = 0.01;
+/** An even spread is judged over at least a year, so that a fleet with one purchase still shows its crowd. */
+const LEAST_MONTHS = 12;
+/** Clusters are added until they leave less than this share of the spread of due months. */
+const SPREAD_LEFT = 0.1;
+const MOST_CLUSTERS = 12;
+/** Months are clustered from about this many points: more deliveries sharpen nothing. */
+const POINTS_CLUSTERED = 400;
+
+interface Due {
+  unit: DatedUnit;
+  month: Month;
+}
+
+/**
+ * Months in which far more units of an item fall due than an even spread would bring, by item and month.
+ *
+ * The even spread runs from as-of's month to the last month of the horizon in which a unit falls due (a year at
+ * least). Points of the scan are deliveries, not units: units of one lot and expiry at one place came together and
+ * lapse together, which is no crowd by itself.
+ */
+export function crowdedMonths(units: readonly DatedUnit[], book: ItemBook, policy: Policy): CrowdedMonth[] {
+  const first = monthOfDay(policy.asOf);
+  const due = units
+    .filter((unit) => unit.swapBy >= policy.asOf && unit.row.held === null && unit.row.quantity > 0)
+    .map((unit) => ({ unit, month: monthOfDay(unit.swapBy) }))
+    .filter(({ month }) => month < first + policy.horizonMonths);
+  return [...groupBy(due, ({ unit }) => book.find(unit.row.item))]
+    .sort(([a], [b]) => (a.key < b.key ? -1 : 1))
+    .flatMap(([item, ofItem]) => crowdsOfItem(item, ofItem, first, policy.horizonMonths));
+}
+
+function crowdsOfItem(item: Item, due: readonly Due[], first: Month, horizon: number): CrowdedMonth[] {
+  const last = due.reduce((latest, { month }) => Math.max(latest, month), first);
+  const months = Math.min(horizon, Math.max(LEAST_MONTHS, last - first + 1));
+  const evenShare = unitsOf(due) / months;
+  const byMonth = new Map([...groupBy(due, ({ month }) => month)].sort(([a], [b]) => a - b));
+  const deliveries = new Map([...byMonth].map(([month, ofMonth]) => [month, deliveriesOf(ofMonth)]));
+  const points = [...deliveries.values()].reduce((a, b) => a + b, 0);
+  let clusters: Month[][] | null = null;
+  const crowded: CrowdedMonth[] = [];
+  for (const [month, ofMonth] of byMonth) {
+    const count = unitsOf(ofMonth);
+    if (count < LEAST_UNITS || count < TIMES_EVEN_SHARE * evenShare) continue;
+    const pValue = fullestCellChance(points, months, deliveries.get(month)!);
+    if (pValue >= SIGNIFICANT) continue;
+    clusters ??= clusterMonths(deliveries, points);
+    const cluster = clusters.find((members) => members.includes(month)) ?? [month];
+    const span = { from: cluster[0]!, to: cluster[cluster.length - 1]! };
+    const lots = new Set(ofMonth.flatMap(({ unit }) => (unit.row.lot === null ? [] : [unit.row.lot])));
+    const places = new Set(ofMonth.map(({ unit }) => nameKey(unit.row.place ?? ""))).size;
+    const found = { item: item.name, month, units: count, evenShare, pValue, span, lots: [...lots].sort(), places };
+    crowded.push({ ...found, says: describe(found, months) });
+  }
+  return crowded;
+}
+
+function unitsOf(due: readonly Due[]): number {
+  return due.reduce((sum, { unit }) => sum + unit.row.quantity, 0);
+}
+
+function deliveriesOf(due: readonly Due[]): number {
+  const key = ({ row }: DatedUnit) => `${nameKey(row.place ?? "")}\n${nameKey(row.lot ?? "")}\n${row.expiry}`;
+  return new Set(due.map(({ unit }) => key(unit))).size;
+}
+
+/** Due months in natural groups, each ascending. */
+function clusterMonths(deliveries: ReadonlyMap<Month, number>, points: number): Month[][] {
+  const scale = Math.min(1, POINTS_CLUSTERED / points);
+  const months = [...deliveries].flatMap(([month, count]) =>
+    new Array<Month>(Math.max(1, Math.round(count * scale))).fill(month),
+  );
+  const total = spread([months]);
+  let clusters = [months];
+  for (let k = 2; k <= Math.min(MOST_CLUSTERS, deliveries.size) && spread(clusters) > SPREAD_LEFT * total; k++) {
+    clusters = ckmeans(months, k);
+  }
+  return clusters.map((cluster) => [...new Set(cluster)].sort((a, b) => a - b));
+}
+
+function spread(clusters: readonly Month[][]): number {
+  return clusters.reduce((sum, cluster) => {
+    const mean = cluster.reduce((a, b) => a + b, 0) / cluster.length;
+    return sum + cluster.reduce((a, month) => a + (month - mean) ** 2, 0);
+  }, 0);
+}
+
+function describe(found: Omit<CrowdedMonth, "says">, months: number): string {
+  const { item, month, units, evenShare, pValue, span, lots, places } = found;
+  const even = `where an even spread over ${months} months would bring ${evenShare.toFixed(1)}`;
+  const chance = pValue < 0.0001 ? "less than 1 in 10,000" : `${(pValue * 100).toFixed(2)} %`;
+  const from = lots.length === 0 ? "" : `, from ${lots.length} ${lots.length === 1 ? "lot" : "lots"}`;
+  const spanText =
+    span.from === span.to ? "" : ` It belongs to a crowd from ${monthText(span.from)} to ${monthText(span.to)}.`;
+  return (
+    `${units} units of ${item} fall due in ${monthText(month)}, ${even} (chance of such a crowd: ${chance}). ` +
+    `They stand at ${places} ${places === 1 ? "place" : "places"}${from}.${spanText}`
+  );
+}

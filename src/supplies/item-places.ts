@@ -1,0 +1,126 @@
+import type { Day } from "../calendar/day.ts";
+import { groupBy } from "../fleet/group-by.ts";
+import { type Item, type ItemBook, itemBook } from "../fleet/item-book.ts";
+import type { Policy } from "../fleet/policy.ts";
+import { type DatedStockRow, type DeviceRow, type Fleet, nameKey } from "../fleet/rows.ts";
+import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
+import { swapDay } from "./unit-life.ts";
+import { type ItemUse, itemUse, type PlaceUse, usesByItem } from "./use-rates.ts";
+
+/** A place where an item is installed or consumed, with everything that will take units from it. */
+export interface ItemPlace {
+  key: string;
+  /** null where the place is a store from which uses are logged. */
+  device: DeviceRow | null;
+  /** First day of the plan on which the place needs its units: as-of, or the device's in_service. */
+  from: Day;
+  /** Day from which it needs none any more; Infinity = open. */
+  until: Day;
+  /** Swap days of the units installed, ascending; as-of for what is overdue or held. */
+  swapDays: number[];
+  /** Units still lacking on `from` where the device is new to the fleet. */
+  lacking: number;
+  use: PlaceUse | null;
+  /** Units a year consumed on schedule, and the share of a unit already consumed at `from`. */
+  routinePerYear: number;
+  routineStarted: number;
+}
+
+/** An item with all places that need it. */
+export interface ItemPlaces {
+  item: Item;
+  /** True where packs with serials carry the item: their lives are forecast as packs, not here. */
+  asPacks: boolean;
+  use: ItemUse | null;
+  /** By key ascending. */
+  places: readonly ItemPlace[];
+}
+
+/** The fleet's items, who takes them and what takes units from where. */
+export interface Needing {
+  book: ItemBook;
+  takes: WhoTakes;
+  /** By item key ascending. */
+  items: readonly ItemPlaces[];
+}
+
+/** Collects, for every item, the places that need it: installed units, uses, routine and growth. */
+export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
+  const book = itemBook(fleet);
+  const takes = whoTakes(fleet, book, policy.asOf);
+  const { from, uses } = usesByItem(fleet, book, policy);
+  const packItems = new Set(fleet.packs.flatMap((pack) => (pack.item === null ? [] : [book.find(pack.item).key])));
+  const placed = groupBy(
+    fleet.datedStock.filter((row) => row.place !== null && takes.devices.has(nameKey(row.place))),
+    (row) => book.find(row.item).key,
+  );
+  const routine = groupBy(
+    fleet.routine.filter((row) => row.item !== null),
+    (row) => book.find(row.item!).key,
+  );
+  const items = book.items.map((item) => {
+    const asPacks = item.kind === "pack" || packItems.has(item.key);
+    const use = asPacks ? null : itemUse(uses.get(item.key) ?? [], from, takes, item, policy.asOf);
+    const perYear = new Map<string, number>();
+    for (const row of asPacks ? [] : (routine.get(item.key) ?? [])) {
+      for (const key of devicesOfTask(row.duty, takes, item)) {
+        perYear.set(key, (perYear.get(key) ?? 0) + row.perYear * (row.quantity ?? 1));
+      }
+    }
+    return {
+      item,
+      asPacks,
+      use,
+      places: placesOf(item, asPacks, use, perYear, placed.get(item.key) ?? [], takes, policy),
+    };
+  });
+  return { book, takes, items };
+}
+
+/** A task with a duty is done on every device of that duty; one without, on every device that takes the item. */
+function devicesOfTask(duty: string | null, takes: WhoTakes, item: Item): string[] {
+  if (duty === null) return takes.takers(item).map((taker) => taker.key);
+  const wanted = nameKey(duty);
+  return [...takes.devices].filter(([, { duty }]) => duty !== null && nameKey(duty) === wanted).map(([key]) => key);
+}
+
+function placesOf(
+  item: Item,
+  asPacks: boolean,
+  use: ItemUse | null,
+  routinePerYear: ReadonlyMap<string, number>,
+  installed: readonly DatedStockRow[],
+  takes: WhoTakes,
+  policy: Policy,
+): ItemPlace[] {
+  const rowsAt = groupBy(installed, (row) => nameKey(row.place!));
+  const useAt = new Map((use?.places ?? []).map((place) => [place.key, place]));
+  const newcomers = asPacks
+    ? []
+    : takes.takers(item).filter(({ device }) => device.inService !== null && device.inService > policy.asOf);
+  const unitsOfNewcomer = new Map(newcomers.map(({ key, units }) => [key, units]));
+  const keys = [...new Set([...rowsAt.keys(), ...useAt.keys(), ...routinePerYear.keys(), ...unitsOfNewcomer.keys()])];
+  const onRoutine = [...routinePerYear.keys()].sort();
+  const rank = new Map(onRoutine.map((key, index) => [key, index]));
+  return keys.sort().map((key) => {
+    const device = takes.devices.get(key) ?? null;
+    const swapDays = (rowsAt.get(key) ?? [])
+      .flatMap((row) => {
+        const day = row.held === null ? Math.max(policy.asOf, swapDay(row, item, policy)) : policy.asOf;
+        return new Array<number>(row.quantity).fill(day);
+      })
+      .sort((a, b) => a - b);
+    return {
+      key,
+      device,
+      from: Math.max(policy.asOf, device?.inService ?? policy.asOf),
+      until: device?.retired ?? Number.POSITIVE_INFINITY,
+      swapDays,
+      lacking: Math.max(0, (unitsOfNewcomer.get(key) ?? 0) - swapDays.length),
+      use: useAt.get(key) ?? null,
+      routinePerYear: routinePerYear.get(key) ?? 0,
+      // staggered, so that a fleet's half-used rolls do not all run out in one month
+      routineStarted: rank.has(key) ? (rank.get(key)! + 0.5) / onRoutine.length : 0,
+    };
+  });
+}

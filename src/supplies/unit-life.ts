@@ -1,0 +1,51 @@
+import { addMonths, type Day } from "../calendar/day.ts";
+import { lastDayOfMonth, type Month, monthOfDay } from "../calendar/month.ts";
+import type { Item } from "../fleet/item-book.ts";
+import type { Policy } from "../fleet/policy.ts";
+import type { DatedStockRow } from "../fleet/rows.ts";
+
+/** Last day on which the unit is good: its expiry or, once opened, its days after opening, if sooner. */
+export function goodUntil(row: DatedStockRow, item: Item): Day {
+  if (row.opened === null || item.openedDays === null) return row.expiry;
+  return Math.min(row.expiry, row.opened + item.openedDays);
+}
+
+/**
+ * The day by which an installed unit is swapped: expiry less the swap margin. Opened gel goes by its days after
+ * opening, if sooner; the margin is for dates on labels and is not taken off those.
+ */
+export function swapDay(row: DatedStockRow, item: Item, policy: Policy): Day {
+  return Math.min(row.expiry - policy.swapBeforeExpiryDays, goodUntil(row, item));
+}
+
+/** Last day on which a unit from a shelf may still be fitted, so that it has min_life_days ahead of it. */
+export function fittableUntil(row: DatedStockRow, item: Item, policy: Policy): Day {
+  return Math.min(row.expiry - policy.minLifeDays, goodUntil(row, item));
+}
+
+/** Expiry of a unit that arrives in a month: its life runs to the last day of a month; null = not known. */
+export function expiryOfArrival(item: Item, arrives: Month): Day | null {
+  const months = item.arrivesWithMonths ?? item.shelfMonths;
+  return months === null ? null : lastDayOfMonth(arrives + months);
+}
+
+/**
+ * Swap day of the unit that replaces one that left in a month; Infinity where new units have no known life, or so
+ * little of it that the swap margin leaves none (else each replacement would be due at once, for ever).
+ */
+export function swapDayOfReplacement(item: Item, left: Month, policy: Policy): Day {
+  const expiry = expiryOfArrival(item, left);
+  if (expiry === null) return Number.POSITIVE_INFINITY;
+  const day = expiry - policy.swapBeforeExpiryDays;
+  return day > lastDayOfMonth(left) ? day : Number.POSITIVE_INFINITY;
+}
+
+/** Day on which a pack from the shelf passes its shelf life; null = no limit known. */
+export function packShelfEnd(item: Item, made: Day | null): Day | null {
+  return made === null || item.shelfMonths === null ? null : addMonths(made, item.shelfMonths);
+}
+
+/** Month index of a day, counted from as-of's month; days before as-of count as as-of. */
+export function monthIndex(day: Day, policy: Policy): number {
+  return Math.max(0, monthOfDay(day) - monthOfDay(policy.asOf));
+}

@@ -1,0 +1,85 @@
+import { monthOfDay } from "../calendar/month.ts";
+import { itemBook } from "../fleet/item-book.ts";
+import type { Policy } from "../fleet/policy.ts";
+import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import { whoTakes } from "../fleet/who-takes.ts";
+import type { UsableLot } from "./types.ts";
+import { expiryOfArrival, fittableUntil, packShelfEnd } from "./unit-life.ts";
+
+/**
+ * Units that can serve needs, under the item by which they are bought now: dated stock in stores, spare packs and
+ * what is on order. Held, expired and short-dated units are left out, as is everything placed at a device.
+ *
+ * An order without a date arrives after the item's lead time from as-of; one whose date has passed, at as-of.
+ *
+ * @param stockPacks  shelf stock of packs (LifeForecast.stock)
+ * @returns by item, then the day on which they lapse
+ */
+export function usableLots(fleet: Fleet, policy: Policy, stockPacks: readonly PackRow[]): UsableLot[] {
+  const book = itemBook(fleet);
+  const { devices } = whoTakes(fleet, book, policy.asOf);
+  const retired = new Set(fleet.devices.map((row) => nameKey(row.device)));
+  const lots: UsableLot[] = [];
+  for (const row of fleet.datedStock) {
+    const place = row.place === null ? "" : nameKey(row.place);
+    // what lies in a device out of service is in no store: nobody can count on finding it
+    if (row.held !== null || row.quantity <= 0 || devices.has(place) || retired.has(place)) continue;
+    const item = book.find(row.item);
+    const reference = row.lot ?? row.serial;
+    const usableUntil = fittableUntil(row, item, policy);
+    lots.push({
+      item: item.name,
+      quantity: row.quantity,
+      availableFrom: policy.asOf,
+      usableUntil,
+      place: row.place,
+      origin: "shelf",
+      reference,
+    });
+  }
+  for (const pack of stockPacks) {
+    if (pack.item === null || pack.held !== null) continue;
+    if (pack.retired !== null && pack.retired <= policy.asOf) continue;
+    const item = book.find(pack.item);
+    lots.push({
+      item: item.name,
+      quantity: 1,
+      availableFrom: policy.asOf,
+      usableUntil: packShelfEnd(item, pack.made),
+      place: pack.site,
+      origin: "shelf",
+      reference: pack.serial,
+    });
+  }
+  for (const row of fleet.onOrder) {
+    if (row.quantity <= 0) continue;
+    const item = book.find(row.item);
+    const availableFrom = Math.max(policy.asOf, row.arrives ?? policy.asOf + (item.leadDays ?? 0));
+    const expiry = row.expiry ?? expiryOfArrival(item, monthOfDay(availableFrom));
+    const dated = row.expiry !== null || item.kind !== "pack";
+    lots.push({
+      item: item.name,
+      quantity: row.quantity,
+      availableFrom,
+      usableUntil: expiry === null ? null : dated ? expiry - policy.minLifeDays : expiry,
+      place: null,
+      origin: "on-order",
+      reference: row.order,
+    });
+  }
+  return lots
+    .filter((lot) => lot.usableUntil === null || lot.usableUntil >= lot.availableFrom)
+    .sort((a, b) => compare(lotKey(a), lotKey(b)));
+}
+
+function lotKey(lot: UsableLot): (string | number)[] {
+  const until = lot.usableUntil ?? Number.MAX_SAFE_INTEGER;
+  return [lot.item, until, lot.availableFrom, lot.place ?? "", lot.reference ?? "", lot.quantity];
+}
+
+function compare(a: readonly (string | number)[], b: readonly (string | number)[]): number {
+  for (let i = 0; i < a.length; i++) {
+    if (a[i] !== b[i]) return a[i]! < b[i]! ? -1 : 1;
+  }
+  return 0;
+}

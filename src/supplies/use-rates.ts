@@ -1,0 +1,141 @@
+import type { Day } from "../calendar/day.ts";
+import { groupBy } from "../fleet/group-by.ts";
+import type { Item, ItemBook } from "../fleet/item-book.ts";
+import type { Policy } from "../fleet/policy.ts";
+import { type DeviceRow, type Fleet, nameKey, type UseLogRow } from "../fleet/rows.ts";
+import type { WhoTakes } from "../fleet/who-takes.ts";
+import { fitGammaPoisson, type GammaRate } from "../maths/gamma-poisson.ts";
+
+/** Days of a mean month (365.25 / 12), the unit of exposure. */
+export const DAYS_PER_MONTH = 30.4375;
+
+/** Uses of an item at a place, as a forecast. A use is one event of the log; it may take several units. */
+export interface PlaceUse {
+  key: string;
+  /** null where the place is a store. */
+  device: DeviceRow | null;
+  /** Events logged at the place; an event at a site is shared among its devices. */
+  events: number;
+  /** Device-months observed. */
+  months: number;
+  /** Posterior of events a month. */
+  rate: GammaRate;
+  /** Places with the same text have one common, uncertain rate; null = a rate of the place's own. */
+  common: string | null;
+}
+
+/** How an item is used. */
+export interface ItemUse {
+  /** By key ascending. */
+  places: readonly PlaceUse[];
+  /** Chance that a use takes 0, 1, 2 ... units (entry 0 is 0). */
+  unitsPerUse: Float64Array;
+  meanUnitsPerUse: number;
+}
+
+/** Places needed before the spread of their rates is estimated; fewer are taken as one rate. */
+const PLACES_FOR_A_SPREAD = 3;
+/** Events assumed where none was seen, in all the months observed (Jeffreys' prior of a Poisson rate). */
+const EVENTS_WHEN_NONE = 0.5;
+
+interface Observed {
+  key: string;
+  device: DeviceRow | null;
+  events: number;
+  months: number;
+}
+
+/** The log's uses up to as-of by item key, and the day from which the log is complete. */
+export function usesByItem(
+  fleet: Fleet,
+  book: ItemBook,
+  policy: Policy,
+): { from: Day; uses: Map<string, UseLogRow[]> } {
+  const log = fleet.useLog.filter((row) => row.date <= policy.asOf);
+  const uses = log.filter((row) => row.reason === "use" && row.quantity > 0);
+  return {
+    from: policy.useLogFrom ?? log.reduce((first, row) => Math.min(first, row.date), policy.asOf),
+    uses: groupBy(uses, (row) => book.find(row.item).key),
+  };
+}
+
+/**
+ * Use rates of an item by place: a gamma prior over the places of one duty, fitted by empirical Bayes, updated by
+ * each place's own log. A place without a log has its duty's rate; a duty without one, that of all.
+ *
+ * Only blank and `use` rows up to as-of count. A use logged at a site is shared among the devices there that take
+ * the item, one without a place among all; any other place is a store with a rate of its own. An item that the log
+ * never names is taken not to be used: the result is null.
+ *
+ * @param rows  the item's uses, from `usesByItem`
+ * @param from  the day from which the log is complete
+ */
+export function itemUse(rows: readonly UseLogRow[], from: Day, takes: WhoTakes, item: Item, asOf: Day): ItemUse | null {
+  if (rows.length === 0) return null;
+  const observed = observePlaces(rows, takes, item, from, asOf);
+  const places = [...groupBy(observed, dutyOf)].flatMap(([duty, group]) => rateGroup(duty, group, observed));
+  const sizes = new Float64Array(rows.reduce((most, row) => Math.max(most, row.quantity), 0) + 1);
+  for (const row of rows) sizes[row.quantity] = sizes[row.quantity]! + 1 / rows.length;
+  return {
+    places: places.sort((a, b) => (a.key < b.key ? -1 : 1)),
+    unitsPerUse: sizes,
+    meanUnitsPerUse: sizes.reduce((sum, chance, units) => sum + chance * units, 0),
+  };
+}
+
+function observePlaces(rows: readonly UseLogRow[], takes: WhoTakes, item: Item, from: Day, asOf: Day): Observed[] {
+  const observed = new Map<string, Observed>();
+  const see = (key: string, device: DeviceRow | null) => {
+    let place = observed.get(key);
+    if (!place) {
+      const start = Math.max(from, device?.inService ?? from);
+      place = { key, device, events: 0, months: Math.max(0, asOf - start) / DAYS_PER_MONTH };
+      observed.set(key, place);
+    }
+    return place;
+  };
+  const takers = takes.takers(item);
+  for (const taker of takers) see(taker.key, taker.device);
+  const bySite = groupBy(takers, ({ device }) => (device.site === null ? "" : nameKey(device.site)));
+  for (const row of rows) {
+    const key = row.place === null ? "" : nameKey(row.place);
+    const device = takes.devices.get(key);
+    const sharers = (key === "" ? takers : (bySite.get(key) ?? [])).filter(
+      (taker) => taker.device.inService === null || taker.device.inService <= row.date,
+    );
+    if (device) see(key, device).events += 1;
+    else if (sharers.length === 0) see(`store ${key}`, null).events += 1;
+    else for (const taker of sharers) see(taker.key, taker.device).events += 1 / sharers.length;
+  }
+  return [...observed.values()];
+}
+
+function dutyOf(place: Observed): string {
+  if (place.device === null) return place.key;
+  return place.device.duty === null ? "" : `duty ${nameKey(place.device.duty)}`;
+}
+
+function rateGroup(duty: string, group: readonly Observed[], all: readonly Observed[]): PlaceUse[] {
+  const watched = (places: readonly Observed[]) => places.filter((place) => place.months > 0);
+  const own = watched(group);
+  // a duty that was never watched borrows from all devices
+  const lenders = own.length > 0 ? own : watched(all.filter((place) => place.device !== null));
+  if (lenders.length === 0) return [];
+  const prior =
+    lenders.length < PLACES_FOR_A_SPREAD
+      ? null
+      : fitGammaPoisson(
+          lenders.map((place) => place.events),
+          lenders.map((place) => place.months),
+        );
+  const events = lenders.reduce((sum, place) => sum + place.events, 0);
+  const pooled = {
+    shape: events > 0 ? events : EVENTS_WHEN_NONE,
+    exposure: lenders.reduce((sum, place) => sum + place.months, 0),
+  };
+  return group.map((place) => ({
+    ...place,
+    rate: prior ? { shape: prior.shape + place.events, exposure: prior.exposure + place.months } : pooled,
+    common: prior ? null : duty,
+  }));
+}
