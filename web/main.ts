@@ -111,7 +111,11 @@ function switchIso(): void {
 async function open(): Promise<void> {
   keepChartsPrintable();
   listenForDrops(takeFiles);
-  session.words = await ask("describe", {});
+  // Without its engine the page still shows a plan that came inside it.
+  session.words = await ask("describe", {}).catch((error: Error) => {
+    tell(say.intake.failed(error.message));
+    return session.words;
+  });
   const text = document.getElementById("wanecast-data")?.textContent;
   if (text) {
     const { plan, reading } = JSON.parse(text) as { plan: Plan; reading: Reading };

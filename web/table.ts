@@ -81,7 +81,7 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     { class: "table" },
     make(
       "div",
-      { class: "scroll", role: "region", tabindex: 0, "aria-label": say.table.scroll(spec.caption) },
+      { class: "scroll", role: "group", tabindex: 0, "aria-label": say.table.scroll(spec.caption) },
       make("table", {}, make("caption", {}, spec.caption), make("thead", {}, make("tr", {}, heads)), body),
     ),
     more,

@@ -1,3 +1,4 @@
+import type { ChartConfiguration } from "chart.js";
 import type { ExpiryMonth } from "../expiry-months.ts";
 import { monthWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
@@ -80,7 +81,7 @@ export function expiries(rows: ExpiryMonth[], choices: HTMLElement): HTMLElement
             },
           },
         },
-      } as never;
+      } as ChartConfiguration;
     },
     table: () =>
       table({

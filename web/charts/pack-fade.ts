@@ -1,4 +1,4 @@
-import type { ChartConfiguration } from "chart.js";
+import type { ChartConfiguration, Scale } from "chart.js";
 import type { Plan, Reading } from "../../src/index.ts";
 import { monthWords, percentWords } from "../format.ts";
 import { dayNumber, dayText, monthAfter, monthEnd } from "../months.ts";
@@ -47,7 +47,7 @@ export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTML
       const highest = Math.max(100, ...dots.map((dot) => dot.percent));
       const edge = { borderColor: colours.soft, borderWidth: 0.75, pointRadius: 0 };
       const line = (key: "p10" | "p50" | "p90") => path.map((point) => ({ x: point.day, y: point[key] }));
-      const configuration: ChartConfiguration<"line", { x: number; y: number }[]> = {
+      return {
         type: "line",
         data: {
           datasets: [
@@ -74,10 +74,13 @@ export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTML
               type: "linear",
               min: from,
               max: to,
-              afterBuildTicks: (axis) => {
+              afterBuildTicks: (axis: Scale) => {
                 axis.ticks = yearStarts(from, to).map((value) => ({ value }));
               },
-              ticks: { ...options.scales?.x?.ticks, callback: (value) => dayText(Number(value)).slice(0, 4) },
+              ticks: {
+                ...options.scales?.x?.ticks,
+                callback: (value: string | number) => dayText(Number(value)).slice(0, 4),
+              },
             },
             y: {
               ...options.scales?.y,
@@ -103,8 +106,7 @@ export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTML
             },
           },
         },
-      };
-      return configuration as ChartConfiguration;
+      } as unknown as ChartConfiguration;
     },
     table: () =>
       table({

@@ -1,3 +1,4 @@
+import type { ChartConfiguration } from "chart.js";
 import type { Plan } from "../../src/index.ts";
 import { majorUnits, moneyWords, monthWords } from "../format.ts";
 import { spendByMonth } from "../spend-by-month.ts";
@@ -90,7 +91,7 @@ export function spend(plan: Plan, currency: string): HTMLElement | null {
           ]),
         },
         options: { ...options, plugins: { rules: { list, font: colours.font, paper: colours.paper } } },
-      } as never;
+      } as ChartConfiguration;
     },
     table: () =>
       table({

@@ -1,0 +1,111 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { smallPlan, smallReading } from "./fixtures/small-plan.ts";
+import { chartsDrawn, openPage, startBrowser } from "./open-page.ts";
+
+const data = { plan: smallPlan, reading: smallReading };
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+
+describe("the page with a plan inside", () => {
+  it("shows six sections, each under its question, with their charts drawn", async () => {
+    const { page, complaints, requests } = await openPage(browser, data);
+    await chartsDrawn(page);
+    expect(await page.locator("section > header > .kicker").allTextContents()).toEqual([
+      "Ahead",
+      "Batteries",
+      "Dates",
+      "Orders",
+      "Sheets",
+      "Assumptions",
+    ]);
+    for (const question of await page.locator("section > header > h2").allTextContents()) {
+      expect(question).toMatch(/\?$/);
+    }
+    expect(await page.locator("canvas").count()).toBe(5);
+    expect(complaints).toEqual([]);
+    expect(requests).toEqual([]);
+  });
+
+  it("keeps the cautions in sight, the plan's own among them", async () => {
+    const { page } = await openPage(browser, data);
+    const cautions = page.locator(".cautions");
+    expect(await cautions.isVisible()).toBe(true);
+    expect(await cautions.textContent()).toContain("does not test, clear or condemn any device");
+    expect(await cautions.textContent()).toContain(smallPlan.cautions[0]);
+  });
+
+  it("says in words which order is late", async () => {
+    const { page } = await openPage(browser, data);
+    expect(await page.locator("#ahead .headline").textContent()).toContain("1 order line is already late");
+    expect(await page.locator("#orders tbody tr").first().textContent()).toMatch(/25 Nov 2026 late/);
+  });
+
+  it("reads every chart out by keyboard and shows its figures as a table", async () => {
+    const { page } = await openPage(browser, data);
+    await chartsDrawn(page);
+    for (const figure of await page.locator("figure").all()) {
+      const says = figure.locator("output");
+      const before = await says.textContent();
+      await figure.locator("input[type=range]").focus();
+      await page.keyboard.press("ArrowRight");
+      expect(await says.textContent()).not.toBe(before);
+      await figure.locator("summary").focus();
+      await page.keyboard.press("Enter");
+      await figure.locator("tbody tr").nth(3).waitFor();
+    }
+  });
+
+  it("sorts the packs by a header and opens one pack's chart from its serial", async () => {
+    const { page } = await openPage(browser, data);
+    const table = page.locator("#batteries .answer table");
+    await table.getByRole("button", { name: "Serial" }).click();
+    expect(await table.locator("th[aria-sort]").getAttribute("aria-sort")).toBe("ascending");
+    expect(await table.locator("tbody tr td").first().textContent()).toBe("CP-001000");
+    await table.getByRole("button", { name: "CP-001111", exact: true }).click();
+    expect(await page.locator("#pack-choice").inputValue()).toBe("CP-001111");
+  });
+
+  it("shows dates in ISO form at the flick of a switch", async () => {
+    const { page } = await openPage(browser, data);
+    expect(await page.locator(".as-of").textContent()).toBe("As of 25 Nov 2026");
+    await page.locator("#iso-dates").check();
+    expect(await page.locator(".as-of").textContent()).toBe("As of 2026-11-25");
+  });
+
+  it("prints as a report of several pages without its controls", async () => {
+    const { page } = await openPage(browser, data);
+    await chartsDrawn(page);
+    const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
+    const pages = pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+    expect(pages).toBeGreaterThanOrEqual(4);
+    expect(pages).toBeLessThanOrEqual(14);
+    await page.emulateMedia({ media: "print" });
+    const text = await page.locator("#page").textContent();
+    expect(text).toContain("As of 25 Nov 2026");
+    expect(text).toContain("does not test, clear or condemn any device");
+    expect(await page.getByRole("button", { name: "Print this report" }).isVisible()).toBe(false);
+  });
+
+  it("keeps markup that stands in a sheet as text", async () => {
+    const hostile = '<img src=x onerror="document.title=1"><script>document.title=1</script>';
+    const plan = structuredClone(smallPlan);
+    const reading = structuredClone(smallReading);
+    for (const pack of plan.packs) Object.assign(pack, { item: hostile, site: hostile, says: hostile });
+    for (const unit of plan.datedStock) Object.assign(unit, { item: hostile, lot: hostile });
+    for (const order of plan.orders) Object.assign(order, { item: hostile, supplier: hostile, reason: hostile });
+    plan.cautions = [hostile];
+    reading.setAside[0]!.cells = [hostile];
+    reading.findings[0]!.message = hostile;
+    const { page, complaints } = await openPage(browser, { plan, reading });
+    await chartsDrawn(page);
+    expect(await page.title()).toBe("Wanecast");
+    expect(await page.locator("img, #page script").count()).toBe(0);
+    expect(await page.locator(".cautions li").textContent()).toBe(hostile);
+    expect(complaints).toEqual([]);
+  });
+});
