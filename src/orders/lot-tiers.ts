@@ -63,7 +63,7 @@ export function lotTiers(offer: Offer, policy: Policy, orderBy: Day, beside = AL
 }
 
 /** Share of its price that a unit on the shelf costs a month. */
-export function holdingShare(offer: Offer, policy: Policy): number {
+function holdingShare(offer: Offer, policy: Policy): number {
   const lifeLost = offer.leavesByExpiry && offer.lifeMonths ? 1 / offer.lifeMonths : 0;
   return policy.holdingRatePerYear / 12 + lifeLost;
 }

@@ -4,7 +4,7 @@ import { type CatalogueRow, type Fleet, type ItemKind, nameKey, type SupplierRow
 import { normalQuantile } from "../maths/normal.ts";
 
 /** Shown where a catalogue names no supplier, and for items that it does not hold. */
-export const UNNAMED_SUPPLIER = "unnamed supplier";
+const UNNAMED_SUPPLIER = "unnamed supplier";
 /** ISO 4217 code for "no currency": nobody has named one. */
 export const NO_CURRENCY = "XXX";
 
