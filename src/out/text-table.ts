@@ -1,4 +1,4 @@
-import { clipText, plainText, textWidth } from "./text-width.ts";
+import { clipText, plainText, textWidth, wrapText } from "./text-width.ts";
 
 /** A column of a text table. */
 export interface TextColumn<Row> {
@@ -36,7 +36,7 @@ export function textTable<Row>(columns: readonly TextColumn<Row>[], rows: readon
     joinCells(kept.map((each) => "-".repeat(each.width))),
     ...rows.map((_, index) => joinCells(kept.map((each) => padCell(each.cells[index] ?? "", each)))),
   ];
-  if (dropped.length > 0) lines.push(`(not shown at this width: ${dropped.join(", ")})`);
+  if (dropped.length > 0) lines.push(wrapText(`(not shown at this width: ${[...new Set(dropped)].join(", ")})`, width));
   return lines.join("\n");
 }
 

@@ -1,0 +1,165 @@
+import type { Plan } from "../../src/out/plan-schema.ts";
+
+/** A small plan by hand: two packs, one crowded month, a late order, two currencies' worth of nothing. */
+export function aPlan(changes: Partial<Plan> = {}): Plan {
+  const twelve = (value: number) => Array<number>(12).fill(value);
+  const steps = Array.from({ length: 12 }, (_, month) => month + 1);
+  const pack: Plan["packs"][number] = {
+    serial: "M22-001",
+    item: "pack-md",
+    device: "MD-01",
+    site: "North Station",
+    basis: "measured",
+    readings: 9,
+    capacityNow: { p10: 0.79, p50: 0.8051, p90: 0.82 },
+    path: { from: "2026-11", p10: twelve(0.75), p50: twelve(0.8), p90: twelve(0.85) },
+    belowBy: { kind: "within-horizon", p10: "2026-12-01", p50: "2027-02-14", p90: "2027-06-30" },
+    replaceBy: {
+      kind: "within-horizon",
+      p10: "2026-12-01",
+      p50: "2027-02-14",
+      p90: "2027-06-30",
+      because: "fade",
+      note: null,
+    },
+    dueBy: { from: "2026-11", chance: twelve(0.5) },
+    says: "81 % at the last test.",
+  };
+  return {
+    format: "wanecast.plan/1",
+    engine: "wanecast 0.1.0",
+    asOf: "2026-11-01",
+    horizon: { from: "2026-11", to: "2027-10" },
+    policy: { as_of: "2026-11-01", swap_before_expiry_days: 14, budget_per_fiscal_year: null },
+    inputs: [
+      {
+        file: "packs.csv",
+        sheet: null,
+        table: 1,
+        kinds: ["packs"],
+        headerLines: [1],
+        rows: 1200,
+        used: 1199,
+        setAside: 1,
+        sha256: "00",
+      },
+    ],
+    findings: [
+      {
+        code: "date-impossible",
+        severity: "error",
+        file: "packs.csv",
+        sheet: null,
+        line: 9,
+        lines: [],
+        column: 3,
+        value: "2027-02-30",
+        message: "No such day.",
+        fix: "Correct it.",
+      },
+    ],
+    fadeGroups: [
+      { item: "pack-md", packs: 2, readings: 9, completedLives: 0, parameters: { mu: -0.1 }, basis: "measured" },
+    ],
+    packs: [
+      pack,
+      {
+        ...pack,
+        serial: "M25-002",
+        device: null,
+        basis: "typical",
+        readings: 0,
+        capacityNow: null,
+        replaceBy: { kind: "beyond-horizon", p10: "2028-01-01", p50: null, p90: null, because: "fade", note: null },
+      },
+    ],
+    datedStock: [
+      {
+        item: "pads-adult",
+        lot: "W2708",
+        serial: null,
+        expiry: "2027-08-31",
+        quantity: 30,
+        place: "Central Store",
+        swapBy: "2027-08-17",
+        chanceUsed: 0.25,
+      },
+    ],
+    crowdedMonths: [
+      {
+        item: "pads-adult",
+        month: "2027-08",
+        units: 30,
+        evenShare: 2.5,
+        pValue: 0.0001,
+        span: { from: "2027-08", to: "2027-08" },
+        lots: ["W2708"],
+        places: 1,
+        says: "30 units of pads-adult fall due in 2027-08.",
+      },
+    ],
+    swapCalendar: [],
+    moves: [],
+    demand: [
+      {
+        item: "pack-md",
+        from: "2026-11",
+        mean: twelve(0.5),
+        p50: twelve(0),
+        p90: twelve(1),
+        cumulative: { mean: steps.map((n) => n / 2), p50: steps, p80: steps, p95: steps.map((n) => n + 1) },
+        causes: {
+          fade: twelve(0.5),
+          limit: twelve(0),
+          failure: twelve(0),
+          expiry: twelve(0),
+          use: twelve(0),
+          routine: twelve(0),
+          growth: twelve(0),
+        },
+      },
+    ],
+    orders: [
+      {
+        id: "Fenwold Batteries / pack-md / 2026-11",
+        order: "Fenwold Batteries / 2026-11-01",
+        orderBy: "2026-11-01",
+        arriveBy: "2026-12-13",
+        late: true,
+        uncoveredUntil: "2026-12-12",
+        supplier: "Fenwold Batteries",
+        item: "pack-md",
+        quantity: 12,
+        boxes: 12,
+        unitPrice: "389.00",
+        lineCost: 466_800,
+        feeShare: 6_500,
+        currency: "EUR",
+        covers: { from: "2026-11", to: "2027-04" },
+        reason: "Twelve packs fade.",
+        expectedWaste: 0,
+      },
+    ],
+    budget: [
+      {
+        fiscalYear: "2026/27",
+        currency: "EUR",
+        planned: 473_300,
+        p50: 473_300,
+        p80: 473_300,
+        p95: 512_200,
+        byItem: [],
+      },
+    ],
+    short: [
+      {
+        month: "2026-11",
+        devices: 60,
+        withoutBuying: { expected: 1.25, anyChance: 0.7 },
+        withSchedule: { expected: 0.4, anyChance: 0.004 },
+      },
+    ],
+    cautions: ["This is a planning aid only."],
+    ...changes,
+  };
+}

@@ -1,0 +1,17 @@
+import { expect, it } from "vitest";
+import { sortBy } from "../../src/out/sort-by.ts";
+
+it("sortBy: null first, numbers by size, text by code unit and not by any locale", () => {
+  const rows = [{ k: "b" }, { k: "é" }, { k: "B" }, { k: null }, { k: "a" }];
+  expect(sortBy(rows, (row) => [row.k]).map((row) => row.k)).toEqual([null, "B", "a", "b", "é"]);
+  expect(sortBy([10, 9, 100], (n) => [n])).toEqual([9, 10, 100]);
+});
+
+it("sortBy: leaves what it is given as it stands, and keeps the order of equals", () => {
+  const rows = Object.freeze([
+    { k: 1, n: "first" },
+    { k: 1, n: "second" },
+    { k: 0, n: "third" },
+  ]);
+  expect(sortBy(rows, (row) => [row.k]).map((row) => row.n)).toEqual(["third", "first", "second"]);
+});

@@ -1,0 +1,99 @@
+import { describe, expect, it } from "vitest";
+import { aheadText } from "../../src/out/ahead.ts";
+import { datesText } from "../../src/out/dates-text.ts";
+import { ordersText } from "../../src/out/orders-text.ts";
+import { packsText } from "../../src/out/packs-text.ts";
+import { summaryText } from "../../src/out/summary-text.ts";
+import { aPlan } from "./a-plan.ts";
+
+describe("the plan in words", () => {
+  it("aheadText: what will be needed, what is late, what leaves next", () => {
+    expect(aheadText(aPlan())).toBe(
+      "By the end of 2027-10 you will likely need 12 packs. 1 order line is late and should leave today.",
+    );
+    expect(aheadText(aPlan({ orders: [] }))).toMatch(/Nothing has to be ordered\.$/);
+    const later = aPlan().orders.map((line) => ({ ...line, late: false, orderBy: "2027-01-12" }));
+    expect(aheadText(aPlan({ orders: later }))).toMatch(/The first order must leave by 2027-01-12\.$/);
+  });
+
+  it("summaryText: the whole plan on one screen", () => {
+    expect(summaryText(aPlan(), { width: 80 })).toBe(`Plan as of 2026-11-01, 12 months: 2026-11 to 2027-10
+
+By the end of 2027-10 you will likely need 12 packs. 1 order line is late and
+should leave today.
+
+Needed (units; likely = P50, safe = P95)
+item     this month  12 months: likely  safe
+-------  ----------  -----------------  ----
+pack-md           1                 12    13
+
+Crowded months
+- 30 units of pads-adult fall due in 2027-08.
+
+Next orders
+order by          supplier      item     units  boxes      cost  cur  arrives
+----------  ----  ------------  -------  -----  -----  --------  ---  ----------
+2026-11-01  LATE  Fenwold Bat…  pack-md     12     12  4,733.00  EUR  2026-12-13
+(not shown at this width: covers)
+
+Spend by fiscal year of the order
+fiscal year  currency   planned  likely (P50)       P80  safe (P95)
+-----------  --------  --------  ------------  --------  ----------
+2026/27      EUR       4,733.00      4,733.00  4,733.00    5,122.00
+
+Devices short, expected
+end of   devices  nothing bought  any short  schedule followed  any short
+-------  -------  --------------  ---------  -----------------  ---------
+2026-11       60             1.3       70 %                0.4      < 1 %
+
+Sheets
+1 table with 1,200 rows: 1,199 used, 1 set aside. Findings: 1 error, 0 warnings,
+0 notes.
+
+Cautions
+- This is a planning aid only.
+`);
+  });
+
+  it("packsText: packs in the order of their dates, the near ones told", () => {
+    const text = packsText(aPlan(), { width: 120 });
+    expect(text).toContain("2 packs in service: 0 due now, 1 by the end of 2027-10, 1 by the end of 2027-10");
+    expect(text).toMatch(/M22-001 +pack-md +MD-01 +North Station +2027-02-14 +2026-12-01 to 2027-06-30 +fade +81 %/);
+    expect(text).toMatch(/M25-002 +pack-md +- +North Station +after 2027-10 +2028-01-01 to never +fade +- /);
+    expect(text).toContain("- M22-001: 81 % at the last test.");
+    expect(text).not.toContain("- M25-002");
+  });
+
+  it("datesText: units by month, the crowded ones marked, what is past first", () => {
+    const [row] = aPlan().datedStock;
+    const plan = aPlan({
+      datedStock: [
+        { ...row!, swapBy: "2026-09-30", quantity: 2 },
+        { ...row!, swapBy: "2026-11-01", quantity: 4 },
+        ...aPlan().datedStock,
+        { ...row!, swapBy: "2028-01-01", quantity: 5 },
+      ],
+    });
+    expect(datesText(plan, { width: 80 })).toContain(
+      [
+        "Units to swap by month",
+        "overdue      2: pads-adult 2",
+        "2026-11      4: pads-adult 4",
+        "2027-08     30: pads-adult 30 (crowded)",
+        "later        5: pads-adult 5",
+      ].join("\n"),
+    );
+  });
+
+  it("ordersText: why a late line is late", () => {
+    expect(ordersText(aPlan(), { width: 80 })).toContain(
+      "Late\n- pack-md from Fenwold Batteries: Twelve packs fade.\n",
+    );
+  });
+
+  it.each([60, 80, 120])("every text fits %i columns", (width) => {
+    for (const text of [summaryText, packsText, datesText, ordersText].map((write) => write(aPlan(), { width }))) {
+      for (const line of text.split("\n")) expect([...line].length, line).toBeLessThanOrEqual(width);
+    }
+  });
+});

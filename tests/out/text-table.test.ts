@@ -1,0 +1,74 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { textTable } from "../../src/out/text-table.ts";
+import { clipText, plainText, textWidth, wrapText } from "../../src/out/text-width.ts";
+
+const rows = [
+  { serial: "M22-001", site: "North Station", units: 12 },
+  { serial: "M22-0002", site: "Harbour", units: 1234 },
+];
+type Row = (typeof rows)[number];
+const columns = [
+  { head: "serial", cell: (row: Row) => row.serial },
+  { head: "site", cell: (row: Row) => row.site, clipTo: 6, dropRank: 1 },
+  { head: "units", align: "right" as const, cell: (row: Row) => String(row.units) },
+];
+
+describe("textTable", () => {
+  it("sets columns to their widest cell, numbers to the right", () => {
+    expect(textTable(columns, rows, 80)).toBe(
+      [
+        "serial    site           units",
+        "--------  -------------  -----",
+        "M22-001   North Station     12",
+        "M22-0002  Harbour         1234",
+      ].join("\n"),
+    );
+  });
+  it("clips what may be clipped where the line is too long", () => {
+    expect(textTable(columns, rows, 24)).toBe(
+      [
+        "serial    site     units",
+        "--------  -------  -----",
+        "M22-001   North…      12",
+        "M22-0002  Harbour   1234",
+      ].join("\n"),
+    );
+  });
+  it("then leaves out columns and says which", () => {
+    expect(textTable(columns, rows, 16)).toBe(
+      [
+        "serial    units",
+        "--------  -----",
+        "M22-001      12",
+        "M22-0002   1234",
+        "(not shown at this width: site)",
+      ].join("\n"),
+    );
+  });
+});
+
+describe("text in a terminal", () => {
+  // East Asian Width of Unicode Standard Annex 11: U+96FB is Wide, U+0301 combines
+  it("textWidth: wide and combining characters", () => {
+    expect(textWidth("電池")).toBe(4);
+    expect(textWidth("e\u0301")).toBe(1);
+  });
+  it("plainText: no escape sequence of a sheet reaches the terminal", () => {
+    expect(plainText("a\u001b[31mb\r\nc")).toBe("a [31mb c");
+  });
+  it("clipText: never wider than asked", () => {
+    fc.assert(
+      fc.property(fc.string({ unit: "grapheme" }), fc.integer({ min: 1, max: 20 }), (text, width) => {
+        expect(textWidth(clipText(text, width))).toBeLessThanOrEqual(width);
+      }),
+      { seed: 4 },
+    );
+  });
+  it("wrapText: keeps every word, no line longer than asked unless a word is", () => {
+    const text = "A pack that fails a test, is swollen, is damaged or is recalled comes out now.";
+    const wrapped = wrapText(text, 30, "  ");
+    expect(wrapped.split(/\s+/).join(" ")).toBe(text);
+    for (const line of wrapped.split("\n")) expect(line.length).toBeLessThanOrEqual(30);
+  });
+});
