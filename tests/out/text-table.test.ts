@@ -42,7 +42,9 @@ describe("textTable", () => {
         "--------  -----",
         "M22-001      12",
         "M22-0002   1234",
-        "(not shown at this width: site)",
+        "(not shown at",
+        "this width:",
+        "site)",
       ].join("\n"),
     );
   });
