@@ -4,7 +4,7 @@ import { counted, countText } from "./count-text.ts";
 import { findingRows, inputRows, tablesInOrder } from "./plan-head.ts";
 import { setAsideInOrder } from "./set-aside-csv.ts";
 import { sheetsRead } from "./summary-text.ts";
-import { bullets, joinLines, section, type TextSetting } from "./text-section.ts";
+import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
 import { plainText, wrapText } from "./text-width.ts";
 
@@ -19,9 +19,8 @@ const TOLD_PER_CODE = 5;
 export function checkText(reading: Reading, asOf: string, setting: TextSetting): string {
   const { width } = setting;
   const tables = tablesInOrder(reading.inputs);
-  const title = `Sheets as of ${asOf}`;
   return joinLines([
-    setting.heading?.(title) ?? title,
+    titleLine(`Sheets as of ${asOf}`, setting),
     "",
     wrapText(sheetsRead({ inputs: inputRows(reading.inputs), findings: findingRows(reading.findings) }), width),
     ...(tables.length > 0 ? ["", tablesTable(tables, width)] : []),

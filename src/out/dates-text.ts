@@ -1,14 +1,14 @@
 import { counted, countText } from "./count-text.ts";
 import { horizonText } from "./horizon-text.ts";
 import type { Plan } from "./plan-schema.ts";
-import { bullets, joinLines, section, type TextSetting } from "./text-section.ts";
+import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
 
 /** Dated stock by the month in which it is to be swapped, and the crowded months with their reasons. */
 export function datesText(plan: Plan, setting: TextSetting): string {
   const units = plan.datedStock.reduce((sum, row) => sum + row.quantity, 0);
   return joinLines([
-    setting.heading?.(`Dated stock ${horizonText(plan)}`) ?? `Dated stock ${horizonText(plan)}`,
+    titleLine(`Dated stock ${horizonText(plan)}`, setting),
     "",
     wrapText(
       `${counted(units, "dated unit")} in ${counted(plan.datedStock.length, "row")}. A unit is to be swapped ${plan.policy.swap_before_expiry_days} days before it expires; opened gel by its opened date if that is sooner.`,

@@ -2,7 +2,7 @@ import { aheadText } from "./ahead.ts";
 import { horizonText } from "./horizon-text.ts";
 import type { Plan } from "./plan-schema.ts";
 import { budgetTable, ordersTable, shortTable } from "./summary-tables.ts";
-import { bullets, joinLines, section, type TextSetting } from "./text-section.ts";
+import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
 
 /** The procurement schedule: every order line, why the late ones are late, the budget, and what the schedule saves. */
@@ -10,7 +10,7 @@ export function ordersText(plan: Plan, setting: TextSetting): string {
   const { width } = setting;
   const late = plan.orders.filter((line) => line.late);
   return joinLines([
-    setting.heading?.(`Orders ${horizonText(plan)}`) ?? `Orders ${horizonText(plan)}`,
+    titleLine(`Orders ${horizonText(plan)}`, setting),
     "",
     wrapText(aheadText(plan), width),
     ...section("Schedule", plan.orders.length > 0 ? [ordersTable(plan.orders, width)] : [], setting),

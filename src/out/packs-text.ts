@@ -3,7 +3,7 @@ import { basisText, becauseText, capacityText, dueRangeText, dueText } from "./d
 import { firstYearEnd, horizonText, planMonth } from "./horizon-text.ts";
 import type { Plan } from "./plan-schema.ts";
 import { sortBy } from "./sort-by.ts";
-import { bullets, joinLines, section, type TextSetting } from "./text-section.ts";
+import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";
 
@@ -13,7 +13,7 @@ export function packsText(plan: Plan, setting: TextSetting): string {
   const yearEnd = planMonth(plan, firstYearEnd(plan));
   const near = packs.filter(({ replaceBy }) => replaceBy.kind !== "no-forecast" && isNear(replaceBy.p50, yearEnd));
   return joinLines([
-    setting.heading?.(`Battery packs ${horizonText(plan)}`) ?? `Battery packs ${horizonText(plan)}`,
+    titleLine(`Battery packs ${horizonText(plan)}`, setting),
     "",
     wrapText(dueCounts(plan, yearEnd, near.length), setting.width),
     ...(packs.length > 0 ? ["", packsTable(packs, plan.horizon.to, setting.width)] : []),

@@ -4,7 +4,7 @@ import { horizonText } from "./horizon-text.ts";
 import type { Plan } from "./plan-schema.ts";
 import { sortBy } from "./sort-by.ts";
 import { budgetTable, neededTable, ordersTable, shortTable } from "./summary-tables.ts";
-import { bullets, joinLines, section, type TextSetting } from "./text-section.ts";
+import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
 
 /** Order lines and crowded months that the summary shows before it points to the rest. */
@@ -15,7 +15,7 @@ const SHOWN_CROWDS = 5;
 export function summaryText(plan: Plan, setting: TextSetting): string {
   const { width } = setting;
   return joinLines([
-    setting.heading?.(`Plan ${horizonText(plan)}`) ?? `Plan ${horizonText(plan)}`,
+    titleLine(`Plan ${horizonText(plan)}`, setting),
     "",
     wrapText(aheadText(plan), width),
     ...section(

@@ -8,6 +8,12 @@ export interface TextSetting {
   heading?: (text: string) => string;
 }
 
+/** The first line of a text. */
+export function titleLine(text: string, { width, heading }: TextSetting): string {
+  const wrapped = wrapText(text, width);
+  return heading?.(wrapped) ?? wrapped;
+}
+
 /** A heading over its lines, or nothing where there are none. */
 export function section(title: string, body: readonly string[], setting: TextSetting): string[] {
   if (body.length === 0) return [];
