@@ -76,11 +76,14 @@ export const say = {
 
   figure: {
     table: "The figures as a table",
+    picture: "Save as a picture",
     step: "Step through this chart",
     hatch: "hatched: uncertain",
   },
 
   table: {
+    shown: (shown: string, all: string) => `${shown} of ${all} rows`,
+    any: "all",
     all: (rows: string) => `Show all ${rows} rows`,
     rowCount: (rows: string) => `${rows} rows`,
     scroll: (caption: string) => `${caption} (scrolls sideways)`,
@@ -125,6 +128,19 @@ export const say = {
         `${month}: ${expected} due so far (${low} to ${high}); ${quarter} fall due in this quarter`,
       heads: ["By the end of", "Late dates (P90)", "Expected", "Early dates (P10)", "In the quarter"],
     },
+    fleet: {
+      heading: "How do packs of one item fade with age?",
+      pick: "Item",
+      unit: "capacity, % of rated, by years since made",
+      reading: "a reading of any pack",
+      path: "likely path of one pack from now on",
+      band: "the middle four in five of those paths",
+      caption: (item: string, packs: number, readings: number) =>
+        `${packs} ${plural(packs, "pack", "packs")} of ${item} with ${readings} ${plural(readings, "reading", "readings")}. Packs whose dots and lines lie low for their age fade fast.`,
+      at: (age: string, p50: string, p10: string, p90: string) =>
+        `At ${age} years: ${p50} in the middle of the packs (four in five between ${p10} and ${p90})`,
+      heads: ["Years since made", "P10 of packs", "Middle", "P90 of packs", "Packs"],
+    },
     fade: {
       heading: "How is one pack fading?",
       pick: "Pack",
@@ -132,6 +148,7 @@ export const say = {
       likely: "likely capacity (P50)",
       band: "four times in five inside (P10 to P90)",
       reading: "a reading",
+      sibling: "other packs of the item, likely",
       threshold: (percent: string) => `end of life ${percent}`,
       asOf: "as of",
       noPath: "There is no fade forecast for this pack.",
@@ -143,11 +160,15 @@ export const say = {
     table: {
       heading: "Which packs, when and why?",
       caption: "Packs by their likely date of replacement",
+      filters: { site: "Site", item: "Item", quarter: "Likely due", because: "Because" },
+      now: "due now",
+      later: "after the plan",
+      quarter: (year: string, quarter: string) => `${year}, quarter ${quarter}`,
       heads: {
         serial: "Serial",
         item: "Item",
         where: "Device, site",
-        now: "Capacity now",
+        now: "Now",
         p50: "Likely due",
         early: "Early (P10)",
         late: "Late (P90)",

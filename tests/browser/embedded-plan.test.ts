@@ -26,7 +26,7 @@ describe("the page with a plan inside", () => {
     for (const question of await page.locator("section > header > h2").allTextContents()) {
       expect(question).toMatch(/\?$/);
     }
-    expect(await page.locator("canvas").count()).toBe(5);
+    expect(await page.locator("canvas").count()).toBe(6);
     expect(complaints).toEqual([]);
     expect(requests).toEqual([]);
   });

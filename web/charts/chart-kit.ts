@@ -72,3 +72,17 @@ export function monthAxisLabel(months: readonly string[]) {
     return yearIsNear ? [monthTick(month), year] : monthTick(month);
   };
 }
+
+const LEAST_PERCENT = 0;
+const MOST_PERCENT = 130;
+
+/** The range of a capacity axis in whole tens of percent, so wide that every value has room; 100 % always shows. */
+export function capacityRange(values: readonly number[]): { beginAtZero: false; min: number; max: number } {
+  const lowest = values.reduce((least, value) => Math.min(least, value), 100);
+  const highest = values.reduce((most, value) => Math.max(most, value), 100);
+  return {
+    beginAtZero: false,
+    min: Math.max(LEAST_PERCENT, Math.floor((lowest - 5) / 10) * 10),
+    max: Math.min(MOST_PERCENT, Math.ceil(highest / 10) * 10),
+  };
+}

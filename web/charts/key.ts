@@ -1,7 +1,17 @@
 import { make, makeSvg } from "../dom.ts";
 
 /** How a series looks: by shape first, so that it is told apart without colour. */
-export type Mark = "line" | "accent-line" | "dashed" | "dotted" | "bar" | "light-bar" | "accent-bar" | "hatch" | "dot";
+export type Mark =
+  | "line"
+  | "accent-line"
+  | "dashed"
+  | "dotted"
+  | "bar"
+  | "light-bar"
+  | "accent-bar"
+  | "hatch"
+  | "dot"
+  | "faint-line";
 
 export interface KeyEntry {
   mark: Mark;
@@ -33,6 +43,7 @@ function sample(mark: Mark): SVGElement {
       makeSvg("rect", { x: 11, y: 4, width: 6, height: 6, class: "accent-fill" }),
     ],
     bar: () => [box({ class: "soft-fill" })],
+    "faint-line": () => [line({ class: "faint", "stroke-width": "1" })],
     "light-bar": () => [box({ class: "hollow", stroke: "currentColor" })],
     "accent-bar": () => [box({ class: "accent-fill" })],
     hatch: () => [

@@ -5,19 +5,25 @@ import { dayNumber, dayText, monthAfter, monthEnd } from "../months.ts";
 import { dotsOfPack } from "../pack-readings.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
-import { commonOptions } from "./chart-kit.ts";
+import { thresholdPercent } from "../threshold.ts";
+import { capacityRange, commonOptions } from "./chart-kit.ts";
 import { figure } from "./figure.ts";
 import { hatch } from "./hatch.ts";
 
 type Pack = Plan["packs"][number];
 
-/** One pack's forecast: its readings as dots, the likely path, the band around it and the threshold. */
+const MOST_SIBLINGS = 60;
+
+/** One pack's forecast: its readings as dots, the likely path, the band around it, the threshold and its like in grey. */
 export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTMLElement): HTMLElement {
   const words = say.batteries.fade;
   const asOf = dayNumber(plan.asOf);
-  const threshold = thresholdPercent(pack, plan, reading);
+  const threshold = thresholdPercent(pack.item, plan, reading);
   const dots = dotsOfPack(pack, reading);
   const path = pathOf(pack, asOf);
+  const siblings = plan.packs
+    .filter((other) => other !== pack && other.item === pack.item && other.path.p50.length > 0)
+    .slice(0, MOST_SIBLINGS);
   const months = pack.path.p50.map((_, index) => monthAfter(pack.path.from, index));
   return figure({
     question: words.heading,
@@ -27,6 +33,7 @@ export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTML
       { mark: "line", label: words.likely },
       { mark: "hatch", label: words.band },
       { mark: "dot", label: words.reading },
+      ...(siblings.length > 0 ? [{ mark: "faint-line" as const, label: words.sibling }] : []),
     ],
     caption: path.length === 0 ? `${pack.says} ${words.noPath}` : words.caption(pack.says, dots.length),
     points: months.map((month, index) => ({
@@ -43,8 +50,6 @@ export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTML
       const options = commonOptions(colours, words.unit);
       const from = Math.min(asOf - 200, dots[0]?.day ?? asOf) - 30;
       const to = Math.max(path.at(-1)?.day ?? 0, asOf + 200, (dots.at(-1)?.day ?? 0) + 30);
-      const lowest = Math.min(threshold, ...path.map((point) => point.p10), ...dots.map((dot) => dot.percent));
-      const highest = Math.max(100, ...dots.map((dot) => dot.percent));
       const edge = { borderColor: colours.soft, borderWidth: 0.75, pointRadius: 0 };
       const line = (key: "p10" | "p50" | "p90") => path.map((point) => ({ x: point.day, y: point[key] }));
       return {
@@ -63,6 +68,12 @@ export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTML
               pointBorderColor: colours.paper,
               pointBorderWidth: 1,
             },
+            ...siblings.map((sibling) => ({
+              data: pathOf(sibling, asOf).map((point) => ({ x: point.day, y: point.p50 })),
+              borderColor: colours.faint,
+              borderWidth: 1,
+              pointRadius: 0,
+            })),
           ],
         },
         options: {
@@ -84,9 +95,7 @@ export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTML
             },
             y: {
               ...options.scales?.y,
-              beginAtZero: false,
-              min: Math.max(0, Math.floor((lowest - 5) / 10) * 10),
-              max: Math.min(130, Math.ceil(highest / 10) * 10),
+              ...capacityRange([threshold, ...path.map((point) => point.p10), ...dots.map((dot) => dot.percent)]),
             },
           },
           plugins: {
@@ -136,12 +145,6 @@ function pathOf(pack: Pack, asOf: number): { day: number; p10: number; p50: numb
     p90: (pack.path.p90[index] ?? p50) * 100,
   }));
   return [...start, ...ends.filter((point) => point.day > asOf)];
-}
-
-/** A primary battery runs down to its own threshold. */
-function thresholdPercent(pack: Pack, plan: Plan, reading: Reading): number {
-  const kind = reading.fleet.catalogue.find((row) => row.item === pack.item)?.kind;
-  return Number(plan.policy[kind === "primary" ? "primary_end_percent" : "end_of_life_percent"] ?? 80);
 }
 
 function yearStarts(from: number, to: number): number[] {

@@ -1,5 +1,6 @@
 import type { Plan } from "../../src/index.ts";
 import { forgetFigures } from "../charts/figure.ts";
+import { itemFade } from "../charts/item-fade.ts";
 import { packFade } from "../charts/pack-fade.ts";
 import { packsDue, packsDueByMonth } from "../charts/packs-due.ts";
 import { make } from "../dom.ts";
@@ -25,6 +26,7 @@ export function batteries(session: PlannedSession): HTMLElement {
     say.batteries.heading,
     lead(leadText()),
     packsDue(plan),
+    itemDetail(session),
     detail,
     answer(say.batteries.table.heading, make("p", {}, say.batteries.table.note), packTable(packs, choose)),
   );
@@ -75,6 +77,38 @@ export function batteries(session: PlannedSession): HTMLElement {
       numberWords(packs.length),
       monthWords(plan.horizon.to),
     );
+  }
+}
+
+/** One item's packs by age, with a choice of item. */
+function itemDetail({ plan, reading }: PlannedSession): HTMLElement {
+  const holder = make("div");
+  const items = [...new Set(plan.packs.map((pack) => pack.item))].sort();
+  const readings = (item: string) =>
+    plan.packs.reduce((sum, pack) => sum + (pack.item === item ? pack.readings : 0), 0);
+  draw(items.reduce((most, item) => (readings(item) > readings(most) ? item : most)));
+  return holder;
+
+  function draw(item: string): void {
+    forgetFigures(holder);
+    const picker = make(
+      "select",
+      {
+        id: "fleet-item",
+        change: (event) => {
+          draw((event.target as HTMLSelectElement).value);
+          document.getElementById("fleet-item")?.focus({ preventScroll: true });
+        },
+      },
+      items.map((name) => make("option", { value: name, selected: name === item }, name)),
+    );
+    const choices = make(
+      "p",
+      { class: "choices" },
+      make("label", { for: "fleet-item" }, say.batteries.fleet.pick),
+      picker,
+    );
+    holder.replaceChildren(itemFade(item, plan, reading, choices));
   }
 }
 

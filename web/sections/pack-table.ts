@@ -1,8 +1,9 @@
 import type { Plan } from "../../src/index.ts";
 import { make } from "../dom.ts";
+import { filteredTable } from "../filtered-table.ts";
 import { dayWords, percentWords } from "../format.ts";
 import { say } from "../strings.ts";
-import { table } from "../table.ts";
+import type { TableSpec } from "../table.ts";
 
 type Pack = Plan["packs"][number];
 
@@ -10,7 +11,7 @@ type Pack = Plan["packs"][number];
 export function packTable(packs: Pack[], choose: (pack: Pack) => void): HTMLElement {
   const words = say.batteries.table;
   const day = (value: string | null) => (value === null ? say.none : dayWords(value));
-  return table({
+  const spec: TableSpec<Pack> = {
     caption: words.caption,
     rows: packs,
     columns: [
@@ -40,7 +41,24 @@ export function packTable(packs: Pack[], choose: (pack: Pack) => void): HTMLElem
       },
       { title: words.heads.basis, value: (row) => words.basis[row.basis] },
     ],
-  });
+  };
+  return filteredTable(spec, [
+    { id: "filter-site", label: words.filters.site, of: (row) => row.site },
+    { id: "filter-item", label: words.filters.item, of: (row) => row.item },
+    { id: "filter-quarter", label: words.filters.quarter, of: dueQuarter },
+    {
+      id: "filter-because",
+      label: words.filters.because,
+      of: (row) => (row.replaceBy.because ? words.because[row.replaceBy.because] : null),
+    },
+  ]);
+
+  function dueQuarter({ replaceBy: { kind, p50 } }: Pack): string | null {
+    if (kind === "already-due") return words.now;
+    if (kind === "no-forecast" || p50 === null) return null;
+    if (kind === "beyond-horizon") return words.later;
+    return words.quarter(p50.slice(0, 4), String(Math.ceil(Number(p50.slice(5, 7)) / 3)));
+  }
 
   function likely(row: Pack): string | Node {
     const { kind, p50 } = row.replaceBy;

@@ -1,0 +1,113 @@
+import type { ChartConfiguration } from "chart.js";
+import type { Plan, Reading } from "../../src/index.ts";
+import { fadeByAge } from "../fade-by-age.ts";
+import { numberWords, percentWords } from "../format.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+import { thresholdPercent } from "../threshold.ts";
+import { capacityRange, commonOptions } from "./chart-kit.ts";
+import { figure } from "./figure.ts";
+import { hatch } from "./hatch.ts";
+
+// More lines than this are a grey smear that says no more.
+const MOST_PATHS = 150;
+
+/** Every reading of an item's packs and their likely paths, by age. */
+export function itemFade(item: string, plan: Plan, reading: Reading, choices: HTMLElement): HTMLElement {
+  const words = say.batteries.fleet;
+  const { dots, paths, bands } = fadeByAge(item, plan, reading);
+  const threshold = thresholdPercent(item, plan, reading);
+  const packs = plan.packs.filter((pack) => pack.item === item).length;
+  const share = (percent: number) => percentWords(percent / 100);
+  return figure({
+    question: words.heading,
+    unit: words.unit,
+    choices,
+    key: [
+      { mark: "dot", label: words.reading },
+      { mark: "faint-line", label: words.path },
+      { mark: "hatch", label: words.band },
+    ],
+    caption: words.caption(item, packs, dots.length),
+    points: bands.map((band) => ({
+      at: band.age,
+      says: words.at(numberWords(band.age, 2), share(band.p50), share(band.p10), share(band.p90)),
+    })),
+    firstPoint: Math.max(0, Math.floor(bands.length / 2)),
+    draw: (colours) => {
+      const options = commonOptions(colours, words.unit);
+      const ages = [...dots, ...paths.flat()].map((point) => point.age);
+      const oldest = ages.reduce((most, age) => Math.max(most, age), 1);
+      const edge = { borderColor: colours.soft, borderWidth: 0.75, pointRadius: 0 };
+      const bandLine = (key: "p10" | "p90") => bands.map((band) => ({ x: band.age, y: band[key] }));
+      return {
+        type: "line",
+        data: {
+          datasets: [
+            {
+              data: dots.map((dot) => ({ x: dot.age, y: dot.percent })),
+              showLine: false,
+              pointRadius: dots.length > 400 ? 1.5 : 2.25,
+              pointBackgroundColor: colours.ink,
+              pointBorderWidth: 0,
+            },
+            { data: bandLine("p90"), ...edge },
+            { data: bandLine("p10"), ...edge, fill: "-1", backgroundColor: hatch(colours.soft) },
+            ...paths.slice(0, MOST_PATHS).map((path) => ({
+              data: path.map((point) => ({ x: point.age, y: point.percent })),
+              borderColor: colours.faint,
+              borderWidth: 1,
+              pointRadius: 0,
+            })),
+          ],
+        },
+        options: {
+          ...options,
+          events: [],
+          scales: {
+            x: {
+              ...options.scales?.x,
+              type: "linear",
+              min: 0,
+              max: Math.ceil(oldest),
+              ticks: { ...options.scales?.x?.ticks, stepSize: 1 },
+            },
+            y: {
+              ...options.scales?.y,
+              ...capacityRange([threshold, ...bands.map((band) => band.p10), ...dots.map((dot) => dot.percent)]),
+            },
+          },
+          plugins: {
+            rules: {
+              list: [
+                {
+                  axis: "y",
+                  at: threshold,
+                  label: say.batteries.fade.threshold(share(threshold)),
+                  colour: colours.accent,
+                  dash: [8, 4],
+                },
+              ],
+              font: colours.font,
+              paper: colours.paper,
+            },
+          },
+        },
+      } as unknown as ChartConfiguration;
+    },
+    table: () =>
+      table({
+        caption: words.heading,
+        rows: bands,
+        first: 80,
+        sortable: false,
+        columns: [
+          { title: words.heads[0]!, value: (row) => numberWords(row.age, 2), figures: true },
+          { title: words.heads[1]!, value: (row) => share(row.p10), figures: true },
+          { title: words.heads[2]!, value: (row) => share(row.p50), figures: true },
+          { title: words.heads[3]!, value: (row) => share(row.p90), figures: true },
+          { title: words.heads[4]!, value: (row) => row.packs, figures: true },
+        ],
+      }),
+  });
+}

@@ -1,0 +1,82 @@
+import type { Plan, Reading } from "../src/index.ts";
+import { dayNumber, monthAfter, monthEnd } from "./months.ts";
+import { dotsOfPack, nameKey } from "./pack-readings.ts";
+
+const DAYS_PER_YEAR = 365.25;
+const STEP_YEARS = 0.25;
+const FEWEST_PACKS = 3;
+
+export interface AgePoint {
+  /** Years since made (since in service where the making is not known). */
+  age: number;
+  percent: number;
+}
+
+/** The middle of several packs' likely paths at one age. */
+export interface AgeBand {
+  age: number;
+  p10: number;
+  p50: number;
+  p90: number;
+  packs: number;
+}
+
+export interface FadeByAge {
+  dots: AgePoint[];
+  paths: AgePoint[][];
+  bands: AgeBand[];
+}
+
+/** All packs of an item laid over each other by age: readings, likely paths, and the middle of those paths. */
+export function fadeByAge(item: string, plan: Plan, reading: Reading): FadeByAge {
+  const born = new Map(reading.fleet.packs.map((row) => [nameKey(row.serial), row.made ?? row.inService]));
+  const dots: AgePoint[] = [];
+  const paths: AgePoint[][] = [];
+  for (const pack of plan.packs) {
+    const from = born.get(nameKey(pack.serial)) ?? null;
+    if (pack.item !== item || from === null) continue;
+    const age = (day: number) => (day - from) / DAYS_PER_YEAR;
+    dots.push(...dotsOfPack(pack, reading).map((dot) => ({ age: age(dot.day), percent: dot.percent })));
+    const asOf = dayNumber(plan.asOf);
+    const start = pack.capacityNow ? [{ age: age(asOf), percent: pack.capacityNow.p50 * 100 }] : [];
+    const ahead = pack.path.p50.map((value, index) => ({
+      age: age(monthEnd(monthAfter(pack.path.from, index))),
+      percent: value * 100,
+    }));
+    if (ahead.length > 0) paths.push([...start, ...ahead]);
+  }
+  return { dots, paths, bands: bandsOf(paths) };
+}
+
+function bandsOf(paths: AgePoint[][]): AgeBand[] {
+  const oldest = Math.max(0, ...paths.map((path) => path.at(-1)?.age ?? 0));
+  const bands: AgeBand[] = [];
+  for (let age = 0; age <= oldest; age += STEP_YEARS) {
+    const values = paths.flatMap((path) => valueAt(path, age) ?? []).sort((a, b) => a - b);
+    if (values.length < FEWEST_PACKS) continue;
+    bands.push({
+      age,
+      p10: quantile(values, 0.1),
+      p50: quantile(values, 0.5),
+      p90: quantile(values, 0.9),
+      packs: values.length,
+    });
+  }
+  return bands;
+}
+
+/** Straight between the path's points; null before its start and after its end. */
+function valueAt(path: AgePoint[], age: number): number | null {
+  const after = path.findIndex((point) => point.age >= age);
+  if (after < 0) return null;
+  const [low, high] = [path[after - 1], path[after]!];
+  if (!low) return high.age === age ? high.percent : null;
+  return low.percent + ((high.percent - low.percent) * (age - low.age)) / (high.age - low.age);
+}
+
+/** Quantile of a sorted list, straight between neighbours. */
+function quantile(sorted: number[], share: number): number {
+  const at = share * (sorted.length - 1);
+  const low = sorted[Math.floor(at)]!;
+  return low + (sorted[Math.ceil(at)]! - low) * (at - Math.floor(at));
+}

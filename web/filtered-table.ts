@@ -1,0 +1,52 @@
+import { make } from "./dom.ts";
+import { numberWords } from "./format.ts";
+import { say } from "./strings.ts";
+import { type TableSpec, table } from "./table.ts";
+
+/** One way to narrow a table: by the value that a row has. */
+export interface Filter<Row> {
+  id: string;
+  label: string;
+  of: (row: Row) => string | null;
+}
+
+/** A table with a choice for each filter above it; filters that leave nothing to choose are not shown. */
+export function filteredTable<Row>(spec: TableSpec<Row>, filters: Filter<Row>[]): HTMLElement {
+  const chosen = new Map<string, string>();
+  const holder = make("div");
+  const count = make("output", { class: "count" });
+  const controls = filters.flatMap((filter) => {
+    const values = [...new Set(spec.rows.map(filter.of).filter((value) => value !== null))];
+    if (values.length < 2) return [];
+    values.sort((a, b) => a.localeCompare(b, undefined, { numeric: true }));
+    const select = make(
+      "select",
+      {
+        id: filter.id,
+        change: () => {
+          if (select.value === "") chosen.delete(filter.id);
+          else chosen.set(filter.id, select.value);
+          fill();
+        },
+      },
+      make("option", { value: "" }, say.table.any),
+      values.map((value) => make("option", { value }, value)),
+    );
+    return [make("span", {}, make("label", { for: filter.id }, filter.label), select)];
+  });
+
+  function fill(): void {
+    const rows = spec.rows.filter((row) =>
+      filters.every((filter) => {
+        const wanted = chosen.get(filter.id);
+        return wanted === undefined || filter.of(row) === wanted;
+      }),
+    );
+    holder.replaceChildren(table({ ...spec, rows }));
+    count.textContent =
+      chosen.size === 0 ? "" : say.table.shown(numberWords(rows.length), numberWords(spec.rows.length));
+  }
+
+  fill();
+  return make("div", {}, controls.length > 0 && make("div", { class: "choices" }, controls, count), holder);
+}
