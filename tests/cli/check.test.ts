@@ -1,0 +1,81 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { checkSchema } from "../../src/out/check-schema.ts";
+import { folderWith, SAMPLE, wanecast } from "./run-wanecast.ts";
+
+const PACKS = "serial,item,in_service\n000817,pack-md,2022-04-11\n";
+
+describe("wanecast check", () => {
+  it("prints wanecast.check/1 and nothing else on stdout", () => {
+    const { code, stdout, stderr } = wanecast(["check", SAMPLE, "--json"]);
+    expect([code, stderr]).toEqual([0, ""]);
+    const check = JSON.parse(stdout);
+    expect(checkSchema.safeParse(check).error).toBeUndefined();
+    expect(check.asOf).toBe("2026-11-01");
+    for (const input of check.inputs) expect(input.rows).toBe(input.used + input.setAside);
+  });
+  it("sets aside the sample's awkward rows, each with its line and reason", () => {
+    const { setAside } = JSON.parse(wanecast(["check", SAMPLE, "--json"]).stdout);
+    expect(setAside.map(({ file }: { file: string }) => file)).toEqual([
+      "dated_stock.csv",
+      "devices.csv",
+      "runtime_tests.csv",
+      "runtime_tests.csv",
+    ]);
+  });
+  it("says the day where none is given, on stderr", () => {
+    const folder = folderWith({ "packs.csv": PACKS });
+    const { code, stdout, stderr } = wanecast(["check", folder]);
+    expect(code).toBe(0);
+    expect(stderr).toMatch(/^As of today, \d{4}-\d{2}-\d{2}; --as-of DATE plans from another day\.\n$/);
+    expect(stdout).toMatch(/^Sheets as of \d{4}-\d{2}-\d{2}\n\n1 table with 1 row: 1 used, 0 set aside\./);
+  });
+  it("reads standard input", () => {
+    const { code, stdout } = wanecast(["check", "-", "--json", "--as-of", "2026-11-01"], { input: PACKS });
+    expect(code).toBe(0);
+    expect(JSON.parse(stdout).fleet.packs).toMatchObject([{ serial: "000817", in_service: "2022-04-11" }]);
+  });
+  it("reports the rest where a named file is missing, and exits with 3", () => {
+    const folder = folderWith({ "packs.csv": PACKS });
+    const gone = join(folder, "gone.csv");
+    const { code, stdout, stderr } = wanecast(["check", folder, gone, "--json", "--as-of", "2026-11-01"]);
+    expect(code).toBe(3);
+    const check = JSON.parse(stdout);
+    expect(check.refused).toEqual([
+      { file: "gone.csv", code: "not-found", message: "There is no such file or folder." },
+    ]);
+    expect(check.fleet.packs).toHaveLength(1);
+    expect(stderr).toBe("Refused:\ngone.csv: There is no such file or folder. [not-found]\n");
+  });
+  it("exits with 3 where nothing is a table", () => {
+    const folder = folderWith({ "notes.txt": "call the workshop\n" });
+    const { code, stdout } = wanecast(["check", folder, "--json", "--as-of", "2026-11-01"]);
+    expect(code).toBe(3);
+    expect(JSON.parse(stdout).inputs).toEqual([]);
+  });
+  it("names folders' files by their own names only", () => {
+    const { stdout } = wanecast(["check", SAMPLE, "--json"]);
+    expect(stdout).not.toContain("sample-data");
+  });
+  it("--fail-on exits with 4 where its condition is met, with 0 where not", () => {
+    const folder = folderWith({ "packs.csv": PACKS });
+    const day = ["--as-of", "2026-11-01"];
+    expect(wanecast(["check", folder, "--fail-on", "set-aside", "--fail-on", "warning", ...day]).code).toBe(0);
+    const { code, stderr } = wanecast(["check", SAMPLE, "--fail-on", "warning,set-aside"]);
+    expect(code).toBe(4);
+    expect(stderr).toBe(
+      "--fail-on warning: a finding is a warning or an error.\n--fail-on set-aside: a row was set aside.\n",
+    );
+  });
+  it("--out writes the check and the rows set aside", () => {
+    const out = join(folderWith(), "new", "folder");
+    const { code, stderr } = wanecast(["check", SAMPLE, "--out", out]);
+    expect([code, stderr]).toEqual([0, `Written to ${out}: check.json, set-aside.csv.\n`]);
+    expect(readdirSync(out).sort()).toEqual(["check.json", "set-aside.csv"]);
+    expect(readFileSync(join(out, "check.json"), "utf8")).toBe(wanecast(["check", SAMPLE, "--json"]).stdout);
+  });
+  it("shows no escape code where it does not write to a terminal", () => {
+    expect(wanecast(["check", SAMPLE]).stdout).not.toContain("\u001b");
+  });
+});

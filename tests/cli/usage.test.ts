@@ -1,0 +1,76 @@
+import { readdirSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { POLICY_HELP, VERB_HELP } from "../../cli/help-text.ts";
+import packageJson from "../../package.json" with { type: "json" };
+import { POLICY_KEYS } from "../../src/fleet/policy.ts";
+import { SAMPLE, wanecast } from "./run-wanecast.ts";
+
+const VERBS = readdirSync(new URL("../../cli/verbs", import.meta.url)).map((name) => name.replace(".ts", ""));
+
+describe("wanecast: how it is called", () => {
+  it("without a verb prints help on stderr and exits with 2", () => {
+    const { code, stdout, stderr } = wanecast([]);
+    expect([code, stdout]).toEqual([2, ""]);
+    expect(stderr).toMatch(/^Usage: wanecast /);
+  });
+  it("--help names every verb there is, and no other", () => {
+    const { code, stdout, stderr } = wanecast(["--help"]);
+    expect([code, stderr]).toEqual([0, ""]);
+    const named = [...stdout.matchAll(/^ {2}([a-z]+) (?:\[|<)/gm)].map(([, verb]) => verb);
+    expect(named.sort()).toEqual(["help", ...VERBS].sort());
+    expect(Object.keys(VERB_HELP).sort()).toEqual([...VERBS].sort());
+  });
+  it("--version prints the package's version", () => {
+    expect(wanecast(["--version"])).toEqual({ code: 0, stdout: `${packageJson.version}\n`, stderr: "" });
+  });
+  it.each(VERBS)("%s --help leads with two examples and explains every option", (verb) => {
+    const { code, stdout } = wanecast([verb, "--help"]);
+    expect(code).toBe(0);
+    const examples = VERB_HELP[verb]?.examples ?? [];
+    expect(examples).toHaveLength(2);
+    expect(stdout.startsWith(`Examples:\n  ${examples[0]}\n  ${examples[1]}\n`)).toBe(true);
+    for (const [, rest] of stdout.matchAll(/^ {2}(?:-\w, )?--[a-z-]+(?: <[^>]+>)?(.*)$/gm)) {
+      expect(rest?.trim().length).toBeGreaterThan(4);
+    }
+  });
+  it("the help lists the engine's policy keys, all of them in their order", () => {
+    const listed = POLICY_HELP.slice(POLICY_HELP.indexOf("\n  "), POLICY_HELP.indexOf("Exit")).match(
+      /[a-z]+(_[a-z]+)*/g,
+    );
+    expect(listed).toEqual(POLICY_KEYS.map(({ key }) => key));
+  });
+
+  it.each([
+    ["an unknown verb", ["pln", SAMPLE], "error: unknown command 'pln'\n(Did you mean plan?)\n"],
+    ["an unknown option", ["plan", SAMPLE, "--jsn"], "error: unknown option '--jsn'\n(Did you mean --json?)\n"],
+    ["a verb without inputs", ["plan"], "error: missing required argument 'input'\n"],
+    [
+      "a condition that is none",
+      ["check", SAMPLE, "--fail-on", "late"],
+      "error: option '--fail-on <condition>' argument 'late' is invalid. Allowed choices are set-aside, warning.\n",
+    ],
+    [
+      "a date order that is none",
+      ["check", SAMPLE, "--date-order", "dym"],
+      "error: option '--date-order <order>' argument 'dym' is invalid. Allowed choices are dmy, mdy, ymd.\n",
+    ],
+    [
+      "a policy without a value",
+      ["check", SAMPLE, "--policy", "horizon_months"],
+      'error: --policy takes KEY=VALUE, such as horizon_months=24, not "horizon_months".\n',
+    ],
+    ["standard input twice", ["check", "-", "-"], "error: Standard input (-) can be read once only.\n"],
+  ])("%s exits with 2 and says what to give", (_, args, message) => {
+    expect(wanecast(args)).toEqual({ code: 2, stdout: "", stderr: message });
+  });
+  it("an unknown policy key exits with 2 and lists the keys", () => {
+    const { code, stdout, stderr } = wanecast(["check", SAMPLE, "--policy", "horizon=24"]);
+    expect([code, stdout]).toEqual([2, ""]);
+    expect(stderr).toContain('error: "horizon" is no policy key. Use one of as_of, horizon_months,');
+  });
+  it("an as-of that is no day exits with 2", () => {
+    const { code, stderr } = wanecast(["check", SAMPLE, "--as-of", "2026-02-30"]);
+    expect(code).toBe(2);
+    expect(stderr).toMatch(/^error: "2026-02-30" cannot be used for as_of: a date as YYYY-MM-DD was expected\./);
+  });
+});

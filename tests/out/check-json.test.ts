@@ -1,0 +1,67 @@
+import { describe, expect, it } from "vitest";
+import { dayFromIso } from "../../src/calendar/day.ts";
+import { checkJson } from "../../src/out/check-json.ts";
+import { checkSchema } from "../../src/out/check-schema.ts";
+import { checkText } from "../../src/out/check-text.ts";
+import { readSheets } from "../../src/sheets/read-sheets.ts";
+
+const AS_OF = dayFromIso("2026-11-01")!;
+const file = (name: string, text: string) => ({ name, bytes: new TextEncoder().encode(text) });
+const reading = readSheets(
+  [
+    file("packs.csv", "Serial,Item,Cycles,Comment\n000817,pack-md,214,ok\n,pack-md,3,\n"),
+    file("notes.txt", "nothing to see\n"),
+  ],
+  { asOf: AS_OF, dateOrder: null },
+);
+
+describe("checkJson", () => {
+  const check = checkJson(reading, AS_OF);
+  it("makes a check of the format", () => {
+    expect(checkSchema.safeParse(check).error).toBeUndefined();
+    expect(Object.keys(check)).toEqual(["format", "asOf", "inputs", "setAside", "findings", "refused", "fleet"]);
+    expect(check.inputs[0]).toMatchObject({ file: "packs.csv", rows: 2, used: 1, setAside: 1, headerLines: [1] });
+    expect(check.inputs[0]?.columns.map(({ header, field }) => [header, field])).toEqual([
+      ["Serial", "serial"],
+      ["Item", "item"],
+      ["Cycles", "cycles"],
+      ["Comment", null],
+    ]);
+  });
+  it("keeps the leading zeros of a serial number and says where the row stood", () => {
+    expect(check.fleet.packs).toEqual([
+      expect.objectContaining({
+        serial: "000817",
+        cycles: 214,
+        source: { file: "packs.csv", sheet: null, line: 2 },
+      }),
+    ]);
+  });
+});
+
+describe("checkText", () => {
+  const text = checkText(
+    { ...reading, refused: [{ file: "x.csv", code: "not-found", message: "Gone." }] },
+    "2026-11-01",
+    {
+      width: 80,
+    },
+  );
+  it("tells each column, row and refusal once", () => {
+    expect(text).toMatch(/packs\.csv +packs +1 +2 +1 +1\n/);
+    expect(text).toMatch(/ 4 +Comment +not read +-\n/);
+    expect(text.match(/missing-required/g)).toHaveLength(1);
+    expect(text).toContain("packs.csv:3: ");
+    expect(text).toContain("note: notes.txt: ");
+    expect(text).toContain("Refused\n- x.csv: Gone. [not-found]\n");
+  });
+  it("counts what repeats instead of telling it all", () => {
+    const many = readSheets([file("packs.csv", `serial,item\n${",pack-md\n".repeat(9)}`)], {
+      asOf: AS_OF,
+      dateOrder: null,
+    });
+    const lines = checkText(many, "2026-11-01", { width: 80 });
+    expect(lines.match(/packs\.csv:\d+: /g)).toHaveLength(5);
+    expect(lines).toContain("packs.csv: 4 more like it [missing-required]; --json gives all.");
+  });
+});
