@@ -23,9 +23,14 @@ export function forecastDemand(policy: Policy, life: LifeForecast, dated: DatedS
   const { needing } = dated;
   const packs = groupBy(life.packs.keys(), (index) => needing.book.find(life.packs[index]!.item).key);
   const known = new Set(needing.items.map(({ item }) => item.key));
-  const unlisted = [...packs.keys()]
-    .filter((key) => !known.has(key))
-    .map((key) => ({ item: needing.book.find(key), asPacks: true, use: null, places: [] }));
+  const unlisted = [...packs]
+    .filter(([key]) => !known.has(key))
+    .map(([, [first]]) => ({
+      item: needing.book.find(life.packs[first!]!.item),
+      asPacks: true,
+      use: null,
+      places: [],
+    }));
   return [...needing.items, ...unlisted]
     .sort((a, b) => (a.item.key < b.item.key ? -1 : 1))
     .map((ofItem) => demandOfItem(ofItem, packs.get(ofItem.item.key) ?? [], policy, life, needing.takes));

@@ -3,7 +3,7 @@ import type { SlotCounts } from "./slot.ts";
 
 /**
  * Above this variance a sum of slots is taken as refined normal: the error of its distribution function is then below
- * 2e-4 (measured against exact convolution in the tests).
+ * 1e-3 (measured against exact convolution in the tests).
  */
 export const VARIANCE_OF_A_NORMAL = 25;
 const NEGLIGIBLE = 1e-13;

@@ -37,6 +37,7 @@ export function inServiceOn(device: DeviceRow, day: Day): boolean {
  */
 export function whoTakes(fleet: Fleet, book: ItemBook, asOf: Day): WhoTakes {
   const devices = devicesInService(fleet, asOf);
+  const packItems = new Set(fleet.packs.flatMap((pack) => (pack.item === null ? [] : [book.find(pack.item).key])));
   const carried = unitsCarried(fleet, book, devices, asOf);
   const holds = (deviceKey: string, item: Item) => carried.get(item.key)?.get(deviceKey) ?? 0;
   const habit = habitsOfLike(devices, holds, asOf);
@@ -60,7 +61,8 @@ export function whoTakes(fleet: Fleet, book: ItemBook, asOf: Day): WhoTakes {
   };
   const unitsFor = (device: DeviceRow, item: Item) => {
     if (item.perDevice !== null) return item.perDevice;
-    if (item.kind !== "pack" && item.kind !== "primary") return 1;
+    const asPacks = item.kind === "pack" || item.kind === "primary" || packItems.has(item.key);
+    if (!asPacks) return 1;
     return Math.max(1, Math.round(habit(device, item).unitsEach));
   };
   const memo = new Map<string, Taker[]>();

@@ -74,7 +74,15 @@ export function usableLots(fleet: Fleet, policy: Policy, stockPacks: readonly Pa
 
 function lotKey(lot: UsableLot): (string | number)[] {
   const until = lot.usableUntil ?? Number.MAX_SAFE_INTEGER;
-  return [lot.item, until, lot.availableFrom, lot.place ?? "", lot.reference ?? "", lot.quantity];
+  return [
+    lot.item,
+    until,
+    lot.availableFrom,
+    lot.origin === "shelf" ? 0 : 1,
+    lot.place ?? "",
+    lot.reference ?? "",
+    lot.quantity,
+  ];
 }
 
 function compare(a: readonly (string | number)[], b: readonly (string | number)[]): number {

@@ -1,0 +1,192 @@
+import { describe, expect, it } from "vitest";
+import { monthFromText } from "../../src/calendar/month.ts";
+import { defaultPolicy } from "../../src/fleet/policy.ts";
+import { emptyFleet, type Fleet } from "../../src/fleet/rows.ts";
+import { fitGammaPoisson } from "../../src/maths/gamma-poisson.ts";
+import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
+import { usableLots } from "../../src/supplies/usable-lots.ts";
+import { catalogued, day, device, ordered, pack, routine, stock, use } from "../fleet/make-rows.ts";
+
+const policy = defaultPolicy(day("2026-11-01"));
+
+describe("forecastDatedStock: swap days", () => {
+  it("takes the swap margin off the expiry, and goes by the days after opening if sooner", () => {
+    const fleet: Fleet = {
+      ...emptyFleet(),
+      devices: [device("D1")],
+      catalogue: [catalogued("Gel", "gel", { openedDays: 90 })],
+      datedStock: [
+        stock("Gel", "2027-06-30", "D1"),
+        stock("Gel", "2027-06-30", "D1", { opened: day("2026-10-01") }),
+        stock("Gel", "2026-10-01", "D1"),
+        stock("Gel", "2027-06-30", "Store"),
+      ],
+    };
+    const { units } = forecastDatedStock(fleet, policy);
+    expect(units.map((unit) => unit.swapBy)).toEqual([
+      day("2027-06-16"),
+      day("2026-12-30"),
+      day("2026-09-17"),
+      day("2027-06-16"),
+    ]);
+    expect(units.map((unit) => unit.installed)).toEqual([true, true, true, false]);
+    // no log, no routine: nothing is used in place; the store's unit serves the swap of the opened gel
+    expect(units.map((unit) => unit.chanceUsed)).toEqual([0, 0, 0, 1]);
+  });
+});
+
+describe("forecastDatedStock: use rates", () => {
+  it("estimates each place's rate over the places of its duty", () => {
+    const devices = ["A1", "A2", "A3", "A4"].map((name) => device(name, { duty: "ambulance" }));
+    const counts = [9, 0, 1, 2];
+    const useLog = counts.flatMap((count, i) =>
+      Array.from({ length: count }, (_, n) => use(`2026-0${n + 1}-15`, "Pads", devices[i]!.device)),
+    );
+    const fleet: Fleet = {
+      ...emptyFleet(),
+      devices,
+      catalogue: [catalogued("Pads", "pads", { carriedBy: ["ambulance"] })],
+      useLog,
+    };
+    const from = day("2025-11-01");
+    const { needing } = forecastDatedStock(fleet, { ...policy, useLogFrom: from });
+    const months = (policy.asOf - from) / 30.4375;
+    const prior = fitGammaPoisson(counts, [months, months, months, months])!;
+    const places = needing.items[0]!.use!.places;
+    expect(places.map((place) => place.rate.shape)).toEqual(counts.map((count) => prior.shape + count));
+    expect(places[0]!.rate.exposure).toBeCloseTo(prior.exposure + months, 9);
+  });
+
+  it("ignores uses after as-of, restocking and lapses, and assumes no use of an item that is never logged", () => {
+    const fleet: Fleet = {
+      ...emptyFleet(),
+      devices: [device("A1")],
+      datedStock: [stock("Pads", "2028-01-31", "A1"), stock("Gel", "2028-01-31", "A1")],
+      useLog: [
+        use("2026-01-01", "Pads", "A1"),
+        use("2026-02-01", "Pads", "A1", { reason: "restock" }),
+        use("2026-03-01", "Pads", "A1", { reason: "lapsed" }),
+        use("2027-01-01", "Pads", "A1"),
+        use("2026-05-01", "Gel", "A1", { reason: "routine" }),
+      ],
+    };
+    const { needing, units } = forecastDatedStock(fleet, policy);
+    const [gel, pads] = needing.items;
+    expect(pads!.use!.places[0]!.events).toBe(1);
+    expect(gel!.use).toBeNull();
+    expect(units[1]!.chanceUsed).toBe(0);
+    expect(units[0]!.chanceUsed).toBeGreaterThan(0.3);
+  });
+
+  it("shares a use logged at a site among the devices there, and gives a store a rate of its own", () => {
+    const fleet: Fleet = {
+      ...emptyFleet(),
+      devices: [device("A1", { site: "North" }), device("A2", { site: "north" }), device("A3", { site: "South" })],
+      catalogue: [catalogued("Pads", "pads", { carriedBy: [] })],
+      datedStock: ["A1", "A2", "A3"].map((place) => stock("Pads", "2028-01-31", place)),
+      useLog: [use("2026-01-01", "Pads", "North"), use("2026-02-01", "Pads", "Training room")],
+    };
+    const places = forecastDatedStock(fleet, policy).needing.items[0]!.use!.places;
+    expect(places.map((place) => [place.key, place.events])).toEqual([
+      ["a1", 0.5],
+      ["a2", 0.5],
+      ["a3", 0],
+      ["store training room", 1],
+    ]);
+  });
+});
+
+describe("forecastDatedStock: crowded months", () => {
+  const devices = Array.from({ length: 40 }, (_, i) => device(`D${i}`));
+  const spreadOut = devices.slice(0, 24).map((d, i) => {
+    const month = String((i % 12) + 1).padStart(2, "0");
+    return stock("Pads", `${2027 + Math.floor(i / 12)}-${month}-28`, d.device, { lot: `S${i}` });
+  });
+
+  it("finds none where deliveries are spread evenly", () => {
+    expect(forecastDatedStock({ ...emptyFleet(), devices, datedStock: spreadOut }, policy).crowdedMonths).toEqual([]);
+  });
+
+  it("finds a lot that lapses at many places in one month", () => {
+    const wall = devices.slice(24).map((d) => stock("Pads", "2027-09-30", d.device, { lot: "WALL" }));
+    const { crowdedMonths } = forecastDatedStock(
+      { ...emptyFleet(), devices, datedStock: [...spreadOut, ...wall] },
+      policy,
+    );
+    expect(crowdedMonths).toHaveLength(1);
+    expect(crowdedMonths[0]).toMatchObject({ month: monthFromText("2027-09"), units: 17, places: 17 });
+    expect(crowdedMonths[0]!.lots).toContain("WALL");
+    expect(crowdedMonths[0]!.pValue).toBeLessThan(0.01);
+    expect(crowdedMonths[0]!.says).toMatch(/^17 units of Pads fall due in 2027-09, .*\.$/);
+  });
+
+  it("takes units of one delivery for one point, which is no crowd", () => {
+    const carton = stock("Pads", "2027-09-30", "D30", { lot: "ONE", quantity: 30 });
+    const { crowdedMonths } = forecastDatedStock(
+      { ...emptyFleet(), devices, datedStock: [...spreadOut, carton] },
+      policy,
+    );
+    expect(crowdedMonths).toEqual([]);
+  });
+});
+
+describe("usableLots", () => {
+  const fleet: Fleet = {
+    ...emptyFleet(),
+    devices: [device("D1"), device("D2", { retired: day("2026-01-01") })],
+    catalogue: [
+      catalogued("Old pads", "pads", { replacedBy: "New pads" }),
+      catalogued("New pads", "pads", { arrivesWithMonths: 20, leadDays: 30 }),
+      catalogued("Pack", "pack"),
+    ],
+    datedStock: [
+      stock("New pads", "2027-05-31", "Store", { quantity: 4, lot: "L1" }),
+      stock("Old pads", "2027-03-31", "Store", { quantity: 2 }),
+      stock("New pads", "2026-11-14", "Store"),
+      stock("New pads", "2026-11-15", "Store"),
+      stock("New pads", "2027-05-31", "D1"),
+      stock("New pads", "2027-05-31", "D2"),
+      stock("New pads", "2027-05-31", "Store", { held: "recall" }),
+      stock("New pads", "2025-05-31", "Store"),
+    ],
+    onOrder: [
+      ordered("New pads", 10, { arrives: day("2027-01-20"), order: "PO 1" }),
+      ordered("New pads", 3, { expiry: day("2028-02-29") }),
+      ordered("Pack", 2, { arrives: day("2026-09-01") }),
+    ],
+  };
+
+  it("counts what a store or an order can still serve, under the item that is bought now", () => {
+    const packs = [pack("S1", { item: "Pack" }), pack("S2", { item: "Pack", held: "swollen" })];
+    const lots = usableLots(fleet, policy, packs);
+    expect(lots.map((lot) => [lot.item, lot.quantity, lot.origin, lot.availableFrom, lot.usableUntil])).toEqual([
+      ["New pads", 1, "shelf", policy.asOf, day("2026-11-01")],
+      ["New pads", 2, "shelf", policy.asOf, day("2027-03-17")],
+      ["New pads", 4, "shelf", policy.asOf, day("2027-05-17")],
+      ["New pads", 3, "on-order", policy.asOf + 30, day("2028-02-15")],
+      ["New pads", 10, "on-order", day("2027-01-20"), day("2028-09-16")],
+      ["Pack", 1, "shelf", policy.asOf, null],
+      ["Pack", 2, "on-order", policy.asOf, null],
+    ]);
+  });
+});
+
+describe("forecastDatedStock: routine", () => {
+  it("sends a task with a duty to that duty, one without to the devices that take the item", () => {
+    const fleet: Fleet = {
+      ...emptyFleet(),
+      devices: [device("A1", { duty: "ambulance" }), device("W1", { duty: "ward" })],
+      catalogue: [catalogued("Paper", "paper", { carriedBy: ["ambulance"] })],
+      routine: [
+        routine("shift check", 365, { item: "paper", quantity: 0.01 }),
+        routine("yearly check", 1, { item: "Paper", duty: "Ward" }),
+        routine("cycles only", 12, { cycles: 1 }),
+      ],
+    };
+    const places = forecastDatedStock(fleet, policy).needing.items[0]!.places;
+    expect(places.map((place) => [place.key, place.routinePerYear])).toEqual([
+      ["a1", 3.65],
+      ["w1", 1],
+    ]);
+  });
+});
