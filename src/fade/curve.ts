@@ -1,0 +1,85 @@
+import { PRIORS, type PriorName } from "./priors.ts";
+
+/*
+ * The shape of an item's fade, shared by its packs. With s = wear-years at typical use and L = the pack's life
+ * (wear-years until a fifth of the rated capacity is lost):
+ *
+ *   q(s) = q0 + rise (1 - exp(-s / RISE_YEARS)) - FADE_SCALE ((1 - c) (s/L)^p + c (s/L)^k)
+ *
+ * a slow loss with power p (about 0.5 in storage, about 1 in cycling) and a knee with power k that brings the
+ * share c of the loss at s = L.
+ */
+
+/** Loss at s = L, as a fraction of rated capacity. A scale: the threshold in force never enters the fit. */
+export const FADE_SCALE = 0.2;
+
+/** Wear-years over which a fresh pack's early rise or drop settles. */
+const RISE_YEARS = 0.25;
+
+/** An item's shared curve and spreads, on their natural scales. */
+export interface FleetCurve {
+  /** Mean capacity of a new pack, fraction of rated. */
+  startCapacity: number;
+  /** Standard deviation of that between packs. */
+  startSpread: number;
+  /** Natural logarithm of the median life, wear-years. */
+  logMedianLife: number;
+  /** Spread of log life between packs in ordinary use. */
+  lifeSpread: number;
+  slowPower: number;
+  /** Share of the knee in the loss at the end of the median life, 0 to 1, as a logit. */
+  kneeLogit: number;
+  /** Spread of that logit between packs. */
+  kneeSpread: number;
+  /** How much that logit grows as log life shortens. */
+  kneeByHardness: number;
+  kneePower: number;
+  /** Standard deviation of one reading, fraction of rated. */
+  noise: number;
+  /** Capacity gained early in service, fraction of rated; may be negative. */
+  earlyRise: number;
+  /** Share of packs in a harder use that no sheet names, 0 to 1. */
+  hardUseShare: number;
+  /** How much shorter those live, in log life. */
+  hardUseGap: number;
+  /** Share of cycles in the wear clock, 0 to 1; the rest is time. */
+  useShare: number;
+}
+
+/** Share of the early rise that has come after s wear-years. */
+export function riseShare(s: number): number {
+  return 1 - Math.exp(-s / RISE_YEARS);
+}
+
+/** 10 significant digits: beyond them, engines may differ. */
+function steady(value: number): number {
+  return Number(value.toPrecision(10));
+}
+
+const logistic = (x: number) => 1 / (1 + Math.exp(-x));
+
+/**
+ * A curve from its coordinates: one number a parameter, in prior standard deviations from the prior mean, so
+ * that the prior is a standard normal in every direction.
+ */
+export function curveFromCoordinates(x: ArrayLike<number>): FleetCurve {
+  const at = Object.fromEntries(
+    PRIORS.map(({ name, mean, spread }, i) => [name, steady(mean + spread * x[i]!)]),
+  ) as Record<PriorName, number>;
+  return {
+    startCapacity: at.startCapacity,
+    startSpread: Math.exp(at.startSpread),
+    logMedianLife: at.medianLifeYears,
+    lifeSpread: Math.exp(at.lifeSpread),
+    slowPower: Math.exp(at.slowPower),
+    kneeLogit: at.kneeShare,
+    kneeSpread: Math.exp(at.kneeSpread),
+    kneeByHardness: at.kneeByHardness,
+    kneePower: Math.exp(at.kneePower),
+    noise: Math.exp(at.noise),
+    earlyRise: at.earlyRise,
+    hardUseShare: logistic(at.hardUseShare),
+    hardUseGap: Math.exp(at.hardUseGap),
+    useShare: logistic(at.useShare),
+  };
+}

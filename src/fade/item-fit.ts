@@ -1,0 +1,55 @@
+import { posteriorDraws } from "../maths/posterior-draws.ts";
+import { curveFromCoordinates } from "./curve.ts";
+import type { PackEvidence } from "./evidence.ts";
+import { type NodeTables, nodeTables } from "./node-tables.ts";
+import { emptyPosterior, packPosterior } from "./pack-posterior.ts";
+import { PRIORS } from "./priors.ts";
+import { updateTrust } from "./reading-trust.ts";
+
+/** Equally likely curves that stand behind every forecast of an item. */
+export const DRAWS = 200;
+
+/** Packs of an item that speak in the fit of the shared curve; every pack speaks in its own forecast. */
+const PACKS_AT_MOST = 120;
+
+const SEED = 20_260_704;
+
+/** An item's posterior: equally likely curves. */
+export interface ItemFit {
+  tables: NodeTables[];
+}
+
+/**
+ * Fits an item's shared curve to its packs' evidence.
+ *
+ * @param packs  in an order that does not hang on the order of rows; the trust of their readings is set
+ */
+export function fitItem(packs: readonly PackEvidence[]): ItemFit {
+  const speaking = packs.filter((pack) => pack.years.length + pack.bounds.length > 0);
+  const heard = spreadOut(speaking, PACKS_AT_MOST);
+  if (heard.length > 0) {
+    const rough = drawCurves(heard, { points: 48, stepsPerTempering: 2, lastSteps: 4, seed: SEED });
+    for (const pack of speaking) updateTrust(pack, rough.slice(0, 12));
+  }
+  return { tables: drawCurves(heard, { points: DRAWS, stepsPerTempering: 3, lastSteps: 10, seed: SEED + 1 }) };
+}
+
+function drawCurves(packs: readonly PackEvidence[], settings: Parameters<typeof posteriorDraws>[2]): NodeTables[] {
+  const posterior = emptyPosterior();
+  const logLikelihood = (x: Float64Array) => {
+    const tables = nodeTables(curveFromCoordinates(x));
+    let sum = 0;
+    for (const pack of packs) {
+      packPosterior(pack, tables, posterior);
+      sum += posterior.logLikelihood;
+    }
+    return Number.isFinite(sum) ? sum : -1e300;
+  };
+  return posteriorDraws(PRIORS.length, logLikelihood, settings).map((x) => nodeTables(curveFromCoordinates(x)));
+}
+
+/** At most `count` of the list, evenly spread over it. */
+function spreadOut<T>(list: readonly T[], count: number): T[] {
+  if (list.length <= count) return [...list];
+  return Array.from({ length: count }, (_, i) => list[Math.floor(((i + 0.5) * list.length) / count)]!);
+}

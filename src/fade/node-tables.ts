@@ -1,0 +1,61 @@
+import { FADE_SCALE, type FleetCurve } from "./curve.ts";
+import { LOG_LIFE_STEP, LOG_LIVES } from "./life-grid.ts";
+
+/** Degrees of freedom of the spread of log life between packs: heavier than normal. */
+const LIFE_TAIL = 4;
+/** Γ((ν+1)/2) / (Γ(ν/2) √(νπ)) at ν = 4 is 3/8. */
+const DENSITY_AT_CENTRE = 3 / 8;
+/** Spread of log life among the hard-used packs. */
+const HARD_SPREAD = 0.35;
+/** Log life beyond which the knee's share changes no more. */
+const HARDNESS_AT_MOST = 2.5;
+/** Three-point Gauss-Hermite rule: exact for polynomials to the fifth degree under a normal. */
+const KNEE_OFFSETS = [-Math.sqrt(3), 0, Math.sqrt(3)];
+const KNEE_WEIGHTS = [1 / 6, 2 / 3, 1 / 6];
+
+/** Levels of the knee's share over which a pack is averaged. */
+export const KNEE_LEVELS = KNEE_OFFSETS.length;
+
+/** What depends on the curve and the node but not on the pack; node = level * LOG_LIVES.length + life. */
+export interface NodeTables {
+  curve: FleetCurve;
+  /** Log prior mass of each node. */
+  logPrior: Float64Array;
+  /** Factor of s^p in the loss, per node. */
+  slow: Float64Array;
+  /** Factor of s^k in the loss, per node. */
+  knee: Float64Array;
+}
+
+/** Density of a t distribution with LIFE_TAIL degrees of freedom. */
+function heavyDensity(z: number): number {
+  const base = 1 + (z * z) / LIFE_TAIL;
+  return DENSITY_AT_CENTRE / (base * base * Math.sqrt(base));
+}
+
+/** Node tables of a curve. */
+export function nodeTables(curve: FleetCurve): NodeTables {
+  const n = LOG_LIVES.length;
+  const logPrior = new Float64Array(n * KNEE_LEVELS);
+  const slow = new Float64Array(n * KNEE_LEVELS);
+  const knee = new Float64Array(n * KNEE_LEVELS);
+  for (let g = 0; g < n; g++) {
+    const logLife = LOG_LIVES[g]!;
+    const shorter = curve.logMedianLife - logLife;
+    const ordinary = heavyDensity(shorter / curve.lifeSpread) / curve.lifeSpread;
+    const hard = heavyDensity((shorter - curve.hardUseGap) / HARD_SPREAD) / HARD_SPREAD;
+    const mass = LOG_LIFE_STEP * ((1 - curve.hardUseShare) * ordinary + curve.hardUseShare * hard);
+    const slowScale = FADE_SCALE * Math.exp(-curve.slowPower * logLife);
+    const kneeScale = FADE_SCALE * Math.exp(-curve.kneePower * logLife);
+    const hardness = Math.max(-HARDNESS_AT_MOST, Math.min(HARDNESS_AT_MOST, shorter));
+    const lean = curve.kneeLogit + curve.kneeByHardness * hardness;
+    for (let level = 0; level < KNEE_LEVELS; level++) {
+      const node = level * n + g;
+      const share = 1 / (1 + Math.exp(-lean - KNEE_OFFSETS[level]! * curve.kneeSpread));
+      logPrior[node] = Math.log(mass * KNEE_WEIGHTS[level]!);
+      slow[node] = slowScale * (1 - share);
+      knee[node] = kneeScale * share;
+    }
+  }
+  return { curve, logPrior, slow, knee };
+}
