@@ -18,7 +18,7 @@ export function aheadText(plan: Plan): string {
   }
   const needs = [
     ...(packItems.size > 0 ? [counted(packs, "pack")] : []),
-    ...(units > 0 || packItems.size === 0 ? [counted(units, "dated or consumable unit")] : []),
+    ...(units > 0 || packItems.size === 0 ? [`${counted(units, "unit")} of supplies`] : []),
   ].join(" and ");
   return `By the end of ${planMonth(plan, last)} you will likely need ${needs}. ${ordersAhead(plan)}`;
 }
@@ -29,7 +29,7 @@ function ordersAhead(plan: Plan): string {
   const next = plan.orders.find((line) => !line.late);
   const sentences: string[] = [];
   if (late.length > 0) {
-    sentences.push(`${counted(late.length, "order line is", "order lines are")} late and should leave today.`);
+    sentences.push(`${counted(late.length, "order line is", "order lines are")} late and should leave now.`);
   }
   if (next !== undefined) {
     const which = late.length > 0 ? "The next order" : "The first order";

@@ -27,16 +27,16 @@ export function neededTable(plan: Plan, width: number): string {
 
 /** Order lines with their dates and cost. */
 export function ordersTable(lines: Plan["orders"], width: number): string {
-  return textTable<Plan["orders"][number]>(
+  type Line = Plan["orders"][number];
+  return textTable<Line>(
     [
       { head: "order by", cell: (line) => line.orderBy },
-      { head: "", cell: (line) => (line.late ? "LATE" : "") },
+      ...(lines.some((line) => line.late) ? [{ head: "", cell: (line: Line) => (line.late ? "LATE" : "") }] : []),
       { head: "supplier", cell: (line) => line.supplier, clipTo: 10, dropRank: 2 },
       { head: "item", cell: (line) => line.item, clipTo: 12 },
       { head: "units", align: "right", cell: (line) => countText(line.quantity) },
       { head: "boxes", align: "right", cell: (line) => countText(line.boxes), dropRank: 3 },
-      { head: "cost", align: "right", cell: (line) => groupedMoney(line.lineCost + line.feeShare, line.currency) },
-      { head: "cur", cell: (line) => line.currency, dropRank: 1 },
+      ...moneyColumns<Line>(lines, { cost: (line) => line.lineCost + line.feeShare }),
       { head: "arrives", cell: (line) => line.arriveBy, dropRank: 4 },
       { head: "covers", cell: coversText, dropRank: 5 },
     ],
@@ -48,23 +48,36 @@ export function ordersTable(lines: Plan["orders"], width: number): string {
 /** Spend by fiscal year of the order date: planned, likely (P50) and safe (P95). */
 export function budgetTable(plan: Plan, width: number): string {
   type Year = Plan["budget"][number];
-  const money = (head: string, amount: (year: Year) => number): TextColumn<Year> => ({
-    head,
-    align: "right",
-    cell: (year) => groupedMoney(amount(year), year.currency),
-  });
   return textTable<Year>(
     [
       { head: "fiscal year", cell: (year) => year.fiscalYear },
-      { head: "currency", cell: (year) => year.currency },
-      money("planned", (year) => year.planned),
-      money("likely (P50)", (year) => year.p50),
-      { ...money("P80", (year) => year.p80), dropRank: 1 },
-      money("safe (P95)", (year) => year.p95),
+      ...moneyColumns<Year>(plan.budget, {
+        planned: (year) => year.planned,
+        "likely (P50)": (year) => year.p50,
+        P80: (year) => year.p80,
+        "safe (P95)": (year) => year.p95,
+      }),
     ],
     plan.budget,
     width,
   );
+}
+
+/** Amounts, with the currency in the first head where all rows share it and in a column of its own where not. */
+function moneyColumns<Row extends { currency: string }>(
+  rows: readonly Row[],
+  amounts: Record<string, (row: Row) => number>,
+): TextColumn<Row>[] {
+  const currencies = [...new Set(rows.map((row) => row.currency))];
+  const shared = currencies.length === 1 ? ` ${currencies[0]}` : "";
+  const columns = Object.entries(amounts).map(
+    ([head, amount], index): TextColumn<Row> => ({
+      head: index === 0 ? head + shared : head,
+      align: "right",
+      cell: (row) => groupedMoney(amount(row), row.currency),
+    }),
+  );
+  return shared === "" ? [...columns, { head: "currency", cell: (row) => row.currency }] : columns;
 }
 
 /** Devices short at some months' ends, with nothing bought and with the schedule followed. */

@@ -27,7 +27,7 @@ export function summaryText(plan: Plan, setting: TextSetting): string {
     ...section("Next orders", nextOrders(plan, width), setting),
     ...section("Spend by fiscal year of the order", plan.budget.length > 0 ? [budgetTable(plan, width)] : [], setting),
     ...section("Devices short, expected", plan.short.length > 0 ? [shortTable(plan, width)] : [], setting),
-    ...section("Sheets", [wrapText(sheetsRead(plan), width)], setting),
+    ...section("Sheets", [wrapText(`${sheetsRead(plan)} The verb check tells how each was read.`, width)], setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
 }

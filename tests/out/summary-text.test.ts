@@ -9,7 +9,7 @@ import { aPlan } from "./a-plan.ts";
 describe("the plan in words", () => {
   it("aheadText: what will be needed, what is late, what leaves next", () => {
     expect(aheadText(aPlan())).toBe(
-      "By the end of 2027-10 you will likely need 12 packs. 1 order line is late and should leave today.",
+      "By the end of 2027-10 you will likely need 12 packs. 1 order line is late and should leave now.",
     );
     expect(aheadText(aPlan({ orders: [] }))).toMatch(/Nothing has to be ordered\.$/);
     const later = aPlan().orders.map((line) => ({ ...line, late: false, orderBy: "2027-01-12" }));
@@ -20,7 +20,7 @@ describe("the plan in words", () => {
     expect(summaryText(aPlan(), { width: 80 })).toBe(`Plan as of 2026-11-01, 12 months: 2026-11 to 2027-10
 
 By the end of 2027-10 you will likely need 12 packs. 1 order line is late and
-should leave today.
+should leave now.
 
 Needed (units; likely = P50, safe = P95)
 item     this month  12 months: likely  safe
@@ -31,15 +31,15 @@ Crowded months
 - 30 units of pads-adult fall due in 2027-08.
 
 Next orders
-order by          supplier      item     units  boxes      cost  cur  arrives
-----------  ----  ------------  -------  -----  -----  --------  ---  ----------
-2026-11-01  LATE  Fenwold Bat…  pack-md     12     12  4,733.00  EUR  2026-12-13
+order by          supplier           item     units  boxes  cost EUR  arrives
+----------  ----  -----------------  -------  -----  -----  --------  ----------
+2026-11-01  LATE  Fenwold Batteries  pack-md     12     12  4,733.00  2026-12-13
 (not shown at this width: covers)
 
 Spend by fiscal year of the order
-fiscal year  currency   planned  likely (P50)       P80  safe (P95)
------------  --------  --------  ------------  --------  ----------
-2026/27      EUR       4,733.00      4,733.00  4,733.00    5,122.00
+fiscal year  planned EUR  likely (P50)       P80  safe (P95)
+-----------  -----------  ------------  --------  ----------
+2026/27         4,733.00      4,733.00  4,733.00    5,122.00
 
 Devices short, expected
 end of   devices  nothing bought  any short  schedule followed  any short
@@ -48,7 +48,7 @@ end of   devices  nothing bought  any short  schedule followed  any short
 
 Sheets
 1 table with 1,200 rows: 1,199 used, 1 set aside. Findings: 1 error, 0 warnings,
-0 notes.
+0 notes. The verb check tells how each was read.
 
 Cautions
 - This is a planning aid only.
