@@ -4,6 +4,7 @@ import type { RefusedFile, SheetFile } from "./reading.ts";
 import { findTables } from "./tables/find-tables.ts";
 import type { Table } from "./tables/table.ts";
 import { decodeText } from "./text/decode-text.ts";
+import { refusedAsNoText } from "./text/not-text.ts";
 import { textRecords } from "./text/records.ts";
 
 /** What is in a file: its tabs with their tables, or why it cannot be read. */
@@ -25,7 +26,8 @@ export function openFile(file: SheetFile): OpenedFile {
 }
 
 function openText(file: SheetFile): OpenedFile {
-  if (file.bytes.length === 0) return { tabs: [], refused: null };
+  const refused = refusedAsNoText(file);
+  if (refused || file.bytes.length === 0) return { tabs: [], refused };
   const { text } = decodeText(file.bytes);
   const { rows, separator } = textRecords(text);
   const grid: Grid = { file: file.name, sheet: null, rows, sha256: sha256(file.bytes), semicolons: separator === ";" };
