@@ -102,8 +102,7 @@ export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: 
     const a = slow[node]!;
     const b = knee[node]!;
     const sum = sums.y + a * sums.p + b * sums.k;
-    const square =
-      sums.yy + a * (a * sums.pp + 2 * sums.yp + 2 * b * sums.pk) + b * (b * sums.kk + 2 * sums.yk);
+    const square = sums.yy + a * (a * sums.pp + 2 * sums.yp + 2 * b * sums.pk) + b * (b * sums.kk + 2 * sums.yk);
     let log = logPrior[node]! + base - 0.5 * (square * perNoise - sum * sum * shrink);
     for (const bound of bounds) {
       const expected = a * bound.slow + b * bound.knee - toMean * sum;
@@ -122,8 +121,7 @@ export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: 
     const chance = Math.exp(log - best);
     into.nodes[live] = node;
     into.chance[live] = chance;
-    into.startMean[live] =
-      curve.startCapacity + toMean * (sums.y + slow[node]! * sums.p + knee[node]! * sums.k);
+    into.startMean[live] = curve.startCapacity + toMean * (sums.y + slow[node]! * sums.p + knee[node]! * sums.k);
     live++;
     total += chance;
   }

@@ -37,7 +37,8 @@ export const PRIORS: readonly Prior[] = [
     scale: "plain",
     mean: 1,
     spread: 0.03,
-    source: "Rated capacity is what a new cell must reach (IEC 61960-3); makers' margins of a few percent: common practice.",
+    source:
+      "Rated capacity is what a new cell must reach (IEC 61960-3); makers' margins of a few percent: common practice.",
   },
   {
     name: "startSpread",
@@ -132,7 +133,8 @@ export const PRIORS: readonly Prior[] = [
     scale: "logit",
     mean: 0,
     spread: 1,
-    source: "Ageing is the sum of a calendar and a cycle part, neither negligible (Schmalstieg et al. 2014; from memory).",
+    source:
+      "Ageing is the sum of a calendar and a cycle part, neither negligible (Schmalstieg et al. 2014; from memory).",
   },
 ];
 

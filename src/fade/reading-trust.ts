@@ -22,8 +22,9 @@ export function updateTrust(evidence: PackEvidence, tables: readonly NodeTables[
     packPosterior(evidence, table, posterior);
     for (let j = 0; j < n; j++) {
       const s = wearAt({ years: evidence.years[j]!, useYears: evidence.useYears[j]! }, curve.useShare);
-      const p = s ** curve.slowPower;
-      const k = s ** curve.kneePower;
+      const logWear = Math.log(s);
+      const p = Math.exp(curve.slowPower * logWear);
+      const k = Math.exp(curve.kneePower * logWear);
       let residual = evidence.capacity[j]! - curve.earlyRise * riseShare(s);
       for (let i = 0; i < posterior.count; i++) {
         const node = posterior.nodes[i]!;

@@ -1,0 +1,124 @@
+import type { Day } from "../calendar/day.ts";
+import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import { type PackReadings, readingsByPack } from "./capacity-readings.ts";
+import { type PackEvidence, packEvidence } from "./evidence.ts";
+import { fitItem, type ItemFit } from "./item-fit.ts";
+import { type PackClock, packClocks } from "./pack-clock.ts";
+import { thresholdInForce } from "./threshold-in-force.ts";
+import type { FadeGroup } from "./types.ts";
+
+/** One pack with its clocks, its readings and the evidence made from them. */
+export interface FadingPack {
+  pack: PackRow;
+  clock: PackClock;
+  readings: PackReadings;
+  evidence: PackEvidence;
+}
+
+/** An item with its packs, in service and retired, and the curves fitted to them. */
+export interface FadingItem {
+  item: string;
+  packs: FadingPack[];
+  fit: ItemFit;
+  /** Packs retired as faded: lives seen to their end. */
+  completedLives: number;
+  group: FadeGroup;
+}
+
+/**
+ * Fits every item's fade. Only what was known by as-of speaks: later tests and retirements are left out.
+ *
+ * @param isRechargeable  whether packs of an item fade by use; others are left out
+ */
+export function fadeItems(fleet: Fleet, asOf: Day, isRechargeable: (item: string) => boolean): FadingItem[] {
+  const known = knownBy(fleet, asOf);
+  const inForce = thresholdInForce(known);
+  const readings = readingsByPack(known, inForce);
+  const clocks = packClocks(known, asOf);
+  const items = new Map<string, FadingPack[]>();
+  for (const pack of known.packs) {
+    if (pack.item === null || !isRechargeable(pack.item)) continue;
+    const key = nameKey(pack.serial);
+    const clock = clocks.get(key)!;
+    const fading = { pack, clock, readings: readings.get(key)! };
+    const list = items.get(nameKey(pack.item));
+    const ready = { ...fading, evidence: evidenceOf(pack, fading.readings, clock, inForce) };
+    if (list) list.push(ready);
+    else items.set(nameKey(pack.item), [ready]);
+  }
+  return [...items.keys()].sort().map((key) => fitOne(items.get(key)!));
+}
+
+function fitOne(packs: FadingPack[]): FadingItem {
+  packs.sort((a, b) => (nameKey(a.pack.serial) < nameKey(b.pack.serial) ? -1 : 1));
+  const fit = fitItem(packs.map((pack) => pack.evidence));
+  const readings = packs.reduce((sum, pack) => sum + pack.readings.readings.length, 0);
+  const completedLives = packs.filter((pack) => pack.pack.retiredBecause === "faded").length;
+  const item = packs[0]!.pack.item!.trim();
+  const inService = packs.filter((pack) => pack.pack.retired === null).length;
+  return {
+    item,
+    packs,
+    fit,
+    completedLives,
+    group: {
+      item,
+      packs: inService,
+      readings,
+      completedLives,
+      parameters: middleParameters(fit),
+      basis: readings === 0 ? "typical" : "pooled",
+    },
+  };
+}
+
+/** Medians over the draws, by name; for people and for the record, never used in a forecast. */
+function middleParameters(fit: ItemFit): Record<string, number> {
+  const middle = (pick: (curve: ItemFit["tables"][number]["curve"]) => number) => {
+    const values = fit.tables.map((table) => pick(table.curve)).sort((a, b) => a - b);
+    return values[Math.floor(values.length / 2)]!;
+  };
+  return {
+    startCapacity: middle((curve) => curve.startCapacity),
+    startSpread: middle((curve) => curve.startSpread),
+    medianLifeYears: middle((curve) => Math.exp(curve.logMedianLife)),
+    lifeSpread: middle((curve) => curve.lifeSpread),
+    slowPower: middle((curve) => curve.slowPower),
+    kneeShare: middle((curve) => 1 / (1 + Math.exp(-curve.kneeLogit))),
+    kneePower: middle((curve) => curve.kneePower),
+    noise: middle((curve) => curve.noise),
+    earlyRise: middle((curve) => curve.earlyRise),
+    hardUseShare: middle((curve) => curve.hardUseShare),
+    useShare: middle((curve) => curve.useShare),
+  };
+}
+
+function evidenceOf(pack: PackRow, readings: PackReadings, clock: PackClock, inForce: number): PackEvidence {
+  if (clock.start === null) return packEvidence([], []);
+  const bounds = readings.bounds.map(({ day, ...bound }) => ({ ...clock.momentAt(day), ...bound }));
+  if (pack.retiredBecause === "faded" && pack.retired !== null) {
+    bounds.push({ ...clock.momentAt(pack.retired), threshold: inForce, below: true });
+  }
+  return packEvidence(
+    readings.readings.map(({ day, capacity }) => ({ ...clock.momentAt(day), capacity })),
+    bounds,
+  );
+}
+
+/** The fleet as it was known on a day: later tests, counts and retirements had not happened. */
+function knownBy(fleet: Fleet, asOf: Day): Fleet {
+  return {
+    ...fleet,
+    runtimeTests: fleet.runtimeTests.filter((test) => test.date <= asOf),
+    packs: fleet.packs.map((pack) => {
+      const retiredLater = pack.retired !== null && pack.retired > asOf;
+      const countedLater = pack.cyclesOn !== null && pack.cyclesOn > asOf;
+      if (!retiredLater && !countedLater) return pack;
+      return {
+        ...pack,
+        ...(retiredLater ? { retired: null, retiredBecause: null } : {}),
+        ...(countedLater ? { cycles: null, cyclesOn: null } : {}),
+      };
+    }),
+  };
+}

@@ -1,0 +1,119 @@
+import { median } from "simple-statistics";
+import type { Day } from "../calendar/day.ts";
+import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import { arrheniusFactor, FADE_ACTIVATION_EV } from "./arrhenius.ts";
+import { type CycleCount, type CycleHistory, cycleHistory } from "./cycle-history.ts";
+import type { Moment } from "./evidence.ts";
+
+/** The two clocks of one pack. */
+export interface PackClock {
+  /** The day from which age counts: made, else in_service less the item's median gap; null where unknown. */
+  start: Day | null;
+  /** Cycles a year from as-of on; null where neither pack, duty, item nor routine tells. */
+  cyclesPerYear: number | null;
+  /** Cycles counted or projected by a day; null where nothing tells. */
+  cyclesAt(day: Day): number | null;
+  /** Both clocks on a day, >= 0; the start must be known. */
+  momentAt(day: Day): Moment;
+}
+
+const DAYS_PER_YEAR = 365.25;
+const REFERENCE_C = 25;
+
+/** Clocks of every pack, by pack key. */
+export function packClocks(fleet: Fleet, asOf: Day): Map<string, PackClock> {
+  const devices = new Map(fleet.devices.map((device) => [nameKey(device.device), device]));
+  const deviceOf = (pack: PackRow) => (pack.device === null ? undefined : devices.get(nameKey(pack.device)));
+  const dutyOf = (pack: PackRow) => nameKey(deviceOf(pack)?.duty ?? "");
+  const itemOf = (pack: PackRow) => nameKey(pack.item ?? "");
+  const gaps = medianBy(fleet.packs, itemOf, (pack) =>
+    pack.made !== null && pack.inService !== null ? Math.max(0, pack.inService - pack.made) : null,
+  );
+  const histories = new Map(cycleHistories(fleet, asOf));
+  const rateOf = (pack: PackRow) => histories.get(nameKey(pack.serial))!.ownRate;
+  const dutyRates = medianBy(fleet.packs, (pack) => `${itemOf(pack)} ${dutyOf(pack)}`, rateOf);
+  const itemRates = medianBy(fleet.packs, itemOf, rateOf);
+  const firstTests = firstTestDays(fleet);
+  const result = new Map<string, PackClock>();
+  for (const pack of fleet.packs) {
+    const key = nameKey(pack.serial);
+    const item = itemOf(pack);
+    const start = startOf(pack, gaps.get(item) ?? 0, firstTests.get(key) ?? null);
+    const typicalRate = itemRates.get(item) ?? null;
+    const rate =
+      rateOf(pack) ?? dutyRates.get(`${item} ${dutyOf(pack)}`) ?? typicalRate ?? routineCycles(fleet, dutyOf(pack));
+    const celsius = pack.temperatureC ?? deviceOf(pack)?.temperatureC ?? REFERENCE_C;
+    const pace = arrheniusFactor(FADE_ACTIVATION_EV, celsius, REFERENCE_C);
+    const history = histories.get(key)!;
+    const cyclesAt = (day: Day) => (rate === null ? null : history.at(day, rate));
+    result.set(key, {
+      start,
+      cyclesPerYear: rate,
+      cyclesAt,
+      momentAt(day) {
+        const years = Math.max(0, (pace * (day - (start ?? day))) / DAYS_PER_YEAR);
+        // without a typical rate there is no use clock: wear is time alone
+        const useYears = typicalRate === null || typicalRate <= 0 ? years : (cyclesAt(day) ?? 0) / typicalRate;
+        return { years, useYears };
+      },
+    });
+  }
+  return result;
+}
+
+function startOf(pack: PackRow, medianGap: number, firstTest: Day | null): Day | null {
+  if (pack.made !== null) return pack.made;
+  if (pack.inService !== null) return pack.inService - Math.round(medianGap);
+  return firstTest;
+}
+
+function firstTestDays(fleet: Fleet): Map<string, Day> {
+  const first = new Map<string, Day>();
+  for (const { serial, date } of fleet.runtimeTests) {
+    const key = nameKey(serial);
+    first.set(key, Math.min(first.get(key) ?? date, date));
+  }
+  return first;
+}
+
+function* cycleHistories(fleet: Fleet, asOf: Day): Iterable<[string, CycleHistory]> {
+  const counts = new Map<string, CycleCount[]>();
+  const note = (serial: string, day: Day, cycles: number | null) => {
+    if (cycles === null) return;
+    const key = nameKey(serial);
+    const list = counts.get(key);
+    if (list) list.push({ day, cycles });
+    else counts.set(key, [{ day, cycles }]);
+  };
+  for (const test of fleet.runtimeTests) note(test.serial, test.date, test.cycles);
+  for (const pack of fleet.packs) note(pack.serial, pack.cyclesOn ?? pack.retired ?? asOf, pack.cycles);
+  for (const pack of fleet.packs) {
+    const key = nameKey(pack.serial);
+    yield [key, cycleHistory(pack.inService ?? pack.made, counts.get(key) ?? [])];
+  }
+}
+
+/** Cycles a year that the routine asks of a duty's packs, or null where it names none. */
+function routineCycles(fleet: Fleet, duty: string): number | null {
+  let sum = 0;
+  for (const row of fleet.routine) {
+    if (row.cycles !== null && (row.duty === null || nameKey(row.duty) === duty)) sum += row.cycles * row.perYear;
+  }
+  return sum > 0 ? sum : null;
+}
+
+function medianBy(
+  packs: readonly PackRow[],
+  keyOf: (pack: PackRow) => string,
+  valueIn: (pack: PackRow) => number | null,
+): Map<string, number> {
+  const values = new Map<string, number[]>();
+  for (const pack of packs) {
+    const value = valueIn(pack);
+    if (value === null) continue;
+    const list = values.get(keyOf(pack));
+    if (list) list.push(value);
+    else values.set(keyOf(pack), [value]);
+  }
+  return new Map([...values].map(([key, list]) => [key, median(list)]));
+}

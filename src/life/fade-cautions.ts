@@ -1,0 +1,26 @@
+import type { FadingItem } from "../fade/fade-items.ts";
+
+/** Mean start capacity, fraction of rated, under which a rating or a test load is likelier wrong than every pack. */
+const START_TOO_LOW = 0.9;
+
+/** Cautions that an item's fit calls for. */
+export function fadeCautions(items: readonly FadingItem[]): string[] {
+  return items.flatMap(({ item, completedLives, group }) => {
+    const cautions: string[] = [];
+    if (group.readings > 0 && completedLives === 0) {
+      cautions.push(
+        `No ${item} has been seen to its end of life: how fast these packs fall at the end is not in your readings, so the forecast is wide.`,
+      );
+    }
+    if (group.readings === 0) {
+      cautions.push(`No ${item} has been tested: its forecast rests on what is usual for such packs alone.`);
+    }
+    const start = group.parameters.startCapacity ?? 1;
+    if (group.readings > 0 && start < START_TOO_LOW) {
+      cautions.push(
+        `The ${item} packs seem to start at ${Math.round(start * 100)} % of their rating: check the rated capacity and the test load before trusting their forecast.`,
+      );
+    }
+    return cautions;
+  });
+}
