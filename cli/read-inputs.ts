@@ -32,11 +32,12 @@ function isFolder(path: string): boolean {
 }
 
 function readFolder(folder: string, found: InputFiles): void {
-  const entries = readdirSync(folder, { withFileTypes: true })
-    .filter((entry) => !entry.isDirectory())
-    .map((entry) => entry.name)
-    .sort();
-  for (const name of entries) readFile(join(folder, name), name, found);
+  try {
+    const entries = readdirSync(folder, { withFileTypes: true }).filter((entry) => !entry.isDirectory());
+    for (const name of entries.map((entry) => entry.name).sort()) readFile(join(folder, name), name, found);
+  } catch (error) {
+    found.refused.push({ file: basename(folder), ...whyUnreadable(error) });
+  }
 }
 
 function readFile(path: string | 0, name: string, found: InputFiles): void {

@@ -13,22 +13,25 @@ export interface OutFile {
  * when all of it stands.
  *
  * @param inputs  paths that were read; none of them is written over
- * @throws UsageError where an output would replace an input
+ * @throws UsageError where an output would replace an input, or the folder takes no files
  */
 export function writeFiles(folder: string, files: readonly OutFile[], inputs: readonly string[]): void {
   const read = new Set(inputs.map((path) => resolve(path)));
   const replaced = files.find(({ name }) => read.has(resolve(folder, name)));
   if (replaced)
     throw new UsageError(`--out ${folder} would write over the input ${replaced.name}; choose another folder.`);
-  mkdirSync(folder, { recursive: true });
   const written: { temporary: string; path: string }[] = [];
   try {
+    mkdirSync(folder, { recursive: true });
     for (const { name, chunks } of files) {
       const temporary = join(folder, `.${name}.${process.pid}.part`);
       written.push({ temporary, path: join(folder, name) });
       writeChunks(temporary, chunks);
     }
     for (const { temporary, path } of written) renameSync(temporary, path);
+  } catch (error) {
+    if (!(error instanceof Error && "syscall" in error)) throw error;
+    throw new UsageError(`Nothing could be written into ${folder}: ${error.message}.`);
   } finally {
     for (const { temporary } of written) rmSync(temporary, { force: true });
   }

@@ -1,7 +1,7 @@
 import Papa from "papaparse";
 
 /** A cell of a file written for spreadsheets: text, a number as such, or blank. */
-export type CsvCell = string | number | boolean | null;
+type CsvCell = string | number | boolean | null;
 
 /** What a spreadsheet may take for the start of a formula. */
 const FORMULA_START = /^[=+\-@\t\r]/;

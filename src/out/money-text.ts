@@ -12,12 +12,7 @@ export function decimalMoney(minorUnits: number, currency: string): string {
   return `${minorUnits < 0 ? "-" : ""}${text.slice(0, -digits)}.${text.slice(-digits)}`;
 }
 
-/** An amount for people: "EUR 12,345.67". */
-export function moneyText(minorUnits: number, currency: string): string {
-  return `${currency} ${groupedMoney(minorUnits, currency)}`;
-}
-
-/** An amount for a column that names its currency: "12,345.67". */
+/** An amount for people, beside its currency: "12,345.67". */
 export function groupedMoney(minorUnits: number, currency: string): string {
   const [whole = "", fraction] = decimalMoney(minorUnits, currency).split(".");
   const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ",");

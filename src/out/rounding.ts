@@ -1,7 +1,7 @@
 /** Decimal digits kept of a capacity or a chance. */
 export const CHANCE_DIGITS = 4;
 /** Decimal digits kept of an expected number of units. */
-export const UNIT_DIGITS = 3;
+const UNIT_DIGITS = 3;
 /** Significant digits kept of a fitted parameter. */
 const PARAMETER_DIGITS = 10;
 

@@ -1,19 +1,22 @@
 import { type SpawnSyncOptions, spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterEach } from "vitest";
 
 /** The program as it is built; `npm test` builds it first. */
-export const PROGRAM = fileURLToPath(new URL("../../dist/wanecast.cjs", import.meta.url));
+const PROGRAM = fileURLToPath(new URL("../../dist/wanecast.cjs", import.meta.url));
 /** The invented fleet. */
 export const SAMPLE = fileURLToPath(new URL("../../sample-data", import.meta.url));
 
-/** Runs the program as a child, away from any terminal. */
-export function wanecast(args: readonly string[], options: SpawnSyncOptions & { input?: string } = {}) {
+/** Runs the program, or a copy of it, as a child, away from any terminal. */
+export function wanecast(
+  args: readonly string[],
+  { program = PROGRAM, ...options }: SpawnSyncOptions & { input?: string; program?: string } = {},
+) {
   const env = { ...process.env, NO_COLOR: "", COLUMNS: "80", ...options.env };
-  const { status, stdout, stderr } = spawnSync(process.execPath, [PROGRAM, ...args], {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
     encoding: "utf8",
     maxBuffer: 1 << 28,
     ...options,
@@ -33,4 +36,19 @@ export function folderWith(files: Record<string, string> = {}): string {
   made.push(folder);
   for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
   return folder;
+}
+
+/** Runs the program in a pipe whose reader leaves after a few bytes. */
+export function wanecastIntoHead(args: readonly string[]) {
+  const { stdout, stderr } = spawnSync("sh", ["-c", '"$@" | head -c 5', "sh", process.execPath, PROGRAM, ...args], {
+    encoding: "utf8",
+  });
+  return { stdout, stderr };
+}
+
+/** A copy of the program with nothing beside it. */
+export function lonelyProgram(): string {
+  const copy = join(folderWith(), "wanecast.cjs");
+  copyFileSync(PROGRAM, copy);
+  return copy;
 }

@@ -56,12 +56,10 @@ describe("checkText", () => {
     expect(text).toContain("Refused\n- x.csv: Gone. [not-found]\n");
   });
   it("counts what repeats instead of telling it all", () => {
-    const many = readSheets([file("packs.csv", `serial,item\n${",pack-md\n".repeat(9)}`)], {
-      asOf: AS_OF,
-      dateOrder: null,
-    });
+    const rows = Array.from({ length: 9 }, (_, index) => `M-${index},2026-02-30,80\n`).join("");
+    const many = readSheets([file("tests.csv", `serial,date,percent\n${rows}`)], { asOf: AS_OF, dateOrder: null });
     const lines = checkText(many, "2026-11-01", { width: 80 });
-    expect(lines.match(/packs\.csv:\d+: /g)).toHaveLength(5);
-    expect(lines).toContain("packs.csv: 4 more like it [missing-required]; --json gives all.");
+    expect(lines.match(/tests\.csv:\d+: /g)).toHaveLength(5);
+    expect(lines).toContain("tests.csv: 4 more like it [date-impossible]; --json gives all.");
   });
 });
