@@ -135,6 +135,12 @@ export const FINDING_CODES = {
     "a list of staff",
     "Rename its columns, or map them with --columns.",
   ),
+  "kind-tied": code(
+    "error",
+    "The table's columns fit two kinds of sheet equally well.",
+    "Serial, Model, Location, Install date",
+    'Name a column by its thing, such as "Battery serial" or "Device", or map the columns with --columns.',
+  ),
   repeat: code(
     "info",
     "A row says what another row already says.",

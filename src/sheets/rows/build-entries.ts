@@ -8,7 +8,7 @@ import { Problem } from "../values/problem.ts";
 import { columnName } from "./column-name.ts";
 import { type Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader, type ReadOptions } from "./field-reader.ts";
-import { ODD_ROW_MESSAGES } from "./odd-rows.ts";
+import { ODD_ROW_MESSAGES, oddRowTest } from "./odd-rows.ts";
 
 /** The entries of one table's records, with the readers that made them. */
 export interface BuiltTable {
@@ -23,10 +23,16 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   const readers = table.outputs.map((output) => output.fields.map((field) => fieldReader(table, field, options, log)));
   const templates = table.outputs.map(blankRow);
   const entries: Entry[] = [];
+  const oddRow = oddRowTest(table);
+  const unknown = unknownTable(table, log);
   table.rows.forEach((record, row) => {
-    const odd = table.odd.get(row);
-    if (odd !== undefined) {
+    const odd = table.odd.get(row) ?? oddRow(record.cells, row);
+    if (odd !== null) {
       state.never(row, odd, ODD_ROW_MESSAGES[odd]);
+      return;
+    }
+    if (unknown) {
+      state.never(row, unknown.code, unknown.message);
       return;
     }
     table.outputs.forEach((output, at) => {
@@ -44,6 +50,22 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
     if (state.live[row] === 0) state.never(row, "missing-required", "No cell of a known column holds anything.");
   });
   return { state, entries, readers };
+}
+
+/** Why no record of the table can be read, with its finding; null where its columns are known. */
+function unknownTable(table: Table, log: FindingLog): { code: "kind-tied" | "unknown-table"; message: string } | null {
+  if (table.outputs.length > 0) return null;
+  const { file, sheet } = table.grid;
+  const place = { file, sheet, line: table.headerLines[0] ?? null, column: null, value: null };
+  const names = table.header
+    .filter((name) => name !== null)
+    .join(", ")
+    .slice(0, 120);
+  const [code, message] = table.tied
+    ? (["kind-tied", `The columns ${names} can be ${table.tied.join(" or ")}.`] as const)
+    : (["unknown-table", `The columns ${names} make up no sheet that is known here.`] as const);
+  log.add(code, place, () => ({ message }), String(table.number));
+  return { code, message };
 }
 
 function blankRow({ sheet, implied }: Output): Record<string, unknown> {

@@ -49,7 +49,7 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
       );
       return (cell: Cell) => (cellText(cell) === "" ? null : problem);
     }
-    return columnReader(spec, { asOf: options.asOf, order: order.order, mark, factor: source.factor });
+    return columnReader(spec, { asOf: options.asOf, order: order.order, mark, headerUnit: source.headerUnit });
   });
 
   const complain = (problem: Problem, cell: Cell, column: number, line: number): Problem | null => {

@@ -1,4 +1,6 @@
-import type { OddRow } from "../tables/table.ts";
+import type { Cell } from "../grid.ts";
+import type { OddRow, Table } from "../tables/table.ts";
+import { cellText } from "../values/cell-text.ts";
 
 /** What is said of a record that is no data. */
 export const ODD_ROW_MESSAGES: Record<OddRow, string> = {
@@ -7,3 +9,74 @@ export const ODD_ROW_MESSAGES: Record<OddRow, string> = {
   "section-line": "The line names a group of rows.",
   "note-row": "The line is a note.",
 };
+
+const TOTAL =
+  /^(grand |sub|sub |zwischen|gesamt|end|sous |overall )?(totals?|totaal|totaux|summen?|sums?|somme|suma|gesamt|som)(?![a-z])/i;
+const ONLY_TOTAL =
+  /^(grand |sub|sub |zwischen|gesamt|end|sous |overall )?(totals?|totaal|totaux|summen?|sums?|somme|suma|gesamt|som)\s*:?$/i;
+const NOTE =
+  /^([*†•]|notes?\b|nb\b|n\.b\.|hinweis|anmerkung|remarque|nota\b|opmerking|legend|key:|last updated|prepared|printed|source\b|stand\b|exported|generated|end of)/i;
+/** A lone text longer than this is a note, not a name. */
+const NOTE_LENGTH = 60;
+/** Tables of fewer columns hold too little to tell a line of words from a row. */
+const MIN_COLUMNS = 3;
+/** How many filled cells a record of words may have to be looked at as one. */
+const SAMPLE = 300;
+
+/** Tells records that are totals, section lines or notes from those that are data. */
+export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) => OddRow | null {
+  const width = table.header.filter((name) => name !== null).length;
+  const named = new Set(
+    table.outputs.flatMap(({ fields }) => fields.filter(({ spec }) => spec.required).flatMap(({ columns }) => columns)),
+  );
+  const prefixes = new Map<number, Set<string>>();
+  return (cells, row) => {
+    let filled = 0;
+    let first = -1;
+    let total = false;
+    for (let column = 0; column < cells.length; column++) {
+      const cell = cells[column];
+      if (cell === null || cell === undefined || cell === "" || (typeof cell === "string" && cell.trim() === ""))
+        continue;
+      filled++;
+      if (first === -1) first = column;
+      if (typeof cell === "string" && cell.length < 30 && mayBeTotal(cell) && ONLY_TOTAL.test(cell.trim()))
+        total = true;
+    }
+    if (first === -1) return null;
+    const text = cellText(cells[first] as Cell);
+    if (total || (filled <= width / 2 && text.length < 40 && TOTAL.test(text))) return "total-row";
+    if (filled > 1 || width < MIN_COLUMNS || typeof cells[first] !== "string")
+      return filled === 2 && NOTE.test(text) && text.length > 3 && !named.has(first) ? "note-row" : null;
+    if (text.length > NOTE_LENGTH || NOTE.test(text)) return "note-row";
+    if (!named.has(first)) return hasLetters(text) ? "section-line" : null;
+    const known = prefixes.get(first) ?? prefixesOf(table, first);
+    prefixes.set(first, known);
+    if (known.has(prefix(text)) || /^\S*\d\S*$/.test(text)) return null;
+    return row >= table.rows.length - 1 ? "note-row" : "section-line";
+  };
+}
+
+function mayBeTotal(cell: string): boolean {
+  const c = cell.charCodeAt(cell.search(/\S/)) | 32;
+  return c === 116 || c === 115 || c === 103 || c === 122 || c === 101 || c === 111;
+}
+
+function hasLetters(text: string): boolean {
+  return /\p{L}/u.test(text);
+}
+
+/** The letters with which a name starts, or a mark for one that starts with digits. */
+function prefix(text: string): string {
+  return /^[^\d\s]*/.exec(text)?.[0].toLowerCase().slice(0, 12) || "#";
+}
+
+/** How the names of a column start, in the rows that hold more than the name. */
+function prefixesOf(table: Table, column: number): Set<string> {
+  const found = new Set<string>();
+  for (const { cells } of table.rows.slice(0, SAMPLE)) {
+    const filled = cells.filter((cell) => cell !== null && cell !== "").length;
+    if (filled > 1) found.add(prefix(cellText(cells[column] ?? null)));
+  }
+  return found;
+}

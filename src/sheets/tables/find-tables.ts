@@ -1,35 +1,58 @@
-import { type Cell, type Grid, type GridRow, isBlankRow } from "../grid.ts";
-import { matchHeader } from "./match-header.ts";
+import type { Cell, Grid, GridRow } from "../grid.ts";
+import { isBlankRow } from "../grid.ts";
+import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
+import { columnViews } from "./column-views.ts";
+import { type HeaderRows, knownNames, nameIn, oneRowHeader, twoRowHeader } from "./header-rows.ts";
+import { interpret, kindsOf } from "./interpret.ts";
 import type { Table } from "./table.ts";
 
 /** Above this share of cells with a digit a row is data, never a header. */
 const MAX_DIGIT_SHARE = 0.5;
 
-/** Every table of a text file or tab. Rows above the first header are titles and no rows. */
+/** The least share of a row's cells that must name something known, in a header and in one below a table. */
+const MIN_KNOWN_SHARE = 0.4;
+const MIN_KNOWN_BELOW = 0.6;
+
+/** How many lines above a header may be its title. */
+const TITLE_LINES = 3;
+
+/** How many rows below a header are read to tell which reading of it fits. */
+const LOOK_AHEAD = 200;
+
+interface Found {
+  rows: HeaderRows;
+  at: number;
+  body: GridRow[];
+  odd: Table["odd"];
+  /** What the line or lines above the header say; null where none stand there. */
+  title: HeaderMeaning | null;
+}
+
+/** Every table of a text file or tab. Rows above a header are titles and no rows; so are those between tables. */
 export function findTables(grid: Grid): Table[] {
-  const tables: Table[] = [];
-  let current: Table | null = null;
-  for (const row of grid.rows) {
-    if (isBlankRow(row.cells)) continue;
-    const output = looksLikeData(row.cells) ? null : matchHeader(row.cells);
-    if (output && current && sameHeader(current, row.cells)) {
-      current.odd.set(current.rows.length, "repeated-header");
-      current.rows.push(row);
-    } else if (output) {
-      current = {
-        grid,
-        number: tables.length + 1,
-        headerLines: [row.line],
-        header: row.cells.map((cell) => (cell === null || cell === "" ? null : String(cell).trim())),
-        groups: row.cells.map(() => null),
-        outputs: [output],
-        rows: [],
-        odd: new Map(),
-      };
-      tables.push(current);
-    } else current?.rows.push(row);
+  const rows = grid.rows.filter(({ cells }) => !isBlankRow(cells));
+  const found: Found[] = [];
+  let current: Found | null = null;
+  for (let i = 0; i < rows.length; i++) {
+    const row = rows[i] as GridRow;
+    const header: HeaderRows | null = looksLikeData(row.cells) ? null : headerAt(rows, i, current);
+    if (header === null) {
+      current?.body.push(row);
+      continue;
+    }
+    if (current && sameHeader(current.rows, header)) {
+      for (const line of rows.slice(i, i + header.lines.length)) {
+        current.odd.set(current.body.length, "repeated-header");
+        current.body.push(line);
+      }
+    } else {
+      dropTitles(current, row);
+      current = { rows: header, at: i, body: [], odd: new Map(), title: titleAbove(rows, i) };
+      found.push(current);
+    }
+    i += header.lines.length - 1;
   }
-  return tables;
+  return found.map((each, at) => tableOf(grid, each, at + 1));
 }
 
 function looksLikeData(cells: readonly Cell[]): boolean {
@@ -38,19 +61,111 @@ function looksLikeData(cells: readonly Cell[]): boolean {
   for (const cell of cells) {
     if (cell === null || cell === "") continue;
     filled++;
-    if (typeof cell !== "string" || hasDigit(cell)) digits++;
+    if (typeof cell !== "string" || startsLikeValue(cell)) digits++;
   }
   return digits > filled * MAX_DIGIT_SHARE;
 }
 
-function hasDigit(text: string): boolean {
+/** True for a text that holds digits as values do: "000817", "14-Mar-27", but not "Pad 2 exp". */
+function startsLikeValue(text: string): boolean {
+  let digits = 0;
+  let letters = 0;
   for (let i = 0; i < text.length; i++) {
     const c = text.charCodeAt(i);
-    if (c >= 48 && c <= 57) return true;
+    if (c >= 48 && c <= 57) digits++;
+    else if ((c >= 65 && c <= 90) || (c >= 97 && c <= 122)) letters++;
   }
-  return false;
+  return digits > 0 && digits * 2 >= letters;
 }
 
-function sameHeader(table: Table, cells: GridRow["cells"]): boolean {
-  return table.header.every((header, at) => (header ?? "") === String(cells[at] ?? "").trim());
+/** The header that starts at a row, over one line or two; null where the row names no columns. */
+function headerAt(rows: readonly GridRow[], at: number, current: Found | null): HeaderRows | null {
+  const row = rows[at] as GridRow;
+  const { known, filled, strong } = knownNames(row.cells);
+  const share = current ? MIN_KNOWN_BELOW : MIN_KNOWN_SHARE;
+  if (known < Math.min(2, filled) || known < filled * share) return null;
+  const one = oneRowHeader(row);
+  if (current && (sameHeader(current.rows, one) || current.rows.lines.length === 2)) {
+    const next = rows[at + 1];
+    const two = next ? twoRowHeader(row, next) : null;
+    if (two && sameHeader(current.rows, two)) return two;
+    if (sameHeader(current.rows, one)) return one;
+  }
+  const next = rows[at + 1];
+  const below = next && !looksLikeData(next.cells) && next.line <= row.line + 1 ? knownNames(next.cells) : null;
+  const candidates = [one];
+  if (next && below && below.known >= 2 && below.known >= below.filled * MIN_KNOWN_SHARE) {
+    // A title above the header ("Battery register") names something known too: the header is the fuller row.
+    if (filled === 1) return nameIn(row.cells[0]) === null ? twoRowHeader(row, next) : null;
+    candidates.push(twoRowHeader(row, next));
+    if (below.strong > strong && filled < 3 && below.filled >= 2 * filled && nameIn(row.cells[0]) !== null)
+      candidates.shift();
+  }
+  if (
+    filled === 1 &&
+    rows.length > at + 1 &&
+    (rows[at + 1] as GridRow).cells.filter((cell) => nameIn(cell as Cell) !== null).length > 1
+  )
+    return null;
+  const readings = candidates.map((header) => {
+    const sample = rows.slice(at + header.lines.length, at + header.lines.length + LOOK_AHEAD);
+    const { best } = interpret(columnViews(header, sample, null), null);
+    return { header, points: best?.points ?? 0 };
+  });
+  readings.sort((a, b) => b.points - a.points);
+  const [best] = readings;
+  if (!best || best.points <= 0)
+    return current === null && known >= 2 && strong >= 2 && known >= filled * MIN_KNOWN_BELOW ? one : null;
+  return best.header;
+}
+
+function sameHeader(a: HeaderRows, b: HeaderRows): boolean {
+  const same = (x: readonly (string | null)[], y: readonly (string | null)[]) => {
+    for (let i = 0; i < Math.max(x.length, y.length); i++)
+      if ((x[i] ?? "").toLowerCase() !== (y[i] ?? "").toLowerCase()) return false;
+    return true;
+  };
+  return same(a.header, b.header);
+}
+
+/** The nearest single text above a header, as far as it stands close. */
+function titleAbove(rows: readonly GridRow[], at: number): HeaderMeaning | null {
+  for (let i = at - 1; i >= Math.max(0, at - TITLE_LINES); i--) {
+    const texts = (rows[i] as GridRow).cells.map((cell) => nameIn(cell)).filter((name) => name !== null);
+    if (texts.length !== 1) return null;
+    const meaning = parseHeader(texts[0] as string);
+    if (meaning.things !== "") return meaning;
+  }
+  return null;
+}
+
+/** Takes the title lines of the next table off the end of the one before. */
+function dropTitles(before: Found | null, header: GridRow): void {
+  let line = header.line;
+  for (let last = before?.body.at(-1); before && last; last = before.body.at(-1)) {
+    const filled = last.cells.filter((cell) => cell !== null && String(cell).trim() !== "");
+    const title =
+      filled.length === 1 &&
+      typeof filled[0] === "string" &&
+      !before.odd.has(before.body.length - 1) &&
+      line - last.line <= 2;
+    if (!title) return;
+    line = last.line;
+    before.body.pop();
+  }
+}
+
+function tableOf(grid: Grid, { rows, body, odd, title }: Found, number: number): Table {
+  const { best, tied } = interpret(columnViews(rows, body, null), title);
+  return {
+    grid,
+    number,
+    headerLines: rows.lines,
+    header: rows.header,
+    groups: rows.groups,
+    outputs: best && tied.length === 0 ? best.outputs : [],
+    rows: body,
+    odd,
+    tied: tied.length > 0 ? tied.map(kindsOf) : null,
+  };
 }

@@ -6,8 +6,10 @@ export interface FieldSource {
   spec: ColumnSpec;
   columns: number[];
   by: "header" | "contents" | "mapping";
-  /** From the header's unit to the column's own. */
-  factor: number;
+  /** The unit that the header names, lower case; empty where none. */
+  headerUnit: string;
+  /** How surely the column was recognised; 0 for one shared with other rows. */
+  points: number;
 }
 
 /** One kind of row that each record of a table yields. */
@@ -34,4 +36,6 @@ export interface Table {
   outputs: Output[];
   rows: GridRow[];
   odd: Map<number, OddRow>;
+  /** Two readings of the header that are as good as each other; it is then refused. */
+  tied: string[] | null;
 }

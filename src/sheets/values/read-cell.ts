@@ -4,7 +4,7 @@ import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "./cell-text.ts";
 import { readChoice, readYesNo } from "./choice-words.ts";
 import { type DateOrder, readDateText } from "./date-text.ts";
 import { readBreaks, readList, readMoney } from "./lists-and-money.ts";
-import { type DecimalMark, readNumber } from "./number-text.ts";
+import { type DecimalMark, readNumber, type WrittenNumber } from "./number-text.ts";
 import { Problem } from "./problem.ts";
 import { isBoxWord, unitFactor } from "./units.ts";
 
@@ -14,8 +14,8 @@ export interface CellContext {
   /** null where the column's day/month order is not settled. */
   order: DateOrder | null;
   mark: DecimalMark;
-  /** From the header's unit to the column's own (60 for "Runtime (h)"); 1 where it names none. */
-  factor: number;
+  /** The unit that the header names ("h" in "Runtime (h)"), for cells that name none. */
+  headerUnit: string;
 }
 
 /** A quantity that was counted in boxes: units once the item's box size is known. */
@@ -80,31 +80,37 @@ function readDate(text: string, spec: ColumnSpec, { asOf, order }: CellContext):
   return day;
 }
 
-function readMeasure(text: string, spec: ColumnSpec, { mark, factor }: CellContext): number | Boxes | Problem {
+function readMeasure(text: string, spec: ColumnSpec, { mark, headerUnit }: CellContext): number | Boxes | Problem {
   const clock = spec.unit === "min" ? readClock(text) : null;
   const written = clock === null ? readNumber(text, mark) : { value: clock, word: "min" };
   if (written === null) {
     const times = spec.unit === "per year" ? unitFactor(text.toLowerCase(), "per year") : null;
     return times ?? new Problem("number-unreadable", "is no number");
   }
-  let { value, word } = written;
-  if (spec.unit === "units" && isBoxWord(word) && spec.name !== "units_per_box") return boxes(value);
-  const isShare = spec.type === "percent" || spec.type === "share";
-  if (isShare) {
-    if (word !== "" && word !== "%" && word !== "percent" && word !== "pct")
-      return new Problem("unit-unknown", `has the unit "${word}", which is no share`);
-    value = spec.type === "percent" ? percentOf(value, word) : word === "" && value < 1 ? value : value / 100;
-  } else if (spec.unit === "°C" && /^°?\s?f(ahrenheit)?$/.test(word)) {
-    value = ((value - 32) * 5) / 9;
-  } else {
-    const given = word === "" ? factor : unitFactor(word, spec.unit);
-    if (given === null) return new Problem("unit-unknown", `has the unit "${word}", which is not known here`);
-    value *= given;
-  }
-  value = Number(value.toPrecision(12));
+  const { word } = written;
+  if (spec.unit === "units" && isBoxWord(word) && spec.name !== "units_per_box") return boxes(written.value);
+  const converted =
+    spec.type === "percent" || spec.type === "share" ? share(written, spec) : inUnit(written, spec, headerUnit);
+  if (converted instanceof Problem) return converted;
+  const value = Number(converted.toPrecision(12));
   if (value < spec.min || value > spec.max) return new Problem("number-out-of-range", "is out of bounds");
   if (spec.type === "whole" && !Number.isInteger(value)) return new Problem("number-not-whole", "is no whole number");
   return value;
+}
+
+function share({ value, word }: WrittenNumber, spec: ColumnSpec): number | Problem {
+  if (word !== "" && !/^(%|percent|pct|prozent|pour cent)( soh)?$/.test(word)) {
+    return new Problem("unit-unknown", `has the unit "${word}", which is no share`);
+  }
+  return spec.type === "percent" ? percentOf(value, word) : word === "" && value < 1 ? value : value / 100;
+}
+
+function inUnit({ value, word }: WrittenNumber, spec: ColumnSpec, headerUnit: string): number | Problem {
+  const unit = word === "" ? headerUnit : word;
+  if (spec.unit === "°C" && /^(°|deg)?\s?f(ahrenheit)?$/.test(unit)) return ((value - 32) * 5) / 9;
+  const factor = unitFactor(unit, spec.unit);
+  if (factor !== null) return value * factor;
+  return word === "" ? value : new Problem("unit-unknown", `has the unit "${word}", which is not known here`);
 }
 
 function boxes(count: number): Boxes | Problem {

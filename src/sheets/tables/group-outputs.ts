@@ -1,0 +1,217 @@
+import { type ColumnSpec, type SheetKind, sheetSpec } from "../../fleet/columns.ts";
+import { DATED_THINGS } from "../words/vocabulary.ts";
+import { type ColumnView, MIN_POINTS, pointsFor } from "./score-column.ts";
+import type { FieldSource, Output } from "./table.ts";
+
+/** A field read from one column. */
+export function fieldSource(spec: ColumnSpec, view: ColumnView, points: number): FieldSource {
+  const by = points < 6 && view.profile.filled > 0 ? "contents" : "header";
+  return { spec, columns: [view.column], by, headerUnit: view.meaning.unit, points };
+}
+
+/** The name that the header of a group gives to an item that no cell names. */
+export function impliedItem(views: readonly ColumnView[]): string {
+  const named =
+    views.find(
+      ({ things, meaning }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)) && meaning.subject !== "",
+    ) ?? views.find(({ groupSubject }) => groupSubject !== "");
+  if (!named) return "";
+  return named.groupSubject !== "" && !named.meaning.things ? named.groupSubject : named.meaning.subject;
+}
+
+/** Columns of one thing that stand together: the second pads, the child's pads, the battery. */
+interface Group {
+  thing: string;
+  views: ColumnView[];
+}
+
+/**
+ * The rows that a wide register yields beside its main ones: packs, tests and dated units, each with the
+ * device, site and pack that the rest of the line names.
+ *
+ * @param taken  columns that the main rows use; they are shared, not left over
+ */
+export function groupOutputs(views: readonly ColumnView[], taken: ReadonlySet<number>, main: Output | null): Output[] {
+  const left = views.filter(({ column }) => !taken.has(column));
+  const outputs: Output[] = [];
+  for (const group of groupsOf(left)) {
+    const before = [...(main ? [main] : []), ...outputs];
+    if (group.thing === "battery") {
+      const pack = packOutput(group, views, before);
+      if (pack) outputs.push(pack);
+    }
+    if (DATED_THINGS.has(group.thing)) {
+      const dated = datedOutput(group, views, [...before, ...outputs.slice(-1)], left);
+      if (dated) outputs.push(dated);
+    }
+  }
+  const used = new Set(outputs.flatMap(({ own }) => own));
+  const rest = left.filter(({ column }) => !used.has(column));
+  for (const output of [...testOutputs(rest, views, [...(main ? [main] : []), ...outputs]), ...sideOutputs(rest, main)])
+    outputs.push(output);
+  return outputs;
+}
+
+/** Leftover columns by thing, variant and number; one that names no thing belongs to the thing on its left. */
+function groupsOf(left: readonly ColumnView[]): Group[] {
+  const groups = new Map<string, Group>();
+  let last = null as string | null;
+  for (const view of left) {
+    const thing = view.things.split(" ").find((each) => DATED_THINGS.has(each)) ?? "";
+    if (thing === "" && view.things !== "") continue;
+    const { variant, index } = view;
+    const named = `${thing}/${variant}/${index}`;
+    const key: string | null = thing === "" ? (index === null && variant === "" ? last : null) : named;
+    if (key === null || view.meaning.says + view.things === "") continue;
+    const group = groups.get(key) ?? { thing, views: [] };
+    groups.set(key, group);
+    group.views.push(view);
+    if (thing !== "") last = key;
+  }
+  return [...groups.values()];
+}
+
+/** The fields of a sheet that the group's columns name, whether or not they repeat the thing's own name. */
+function fieldsIn(kind: SheetKind, { thing, views }: Group): FieldSource[] {
+  const sheet = sheetSpec(kind);
+  const fields: FieldSource[] = [];
+  const pairs = views.flatMap((view) =>
+    sheet.columns.map((spec) => ({
+      spec,
+      view,
+      points: Math.max(pointsFor(view, sheet, spec), pointsFor({ ...view, things: thing }, sheet, spec)),
+    })),
+  );
+  pairs.sort((a, b) => b.points - a.points || a.view.column - b.view.column);
+  const taken = new Set<number>();
+  for (const { spec, view, points } of pairs) {
+    if (points < MIN_POINTS || taken.has(view.column) || fields.some((field) => field.spec === spec)) continue;
+    fields.push(fieldSource(spec, view, points));
+    taken.add(view.column);
+  }
+  return fields;
+}
+
+function packOutput(group: Group, views: readonly ColumnView[], before: readonly Output[]): Output | null {
+  const fields = fieldsIn("packs", group);
+  if (!fields.some(({ spec }) => spec.field === "serial")) return null;
+  const own = fields.flatMap(({ columns }) => columns);
+  return {
+    sheet: sheetSpec("packs"),
+    fields: withShared("packs", fields, { device: "device", site: "site" }, views, before),
+    implied: {},
+    own,
+  };
+}
+
+function datedOutput(
+  group: Group,
+  views: readonly ColumnView[],
+  before: readonly Output[],
+  left: readonly ColumnView[],
+): Output | null {
+  const fields = fieldsIn("dated_stock", group).filter(({ columns }) =>
+    left.some(({ column }) => columns.includes(column)),
+  );
+  const has = (field: string) => fields.some(({ spec }) => spec.field === field);
+  if (!has("expiry") && !has("label")) return null;
+  const usedBefore = new Set(before.filter(({ sheet }) => sheet.kind === "packs").flatMap(({ own }) => own));
+  const fresh = fields.filter(({ columns }) => !columns.some((column) => usedBefore.has(column)));
+  if (!fresh.some(({ spec }) => spec.field === "expiry" || spec.field === "label")) return null;
+  const own = fresh.flatMap(({ columns }) => columns);
+  const shared: Record<string, string> =
+    group.thing === "battery" ? { place: "device", item: "item", serial: "serial" } : { place: "device" };
+  const all = withShared("dated_stock", fresh, shared, views, before);
+  return {
+    sheet: sheetSpec("dated_stock"),
+    fields: all,
+    implied: { item: impliedItem(group.views) || group.thing },
+    own,
+  };
+}
+
+/** Adds columns of the line that say where the unit is, which device holds it or which pack it is. */
+function withShared(
+  kind: SheetKind,
+  fields: FieldSource[],
+  wanted: Record<string, string>,
+  views: readonly ColumnView[],
+  before: readonly Output[],
+): FieldSource[] {
+  const sheet = sheetSpec(kind);
+  const result = [...fields];
+  for (const [field, role] of Object.entries(wanted)) {
+    if (result.some(({ spec }) => spec.field === field)) continue;
+    const source = sharedSource(role, views, before);
+    const spec = sheet.columns.find((column) => column.field === field) as ColumnSpec;
+    if (source) result.push({ ...source, spec, points: 0 });
+  }
+  return result;
+}
+
+/** The column of the line that names its device, site, pack or item. */
+function sharedSource(role: string, views: readonly ColumnView[], before: readonly Output[]): FieldSource | null {
+  for (const { sheet, fields } of before) {
+    if (role === "item" || role === "serial" ? sheet.kind !== "packs" : sheet.kind === "catalogue") continue;
+    const found = fields.find(({ spec }) => spec.field === role);
+    if (found) return found;
+  }
+  if (role === "item" || role === "serial") return null;
+  const devices = sheetSpec("devices");
+  for (const name of role === "device" ? ["device", "site"] : ["site"]) {
+    const spec = devices.columns.find((column) => column.field === name) as ColumnSpec;
+    const best = views
+      .map((view) => ({ view, points: pointsFor(view, devices, spec) }))
+      .filter(({ points, view }) => points >= MIN_POINTS && (name !== "device" || view.things.includes("device")))
+      .sort((a, b) => b.points - a.points)[0];
+    if (best) return fieldSource(spec, best.view, best.points);
+  }
+  return null;
+}
+
+/** Test columns beside the packs they measure, one output for each numbered test. */
+function testOutputs(rest: readonly ColumnView[], views: readonly ColumnView[], before: readonly Output[]): Output[] {
+  const pack = before.find(({ sheet }) => sheet.kind === "packs");
+  const serial = pack?.fields.find(({ spec }) => spec.field === "serial");
+  if (!serial) return [];
+  const sheet = sheetSpec("runtime_tests");
+  const outputs: Output[] = [];
+  for (const index of new Set(rest.map(({ index }) => index))) {
+    const group: Group = { thing: "test", views: rest.filter((view) => view.index === index) };
+    const fields = fieldsIn("runtime_tests", group).filter(({ spec }) => spec.field !== "serial");
+    const has = (field: string) => fields.some(({ spec }) => spec.field === field);
+    if (!has("date") || !sheet.oneOf.some(has)) continue;
+    const own = fields.flatMap(({ columns }) => columns);
+    const spec = sheet.columns.find((column) => column.field === "serial") as ColumnSpec;
+    outputs.push({ sheet, fields: [{ ...serial, spec, points: 0 }, ...fields], implied: {}, own });
+  }
+  return views.length === 0 ? [] : outputs;
+}
+
+/** What else a line says of the device or pack that its main rows only refer to. */
+function sideOutputs(rest: readonly ColumnView[], main: Output | null): Output[] {
+  if (!main) return [];
+  const outputs: Output[] = [];
+  const aside: [SheetKind, string, string][] = [];
+  if (main.sheet.kind === "runtime_tests") aside.push(["packs", "serial", "serial"]);
+  if (main.sheet.kind === "packs") aside.push(["devices", "device", "device"]);
+  for (const [kind, keyField, mainField] of aside) {
+    const key = main.fields.find(({ spec }) => spec.field === mainField);
+    const sheet = sheetSpec(kind);
+    if (!key) continue;
+    const group: Group = {
+      thing: kind === "packs" ? "battery" : "device",
+      views: rest.filter(({ things }) => kind === "packs" || things.includes("device")),
+    };
+    const fields = fieldsIn(kind, group).filter(({ spec }) => spec.field !== keyField);
+    if (fields.length === 0) continue;
+    const spec = sheet.columns.find((column) => column.field === keyField) as ColumnSpec;
+    outputs.push({
+      sheet,
+      fields: [{ ...key, spec, points: 0 }, ...fields],
+      implied: {},
+      own: fields.flatMap(({ columns }) => columns),
+    });
+  }
+  return outputs;
+}

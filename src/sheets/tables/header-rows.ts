@@ -1,0 +1,63 @@
+import type { Cell, GridRow } from "../grid.ts";
+import { parseHeader } from "../words/parse-header.ts";
+
+/** A header over one or two lines: the names of the columns and of the groups above them. */
+export interface HeaderRows {
+  lines: number[];
+  header: (string | null)[];
+  groups: (string | null)[];
+}
+
+/** Longest text that can name a column. */
+const MAX_NAME = 120;
+
+/** Text of a cell that may name a column; null where it cannot. */
+export function nameIn(cell: Cell | undefined): string | null {
+  if (typeof cell !== "string") return typeof cell === "number" ? String(cell) : null;
+  const text = cell.trim();
+  return text === "" || text.length > MAX_NAME ? null : text;
+}
+
+/** How many of a row's cells name something known, and how many hold anything. */
+export function knownNames(cells: readonly Cell[]): { known: number; strong: number; filled: number } {
+  let known = 0;
+  let strong = 0;
+  let filled = 0;
+  for (const cell of cells) {
+    if (cell === null || cell === "" || (typeof cell === "string" && cell.trim() === "")) continue;
+    filled++;
+    const name = typeof cell === "string" ? nameIn(cell) : null;
+    if (name === null) continue;
+    const { coverage, says, things } = parseHeader(name);
+    if (coverage < 0.55 || (says === "" && things === "")) continue;
+    known++;
+    if (says !== "") strong++;
+  }
+  return { known, strong, filled };
+}
+
+/** One row as the header of its columns. */
+export function oneRowHeader(row: GridRow): HeaderRows {
+  return { lines: [row.line], header: row.cells.map((cell) => nameIn(cell)), groups: row.cells.map(() => null) };
+}
+
+/**
+ * Two rows as one header: the upper one names groups, each up to the next named one, or columns that the
+ * lower one leaves blank.
+ */
+export function twoRowHeader(upper: GridRow, lower: GridRow): HeaderRows {
+  const width = Math.max(upper.cells.length, lower.cells.length);
+  const header: (string | null)[] = [];
+  const groups: (string | null)[] = [];
+  let group: string | null = null;
+  for (let column = 0; column < width; column++) {
+    const above = nameIn(upper.cells[column]);
+    const below = nameIn(lower.cells[column]);
+    if (above !== null) group = above;
+    header.push(below ?? above);
+    groups.push(below === null ? null : group);
+    // A column named above only ends the group on its left.
+    if (below === null && above !== null) group = null;
+  }
+  return { lines: [upper.line, lower.line], header, groups };
+}

@@ -1,0 +1,161 @@
+import { type ColumnSpec, SHEETS, type SheetKind, type SheetSpec } from "../../fleet/columns.ts";
+import type { HeaderMeaning } from "../words/parse-header.ts";
+import { fieldSource, groupOutputs, impliedItem } from "./group-outputs.ts";
+import { type ColumnView, MIN_POINTS, pointsFor } from "./score-column.ts";
+import type { FieldSource, Output } from "./table.ts";
+
+/** A reading of a whole header: what rows it yields, and how many points its columns bring. */
+export interface Interpretation {
+  outputs: Output[];
+  points: number;
+}
+
+/** Two readings within this many points of each other are a tie, unless they yield the same kinds of rows. */
+const TIE_MARGIN = 1.5;
+
+/** What each kind of row beyond the first costs, so that one sheet is not read as two without need. */
+const OUTPUT_COST = 3;
+
+/** Points for each required column, taken away where what makes a kind likely is missing. */
+const REQUIRED_POINTS = 0.5;
+const UNLIKELY = 2;
+const TITLE_POINTS = 2.5;
+
+/** The best reading of a header's columns; the tied readings where two are as good; nothing where none fits. */
+export function interpret(
+  views: readonly ColumnView[],
+  title: HeaderMeaning | null,
+): { best: Interpretation | null; tied: Interpretation[] } {
+  const readings: Interpretation[] = [];
+  for (const sheet of [null, ...SHEETS]) {
+    const reading = readAs(sheet, views, title);
+    if (reading) readings.push(reading);
+  }
+  readings.sort((a, b) => b.points - a.points);
+  const [best] = readings;
+  if (!best) return { best: null, tied: [] };
+  const rivals = readings.filter(
+    (other) => best.points - other.points < TIE_MARGIN && kindsOf(other) !== kindsOf(best),
+  );
+  return { best, tied: rivals.length > 0 && !isCanonical(best) ? [best, ...rivals] : [] };
+}
+
+/** The kinds of rows that a reading yields, as one text. */
+export function kindsOf({ outputs }: Interpretation): string {
+  return [...new Set(outputs.map(({ sheet }) => sheet.kind))].sort().join(" and ");
+}
+
+function isCanonical({ outputs }: Interpretation): boolean {
+  return outputs.every(({ fields }) => fields.every(({ points }) => points >= 10));
+}
+
+function readAs(
+  sheet: SheetSpec | null,
+  views: readonly ColumnView[],
+  title: HeaderMeaning | null,
+): Interpretation | null {
+  const main = sheet === null ? [] : assign(sheet, mainViews(views));
+  const output = sheet === null ? null : mainOutput(sheet, main, views, title);
+  if (sheet !== null && output === null) return null;
+  const taken = new Set((output?.fields ?? []).flatMap(({ columns }) => columns));
+  const groups = groupOutputs(views, taken, output);
+  const outputs = [...(output ? [output] : []), ...groups];
+  if (outputs.length === 0) return null;
+  const points = outputs.reduce(
+    (sum, each) =>
+      sum +
+      each.fields.reduce(
+        (own, field) =>
+          own + (each.own.some((column) => field.columns.includes(column)) ? field.points * field.columns.length : 0),
+        0,
+      ),
+    0,
+  );
+  return { outputs, points: points - OUTPUT_COST * (outputs.length - 1) + bonus(output) + titlePoints(output, title) };
+}
+
+/** Columns that stand once only: "Pad 1 exp" beside "Pad 2 exp" is for the groups. */
+function mainViews(views: readonly ColumnView[]): ColumnView[] {
+  const seen = new Map<string, Set<string>>();
+  const sort = ({ meaning, things }: ColumnView) => `${things}/${meaning.says}`;
+  const member = ({ variant, index }: ColumnView) => `${variant}/${index}`;
+  for (const view of views) {
+    const members = seen.get(sort(view)) ?? new Set();
+    seen.set(sort(view), members.add(member(view)));
+  }
+  return views.filter((view) => (seen.get(sort(view))?.size ?? 0) <= 1);
+}
+
+/** Gives each field its best column, best pairs first; a column like it in every word is a copy. */
+export function assign(sheet: SheetSpec, views: readonly ColumnView[]): FieldSource[] {
+  const pairs: { spec: ColumnSpec; view: ColumnView; points: number }[] = [];
+  for (const view of views) {
+    for (const spec of sheet.columns) {
+      const points = pointsFor(view, sheet, spec);
+      if (points >= MIN_POINTS) pairs.push({ spec, view, points });
+    }
+  }
+  pairs.sort((a, b) => b.points - a.points || a.view.column - b.view.column);
+  const fields = new Map<ColumnSpec, { source: FieldSource; words: string }>();
+  const taken = new Set<number>();
+  for (const { spec, view, points } of pairs) {
+    if (taken.has(view.column)) continue;
+    const before = fields.get(spec);
+    if (!before) fields.set(spec, { source: fieldSource(spec, view, points), words: wordsOf(view) });
+    else if (before.words === wordsOf(view)) before.source.columns.push(view.column);
+    else continue;
+    taken.add(view.column);
+  }
+  return sheet.columns.flatMap((spec) => fields.get(spec)?.source ?? []);
+}
+
+function wordsOf({ meaning, groupSubject }: ColumnView): string {
+  return `${groupSubject}/${meaning.words}`;
+}
+
+function mainOutput(
+  sheet: SheetSpec,
+  fields: FieldSource[],
+  views: readonly ColumnView[],
+  title: HeaderMeaning | null,
+): Output | null {
+  const has = (field: string) => fields.some(({ spec }) => spec.field === field);
+  const output: Output = { sheet, fields, implied: {}, own: fields.flatMap(({ columns }) => columns) };
+  if (sheet.kind === "dated_stock" && has("label")) return output;
+  if (sheet.kind === "dated_stock" && has("expiry") && !has("item")) {
+    const item =
+      impliedItem(views.filter(({ column }) => output.own.includes(column))) || (title?.things ? title.subject : "");
+    if (item === "") return null;
+    output.implied.item = item;
+  }
+  const complete = sheet.columns.every(
+    ({ required, field }) => !required || has(field) || output.implied[field] !== undefined,
+  );
+  return complete && (sheet.oneOf.length === 0 || sheet.oneOf.some(has)) ? output : null;
+}
+
+/** A title that names a thing ("Batteries") speaks for the sheet of that thing, enough to settle a tie. */
+function titlePoints(output: Output | null, title: HeaderMeaning | null): number {
+  if (!output || !title) return 0;
+  const things: Partial<Record<SheetKind, string>> = {
+    devices: "device",
+    packs: "battery",
+    runtime_tests: "test",
+    dated_stock: "pads",
+  };
+  const own = things[output.sheet.kind];
+  return own !== undefined && title.things.split(" ").includes(own) ? TITLE_POINTS : 0;
+}
+
+/** What speaks for a kind beyond its columns' own words. */
+function bonus(output: Output | null): number {
+  if (output === null) return 0;
+  const { sheet, fields } = output;
+  const has = (field: string) => fields.some(({ spec }) => spec.field === field);
+  const required = fields.filter(({ spec }) => spec.required).length * REQUIRED_POINTS;
+  const unlikely: Partial<Record<SheetKind, boolean>> = {
+    on_order: !has("order") && !has("arrives") && !has("supplier"),
+    catalogue: fields.length < 2,
+  };
+  return required - (unlikely[sheet.kind] ? UNLIKELY : 0);
+}

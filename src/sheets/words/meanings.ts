@@ -1,0 +1,148 @@
+import type { SheetKind } from "../../fleet/columns.ts";
+
+/** Points of a header that names its column by the vocabulary, and of one that is the canonical name itself. */
+export const POINTS = { byWords: 6, canonical: 10 } as const;
+
+/**
+ * Which words mean which column: for each sheet and column, sets of concepts parted by commas, a weaker one
+ * with its points after a colon. `dated` stands for any one of pads, gel, paper, sensor and battery.
+ */
+const SERIAL = "battery serial, serial, battery id, battery:5, battery name:5, id:3";
+const MEANINGS: Record<SheetKind, Record<string, string>> = {
+  devices: {
+    device: "device id, device serial, device name, device, id:4, serial:4, name:4, id name:4, device place:4",
+    type: "type, device type, device item:4, item:2",
+    site: "site, device site, place, device place, id site:4, id place:4, place site",
+    duty: "duty, device duty, duty type",
+    in_service: "install, device install",
+    temperature_c: "temperature, site temperature, device temperature",
+    uses_per_year: "peryear uses, uses, device peryear uses, device uses",
+    retired: "retired, device retired",
+  },
+  packs: {
+    serial: SERIAL,
+    item: "item, battery item, battery type, type:5, id item, battery id item, item type, battery item type",
+    device: "device, device id, device serial, device name, battery device, device install:4, device place:4",
+    site: "site, battery site, place, battery place, device site:5, place site",
+    made: "made, battery made",
+    in_service: "install, battery install, battery date:4",
+    cycles: "cycles, battery cycles",
+    cycles_on: "asof cycles, cycles date, asof:4, battery cycles date, asof date:4",
+    retired: "retired, battery retired",
+    retired_because: "reason retired, reason:5, battery reason retired",
+    temperature_c: "temperature, battery temperature",
+    held: "held, battery held",
+  },
+  runtime_tests: {
+    serial: SERIAL,
+    date: "date test, date:5, test:5, battery date test",
+    minutes: "minutes, minutes test, battery minutes, capacity minutes, minutes result",
+    wh: "wh, capacity wh, test wh, battery wh, result wh, battery capacity wh",
+    ah: "ah, capacity ah, ah test, ah battery, ah result, ah battery capacity",
+    percent: "capacity, capacity test, battery capacity, capacity result, battery:0",
+    result: "result, result test, battery result",
+    load_w: "load, load test",
+    temperature_c: "temperature, temperature test",
+    cycles: "cycles, battery cycles, cycles test",
+    full_charge: "fullcharge, fullcharge test, battery fullcharge",
+    at_least: "atleast, atleast test",
+  },
+  dated_stock: {
+    item: "item, id item, item type, dated item, dated type, dated:4, name:4, type:3, dated name, dated id item",
+    expiry: "expiry, dated expiry, expiry item, dated date:4",
+    lot: "lot, dated lot, item lot",
+    serial: "serial, dated serial, item serial",
+    quantity: "quantity, dated quantity, item quantity",
+    place:
+      "place, site, device, device id, device name, device serial, device site:5, id place, id site, device place, place site, dated place, dated site",
+    made: "made, dated made, item made",
+    opened: "opened, dated opened, item opened",
+    label: "label, dated label, item label, id label",
+    held: "held, dated held, item held",
+  },
+  catalogue: {
+    item: "item, id item, name:4, id:3",
+    kind: "type:5, item type",
+    gtin: "gtin, gtin item",
+    chemistry: "chemistry, battery chemistry",
+    supplier: "supplier, item supplier",
+    price: "price, item price",
+    price_per: "priceper",
+    currency: "currency, currency price",
+    units_per_box: "box, item box",
+    minimum_order: "minorder",
+    price_breaks: "breaks",
+    lead_days: "lead, lead supplier",
+    lead_sd_days: "lead sd",
+    shelf_months: "shelf",
+    arrives_with_months: "arriveswith",
+    service_months: "servicelife",
+    max_cycles: "maxcycles",
+    rated_wh: "rated wh, capacity rated wh, wh:4, capacity wh:4",
+    rated_ah: "ah rated, ah capacity rated, ah:4, ah capacity:4",
+    rated_minutes: "minutes rated, minutes:4, capacity minutes rated",
+    opened_days: "openlife",
+    unit_length_m: "length",
+    per_device: "perdevice",
+    fits: "fits, device fits, device type:4, fits type",
+    carried_by: "carriedby, duty:4, duty fits",
+    alternatives: "alternatives",
+    replaced_by: "replacedby",
+    service_level: "servicelevel",
+  },
+  use_log: {
+    date: "date, date uses, item date",
+    item: "item, id item, name:4, dated:4",
+    quantity: "quantity, item quantity, uses:4",
+    place: "place, site, device, device id, device name, device site:5, id place, id site, place site",
+    reason: "reason, reason uses, type:3, type uses",
+  },
+  on_order: {
+    item: "item, id item, name:4, item order, dated:4",
+    quantity: "quantity, order quantity, item quantity",
+    arrives: "arrives, date:3, arrives order",
+    supplier: "supplier",
+    expiry: "expiry, expiry item",
+    order: "order, id:3",
+  },
+  routine: {
+    task: "task, name:4, task type",
+    per_year: "peryear, peryear task, peryear uses",
+    duty: "duty, duty task",
+    item: "item, id item, dated:4",
+    quantity: "quantity, item quantity, quantity task",
+    cycles: "cycles, battery cycles, cycles task",
+  },
+  suppliers: {
+    supplier: "supplier, name:4, id supplier",
+    order_fee: "fee, fee order, order price:4",
+    free_over: "freeover",
+    order_every_months: "cadence",
+    currency: "currency",
+  },
+  policy: { key: "key, name:4", value: "value" },
+};
+
+/** Points by a header's concepts (things and attributes, sorted) for one column. */
+export type Points = ReadonlyMap<string, number>;
+
+const sortWords = (words: string) => words.split(" ").sort().join(" ");
+
+function pointsOf(patterns: string): Points {
+  const points = new Map<string, number>();
+  for (const pattern of patterns.split(", ")) {
+    const [words, worth] = pattern.split(":") as [string, string?];
+    const things = words.split(" ").includes("dated") ? ["pads", "gel", "paper", "sensor", "battery"] : ["dated"];
+    for (const thing of things)
+      points.set(sortWords(words.replace("dated", thing)), worth === undefined ? POINTS.byWords : Number(worth));
+  }
+  return points;
+}
+
+/** For each sheet, the points of each column by a header's concepts. */
+export const HEADER_POINTS: Record<SheetKind, Record<string, Points>> = Object.fromEntries(
+  Object.entries(MEANINGS).map(([kind, columns]) => [
+    kind,
+    Object.fromEntries(Object.entries(columns).map(([name, patterns]) => [name, pointsOf(patterns)])),
+  ]),
+) as Record<SheetKind, Record<string, Points>>;

@@ -1,0 +1,170 @@
+import { withinOneEdit } from "../values/month-words.ts";
+import { headerWords } from "./header-words.ts";
+import { THINGS, VOCABULARY } from "./vocabulary.ts";
+
+/** What a header says, once its words are looked up. */
+export interface HeaderMeaning {
+  /** The header as plain words. */
+  words: string;
+  /** Concepts it names without things, variants and fillers, sorted and joined by blanks. */
+  says: string;
+  /** The things it names, sorted and joined by blanks. */
+  things: string;
+  /** adult, child, spare, primary; empty where none. */
+  variant: string;
+  /** The number of a repeated group ("Pad 2 exp"); null where none. */
+  index: number | null;
+  /** The unit in brackets or at the end, lower case; empty where none. */
+  unit: string;
+  /** Share of its letters whose meaning is known, less for typing errors; 0 to 1. */
+  coverage: number;
+  /** The header without the words that say an attribute: "Adult pads" of "Adult pads exp". */
+  subject: string;
+}
+
+const VARIANTS = new Set(["adult", "child", "spare", "primary"]);
+const THING_SET: ReadonlySet<string> = new Set(THINGS);
+/** Units in brackets that tell what is measured. */
+const UNIT_CONCEPTS: Record<string, string> = {
+  min: "minutes",
+  mins: "minutes",
+  minutes: "minutes",
+  wh: "wh",
+  ah: "ah",
+  mah: "ah",
+  w: "load",
+  watts: "load",
+  percent: "capacity",
+};
+/** Words so weak that they are dropped where any of the others stands. */
+const WEAKER: [string, string[]][] = [
+  ["id", ["serial", "lot", "order", "gtin", "cycles", "label", "quantity"]],
+  ["name", ["serial", "site", "supplier", "task", "item", "place", "key", "type"]],
+  ["date", ["expiry", "made", "install", "opened", "retired", "arrives"]],
+  ["quantity", ["cycles", "box", "minorder", "minutes", "uses"]],
+  ["reason", ["held"]],
+];
+/** Longest phrase of the vocabulary, in words. */
+const MAX_PHRASE = 5;
+/** The shortest word in which one typing error is forgiven, and what such a word still counts. */
+const FORGIVING_LENGTH = 5;
+const FUZZY_WORTH = 0.85;
+const MAX_HEADER = 120;
+const MAX_INDEX = 24;
+
+const memo = new Map<string, HeaderMeaning>();
+
+/** Looks up what a header says. Texts too long for a header say nothing. */
+export function parseHeader(header: string): HeaderMeaning {
+  const known = memo.get(header);
+  if (known) return known;
+  const meaning = header.length > MAX_HEADER ? nothing : parse(header);
+  if (memo.size > 20_000) memo.clear();
+  memo.set(header, meaning);
+  return meaning;
+}
+
+const nothing: HeaderMeaning = {
+  words: "",
+  says: "",
+  things: "",
+  variant: "",
+  index: null,
+  unit: "",
+  coverage: 0,
+  subject: "",
+};
+
+function parse(header: string): HeaderMeaning {
+  const bracketed = /[([{]\s*([^()[\]{}]{1,14})\s*[)\]}]/.exec(header)?.[1] ?? "";
+  const words = headerWords(header.replace(/#|\bn[°º]/gi, " no "));
+  const tokens = words
+    .split(" ")
+    .flatMap((word) => (VOCABULARY.has(word) ? [word] : word.split(/(?<=[a-z])(?=\d)|(?<=\d)(?=[a-z])/)));
+  const found: string[] = [];
+  let index: number | null = null;
+  let knownLetters = 0;
+  let letters = 0;
+  const subjectWords: string[] = [];
+  for (let at = 0; at < tokens.length; ) {
+    const [concepts, taken, worth] = lookUp(tokens, at);
+    const text = tokens.slice(at, at + taken).join("");
+    at += taken;
+    if (/^\d+$/.test(text)) {
+      if (Number(text) <= MAX_INDEX && index === null) index = Number(text);
+      continue;
+    }
+    letters += text.length;
+    knownLetters += concepts.length > 0 ? text.length * worth : 0;
+    found.push(...concepts);
+    if (concepts.length === 0 || concepts.some((concept) => THING_SET.has(concept) || VARIANTS.has(concept)))
+      subjectWords.push(text);
+  }
+  const unit = headerWords(bracketed);
+  const measured = UNIT_CONCEPTS[unit];
+  if (measured !== undefined) found.push(measured);
+  const set = new Set(found.filter((concept) => concept !== "filler"));
+  for (const [weak, strong] of WEAKER) if (strong.some((concept) => set.has(concept))) set.delete(weak);
+  const all = [...set].sort();
+  return {
+    words,
+    says: all.filter((concept) => !VARIANTS.has(concept) && !THING_SET.has(concept)).join(" "),
+    things: all.filter((concept) => THING_SET.has(concept)).join(" "),
+    variant: all.filter((concept) => VARIANTS.has(concept)).join(" "),
+    index,
+    unit: bracketed !== "" ? bracketed.toLowerCase().trim() : tokens.length > 1 ? (tokens.at(-1) as string) : "",
+    coverage: letters === 0 ? 0 : knownLetters / letters,
+    subject: subjectOf(header, subjectWords),
+  };
+}
+
+/** Concepts of the longest known phrase at a place, how many tokens it takes and how sure that is. */
+function lookUp(tokens: readonly string[], at: number): [string[], number, number] {
+  for (let taken = Math.min(MAX_PHRASE, tokens.length - at); taken >= 1; taken--) {
+    const concept = VOCABULARY.get(tokens.slice(at, at + taken).join(" "));
+    if (concept !== undefined) return [[concept], taken, 1];
+  }
+  const token = tokens[at] as string;
+  const parts = compound(token);
+  if (parts) return [parts, 1, 1];
+  const near = nearWord(token);
+  return near === null ? [[], 1, 0] : [[near], 1, FUZZY_WORTH];
+}
+
+/** Two known words written as one, as German and Dutch do, with or without a joining s, n or en. */
+function compound(token: string): string[] | null {
+  if (token.length < 7 || token.length > 40) return null;
+  for (let cut = token.length - 3; cut >= 3; cut--) {
+    const tail = VOCABULARY.get(token.slice(cut));
+    if (tail === undefined) continue;
+    const head = token.slice(0, cut);
+    const known =
+      VOCABULARY.get(head) ?? VOCABULARY.get(head.replace(/(?:s|n|en|e)$/, "")) ?? VOCABULARY.get(`${head}e`);
+    if (known !== undefined) return [known, tail];
+  }
+  return null;
+}
+
+function nearWord(token: string): string | null {
+  if (token.length < FORGIVING_LENGTH || token.length > 20) return null;
+  const near = new Set<string>();
+  for (const [word, concept] of VOCABULARY) {
+    if (word.length >= FORGIVING_LENGTH && !word.includes(" ") && withinOneEdit(token, word)) near.add(concept);
+  }
+  return near.size === 1 ? ([...near][0] as string) : null;
+}
+
+/** The words of the header that name its thing, as written. */
+function subjectOf(header: string, words: readonly string[]): string {
+  if (words.length === 0) return "";
+  const wanted = new Set(words);
+  return header
+    .split(/[\s_/.,;:()[\]-]+/)
+    .filter(
+      (part) =>
+        wanted.has(headerWords(part).replace(/ /g, "")) ||
+        wanted.has(headerWords(part.replace(/\d+$/, "")).replace(/ /g, "")),
+    )
+    .map((part) => part.replace(/\d+$/, ""))
+    .join(" ");
+}
