@@ -1,5 +1,6 @@
 import { counted, countText } from "./count-text.ts";
 import { horizonText } from "./horizon-text.ts";
+import { pastExpiry } from "./out-now.ts";
 import type { Plan } from "./plan-schema.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
@@ -14,6 +15,7 @@ export function datesText(plan: Plan, setting: TextSetting): string {
       `${counted(units, "dated unit")} in ${counted(plan.datedStock.length, "row")}. A unit is to be swapped ${plan.policy.swap_before_expiry_days} days before it expires; opened gel by its opened date if that is sooner.`,
       setting.width,
     ),
+    ...section("Out now", bullets(pastExpiry(plan), setting), setting),
     ...section("Units to swap by month", monthLines(plan, setting.width), setting),
     ...section(
       "Crowded months",

@@ -20,10 +20,10 @@ export function dueText(pack: PackRow, lastMonth: string): string {
   return kind === "beyond-horizon" || p50 === null ? `after ${lastMonth}` : p50;
 }
 
-/** The dates between which a pack is due with a chance of 80 %. */
+/** The months between which a pack is due with a chance of 80 %; a hyphen where there is nothing to doubt. */
 export function dueRangeText({ replaceBy: { kind, p10, p90 } }: PackRow): string {
-  if (kind === "no-forecast") return "-";
-  return `${p10 ?? "never"} to ${p90 ?? "never"}`;
+  if (kind === "no-forecast" || (p10 !== null && p10 === p90)) return "-";
+  return `${p10?.slice(0, 7) ?? "never"} to ${p90?.slice(0, 7) ?? "never"}`;
 }
 
 /** What ends a pack's life first, in words. */

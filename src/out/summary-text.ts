@@ -1,6 +1,7 @@
 import { aheadText } from "./ahead.ts";
 import { counted, countText } from "./count-text.ts";
 import { horizonText } from "./horizon-text.ts";
+import { outNow } from "./out-now.ts";
 import type { Plan } from "./plan-schema.ts";
 import { sortBy } from "./sort-by.ts";
 import { budgetTable, neededTable, ordersTable, shortTable } from "./summary-tables.ts";
@@ -18,6 +19,7 @@ export function summaryText(plan: Plan, setting: TextSetting): string {
     titleLine(`Plan ${horizonText(plan)}`, setting),
     "",
     wrapText(aheadText(plan), width),
+    ...section("Out now", bullets(outNow(plan), setting), setting),
     ...section(
       "Needed (units; likely = P50, safe = P95)",
       plan.demand.length > 0 ? [neededTable(plan, width)] : [],

@@ -58,8 +58,8 @@ Cautions
   it("packsText: packs in the order of their dates, the near ones told", () => {
     const text = packsText(aPlan(), { width: 120 });
     expect(text).toContain("2 packs in service: 0 due now, 1 by the end of 2027-10, 1 by the end of 2027-10");
-    expect(text).toMatch(/M22-001 +pack-md +MD-01 +North Station +2027-02-14 +2026-12-01 to 2027-06-30 +fade +81 %/);
-    expect(text).toMatch(/M25-002 +pack-md +- +North Station +after 2027-10 +2028-01-01 to never +fade +- /);
+    expect(text).toMatch(/M22-001 +pack-md +MD-01 +North Station +2027-02-14 +2026-12 to 2027-06 +fade +81 %/);
+    expect(text).toMatch(/M25-002 +pack-md +- +North Station +after 2027-10 +2028-01 to never +fade +- /);
     expect(text).toContain("- M22-001: 81 % at the last test.");
     expect(text).not.toContain("- M25-002");
   });
@@ -83,6 +83,27 @@ Cautions
         "later        5: pads-adult 5",
       ].join("\n"),
     );
+  });
+
+  it("what is past its date or failed its test stands out, in summary and dates", () => {
+    const [pack, other] = aPlan().packs;
+    const [row] = aPlan().datedStock;
+    const failed = { ...pack!, replaceBy: { ...pack!.replaceBy, because: "failed-test" as const } };
+    const plan = aPlan({
+      packs: [failed, { ...other!, replaceBy: failed.replaceBy }],
+      datedStock: [
+        { ...row!, expiry: "2026-10-31", quantity: 2, place: "AED-04" },
+        { ...row!, expiry: "2026-11-01", quantity: 4 },
+      ],
+    });
+    expect(summaryText(plan, { width: 90 })).toContain(
+      [
+        "Out now",
+        "- 2 dated units are past expiry: pads-adult at AED-04 (2026-10-31).",
+        "- 2 packs have failed the last test: M22-001 in MD-01, M25-002 in North Station.",
+      ].join("\n"),
+    );
+    expect(datesText(plan, { width: 90 })).toContain("Out now\n- 2 dated units are past expiry: pads-adult at AED-04");
   });
 
   it("ordersText: why a late line is late", () => {
