@@ -1,14 +1,12 @@
-import type { Day } from "../calendar/day.ts";
 import type { ItemDemand } from "../demand/types.ts";
 import type { ItemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey } from "../fleet/rows.ts";
 import type { UsableLot } from "../supplies/types.ts";
-import type { LotSource, LotTier } from "./lot-problem.ts";
-import { lotTiers, type OrderedBeside } from "./lot-tiers.ts";
+import { type LotTiers, lotTiersOf } from "./lot-tiers.ts";
 import { type NetNeeds, netNeeds, type SupplySpan, supplySpans } from "./net-needs.ts";
 import { type Offer, offersForItem } from "./offers.ts";
-import { type OrderSlot, orderSlots } from "./order-slots.ts";
+import { type LatestSlot, latestSlots } from "./order-slots.ts";
 
 /** One item to be planned: what is needed beyond its supply, and from whom and when it can be had. */
 export interface ItemCase {
@@ -17,7 +15,7 @@ export interface ItemCase {
   level: number;
   supply: SupplySpan[];
   net: NetNeeds;
-  offers: { offer: Offer; slots: OrderSlot[] }[];
+  offers: { offer: Offer; slots: LatestSlot[]; tiers: LotTiers }[];
 }
 
 /** Collects what one item's orders rest on. Whatever had to be assumed is a caution. */
@@ -42,38 +40,14 @@ export function itemCase(
       level,
       supply,
       net: netNeeds(demand, supply, level, spareUnits(fleet, policy, book, key)),
-      offers: offers.map((offer) => ({ offer, slots: orderSlots(offer, policy, demand.from, demand.months) })),
+      offers: offers.map((offer) => ({
+        offer,
+        slots: latestSlots(offer, policy, demand.from, demand.months),
+        tiers: lotTiersOf(offer, policy),
+      })),
     },
     cautions,
   };
-}
-
-/**
- * The ways to buy for a case, as lot-sizing takes them.
- *
- * @param beside  what other items order from the supplier on the day
- */
-export function lotSources(
-  { net, offers }: ItemCase,
-  policy: Policy,
-  beside: (supplier: string, orderBy: Day) => OrderedBeside,
-): LotSource[] {
-  return offers.map(({ offer, slots }) => {
-    const tiers: LotTier[][] = slots.map((slot) => {
-      if (!slot.opens || (slot.offCadence && !needIsWaiting(net, slots))) return [];
-      return lotTiers(offer, policy, slot.orderBy, beside(offer.supplier, slot.orderBy));
-    });
-    return {
-      unitsPerBox: offer.unitsPerBox,
-      tiersAt: (period) => tiers[period] ?? [],
-      lastServed: (period) => slots[period]?.lastServed ?? period,
-    };
-  });
-}
-
-/** Whether something is needed that no order day of the supplier's calendar can serve in time. */
-function needIsWaiting(net: NetNeeds, slots: readonly OrderSlot[]): boolean {
-  return slots.some((slot, index) => slot.missed && net.cumulative[index]! > 0);
 }
 
 /** Good packs to keep on the shelf: a share of those in devices, rounded up. */

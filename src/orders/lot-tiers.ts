@@ -1,8 +1,9 @@
 import { addMonths, type Day } from "../calendar/day.ts";
-import { type Exact, exactFromText, minorUnits, numberFromExact, timesExact } from "../fleet/money.ts";
+import { exactFromText, minorUnits, numberFromExact } from "../fleet/money.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { LotTier } from "./lot-problem.ts";
 import type { Offer } from "./offers.ts";
+import { orderFeeOf, unitPriceAt, wholeYears } from "./prices.ts";
 
 /** What else is bought from the same supplier on the same day: whole minor units, before the fee. */
 export interface OrderedBeside {
@@ -10,81 +11,43 @@ export interface OrderedBeside {
   total: number;
 }
 
-const ALONE: OrderedBeside = { lines: 0, total: 0 };
+/** The cost tiers of a lot ordered on a day, in minor units, beside what else is ordered that day. */
+export type LotTiers = (orderBy: Day, beside: OrderedBeside) => LotTier[];
 
 /**
- * The exact price of one unit for an order of a size on a day. Prices rise by the policy's rate once a year, on
- * as-of's anniversaries, so that every price is an exact decimal.
+ * How an offer's lots are priced for lot sizing: all-units prices, what the order's fee becomes with this line beside
+ * the others (a line can lift the order over `free_over` and save the fee), and holding. Holding is charged at today's
+ * price for a single unit: the holding rate and, for what leaves by expiry, the life lost on the shelf.
  */
-export function unitPriceAt(offer: Offer, policy: Policy, orderBy: Day, units: number): Exact {
-  const step = offer.prices.filter((tier) => tier.fromUnits <= units).at(-1) ?? offer.prices[0]!;
-  return timesExact(step.price, priceRise(policy, orderBy));
-}
-
-/** The cost of a line in whole minor units, rounded once, half up. */
-export function lineCostOf(offer: Offer, policy: Policy, orderBy: Day, units: number): number {
-  return minorUnits(timesExact(unitPriceAt(offer, policy, orderBy, units), units), offer.currency);
-}
-
-/** The fee of an order of the given total before the fee, in whole minor units. */
-export function orderFeeOf(offer: Offer, total: number): number {
-  if (offer.fee === null) return 0;
-  if (offer.freeOver !== null && total >= minorUnits(offer.freeOver, offer.currency)) return 0;
-  return minorUnits(offer.fee, offer.currency);
-}
-
-/**
- * The cost tiers of a lot ordered on a day, in minor units: all-units prices, what the order's fee becomes with this
- * line beside the others (a line can lift the order over `free_over` and save the fee), and holding: the price times
- * the holding rate and, for what leaves by expiry, the life lost on the shelf.
- */
-export function lotTiers(offer: Offer, policy: Policy, orderBy: Day, beside = ALONE): LotTier[] {
-  const scale = numberFromExact(timesExact(minorScale(offer.currency), 1));
-  const feeBefore = beside.lines > 0 ? orderFeeOf(offer, beside.total) : 0;
-  const starts = new Set(offer.prices.map((tier) => Math.max(tier.fromUnits, offer.minimumUnits)));
-  const free = offer.freeOver === null ? null : minorUnits(offer.freeOver, offer.currency) - beside.total;
-  if (free !== null) {
-    offer.prices.forEach((tier, rank) => {
-      const first = Math.max(tier.fromUnits, offer.minimumUnits);
-      const below = offer.prices[rank + 1]?.fromUnits ?? Number.POSITIVE_INFINITY;
-      const price = numberFromExact(unitPriceAt(offer, policy, orderBy, first)) * scale;
-      if (first >= below || price <= 0) return;
-      const reach = leastUnitsWorth(free, price, (units) => lineCostOf(offer, policy, orderBy, units));
-      if (reach > first && reach < below) starts.add(reach);
-    });
-  }
-  return [...starts]
-    .sort((a, b) => a - b)
-    .map((fromUnits) => {
-      const unitCost = numberFromExact(unitPriceAt(offer, policy, orderBy, fromUnits)) * scale;
-      const fee = orderFeeOf(offer, beside.total + lineCostOf(offer, policy, orderBy, fromUnits));
-      return { fromUnits, unitCost, lotCost: fee - feeBefore, holdingCost: unitCost * holdingShare(offer, policy) };
-    });
-}
-
-/** Share of its price that a unit on the shelf costs a month. */
-function holdingShare(offer: Offer, policy: Policy): number {
+export function lotTiersOf(offer: Offer, policy: Policy): LotTiers {
+  const scale = minorUnits(exactFromText("1"), offer.currency);
+  const priceAt = (orderBy: Day, units: number) => numberFromExact(unitPriceAt(offer, policy, orderBy, units)) * scale;
   const lifeLost = offer.leavesByExpiry && offer.lifeMonths ? 1 / offer.lifeMonths : 0;
-  return policy.holdingRatePerYear / 12 + lifeLost;
-}
-
-function priceRise(policy: Policy, orderBy: Day): Exact {
-  let rise = exactFromText("1");
-  if (policy.priceRisePerYear === 0) return rise;
-  const { numerator, denominator } = exactFromText(String(policy.priceRisePerYear));
-  const yearly = { numerator: numerator + denominator, denominator };
-  for (let years = 1; addMonths(policy.asOf, 12 * years) <= orderBy; years++) rise = timesExact(rise, yearly);
-  return rise;
-}
-
-/** Minor units in one major unit. */
-function minorScale(currency: string): Exact {
-  return { numerator: BigInt(minorUnits(exactFromText("1"), currency)), denominator: 1n };
-}
-
-/** Least number of units whose cost reaches an amount; the estimate by price is set right for rounding. */
-function leastUnitsWorth(amount: number, price: number, costOf: (units: number) => number): number {
-  let units = Math.max(1, Math.ceil(amount / price) - 1);
-  while (costOf(units) < amount) units++;
-  return units;
+  const holdingCost = priceAt(policy.asOf, 1) * (policy.holdingRatePerYear / 12 + lifeLost);
+  const byYear: { fromUnits: number; unitCost: number }[][] = [];
+  const stepsOn = (orderBy: Day) => {
+    const years = wholeYears(policy, orderBy);
+    byYear[years] ??= [...new Set(offer.prices.map((tier) => Math.max(tier.fromUnits, offer.minimumUnits)))].map(
+      (fromUnits) => ({ fromUnits, unitCost: priceAt(addMonths(policy.asOf, 12 * years), fromUnits) }),
+    );
+    return byYear[years];
+  };
+  return (orderBy, beside) => {
+    const feeBefore = beside.lines > 0 ? orderFeeOf(offer, beside.total) : 0;
+    const missing = offer.freeOver === null || offer.fee === 0 ? null : offer.freeOver - beside.total;
+    const tiers: LotTier[] = [];
+    const steps = stepsOn(orderBy);
+    steps.forEach(({ fromUnits, unitCost }, rank) => {
+      const below = steps[rank + 1]?.fromUnits ?? Number.POSITIVE_INFINITY;
+      const add = (from: number) => {
+        const fee = orderFeeOf(offer, beside.total + Math.floor(from * unitCost + 0.5));
+        tiers.push({ fromUnits: from, unitCost, lotCost: fee - feeBefore, holdingCost });
+      };
+      add(fromUnits);
+      // half a minor unit less, since the line is rounded half up; the tolerance is for the division alone
+      const lifting = missing === null ? 0 : Math.ceil((missing - 0.5) / unitCost - 1e-9);
+      if (unitCost > 0 && lifting > fromUnits && lifting < below) add(lifting);
+    });
+    return tiers;
+  };
 }

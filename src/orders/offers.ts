@@ -1,4 +1,4 @@
-import { dividedExact, type Exact, exactFromText } from "../fleet/money.ts";
+import { dividedExact, type Exact, exactFromText, minorUnits } from "../fleet/money.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type CatalogueRow, type Fleet, type ItemKind, nameKey, type SupplierRow } from "../fleet/rows.ts";
 import { normalQuantile } from "../maths/normal.ts";
@@ -30,9 +30,9 @@ export interface Offer {
   /** Whether units in use leave by expiry, so that life lost on the shelf is money lost. */
   leavesByExpiry: boolean;
   orderEveryMonths: number | null;
-  /** Fee an order and the order total from which it falls away, in the offer's currency. */
-  fee: Exact | null;
-  freeOver: Exact | null;
+  /** Fee an order, and the order total from which it falls away (null = never), in whole minor units. */
+  fee: number;
+  freeOver: number | null;
 }
 
 /**
@@ -83,7 +83,8 @@ function offerFromRow(row: CatalogueRow, supplier: SupplierRow | undefined, poli
   const spread = row.leadSdDays ?? 0;
   const leavesByExpiry = row.kind !== "pack";
   const sameCurrency = (supplier?.currency ?? currency).trim().toUpperCase() === currency;
-  const money = (text: string | null | undefined) => (text && sameCurrency ? exactFromText(text) : null);
+  const money = (text: string | null | undefined) =>
+    text && sameCurrency ? minorUnits(exactFromText(text), currency) : null;
   return {
     supplier: row.supplier?.trim() || UNNAMED_SUPPLIER,
     item: row.item,
@@ -105,7 +106,7 @@ function offerFromRow(row: CatalogueRow, supplier: SupplierRow | undefined, poli
     minLifeDays: leavesByExpiry ? policy.minLifeDays : 0,
     leavesByExpiry,
     orderEveryMonths: supplier?.orderEveryMonths ?? null,
-    fee: money(supplier?.orderFee),
+    fee: money(supplier?.orderFee) ?? 0,
     freeOver: money(supplier?.freeOver),
   };
 }

@@ -3,11 +3,10 @@ import { monthOfDay, monthText } from "../calendar/month.ts";
 import { exactText, shareOut } from "../fleet/money.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { ItemCase } from "./item-case.ts";
-import type { Lot } from "./lot-problem.ts";
-import { lineCostOf, orderFeeOf, unitPriceAt } from "./lot-tiers.ts";
 import type { Offer } from "./offers.ts";
 import { needDay } from "./order-slots.ts";
-import type { ItemLots } from "./plan-item.ts";
+import type { ItemLots, PlacedLot } from "./plan-item.ts";
+import { lineCostOf, orderFeeOf, unitPriceAt } from "./prices.ts";
 import { reasonFor } from "./reason.ts";
 import type { OrderLine } from "./types.ts";
 
@@ -15,7 +14,7 @@ import type { OrderLine } from "./types.ts";
 export interface PlannedLine {
   line: OrderLine;
   offer: Offer;
-  lot: Lot;
+  lot: PlacedLot;
   /** Month indices, inclusive. */
   covers: { from: number; to: number };
   /** Month index of the order day. */
@@ -27,7 +26,7 @@ export function linesOfItem(of: ItemCase, planned: ItemLots, policy: Policy): Pl
   const used = new Set<string>();
   return planned.lots.map((lot) => {
     const { offer, slots } = of.offers[lot.source]!;
-    const slot = slots[lot.period]!;
+    const { slot } = lot;
     const covers = coveredMonths(lot, planned.cumulativeNeed, slot.lastServed);
     const late = slots[covers.from]!.missed && lot.period === 0;
     const uncovered = late && slot.arriveBy > needDay(policy, of.demand.from, covers.from);
@@ -55,7 +54,7 @@ export function linesOfItem(of: ItemCase, planned: ItemLots, policy: Policy): Pl
       reason: "",
       expectedWaste: lot.lapsing,
     };
-    line.reason = reasonFor(line, offer, of.level, slot.offCadence);
+    line.reason = reasonFor(line, offer, of.level, late && slots[lot.period]!.offCadence);
     return { line, offer, lot, covers, orderMonth: monthOfDay(slot.orderBy) - of.demand.from };
   });
 }
@@ -80,7 +79,11 @@ export function shareFees(planned: readonly PlannedLine[]): void {
 }
 
 /** From the first month that the lots before do not cover, to the last that this lot covers whole, within its life. */
-function coveredMonths(lot: Lot, cumulativeNeed: readonly number[], lastServed: number): { from: number; to: number } {
+function coveredMonths(
+  lot: PlacedLot,
+  cumulativeNeed: readonly number[],
+  lastServed: number,
+): { from: number; to: number } {
   const from = cumulativeNeed.findIndex((need) => need > lot.coveredBefore);
   let to = from;
   while (to < lastServed && cumulativeNeed[to + 1]! <= lot.coveredAfter) to++;

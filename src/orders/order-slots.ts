@@ -4,21 +4,27 @@ import { firstDayOfMonth, lastDayOfMonth, type Month, monthOfDay } from "../cale
 import type { Policy } from "../fleet/policy.ts";
 import type { Offer } from "./offers.ts";
 
-/** When an order for the needs of one month must leave and what its lot can serve. */
+/** An order day for the needs of one month, and what a lot ordered then can serve. */
 export interface OrderSlot {
   orderBy: Day;
   /** Expected arrival. */
   arriveBy: Day;
+  /** Last day on which a unit of the lot may still be fitted; null = no limit. */
+  usableUntil: Day | null;
+  /** Last month index that the lot can serve, never before its own. */
+  lastServed: number;
+}
+
+/** The latest order day for the needs of a month, as-of where that has passed. */
+export interface LatestSlot extends OrderSlot {
   /** True where the day on which the order should have left is before as-of. */
   missed: boolean;
   /** True where the order leaves at as-of although the supplier's calendar has no order day then. */
   offCadence: boolean;
   /** True where this is the first month that the order can serve; orders leave only for such months. */
   opens: boolean;
-  /** Last day on which a unit of the lot may still be fitted; null = no limit. */
-  usableUntil: Day | null;
-  /** Last month index that the lot can serve, never before its own. */
-  lastServed: number;
+  /** Order days after this one, up to the latest, reach this month first. */
+  after: Day;
 }
 
 /** The day on which the needs of a month index fall: as-of for the first, then the month's first day. */
@@ -27,30 +33,42 @@ export function needDay(policy: Policy, from: Month, index: number): Day {
 }
 
 /**
- * The order slot of every month for an offer: need day less the safety days less the planned lead time, or the last
- * order day of the supplier's calendar before that; as-of where that day has passed. Months that share an order day
- * are served by the order for the first of them.
+ * The latest order day of every month for an offer: need day less the safety days less the planned lead time, or the
+ * last order day of the supplier's calendar before that; as-of where that day has passed. Months that share an order
+ * day are served by the order for the first of them.
  */
-export function orderSlots(offer: Offer, policy: Policy, from: Month, months: number): OrderSlot[] {
-  const slots: OrderSlot[] = [];
+export function latestSlots(offer: Offer, policy: Policy, from: Month, months: number): LatestSlot[] {
+  const slots: LatestSlot[] = [];
   for (let index = 0; index < months; index++) {
     const latest = needDay(policy, from, index) - policy.orderBeforeNeedDays - offer.planLeadDays;
     const wished = offer.orderEveryMonths === null ? latest : lastOrderDay(latest, offer.orderEveryMonths, policy);
     const missed = wished < policy.asOf;
     const orderBy = missed ? policy.asOf : wished;
-    const arriveBy = orderBy + offer.leadDays;
-    const usableUntil = lastUsableDay(offer, arriveBy);
+    const before = slots[index - 1];
     slots.push({
-      orderBy,
-      arriveBy,
+      ...slotOn(orderBy, index, offer, policy, from, months),
       missed,
       offCadence: missed && offer.orderEveryMonths !== null && !isOrderDay(orderBy, offer.orderEveryMonths, policy),
-      opens: slots[index - 1]?.orderBy !== orderBy,
-      usableUntil,
-      lastServed: usableUntil === null ? months - 1 : lastMonthServed(policy, from, index, months, usableUntil),
+      opens: before?.orderBy !== orderBy,
+      after: before?.orderBy ?? orderBy - 1,
     });
   }
   return slots;
+}
+
+/** The slot of an order that leaves on a day and reaches a month first. */
+export function slotOn(
+  orderBy: Day,
+  index: number,
+  offer: Offer,
+  policy: Policy,
+  from: Month,
+  months: number,
+): OrderSlot {
+  const arriveBy = orderBy + offer.leadDays;
+  const usableUntil = lastUsableDay(offer, arriveBy);
+  const lastServed = usableUntil === null ? months - 1 : lastMonthServed(policy, from, index, months, usableUntil);
+  return { orderBy, arriveBy, usableUntil, lastServed };
 }
 
 /** Last day on which a unit that arrives on a day may still be fitted; null = no limit. */

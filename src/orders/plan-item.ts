@@ -1,17 +1,35 @@
-import type { Lot, LotPlan, LotSource } from "./lot-problem.ts";
+import type { BuyingOptions } from "./buying-options.ts";
+import type { Lot } from "./lot-problem.ts";
 import { planLots } from "./lot-sizing.ts";
 import type { NetNeeds } from "./net-needs.ts";
+import type { OrderSlot } from "./order-slots.ts";
 
 /** Rounds in which only the spans found short are raised, before whole spans are. */
 const GENTLE_ROUNDS = 12;
 
+/** A lot with the day on which it is ordered. */
+export interface PlacedLot extends Lot {
+  slot: OrderSlot;
+}
+
 /** An item's lots with the cumulative needs they were sized for. */
 export interface ItemLots {
-  lots: Lot[];
+  lots: PlacedLot[];
   /** Units that must have arrived by each month, as planned. */
-  cumulativeNeed: number[];
-  /** In minor units: prices, fees and holding. */
-  cost: number;
+  cumulativeNeed: readonly number[];
+  /** Prices and holding without fees, in minor units. */
+  ownCost: number;
+}
+
+/** The cheapest lots for given cumulative needs, or null where no order can meet them. */
+export function lotsForNeeds(cumulativeNeed: readonly number[], options: BuyingOptions): ItemLots | null {
+  const plan = planLots({ cumulativeNeed, sources: options.sources, surplusAtEnd: true });
+  if (plan === null) return null;
+  return {
+    lots: plan.lots.map((lot) => ({ ...lot, slot: options.slotOf(lot) })),
+    cumulativeNeed,
+    ownCost: plan.cost - plan.lots.reduce((sum, lot) => sum + options.feeOf(lot), 0),
+  };
 }
 
 /**
@@ -21,16 +39,21 @@ export interface ItemLots {
  * total may not be enough after it: each span that ends up short raises the needs by what it lacks, and the lots
  * are sized again until no span is short. Exact where no lot lapses within the months; else a heuristic.
  *
+ * @param start  cumulative needs to begin with, not below the net needs
  * @returns the lots, or null where no order can meet the needs
  */
-export function planItemLots(net: NetNeeds, sources: readonly LotSource[]): ItemLots | null {
-  const cumulativeNeed = [...net.cumulative];
+export function planItemLots(
+  net: NetNeeds,
+  options: BuyingOptions,
+  start: readonly number[] = net.cumulative,
+): ItemLots | null {
+  const cumulativeNeed = [...start];
   const closedAfter = new Set<number>();
   for (let round = 0; ; round++) {
-    const plan = planLots({ cumulativeNeed, sources, surplusAtEnd: true });
-    if (plan === null) return null;
-    const short = shortSpans(plan, net, sources, cumulativeNeed.length);
-    if (short.length === 0) return { lots: plan.lots, cumulativeNeed, cost: plan.cost };
+    const planned = lotsForNeeds(cumulativeNeed, options);
+    if (planned === null) return null;
+    const short = shortSpans(planned.lots, net, cumulativeNeed.length);
+    if (short.length === 0) return planned;
     const raise = new Map<number, number>();
     if (round < GENTLE_ROUNDS) {
       for (const { through, units } of short) raise.set(through, Math.max(units, raise.get(through) ?? 0));
@@ -55,14 +78,13 @@ interface ShortSpan {
 }
 
 /** Spans in which stock, orders on the way and the lots usable in them are fewer than the needs. */
-function shortSpans(plan: LotPlan, net: NetNeeds, sources: readonly LotSource[], months: number): ShortSpan[] {
-  const lots = plan.lots.map((lot) => ({ ...lot, last: sources[lot.source]!.lastServed(lot.period) }));
-  const starts = new Set([-1, ...net.lapses, ...lots.map((lot) => lot.last).filter((last) => last < months - 1)]);
+function shortSpans(lots: readonly PlacedLot[], net: NetNeeds, months: number): ShortSpan[] {
+  const lapses = lots.map((lot) => lot.slot.lastServed).filter((last) => last < months - 1);
   const found: ShortSpan[] = [];
-  for (const after of starts) {
+  for (const after of new Set([-1, ...net.lapses, ...lapses])) {
     for (let through = after + 1; through < months; through++) {
       let units = net.shortOf(after, through);
-      for (const lot of lots) if (lot.period <= through && lot.last > after) units -= lot.units;
+      for (const lot of lots) if (lot.period <= through && lot.slot.lastServed > after) units -= lot.units;
       if (units > 0) found.push({ after, through, units });
     }
   }

@@ -4,17 +4,17 @@ import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey } from "../fleet/rows.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { budgetYears, type ScheduledItem } from "./budget.ts";
-import { itemCase, lotSources } from "./item-case.ts";
+import { itemCase } from "./item-case.ts";
 import { NO_CURRENCY } from "./offers.ts";
 import { linesOfItem, shareFees } from "./order-lines.ts";
-import { planItemLots } from "./plan-item.ts";
+import { orderTogether } from "./order-together.ts";
 import type { OrderSchedule } from "./types.ts";
 
 /**
  * The procurement schedule: for every item the cheapest orders such that stock, what is on order and what is bought
  * cover every span of months at the service level, and each order leaves early enough to arrive before its need.
  *
- * Items are ordered by themselves, then share one fee per supplier and order date.
+ * Items of one supplier share its fee where that saves money.
  */
 export function scheduleOrders(fleet: Fleet, policy: Policy, demand: ItemDemand[], lots: UsableLot[]): OrderSchedule {
   const cautions: string[] = [];
@@ -23,16 +23,18 @@ export function scheduleOrders(fleet: Fleet, policy: Policy, demand: ItemDemand[
     demand.map((one) => one.item),
   );
   const byName = [...demand].sort((a, b) => (nameKey(a.item) < nameKey(b.item) ? -1 : 1));
-  const items: ScheduledItem[] = byName.map((one) => {
-    const found = itemCase(one, fleet, policy, book, lots);
-    const planned = planItemLots(
-      found.itemCase.net,
-      lotSources(found.itemCase, policy, () => ({ lines: 0, total: 0 })),
-    );
-    if (planned === null) cautions.push(`${one.item} cannot be ordered in a way that meets its needs.`);
-    const lines = planned === null ? [] : linesOfItem(found.itemCase, planned, policy);
-    if (lines.length > 0) cautions.push(...found.cautions);
-    return { of: found.itemCase, lines };
+  const found = byName.map((one) => itemCase(one, fleet, policy, book, lots));
+  const planned = orderTogether(
+    found.map((one) => one.itemCase),
+    policy,
+  );
+  const items: ScheduledItem[] = found.map((one, index) => {
+    const of = one.itemCase;
+    const lotsOfItem = planned[index] ?? null;
+    if (lotsOfItem === null) cautions.push(`${of.item} cannot be ordered in a way that meets its needs.`);
+    const lines = lotsOfItem === null ? [] : linesOfItem(of, lotsOfItem, policy);
+    if (lines.length > 0) cautions.push(...one.cautions);
+    return { of, lines };
   });
   const all = items.flatMap((item) => item.lines);
   shareFees(all);

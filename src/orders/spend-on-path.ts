@@ -28,8 +28,7 @@ export function unitsOnPath(of: ItemCase, lines: readonly PlannedLine[], policy:
       const boxes = Math.ceil(Math.max(missing, offer.minimumUnits) / offer.unitsPerBox);
       units = missing > 0 ? boxes * offer.unitsPerBox : 0;
     }
-    const last = of.offers[lot.source]!.slots[lot.period]!.lastServed;
-    if (units > 0) stock.push({ from: lot.period, to: last, units });
+    if (units > 0) stock.push({ from: lot.period, to: lot.slot.lastServed, units });
     return units;
   });
 }

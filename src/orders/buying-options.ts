@@ -1,0 +1,69 @@
+import type { Day } from "../calendar/day.ts";
+import type { Policy } from "../fleet/policy.ts";
+import type { ItemCase } from "./item-case.ts";
+import type { Lot, LotSource, LotTier } from "./lot-problem.ts";
+import type { OrderedBeside } from "./lot-tiers.ts";
+import type { NetNeeds } from "./net-needs.ts";
+import { type LatestSlot, type OrderSlot, slotOn } from "./order-slots.ts";
+
+/** What other items order: where a line can join them, and what it then finds there. */
+export interface Market {
+  /** Days on which something is ordered from the supplier, ascending. */
+  openDays(supplier: string): readonly Day[];
+  beside(supplier: string, day: Day): OrderedBeside;
+  /** False where nothing may be ordered from the supplier on the day. */
+  allows(supplier: string, day: Day): boolean;
+}
+
+/** An item's ways to buy, as lot sizing takes them. */
+export interface BuyingOptions {
+  sources: LotSource[];
+  slotOf(lot: Lot): OrderSlot;
+  /** What the order's fee changes by with this lot, in minor units. */
+  feeOf(lot: Lot): number;
+}
+
+/**
+ * An item's ways to buy in a market. For each month an order leaves on the latest day that is in time, or earlier, on
+ * the last day before it on which something else is ordered from the supplier and which reaches no earlier month.
+ */
+export function buyingOptions({ net, offers, demand }: ItemCase, policy: Policy, market: Market): BuyingOptions {
+  const made = offers.map(({ offer, slots, tiers }) => {
+    const days = market.openDays(offer.supplier);
+    return slots.map((latest, index): { slot: OrderSlot; tiers: LotTier[] } => {
+      const closed = !latest.opens || (latest.offCadence && !needIsWaiting(net, slots));
+      if (closed) return { slot: latest, tiers: [] };
+      const joined = lastDayWithin(days, latest.after, latest.orderBy);
+      const day = joined ?? latest.orderBy;
+      if (!market.allows(offer.supplier, day)) return { slot: latest, tiers: [] };
+      const slot = day === latest.orderBy ? latest : slotOn(day, index, offer, policy, demand.from, demand.months);
+      return { slot, tiers: tiers(day, market.beside(offer.supplier, day)) };
+    });
+  });
+  const at = (lot: Lot) => made[lot.source]![lot.period]!;
+  return {
+    sources: offers.map(({ offer }, source) => ({
+      unitsPerBox: offer.unitsPerBox,
+      tiersAt: (period) => made[source]![period]!.tiers,
+      lastServed: (period) => made[source]![period]!.slot.lastServed,
+    })),
+    slotOf: (lot) => at(lot).slot,
+    feeOf: (lot) =>
+      at(lot)
+        .tiers.filter((tier) => tier.fromUnits <= lot.units)
+        .at(-1)!.lotCost,
+  };
+}
+
+/** The last of the days (ascending) after one day and not after another. */
+function lastDayWithin(days: readonly Day[], after: Day, until: Day): Day | null {
+  for (let at = days.length - 1; at >= 0; at--) {
+    if (days[at]! <= until) return days[at]! > after ? days[at]! : null;
+  }
+  return null;
+}
+
+/** Whether something is needed that no order day of the supplier's calendar can serve in time. */
+function needIsWaiting(net: NetNeeds, slots: readonly LatestSlot[]): boolean {
+  return slots.some((slot, index) => slot.missed && net.cumulative[index]! > 0);
+}

@@ -1,0 +1,80 @@
+import type { Day } from "../calendar/day.ts";
+import type { Policy } from "../fleet/policy.ts";
+import type { Market } from "./buying-options.ts";
+import type { ItemCase } from "./item-case.ts";
+import type { Offer } from "./offers.ts";
+import type { ItemLots } from "./plan-item.ts";
+import { lineCostOf, orderFeeOf } from "./prices.ts";
+
+/** What is ordered from one supplier on one day. */
+export interface LedgerDay {
+  lines: number;
+  total: number;
+  /** An offer of the supplier, for its fee. */
+  offer: Offer;
+}
+
+/** All items' orders by supplier and day: what a market shows, and what the fees add up to. */
+export class Ledger {
+  private readonly bySupplier = new Map<string, Map<Day, LedgerDay>>();
+
+  constructor(private readonly policy: Policy) {}
+
+  /** Enters an item's lots, or takes them out again. */
+  book(of: ItemCase, planned: ItemLots | null, sign: 1 | -1): void {
+    for (const lot of planned?.lots ?? []) {
+      const { offer } = of.offers[lot.source]!;
+      const days = this.daysOf(offer.supplier);
+      const day = days.get(lot.slot.orderBy) ?? { lines: 0, total: 0, offer };
+      day.lines += sign;
+      day.total += sign * lineCostOf(offer, this.policy, lot.slot.orderBy, lot.units);
+      if (day.lines > 0) days.set(lot.slot.orderBy, day);
+      else days.delete(lot.slot.orderBy);
+    }
+  }
+
+  daysOf(supplier: string): Map<Day, LedgerDay> {
+    let days = this.bySupplier.get(supplier);
+    if (!days) {
+      days = new Map();
+      this.bySupplier.set(supplier, days);
+    }
+    return days;
+  }
+
+  /** All fees, in minor units. */
+  fees(): number {
+    let sum = 0;
+    for (const days of this.bySupplier.values()) {
+      for (const day of days.values()) sum += orderFeeOf(day.offer, day.total);
+    }
+    return sum;
+  }
+
+  /**
+   * The market that the entered orders make.
+   *
+   * @param opened  a supplier's day on which an order of at least some total is taken to leave in any case
+   * @param closed  a supplier's day on which none may
+   */
+  market(opened: (SupplierDay & { total: number }) | null = null, closed: SupplierDay | null = null): Market {
+    return {
+      openDays: (supplier) => {
+        const days = [...this.daysOf(supplier).keys()];
+        if (opened?.supplier === supplier && !days.includes(opened.day)) days.push(opened.day);
+        return days.sort((a, b) => a - b);
+      },
+      beside: (supplier, day) => {
+        const entered = this.daysOf(supplier).get(day) ?? { lines: 0, total: 0 };
+        if (opened?.supplier !== supplier || opened.day !== day) return entered;
+        return { lines: entered.lines + 1, total: Math.max(entered.total, opened.total) };
+      },
+      allows: (supplier, day) => closed?.supplier !== supplier || closed.day !== day,
+    };
+  }
+}
+
+export interface SupplierDay {
+  supplier: string;
+  day: Day;
+}

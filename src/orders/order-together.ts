@@ -1,0 +1,173 @@
+import type { Policy } from "../fleet/policy.ts";
+import { buyingOptions, type Market } from "./buying-options.ts";
+import type { ItemCase } from "./item-case.ts";
+import { Ledger, type SupplierDay } from "./ledger.ts";
+import { type ItemLots, lotsForNeeds, planItemLots } from "./plan-item.ts";
+
+// Lot sizings tried while looking for orders to share, as units of need times months: bounds the time of big fleets.
+const MOST_EFFORT = 60_000_000;
+// A saving below a hundredth of a minor unit is rounding.
+const LEAST_SAVING = 0.01;
+
+/**
+ * Plans all items with the fees they can share: the orders of a supplier on one day pay one fee, or none from
+ * `free_over` on.
+ *
+ * Each item's lots are exact for given orders of the others. Starting from items on their own, the items are sized again
+ * in turn, each beside the others' orders, until nothing changes; then whole order days are tried: one is closed, or
+ * one opened for every item of the supplier, the items are sized again, and what saves money is kept. A heuristic: its
+ * gap to the optimum is measured in the tests.
+ *
+ * @returns lots by case, null where no order can meet an item's needs
+ */
+export function orderTogether(cases: readonly ItemCase[], policy: Policy): (ItemLots | null)[] {
+  const search = new Search(cases, policy);
+  search.start();
+  search.settle(cases.map((_, index) => index));
+  search.tryDays();
+  search.coverSpans();
+  return search.plans;
+}
+
+/** Something to try: a day on which an order is taken to leave, and one on which none may. */
+interface Move {
+  opened: (SupplierDay & { total: number }) | null;
+  closed: SupplierDay | null;
+}
+
+class Search {
+  plans: (ItemLots | null)[] = [];
+  private ledger: Ledger;
+  private effort = 0;
+  private readonly bySupplier = new Map<string, number[]>();
+  private readonly freeOver = new Map<string, number>();
+
+  constructor(
+    private readonly cases: readonly ItemCase[],
+    private readonly policy: Policy,
+  ) {
+    this.ledger = new Ledger(policy);
+    cases.forEach((one, index) => {
+      for (const { offer } of one.offers) {
+        if (offer.fee === 0) continue;
+        if (offer.freeOver !== null) this.freeOver.set(offer.supplier, offer.freeOver);
+        this.bySupplier.set(offer.supplier, [...(this.bySupplier.get(offer.supplier) ?? []), index]);
+      }
+    });
+  }
+
+  /** Every item on its own, for every span of its needs. */
+  start(): void {
+    const alone = this.ledger.market();
+    this.plans = this.cases.map((one) => planItemLots(one.net, buyingOptions(one, this.policy, alone)));
+    this.cases.forEach((one, index) => {
+      this.ledger.book(one, this.plans[index]!, 1);
+    });
+  }
+
+  /** Sizes the items again in turn, each beside the others' orders, until nothing changes. */
+  settle(items: readonly number[]): void {
+    let unchanged = 0;
+    for (let turn = 0; unchanged < items.length && this.effort < MOST_EFFORT; turn++) {
+      const index = items[turn % items.length]!;
+      unchanged = this.resize(index, () => this.ledger.market(), false) ? 0 : unchanged + 1;
+    }
+  }
+
+  /** Closes, opens and shifts order days of suppliers that several items can be had from, while that saves money. */
+  tryDays(): void {
+    const suppliers = [...this.bySupplier].filter(([, items]) => items.length > 1).sort(([a], [b]) => (a < b ? -1 : 1));
+    for (const [supplier, items] of suppliers) {
+      let saved = true;
+      while (saved && this.effort < MOST_EFFORT) {
+        saved = false;
+        const days = this.daysOf(supplier, items);
+        days.forEach((day, at) => {
+          for (const move of this.movesOn({ supplier, day }, [days[at - 1], days[at + 1]])) {
+            saved = this.tryMove(items, move) || saved;
+          }
+        });
+      }
+    }
+  }
+
+  /** Sizes each item once more for every span, since sharing orders changes what lapses when. */
+  coverSpans(): void {
+    this.cases.forEach((one, index) => {
+      const before = this.plans[index];
+      if (!before) return;
+      this.ledger.book(one, before, -1);
+      const options = buyingOptions(one, this.policy, this.ledger.market());
+      this.plans[index] = planItemLots(one.net, options, before.cumulativeNeed) ?? before;
+      this.ledger.book(one, this.plans[index]!, 1);
+    });
+  }
+
+  /** A day in use is closed, shifted to a day beside it or filled up to `free_over`; any other is opened. */
+  private movesOn(here: SupplierDay, beside: readonly (number | undefined)[]): Move[] {
+    const used = this.ledger.daysOf(here.supplier);
+    const free = this.freeOver.get(here.supplier) ?? null;
+    const fill = free === null ? [] : [{ opened: { ...here, total: free }, closed: null }];
+    if (!used.has(here.day)) return [{ opened: { ...here, total: 0 }, closed: null }, ...fill];
+    const shifts = beside.flatMap((day) =>
+      day === undefined ? [] : [{ opened: { ...here, day, total: 0 }, closed: here }],
+    );
+    return [{ opened: null, closed: here }, ...shifts, ...fill];
+  }
+
+  private daysOf(supplier: string, items: readonly number[]): number[] {
+    const days = new Set<number>();
+    for (const index of items) {
+      for (const { offer, slots } of this.cases[index]!.offers) {
+        if (offer.supplier === supplier) for (const slot of slots) if (slot.opens) days.add(slot.orderBy);
+      }
+    }
+    return [...days].sort((a, b) => a - b);
+  }
+
+  private tryMove(items: readonly number[], { opened, closed }: Move): boolean {
+    if (this.effort > MOST_EFFORT) return false;
+    const plans = [...this.plans];
+    const cost = this.cost();
+    const market = () => this.ledger.market(opened, closed);
+    let possible = true;
+    for (const index of items) possible = possible && this.resize(index, market, true) !== null;
+    if (possible) this.settle(items);
+    if (possible && this.cost() < cost - LEAST_SAVING) return true;
+    this.plans = plans;
+    this.ledger = new Ledger(this.policy);
+    this.cases.forEach((one, index) => {
+      this.ledger.book(one, this.plans[index]!, 1);
+    });
+    return false;
+  }
+
+  /**
+   * Sizes one item again in a market of the others' orders.
+   *
+   * @param always  keep the new lots even where they save nothing by themselves
+   * @returns true where its lots changed, null where it cannot be ordered
+   */
+  private resize(index: number, market: () => Market, always: boolean): boolean | null {
+    const one = this.cases[index]!;
+    const before = this.plans[index];
+    if (!before || before.lots.length === 0) return false;
+    const cost = this.cost();
+    this.ledger.book(one, before, -1);
+    this.effort += before.cumulativeNeed.at(-1)! * before.cumulativeNeed.length * one.offers.length;
+    const after = lotsForNeeds(before.cumulativeNeed, buyingOptions(one, this.policy, market()));
+    this.plans[index] = after ?? before;
+    this.ledger.book(one, this.plans[index]!, 1);
+    if (after === null) return null;
+    if (always || this.cost() < cost - LEAST_SAVING) return true;
+    // lots that cost the same would go back and forth
+    this.ledger.book(one, after, -1);
+    this.plans[index] = before;
+    this.ledger.book(one, before, 1);
+    return false;
+  }
+
+  private cost(): number {
+    return this.plans.reduce((sum, planned) => sum + (planned?.ownCost ?? 0), this.ledger.fees());
+  }
+}
