@@ -1,5 +1,5 @@
-import { type SlotCounts, slotInSpan } from "./slot.ts";
-import { addSlotSum } from "./slot-sum.ts";
+import { addOutliving, chanceOfNone } from "./slot.ts";
+import { addSlotSum, shapeSlot } from "./slot-sum.ts";
 import type { SpanNeeds } from "./span-needs.ts";
 
 /** Lives of an item's slots, draw by draw. Index = (slot * draws + draw) * months + month. */
@@ -17,27 +17,22 @@ export interface SlotLives {
   ends: Int32Array;
 }
 
-/** Needs of an item with few packs: per draw the exact sum of its slots (refined normal where that is close). */
+/**
+ * Needs of an item with few packs: per draw the exact sum of its slots (refined normal where that is close).
+ * The distributions of all spans after one month are worked out together, as each builds on the one before.
+ */
 export function needsOfFewPacks(lives: SlotLives): SpanNeeds {
-  const { slots, draws, months, due, density, newDue, ends } = lives;
-  const slotAt = (slot: number, draw: number, after: number, through: number): SlotCounts => {
-    const last = Math.min(through, ends[slot]! - 1);
-    if (last <= after) return { none: 1, mean: 0 };
-    return slotInSpan(due, density, (slot * draws + draw) * months, newDue, draw * (months + 1), after, last);
-  };
+  const { slots, draws, months, due, newDue, ends } = lives;
+  const outlivingAfter = outlivingTable(lives);
+  const rows = new Map<number, Float64Array[]>();
   return {
     countsIn(after, through) {
-      const most = slots * (through - after) + 1;
-      const mixture = new Float64Array(most + 1);
-      const scratch = new Float64Array(most + 1);
-      const counts = new Array<SlotCounts>(slots);
-      for (let draw = 0; draw < draws; draw++) {
-        for (let slot = 0; slot < slots; slot++) counts[slot] = slotAt(slot, draw, after, through);
-        addSlotSum(counts, 1 / draws, mixture, scratch);
+      let row = rows.get(after);
+      if (!row) {
+        row = countsAfter(lives, after, outlivingAfter(after));
+        rows.set(after, row);
       }
-      let top = most;
-      while (top > 0 && mixture[top] === 0) top--;
-      return mixture.slice(0, top + 1);
+      return row[through]!;
     },
     quantileIn: () => null,
     addPath(draw, random, into) {
@@ -54,6 +49,57 @@ export function needsOfFewPacks(lives: SlotLives): SpanNeeds {
         );
       }
     },
+  };
+}
+
+/** Distributions of the needs in months after+1 .. through, by `through`. */
+function countsAfter(lives: SlotLives, after: number, outliving: Float64Array): Float64Array[] {
+  const { slots, draws, months, due, density, ends } = lives;
+  const mixtures = Array.from(
+    { length: months },
+    (_, through) => new Float64Array(through <= after ? 1 : slots * (through - after) + 2),
+  );
+  const scratch = new Float64Array(mixtures[months - 1]!.length);
+  const shapes = Array.from({ length: slots }, () => ({ low: 0, chanceLow: 1, chanceHigh: 0 }));
+  const means = new Float64Array(slots);
+  for (let draw = 0; draw < draws; draw++) {
+    means.fill(0);
+    for (let through = after + 1; through < months; through++) {
+      for (let slot = 0; slot < slots; slot++) {
+        // a slot whose device has left keeps the span's needs until then
+        if (through >= ends[slot]! && through > after + 1) continue;
+        const at = (slot * draws + draw) * months + through;
+        const open = through < ends[slot]!;
+        means[slot] = means[slot]! + (open ? density[at]! : 0);
+        shapeSlot(open ? chanceOfNone(due[at]!, outliving[at]!) : 1, means[slot]!, shapes[slot]!);
+      }
+      addSlotSum(shapes, slots, 1 / draws, mixtures[through]!, scratch);
+    }
+  }
+  return mixtures.map((mixture) => {
+    let top = mixture.length - 1;
+    while (top > 0 && mixture[top] === 0) top--;
+    return mixture.slice(0, top + 1);
+  });
+}
+
+/** The chances of `addOutliving` for packs that entered up to a month, carried on from the month asked for last. */
+function outlivingTable({ slots, draws, months, density, newDue }: SlotLives): (after: number) => Float64Array {
+  const outliving = new Float64Array(slots * draws * months);
+  let reached = -1;
+  return (after) => {
+    if (after < reached) {
+      outliving.fill(0);
+      reached = -1;
+    }
+    while (reached < after) {
+      reached++;
+      for (let row = 0; row < slots * draws; row++) {
+        const newAt = (row % draws) * (months + 1);
+        addOutliving(density, row * months, newDue, newAt, months, reached, outliving);
+      }
+    }
+    return outliving;
   };
 }
 

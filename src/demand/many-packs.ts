@@ -1,9 +1,9 @@
 import { seededRandom } from "../maths/random.ts";
-import { refinedNormalCdf } from "../maths/refined-normal.ts";
+import { type Cumulants, refinedNormalCdf } from "../maths/refined-normal.ts";
 import { seedFromText } from "../maths/text-seed.ts";
 import { addSlotPath } from "./few-packs.ts";
-import { renewalDensity, slotInSpan } from "./slot.ts";
-import { slotMoments } from "./slot-sum.ts";
+import { addOutliving, chanceOfNone, renewalDensity } from "./slot.ts";
+import { addCumulants, shapeSlot } from "./slot-sum.ts";
 import type { SpanNeeds } from "./span-needs.ts";
 
 /** Slots of an item, delivered one at a time: thousands of them are never held at once. */
@@ -26,7 +26,7 @@ const SLOTS_FOR_SPREAD = 400;
 const PATHS_PER_DRAW = 2;
 
 /**
- * Needs of an item with many packs. Per draw a refined normal: the mean is that draw's own; second and third moments
+ * Needs of an item with many packs. Per draw a refined normal: the mean is that draw's own; the further cumulants
  * are taken in the proportion to the mean that they have on some draws and slots (it varies little between draws, and
  * the spread between the draws' means rules the total). A future is one of a few kept per draw.
  */
@@ -64,11 +64,11 @@ export function needsOfManyPacks(stream: SlotStream): SpanNeeds & { density: Flo
   const momentsAt = (draw: number, after: number, through: number) => {
     const before = after < 0 ? 0 : upTo[draw * months + after]!;
     const mean = upTo[draw * months + through]! - before;
-    const { variance, third } = spread.perNeed(after, through);
-    return { mean, variance: mean * variance, third: mean * third };
+    const { variance, third, fourth } = spread.perNeed(after, through);
+    return { mean, variance: mean * variance, third: mean * third, fourth: mean * fourth };
   };
-  const chanceUpTo = (n: number, moments: readonly Moments[]) =>
-    moments.reduce((sum, { mean, variance, third }) => sum + refinedNormalCdf(n, mean, variance, third), 0) / draws;
+  const chanceUpTo = (n: number, moments: readonly Cumulants[]) =>
+    moments.reduce((sum, ofDraw) => sum + refinedNormalCdf(n, ofDraw), 0) / draws;
   const momentsIn = (after: number, through: number) =>
     Array.from({ length: draws }, (_, draw) => momentsAt(draw, after, through));
   return {
@@ -104,13 +104,7 @@ export function needsOfManyPacks(stream: SlotStream): SpanNeeds & { density: Flo
   };
 }
 
-interface Moments {
-  mean: number;
-  variance: number;
-  third: number;
-}
-
-function highest(moments: readonly Moments[]): number {
+function highest(moments: readonly Cumulants[]): number {
   return moments.reduce((most, { mean, variance }) => Math.max(most, Math.ceil(mean + 9 * Math.sqrt(variance) + 2)), 0);
 }
 
@@ -132,31 +126,30 @@ function totalDensity(
   return total;
 }
 
-/** Variance and third central moment of the slots' needs in proportion to their mean, by span. */
+/** Variance, third and fourth cumulant of the slots' needs in proportion to their mean, by span. */
 function spreadTable(months: number) {
-  const size = months * (months + 1);
-  const means = new Float64Array(size);
-  const variances = new Float64Array(size);
-  const thirds = new Float64Array(size);
+  const sums = Array.from({ length: months * (months + 1) }, () => ({ mean: 0, variance: 0, third: 0, fourth: 0 }));
+  const outliving = new Float64Array(months);
   const cell = (after: number, through: number) => (after + 1) * months + through;
+  const shape = { low: 0, chanceLow: 1, chanceHigh: 0 };
   return {
     add(due: Float64Array, density: Float64Array, at: number, newDue: Float64Array, newAt: number, end: number) {
+      outliving.fill(0);
       for (let after = -1; after < end - 1; after++) {
+        if (after >= 0) addOutliving(density.subarray(at, at + months), 0, newDue, newAt, months, after, outliving);
+        let mean = 0;
         for (let through = after + 1; through < months; through++) {
-          const slot = slotInSpan(due, density, at, newDue, newAt, after, Math.min(through, end - 1));
-          const { mean, variance, third } = slotMoments(slot);
-          const into = cell(after, through);
-          means[into] = means[into]! + mean;
-          variances[into] = variances[into]! + variance;
-          thirds[into] = thirds[into]! + third;
+          const last = Math.min(through, end - 1);
+          if (through < end) mean += density[at + through]!;
+          shapeSlot(chanceOfNone(due[at + last]!, outliving[last]!), mean, shape);
+          addCumulants(shape, sums[cell(after, through)]!);
         }
       }
     },
     perNeed(after: number, through: number) {
-      const at = cell(after, through);
-      const mean = means[at]!;
-      if (mean <= 0) return { variance: 0, third: 0 };
-      return { variance: variances[at]! / mean, third: thirds[at]! / mean };
+      const sum = sums[cell(after, through)]!;
+      if (sum.mean <= 0) return { variance: 0, third: 0, fourth: 0 };
+      return { variance: sum.variance / sum.mean, third: sum.third / sum.mean, fourth: sum.fourth / sum.mean };
     },
   };
 }

@@ -9,8 +9,8 @@ import { renewalDensity } from "./slot.ts";
 import type { SpanNeeds } from "./span-needs.ts";
 import type { DemandCause } from "./types.ts";
 
-/** Numbers (slots * draws * months) up to which an item's slots are all held: some 40 MB for their two tables. */
-const HELD_AT_ONCE = 2_500_000;
+/** Numbers (slots * draws * months) up to which an item's slots are all held: some 50 MB for their three tables. */
+const HELD_AT_ONCE = 2_200_000;
 /** More slots than this are taken as a normal sum in any case. */
 const MOST_SLOTS_HELD = 600;
 

@@ -32,31 +32,30 @@ export function renewalDensity(
   }
 }
 
-/** Chances of no, one and more needs of a slot in a span; `more` of them number `moreIs` or moreIs + 1. */
-export interface SlotCounts {
-  none: number;
-  mean: number;
+/**
+ * Chance of no need of one slot in months after+1 .. through. Exact: either the first need comes later, or the pack
+ * that entered in some month up to `after` outlives the span (see `addOutliving`).
+ */
+export function chanceOfNone(due: number, outliving: number): number {
+  return Math.min(1, Math.max(0, 1 - due + outliving));
 }
 
 /**
- * Chance of no need, and expected needs, of one slot in months after+1 .. through. Exact: either the first need comes
- * later, or the pack that entered in some month up to `after` outlives the span.
+ * Adds to `outliving`, for every later month, the chance that a pack enters a slot in month `entered` and is not due by
+ * that month's end.
  */
-export function slotInSpan(
-  due: Float64Array,
+export function addOutliving(
   density: Float64Array,
   at: number,
   newDue: Float64Array,
   newAt: number,
-  after: number,
-  through: number,
-): SlotCounts {
-  let mean = 0;
-  for (let m = after + 1; m <= through; m++) mean += density[at + m]!;
-  let none = 1 - due[at + through]!;
-  for (let j = 0; j <= after; j++) {
-    const entered = density[at + j]!;
-    if (entered > 0) none += entered * (1 - newDue[newAt + through - j]!);
+  months: number,
+  entered: number,
+  outliving: Float64Array,
+): void {
+  const chance = density[at + entered]!;
+  if (chance === 0) return;
+  for (let m = entered + 1; m < months; m++) {
+    outliving[at + m] = outliving[at + m]! + chance * (1 - newDue[newAt + m - entered]!);
   }
-  return { none: Math.min(1, Math.max(0, none)), mean };
 }
