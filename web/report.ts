@@ -12,6 +12,7 @@ import { say } from "./strings.ts";
 
 export interface ReportActions extends AssumptionActions {
   switchIso: () => void;
+  forget: () => void;
 }
 
 /** The whole planning sheet, top to bottom. */
@@ -27,7 +28,7 @@ export function report(session: PlannedSession, intake: HTMLElement, actions: Re
       batteries(session),
       dates(session),
       orders(session),
-      sheets(session, intake),
+      sheets(session, intake, actions.forget),
       assumptions(session, actions),
     ),
     make("footer", {}, make("p", {}, say.title.madeBy(session.plan.engine))),

@@ -7,8 +7,9 @@ export interface Session {
   plan: Plan | null;
   reading: Reading;
   problems: PolicyProblem[];
-  /** The plan before the last change of an assumption. */
+  /** The plan to compare with: the one that the reader kept, else the one before the last change. */
   before: Plan | null;
+  kept: boolean;
   /** False where the plan came inside the page and its sheets are not at hand. */
   hasSheets: boolean;
   /** The reader's own policy values, over those of the sheets. */

@@ -69,10 +69,21 @@ export const say = {
     nothing: "No file was found in what was dropped.",
     failed: (why: string) => `This did not work: ${why}`,
     noTable: "No table was found in these files, so there is nothing to plan. What was wrong with each stands below.",
+    stop: "Stop",
+    stopped: "Stopped. The plan shown is the one before.",
+    kept: "These sheets and your changes are kept in this browser only, so that a reload finds them again.",
+    clear: "Forget them",
+    cleared: "Forgotten: nothing of your work is kept in this browser.",
+    restored: "Your work from last time is back.",
+    policyTaken: (n: number) => `${n} ${plural(n, "assumption was", "assumptions were")} taken from the file.`,
     done: (day: string) => `The plan is ready, as of ${day}.`,
   },
 
-  cautions: { heading: "Before you rely on this", more: "About this plan" },
+  cautions: {
+    heading: "Before you rely on this",
+    more: "About this plan",
+    picture: "Planning aid only: it does not test, clear or condemn any device.",
+  },
 
   figure: {
     table: "The figures as a table",
@@ -222,6 +233,15 @@ export const say = {
     movesHeads: ["By", "From", "To", "Item", "Lot", "Units", "Units saved"],
     stockHeading: "Which units, where and until when?",
     stockHeads: ["Expiry", "Swap by", "Item", "Lot", "Place", "Units", "Likely used first"],
+    trace: {
+      heading: "Where is this lot or serial?",
+      label: "Lot, serial, order number or device",
+      go: "Trace",
+      found: (n: number, what: string) =>
+        n === 0 ? `Nothing in the sheets bears ${what}.` : `${n} ${plural(n, "row bears", "rows bear")} ${what}.`,
+      kinds: { pack: "pack", "dated stock": "dated stock", "on order": "on order", device: "device" },
+      heads: ["What", "Name", "Item", "Where", "Units", "Until", "Stands in"],
+    },
     noStock: "No dated stock was read.",
   },
 
@@ -273,8 +293,8 @@ export const say = {
 
   sheets: {
     heading: "What was read, and what was not?",
-    lead: (rows: string, used: string, aside: string, files: string) =>
-      `${rows} rows in ${files} files: ${used} used, ${aside} set aside.`,
+    lead: (rows: string, used: string, aside: string, files: string, one: boolean) =>
+      `${rows} rows in ${files} ${one ? "file" : "files"}: ${used} used, ${aside} set aside.`,
     tablesCaption: "Tables found",
     tableHeads: ["File", "Read as", "Rows", "Used", "Set aside"],
     columnsOf: (file: string, n: number) => `How the ${n} columns of ${file} were read`,
@@ -300,6 +320,12 @@ export const say = {
     lead: "Change a value and the plan is made anew at once, here in the browser. A blank takes what the sheets say, or the default.",
     heads: ["What", "Value", "Unit", "Default"],
     reset: "Take back all changes",
+    keep: "Keep this plan to compare with",
+    keptPlan: "Changes are compared with the plan that you kept.",
+    letGo: "Compare with the last change again",
+    save: "Save the assumptions as policy.csv",
+    saveNote:
+      "A colleague drops the file on this page, lays it beside the sheets, or gives its values to the program as --policy.",
     changedHeading: "What did the change bring?",
     changedHeads: ["", "Before", "Now"],
     unchanged: "The plan is the same as before.",

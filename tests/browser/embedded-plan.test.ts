@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { smallPlan, smallReading } from "./fixtures/small-plan.ts";
@@ -68,6 +69,40 @@ describe("the page with a plan inside", () => {
     expect(await table.locator("tbody tr td").first().textContent()).toBe("CP-001000");
     await table.getByRole("button", { name: "CP-001111", exact: true }).click();
     expect(await page.locator("#pack-choice").inputValue()).toBe("CP-001111");
+  });
+
+  it("narrows the packs to a site", async () => {
+    const { page } = await openPage(browser, data);
+    await page.locator("#filter-site").selectOption("North depot");
+    const places = await page.locator("#batteries .answer tbody tr td:nth-child(3)").allTextContents();
+    expect(places.length).toBe(5);
+    for (const place of places) expect(place).toContain("North depot");
+    expect(await page.locator("#batteries .count").textContent()).toBe("5 of 16 rows");
+  });
+
+  it("traces a lot to every row that bears it", async () => {
+    const { page } = await openPage(browser, data);
+    await page.locator("#trace").fill(" cp-001037 ");
+    await page.locator("#trace").press("Enter");
+    expect(await page.locator("#traced tbody tr").count()).toBe(1);
+    expect(await page.locator("#traced tbody").textContent()).toContain("D-002");
+    await page.locator("#trace").fill("no such lot");
+    await page.locator("#trace").press("Enter");
+    expect(await page.locator("#traced").textContent()).toBe("Nothing in the sheets bears no such lot.");
+  });
+
+  it("saves a chart as a picture of three times the screen's fineness", async () => {
+    const { page } = await openPage(browser, data);
+    await chartsDrawn(page);
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save as a picture" }).first().click(),
+    ]);
+    const png = readFileSync((await download.path())!);
+    expect(png.subarray(1, 4).toString()).toBe("PNG");
+    // Width and height stand in the header chunk, bytes 16 to 23 (PNG specification, 11.2.2).
+    expect(png.readUInt32BE(16)).toBe(3 * 960);
+    expect(png.readUInt32BE(20)).toBeGreaterThan(3 * 400);
   });
 
   it("shows dates in ISO form at the flick of a switch", async () => {

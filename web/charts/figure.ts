@@ -4,6 +4,7 @@ import { say } from "../strings.ts";
 import { Chart } from "./chart-kit.ts";
 import { chartKey, type KeyEntry } from "./key.ts";
 import { type Palette, palette } from "./palette.ts";
+import { savePicture } from "./picture.ts";
 import { showReadingLine } from "./rules.ts";
 
 export interface FigureSpec {
@@ -91,7 +92,12 @@ export function figure(spec: FigureSpec): HTMLElement {
     make("div", { class: "plot" }, canvas),
     spec.points.length > 1 && make("div", { class: "readout" }, step, output),
     make("figcaption", {}, spec.caption),
-    details,
+    make(
+      "div",
+      { class: "take" },
+      details,
+      make("button", { type: "button", class: "link picture", click: () => savePicture(spec) }, say.figure.picture),
+    ),
   );
 }
 

@@ -55,7 +55,7 @@ export function itemFade(item: string, plan: Plan, reading: Reading, choices: HT
             { data: bandLine("p10"), ...edge, fill: "-1", backgroundColor: hatch(colours.soft) },
             ...paths.slice(0, MOST_PATHS).map((path) => ({
               data: path.map((point) => ({ x: point.age, y: point.percent })),
-              borderColor: colours.faint,
+              borderColor: colours.grey,
               borderWidth: 1,
               pointRadius: 0,
             })),

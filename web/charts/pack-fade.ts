@@ -70,7 +70,7 @@ export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTML
             },
             ...siblings.map((sibling) => ({
               data: pathOf(sibling, asOf).map((point) => ({ x: point.day, y: point.p50 })),
-              borderColor: colours.faint,
+              borderColor: colours.grey,
               borderWidth: 1,
               pointRadius: 0,
             })),

@@ -3,7 +3,11 @@ export interface Palette {
   paper: string;
   ink: string;
   soft: string;
+  /** Rules of the grid. */
   faint: string;
+  /** Lines that stand behind the one in question. */
+  grey: string;
+  serif: string;
   accent: string;
   font: string;
 }
@@ -16,6 +20,8 @@ export function palette(): Palette {
     ink: of("--ink"),
     soft: of("--soft"),
     faint: of("--faint"),
+    grey: of("--grey"),
+    serif: of("--serif"),
     accent: of("--accent"),
     font: of("--sans"),
   };

@@ -5,12 +5,22 @@ let worker: Worker | null = null;
 let nextId = 1;
 const waiting = new Map<number, { done: (answer: never) => void; failed: (reason: Error) => void }>();
 
+/** The reader stopped the work: nothing went wrong. */
+export class Stopped extends Error {}
+
 /** Asks the engine, which runs in a worker of its own so that the page stays awake. */
 export function ask<Name extends AskName>(name: Name, question: Asks[Name]["ask"]): Promise<Asks[Name]["answer"]> {
   worker ??= start();
   const id = nextId++;
   worker.postMessage({ id, name, ask: question });
   return new Promise((done, failed) => waiting.set(id, { done, failed }));
+}
+
+/** Stops whatever the engine is at. It forgets what it had read, and starts anew with the next question. */
+export function stopEngine(): void {
+  worker?.terminate();
+  worker = null;
+  failAll(new Stopped());
 }
 
 function start(): Worker {
@@ -22,9 +32,11 @@ function start(): Worker {
     if ("failed" in reply) waiter?.failed(new Error(reply.failed));
     else waiter?.done(reply.answer as never);
   });
-  started.addEventListener("error", (event) => {
-    for (const waiter of waiting.values()) waiter.failed(new Error(event.message || "The engine stopped."));
-    waiting.clear();
-  });
+  started.addEventListener("error", (event) => failAll(new Error(event.message || "The engine stopped.")));
   return started;
+}
+
+function failAll(reason: Error): void {
+  for (const waiter of waiting.values()) waiter.failed(reason);
+  waiting.clear();
 }

@@ -27,6 +27,8 @@ export interface Asks {
   read: { ask: { files: SheetFile[]; choices: PolicyChoice[]; today: number }; answer: Planned };
   adopt: { ask: { plan: Plan; reading: Reading }; answer: null };
   replan: { ask: { choices: PolicyChoice[]; today: number }; answer: Planned };
+  /** The choices in files that hold nothing but policy sheets; null where they hold more. */
+  choicesIn: { ask: { files: SheetFile[]; today: number }; answer: PolicyChoice[] | null };
   write: { ask: { file: Download }; answer: string };
 }
 

@@ -46,6 +46,11 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     plan = ask.plan;
     return null;
   },
+  choicesIn: async (ask) => {
+    const { inputs } = readSheets(ask.files, { asOf: ask.today, dateOrder: null });
+    const onlyPolicy = inputs.length > 0 && inputs.every(({ kinds }) => kinds.every((kind) => kind === "policy"));
+    return onlyPolicy ? policyChoicesIn(ask.files) : null;
+  },
   replan: async (ask) => planNow(ask.choices, ask.today),
   write: async (ask) => textOf(ask.file),
 };
@@ -81,5 +86,10 @@ self.addEventListener("message", async (event: MessageEvent<Question>) => {
   } catch (error) {
     reply = { id, failed: error instanceof Error ? error.message : String(error) };
   }
-  self.postMessage(reply);
+  try {
+    self.postMessage(reply);
+  } catch (error) {
+    // An answer that cannot be handed over must not leave the page waiting.
+    self.postMessage({ id, failed: String(error) } satisfies Answer);
+  }
 });

@@ -9,6 +9,9 @@ import { answer, lead, section } from "./section.ts";
 export interface AssumptionActions {
   set: (key: string, value: string) => void;
   reset: () => void;
+  keep: () => void;
+  letGo: () => void;
+  save: () => void;
 }
 
 // These decide how the sheets' cells are read, so they need the sheets.
@@ -28,10 +31,26 @@ export function assumptions(session: PlannedSession, actions: AssumptionActions)
       { class: "policy" },
       session.words.policy.map((key) => row(key)),
     ),
+    make(
+      "p",
+      { class: "buttons act-on" },
+      make(
+        "button",
+        { type: "button", id: "keep-plan", click: () => (session.kept ? actions.letGo() : actions.keep()) },
+        session.kept ? words.letGo : words.keep,
+      ),
+      session.kept && make("span", {}, words.keptPlan),
+    ),
+    make(
+      "p",
+      { class: "buttons act-on" },
+      make("button", { type: "button", id: "save-policy", click: () => actions.save() }, words.save),
+      make("span", {}, words.saveNote),
+    ),
     session.choices.size > 0 &&
       make(
         "p",
-        {},
+        { class: "act-on" },
         make("button", { type: "button", id: "reset-assumptions", click: () => actions.reset() }, words.reset),
       ),
   );

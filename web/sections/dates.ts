@@ -7,6 +7,7 @@ import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { answer, lead, section } from "./section.ts";
+import { traceBox } from "./trace-box.ts";
 
 /** Dates: expiries by month, crowded months, swaps, moves and every dated unit. */
 export function dates({ plan, reading }: PlannedSession): HTMLElement {
@@ -25,6 +26,7 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
     plan.moves.length > 0 && answer(words.movesHeading, movesTable()),
     answer(words.swapsHeading, plan.swapCalendar.length > 0 ? swapTable() : make("p", {}, words.swapsNone)),
     answer(words.stockHeading, stockTable()),
+    traceBox(reading),
   );
 
   function draw(): void {

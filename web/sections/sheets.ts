@@ -8,10 +8,11 @@ import { findings } from "./findings.ts";
 import { answer, lead, section } from "./section.ts";
 
 /** Sheets: what was read and how, what was found on the way, and every row that was set aside. */
-export function sheets({ reading, hasSheets }: Session, intake: HTMLElement): HTMLElement {
+export function sheets({ reading, hasSheets }: Session, intake: HTMLElement | null, forget: () => void): HTMLElement {
   const words = say.sheets;
   const sum = (of: (input: Reading["inputs"][number]) => number) =>
     reading.inputs.reduce((all, input) => all + of(input), 0);
+  const files = new Set(reading.inputs.map((input) => input.file)).size;
   return section(
     "sheets",
     words.heading,
@@ -20,10 +21,18 @@ export function sheets({ reading, hasSheets }: Session, intake: HTMLElement): HT
         numberWords(sum((input) => input.rows)),
         numberWords(sum((input) => input.used)),
         numberWords(sum((input) => input.setAside)),
-        numberWords(new Set(reading.inputs.map((input) => input.file)).size),
+        numberWords(files),
+        files === 1,
       ),
     ),
-    !hasSheets && make("p", {}, words.embedded),
+    hasSheets
+      ? make(
+          "p",
+          { class: "act-on" },
+          `${say.intake.kept} `,
+          make("button", { type: "button", class: "link", id: "forget", click: () => forget() }, say.intake.clear),
+        )
+      : make("p", {}, words.embedded),
     reading.refused.length > 0 && answer(words.refusedHeading, refused(reading)),
     reading.inputs.length > 0 && tables(reading),
     ...reading.inputs.map(columnsOf),

@@ -1,0 +1,88 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { SMALL_SHEETS } from "./fixtures/small-sheets.ts";
+import { openPage, startBrowser } from "./open-page.ts";
+import { planned, saved } from "./page-actions.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+
+describe("a plan in the page", () => {
+  it("plans anew when an assumption changes, shows what changed, and goes back", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    const before = await saved(page, "orders.csv");
+
+    await page.locator("#policy-end_of_life_percent").fill("90");
+    await page.locator("#policy-end_of_life_percent").press("Enter");
+    await page.locator(".changed tbody tr").first().waitFor();
+    expect(await page.locator(".changed").textContent()).toContain("Planned spend, fiscal year 2026");
+    expect((await saved(page, "orders.csv")).equals(before)).toBe(false);
+
+    await page.locator("#reset-assumptions").click();
+    await page.locator("#reset-assumptions").waitFor({ state: "detached" });
+    expect((await saved(page, "orders.csv")).equals(before)).toBe(true);
+  });
+
+  it("says why a value cannot be used and keeps the plan", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    await page.locator("#policy-service_level").fill("very high");
+    await page.locator("#policy-service_level").press("Enter");
+    await page.locator(".problems").waitFor();
+    expect(await page.locator(".problems").textContent()).toContain("service_level");
+  });
+
+  it("is found again after a reload, and not after it was forgotten", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    await page.locator("#policy-horizon_months").fill("24");
+    await page.locator("#policy-horizon_months").press("Enter");
+    await page.locator(".changed").waitFor();
+    await page.reload();
+    await planned(page);
+    expect(await page.locator("#policy-horizon_months").inputValue()).toBe("24");
+
+    await page.locator("#forget").click();
+    await page.locator(".status", { hasText: "Forgotten" }).waitFor();
+    await page.reload();
+    await page.locator("#try-sample").waitFor();
+    expect(await page.locator("#assumptions").count()).toBe(0);
+  });
+
+  it("takes assumptions from a colleague's policy file and leaves the fleet as it is", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    const devices = await page.locator(".masthead .facts").nth(1).textContent();
+    await page.locator("input[data-chooses=files]").setInputFiles({
+      name: "policy.csv",
+      mimeType: "text/csv",
+      buffer: Buffer.from("key,value\nservice_level,0.8\n"),
+    });
+    await page.locator(".changed").waitFor();
+    expect(await page.locator("#policy-service_level").inputValue()).toBe("0.8");
+    expect(await page.locator(".masthead .facts").nth(1).textContent()).toBe(devices);
+  });
+
+  it("compares every change with a plan that was kept for it", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    await page.locator("#keep-plan").click();
+    for (const percent of ["85", "90"]) {
+      await page.locator("#policy-end_of_life_percent").fill(percent);
+      await page.locator("#policy-end_of_life_percent").press("Enter");
+      await page.locator(".status", { hasText: "ready" }).waitFor();
+    }
+    await page.locator("#policy-end_of_life_percent").fill("80");
+    await page.locator("#policy-end_of_life_percent").press("Enter");
+    await page.locator(".changed", { hasText: "The plan is the same as before." }).waitFor();
+  });
+});

@@ -1,0 +1,20 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { expect } from "vitest";
+import { chartsDrawn } from "./open-page.ts";
+
+/** Waits until a plan stands on the page. A large fleet takes its time on a busy machine. */
+export async function planned(page: Page): Promise<void> {
+  await page.locator("#assumptions").waitFor({ timeout: 110_000 });
+  await chartsDrawn(page);
+}
+
+/** What the download behind a button holds. */
+export async function saved(page: Page, button: string): Promise<Buffer> {
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: button, exact: true }).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe(button);
+  return readFileSync((await download.path())!);
+}

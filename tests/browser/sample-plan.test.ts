@@ -1,0 +1,50 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openPage, startBrowser } from "./open-page.ts";
+import { planned, saved } from "./page-actions.ts";
+
+const SAMPLE = readdirSync("sample-data")
+  .filter((name) => name.endsWith(".csv"))
+  .map((name) => join("sample-data", name));
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+
+/** Drops files on the page, as a hand would. */
+async function drop(page: Page, paths: string[]): Promise<void> {
+  const files = paths.map((path) => ({ name: path.split("/").at(-1)!, base64: readFileSync(path).toString("base64") }));
+  await page.evaluate((dropped) => {
+    const dataTransfer = new DataTransfer();
+    for (const { name, base64 } of dropped) {
+      dataTransfer.items.add(new File([Uint8Array.from(atob(base64), (c) => c.charCodeAt(0))], name));
+    }
+    document.dispatchEvent(new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }));
+  }, files);
+}
+
+describe("the sample, dropped on the empty page", () => {
+  it("gives the program's plan.json and tables, byte for byte, without asking the network for anything", async () => {
+    const out = mkdtempSync(join(tmpdir(), "wanecast-out-"));
+    const run = spawnSync(process.execPath, ["dist/wanecast.cjs", "plan", "sample-data", "--json", "--out", out], {
+      maxBuffer: 1 << 28,
+    });
+    expect(run.status).toBe(0);
+
+    const { page, complaints, requests } = await openPage(browser, null);
+    await drop(page, SAMPLE);
+    await planned(page);
+    expect((await saved(page, "plan.json")).equals(run.stdout)).toBe(true);
+    for (const file of ["orders.csv", "packs.csv", "set-aside.csv"]) {
+      expect((await saved(page, file)).equals(readFileSync(join(out, file))), file).toBe(true);
+    }
+    expect(complaints).toEqual([]);
+    expect(requests).toEqual([]);
+  });
+});

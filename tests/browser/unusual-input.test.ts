@@ -1,0 +1,34 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openPage, startBrowser } from "./open-page.ts";
+import { planned } from "./page-actions.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+
+describe("what is no fleet", () => {
+  it("is refused with a clear message and no plan", async () => {
+    const { page, complaints } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles({
+      name: "photo.csv",
+      mimeType: "text/csv",
+      buffer: Buffer.from([0x89, 0x50, 0x4e, 0x47, 0, 1, 2, 3, 0xff, 0xd8, 0, 0]),
+    });
+    await page.locator("#sheets").waitFor();
+    expect(await page.locator("#sheets").textContent()).toContain("photo.csv");
+    expect(await page.locator("#assumptions").count()).toBe(0);
+    expect(complaints).toEqual([]);
+  });
+
+  it("pasted rows are read like a file", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator(".intake summary").click();
+    await page.locator("#pasted-rows").fill("device\ttype\tsite\nD1\tmonitor\tHarbour\nD2\tmonitor\tHarbour\n");
+    await page.getByRole("button", { name: "Read these rows" }).click();
+    await planned(page);
+    expect(await page.locator("#sheets").textContent()).toContain("2 rows in 1 file: 2 used, 0 set aside");
+  });
+});

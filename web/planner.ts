@@ -1,0 +1,160 @@
+import type { Plan, PolicyChoice, Reading } from "../src/index.ts";
+import { choicesOfPlan } from "./embedded-choices.ts";
+import { ask, Stopped, stopEngine } from "./engine/engine.ts";
+import type { Planned } from "./engine/messages.ts";
+import { dayWords } from "./format.ts";
+import type { NamedBytes } from "./intake/intake.ts";
+import { forgetWork, keepWork, keptWork } from "./kept-work.ts";
+import { todayHere } from "./months.ts";
+import { policyCsv } from "./policy-file.ts";
+import { saveBlob } from "./save-file.ts";
+import type { Session } from "./session.ts";
+import { say } from "./strings.ts";
+
+/** How the planner shows what it has. */
+export interface Stage {
+  show: (session: Session) => void;
+  /** Says something until the next thing is said. */
+  tell: (text: string) => void;
+  /** Says something for a while: good news, which may go by unread. */
+  mention: (text: string) => void;
+  /** Work is going on; `stop` ends it. */
+  busy: (text: string, stop: () => void) => void;
+}
+
+const SMALL_FILE = 20_000;
+
+/** Holds the session and carries out what the reader asks for. `embedded` is the JSON that came inside the page. */
+export function planner(stage: Stage, embedded: string | null) {
+  let session: Session = {
+    plan: null,
+    reading: null as unknown as Reading,
+    problems: [],
+    before: null,
+    kept: false,
+    hasSheets: true,
+    choices: new Map(),
+    words: { policy: [], cautions: [] },
+  };
+  let files: NamedBytes[] = [];
+  /** Values that an embedded plan was made with, beneath the reader's own. */
+  let underlying: PolicyChoice[] = [];
+  /** Whether the engine still has what it read. */
+  let engineKnows = false;
+
+  const choices = () => [
+    ...underlying.filter(({ key }) => !session.choices.has(key)),
+    ...[...session.choices].map(([key, value]) => ({ key, value })),
+  ];
+  const keep = () => keepWork({ files, choices: [...session.choices] }, embedded);
+
+  async function takeFiles(taken: NamedBytes[]): Promise<void> {
+    if (taken.length === 0) return stage.tell(say.intake.nothing);
+    if (await tookPolicy(taken)) return;
+    files = taken;
+    underlying = [];
+    engineKnows = false;
+    await work(say.intake.working(files.length), null);
+  }
+
+  /** A policy sheet dropped on a plan changes the assumptions and leaves the fleet as it is. */
+  async function tookPolicy(taken: NamedBytes[]): Promise<boolean> {
+    if (session.plan === null || taken.length > 1 || taken[0]!.bytes.length > SMALL_FILE) return false;
+    const found = await ask("choicesIn", { files: taken, today: todayHere() });
+    if (found === null) return false;
+    for (const { key, value } of found) session.choices.set(key, value);
+    await work(say.intake.replanning, session.plan);
+    stage.mention(say.intake.policyTaken(found.length));
+    return true;
+  }
+
+  async function work(text: string, before: Plan | null): Promise<void> {
+    stage.busy(text, stopEngine);
+    const hasSheets = files.length > 0;
+    try {
+      const { plan, reading, problems } = await plannedAnew(hasSheets);
+      session = {
+        ...session,
+        plan,
+        reading,
+        problems,
+        hasSheets,
+        before: session.kept ? session.before : before,
+      };
+      stage.show(session);
+      if (plan === null) stage.tell(say.intake.noTable);
+      else stage.mention(say.intake.done(dayWords(plan.asOf)));
+      await keep();
+    } catch (error) {
+      if (error instanceof Stopped) engineKnows = false;
+      stage.tell(error instanceof Stopped ? say.intake.stopped : say.intake.failed((error as Error).message));
+    }
+  }
+
+  async function plannedAnew(hasSheets: boolean): Promise<Planned> {
+    const how = { choices: choices(), today: todayHere() };
+    if (!engineKnows && hasSheets) {
+      const planned = await ask("read", { files, ...how });
+      engineKnows = true;
+      return planned;
+    }
+    if (!engineKnows && session.plan) await ask("adopt", { plan: session.plan, reading: session.reading });
+    engineKnows = true;
+    return ask("replan", how);
+  }
+
+  return {
+    takeFiles,
+    async set(key: string, value: string): Promise<void> {
+      if (value === "") session.choices.delete(key);
+      else session.choices.set(key, value);
+      await work(say.intake.replanning, session.plan);
+    },
+    async reset(): Promise<void> {
+      session.choices.clear();
+      await work(say.intake.replanning, session.plan);
+    },
+    keep(): void {
+      session = { ...session, before: session.plan, kept: true };
+      stage.show(session);
+    },
+    letGo(): void {
+      session = { ...session, before: null, kept: false };
+      stage.show(session);
+    },
+    save(): void {
+      if (session.plan) saveBlob(new Blob([policyCsv(session.plan)], { type: "text/csv" }), "policy.csv");
+    },
+    async forget(): Promise<void> {
+      await forgetWork(embedded);
+      stage.mention(say.intake.cleared);
+    },
+    showAgain: () => stage.show(session),
+    /** Opens with the work kept from last time, else with the plan inside the page, else empty. */
+    async open(): Promise<void> {
+      // Without its engine the page still shows a plan that came inside it.
+      session.words = await ask("describe", {}).catch((error: Error) => {
+        stage.tell(say.intake.failed(error.message));
+        return session.words;
+      });
+      const last = await keptWork(embedded);
+      if (embedded !== null) {
+        const { plan, reading } = JSON.parse(embedded) as { plan: Plan; reading: Reading };
+        underlying = choicesOfPlan(plan);
+        session = { ...session, plan, reading, hasSheets: false };
+        await ask("adopt", { plan, reading });
+        engineKnows = true;
+      }
+      stage.show(session);
+      if (last === null || (last.files.length === 0 && last.choices.length === 0)) return;
+      files = last.files;
+      if (files.length > 0) {
+        underlying = [];
+        engineKnows = false;
+      }
+      session.choices = new Map(last.choices);
+      await work(say.intake.working(files.length), session.plan);
+      stage.mention(say.intake.restored);
+    },
+  };
+}

@@ -1,0 +1,53 @@
+import type { Reading } from "../../src/index.ts";
+import { make } from "../dom.ts";
+import { dayWords } from "../format.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+import { trace } from "../trace.ts";
+import { answer } from "./section.ts";
+
+/** Asks for a lot, serial or device, and lists every row that bears it (for recalls). */
+export function traceBox(reading: Reading): HTMLElement {
+  const words = say.dates.trace;
+  const found = make("div", { role: "status", id: "traced" });
+  const box = make("input", { type: "text", id: "trace", autocomplete: "off", spellcheck: "false" });
+  const form = make(
+    "form",
+    { class: "choices", submit: (event) => show(event) },
+    make("label", { for: "trace" }, words.label),
+    box,
+    make("button", { type: "submit" }, words.go),
+  );
+  return answer(words.heading, form, found);
+
+  function show(event: Event): void {
+    event.preventDefault();
+    const rows = trace(box.value, reading);
+    found.replaceChildren();
+    if (box.value.trim() === "") return;
+    found.append(
+      make("p", {}, words.found(rows.length, box.value.trim())),
+      ...(rows.length === 0
+        ? []
+        : [
+            table({
+              caption: words.heading,
+              rows,
+              columns: [
+                { title: words.heads[0]!, value: (row) => words.kinds[row.kind] },
+                { title: words.heads[1]!, value: (row) => row.name },
+                { title: words.heads[2]!, value: (row) => row.item },
+                { title: words.heads[3]!, value: (row) => row.place, wide: true },
+                { title: words.heads[4]!, value: (row) => row.quantity, figures: true },
+                { title: words.heads[5]!, value: (row) => row.until, show: (row) => row.until && dayWords(row.until) },
+                {
+                  title: words.heads[6]!,
+                  value: (row) => `${row.file}:${row.line}`,
+                  show: (row) => say.sheets.where(row.file, String(row.line)),
+                },
+              ],
+            }),
+          ]),
+    );
+  }
+}
