@@ -32,6 +32,24 @@ export const FINDING_CODES = {
     "notes.csv",
     "Nothing, if it is no sheet of the fleet; else give its columns the names that check lists.",
   ),
+  "hidden-read": code(
+    "info",
+    "Hidden rows, columns or tabs were read like the others.",
+    "a hidden tab of old packs",
+    "Delete what should not count.",
+  ),
+  "error-cell": code(
+    "error",
+    "A cell holds a spreadsheet's error instead of a value.",
+    "#REF!",
+    "Repair the formula, or type the value.",
+  ),
+  "serial-mangled": code(
+    "error",
+    "A spreadsheet turned a long serial number into a rounded power of ten.",
+    "1.23457E+11",
+    "Format the column as text in the original, type the serial again and save.",
+  ),
   "column-unread": code(
     "info",
     "A column is not used.",

@@ -1,5 +1,6 @@
 import { emptyFleet, type Fleet } from "../fleet/rows.ts";
 import { FindingLog } from "./finding-log.ts";
+import type { Grid } from "./grid.ts";
 import { type OpenedFile, openFile } from "./open-file.ts";
 import type { Reading, ReadTable, SheetFile } from "./reading.ts";
 import { resolveBoxes } from "./rows/boxes.ts";
@@ -39,19 +40,38 @@ function inOrder(files: readonly SheetFile[]): SheetFile[] {
   return [...files].sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
 }
 
-function noteEmptyFile(file: SheetFile, { tabs, refused }: OpenedFile, log: FindingLog): void {
+function noteEmptyFile(file: SheetFile, { tabs, refused, passedOver }: OpenedFile, log: FindingLog): void {
   if (refused) return;
+  if (passedOver !== null) {
+    log.add("no-table", { file: file.name, sheet: null, line: null, column: null, value: null }, () => ({
+      message: "The file is no sheet and was passed over.",
+    }));
+    return;
+  }
   const place = { file: file.name, sheet: null, line: null, column: null, value: null };
   if (tabs.every(({ grid }) => grid.rows.every(({ cells }) => cells.every((cell) => cell === null || cell === "")))) {
     log.add("empty-file", place, () => ({ message: "The file holds nothing." }));
     return;
   }
   for (const { grid, tables } of tabs) {
+    noteHidden(grid, log);
     if (tables.length > 0) continue;
     log.add("no-table", { ...place, sheet: grid.sheet }, () => ({
       message: `No row of ${grid.sheet === null ? "the file" : `tab "${grid.sheet}"`} names columns that are known here.`,
     }));
   }
+}
+
+function noteHidden({ file, sheet, hidden }: Grid, log: FindingLog): void {
+  const parts = [
+    hidden.tab ? "the tab itself" : "",
+    hidden.rows > 0 ? `${hidden.rows} rows` : "",
+    hidden.columns > 0 ? `${hidden.columns} columns` : "",
+  ].filter((part) => part !== "");
+  if (parts.length === 0) return;
+  log.add("hidden-read", { file, sheet, line: null, column: null, value: null }, () => ({
+    message: `Tab "${sheet}" hides ${parts.join(", ")}; what is hidden was read too.`,
+  }));
 }
 
 function keptEntries(built: readonly BuiltTable[], log: FindingLog): Entry[] {

@@ -5,6 +5,8 @@ import type { Fleet } from "../fleet/rows.ts";
 export interface SheetFile {
   name: string;
   bytes: Uint8Array;
+  /** True for one of the files of a folder, which may be no sheet; a file named by itself must be one. */
+  fromFolder?: boolean;
 }
 
 /** How one column was read. Columns are 1-based. */

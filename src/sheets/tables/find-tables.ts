@@ -35,7 +35,7 @@ export function findTables(grid: Grid): Table[] {
   let current: Found | null = null;
   for (let i = 0; i < rows.length; i++) {
     const row = rows[i] as GridRow;
-    const header: HeaderRows | null = looksLikeData(row.cells) ? null : headerAt(rows, i, current);
+    const header: HeaderRows | null = looksLikeData(row.cells) ? null : headerAt(rows, i, current, grid.spans);
     if (header === null) {
       current?.body.push(row);
       continue;
@@ -79,7 +79,12 @@ function startsLikeValue(text: string): boolean {
 }
 
 /** The header that starts at a row, over one line or two; null where the row names no columns. */
-function headerAt(rows: readonly GridRow[], at: number, current: Found | null): HeaderRows | null {
+function headerAt(
+  rows: readonly GridRow[],
+  at: number,
+  current: Found | null,
+  spans: Grid["spans"],
+): HeaderRows | null {
   const row = rows[at] as GridRow;
   const { known, filled, strong } = knownNames(row.cells);
   const share = current ? MIN_KNOWN_BELOW : MIN_KNOWN_SHARE;
@@ -87,7 +92,7 @@ function headerAt(rows: readonly GridRow[], at: number, current: Found | null): 
   const one = oneRowHeader(row);
   if (current && (sameHeader(current.rows, one) || current.rows.lines.length === 2)) {
     const next = rows[at + 1];
-    const two = next ? twoRowHeader(row, next) : null;
+    const two = next ? twoRowHeader(row, next, spans) : null;
     if (two && sameHeader(current.rows, two)) return two;
     if (sameHeader(current.rows, one)) return one;
   }
@@ -96,8 +101,8 @@ function headerAt(rows: readonly GridRow[], at: number, current: Found | null): 
   const candidates = [one];
   if (next && below && below.known >= 2 && below.known >= below.filled * MIN_KNOWN_SHARE) {
     // A title above the header ("Battery register") names something known too: the header is the fuller row.
-    if (filled === 1) return nameIn(row.cells[0]) === null ? twoRowHeader(row, next) : null;
-    candidates.push(twoRowHeader(row, next));
+    if (filled === 1) return nameIn(row.cells[0]) === null ? twoRowHeader(row, next, spans) : null;
+    candidates.push(twoRowHeader(row, next, spans));
     if (below.strong > strong && filled < 3 && below.filled >= 2 * filled && nameIn(row.cells[0]) !== null)
       candidates.shift();
   }

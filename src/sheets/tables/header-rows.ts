@@ -41,11 +41,15 @@ export function oneRowHeader(row: GridRow): HeaderRows {
   return { lines: [row.line], header: row.cells.map((cell) => nameIn(cell)), groups: row.cells.map(() => null) };
 }
 
+/** Cells merged over several columns in a line. */
+type Spans = readonly { line: number; from: number; to: number }[];
+
 /**
- * Two rows as one header: the upper one names groups, each up to the next named one, or columns that the
- * lower one leaves blank.
+ * Two rows as one header: the upper one names groups, or columns that the lower one leaves blank. A group
+ * reaches as far as its merged cell does; where nothing is merged, up to the next named one.
  */
-export function twoRowHeader(upper: GridRow, lower: GridRow): HeaderRows {
+export function twoRowHeader(upper: GridRow, lower: GridRow, spans: Spans): HeaderRows {
+  const merged = spans.filter(({ line }) => line === upper.line);
   const width = Math.max(upper.cells.length, lower.cells.length);
   const header: (string | null)[] = [];
   const groups: (string | null)[] = [];
@@ -54,8 +58,9 @@ export function twoRowHeader(upper: GridRow, lower: GridRow): HeaderRows {
     const above = nameIn(upper.cells[column]);
     const below = nameIn(lower.cells[column]);
     if (above !== null) group = above;
+    else if (merged.length > 0 && !merged.some(({ from, to }) => column > from && column <= to)) group = null;
     header.push(below ?? above);
-    groups.push(below === null ? null : group);
+    groups.push(below === null || above === below ? null : group);
     // A column named above only ends the group on its left.
     if (below === null && above !== null) group = null;
   }

@@ -8,8 +8,12 @@ const SEPARATORS = [",", ";", "\t", "|"] as const;
 const PREVIEW_RECORDS = 60;
 const PREVIEW_CHARACTERS = 65_536;
 
-/** The records of a separated text, each with the physical line on which it starts, and its separator. */
-export function textRecords(text: string): { rows: GridRow[]; separator: string } {
+/**
+ * The records of a separated text, each with the physical line on which it starts, and its separator.
+ *
+ * @param most  how many records are read at most
+ */
+export function textRecords(text: string, most: number): { rows: GridRow[]; separator: string } {
   const { body, separator: said, skippedLines } = withoutSepLine(withPlainLineEnds(text));
   const separator = said ?? guessSeparator(body);
   const rows: GridRow[] = [];
@@ -18,6 +22,7 @@ export function textRecords(text: string): { rows: GridRow[]; separator: string 
   Papa.parse<string[]>(body, {
     delimiter: separator,
     newline: "\n",
+    preview: most,
     step: ({ data, meta }) => {
       rows.push({ line, cells: data });
       // Count the line ends inside and after the record: quoted cells may hold several.

@@ -2,7 +2,7 @@ import type { Cell } from "../grid.ts";
 
 /** Words that stand for an empty cell. */
 const EMPTY_WORDS = new Set(
-  "-|--|---|–|—|?|??|???|.|/|n/a|#n/a|na|n.a.|n.a|none|null|nil|nan|unknown|unk|not known|tbd|tbc|tba|k.a.|k. a.|unbekannt|keine|entfällt|s/o|sans objet|inconnu|inconnue|néant|desconocido|no aplica|n/d|nvt|n.v.t.|n.v.t|onbekend|geen".split(
+  "-|--|---|–|—|?|??|???|.|/|n/a|na|n.a.|n.a|none|null|nil|nan|unknown|unk|not known|tbd|tbc|tba|k.a.|k. a.|unbekannt|keine|entfällt|s/o|sans objet|inconnu|inconnue|néant|desconocido|no aplica|n/d|nvt|n.v.t.|n.v.t|onbekend|geen".split(
     "|",
   ),
 );

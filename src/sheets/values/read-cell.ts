@@ -26,9 +26,19 @@ export class Boxes {
 /** The first and last day of the years that a fleet's dates may lie in. */
 const DATES = { from: Date.UTC(1990, 0, 1) / 86_400_000, to: Date.UTC(2100, 11, 31) / 86_400_000 } as const;
 
+const ERROR_CELL = /^#(REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|N\/A|SPILL!|CALC!|N\/V|WERT!|BEZUG!|NV)/;
+
+/** A long number as a spreadsheet shows it once it took it for a quantity. */
+const MANGLED = /^\d([.,]\d+)?E\+\d{2,3}$/i;
+const MAY_BE_MANGLED: ReadonlySet<string> = new Set(["serial", "lot", "device", "gtin", "item", "order"]);
+
 /** Reads a cell's text (never empty) as the column's type: a value, or the problem with it. */
 export function readCell(text: string, spec: ColumnSpec, context: CellContext): unknown {
-  if (spec.type === "text") return text;
+  if (text.charCodeAt(0) === 35 && ERROR_CELL.test(text)) return new Problem("error-cell", "is a spreadsheet's error");
+  if (spec.type === "text")
+    return MANGLED.test(text) && MAY_BE_MANGLED.has(spec.name)
+      ? new Problem("serial-mangled", "is a rounded number and no longer the serial")
+      : text;
   if (spec.type === "list") return readList(text);
   if (spec.type === "breaks") return readBreaks(text, context.mark);
   if (text.length > MAX_TYPED_CHARACTERS)
