@@ -61,6 +61,11 @@ export function exactText(amount: Exact, currency: string, places = 6): string {
   return `${scaled < 0n ? "-" : ""}${whole}${kept === "" ? "" : `.${kept}`}`;
 }
 
+/** Decimal text of whole minor units: 41200 in EUR is "412.00". */
+export function minorText(minor: number, currency: string): string {
+  return exactText({ numerator: BigInt(minor), denominator: 10n ** BigInt(minorDigits(currency)) }, currency, 0);
+}
+
 /**
  * Splits whole minor units over weights so that the shares add up exactly: each gets the whole part of its share,
  * the units left over go to the largest fractions, ties to the first.

@@ -1,10 +1,9 @@
 import type { Day } from "../calendar/day.ts";
-import type { Policy } from "../fleet/policy.ts";
 import type { ItemCase } from "./item-case.ts";
 import type { Lot, LotSource, LotTier } from "./lot-problem.ts";
 import type { OrderedBeside } from "./lot-tiers.ts";
 import type { NetNeeds } from "./net-needs.ts";
-import { type LatestSlot, type OrderSlot, slotOn } from "./order-slots.ts";
+import type { LatestSlot, OrderSlot } from "./order-slots.ts";
 
 /** What other items order: where a line can join them, and what it then finds there. */
 export interface Market {
@@ -19,16 +18,16 @@ export interface Market {
 export interface BuyingOptions {
   sources: LotSource[];
   slotOf(lot: Lot): OrderSlot;
-  /** What the order's fee changes by with this lot, in minor units. */
-  feeOf(lot: Lot): number;
+  /** What the lot costs, and what the order's fee changes by with it, in minor units. */
+  costOf(lot: Lot): { line: number; fee: number };
 }
 
 /**
  * An item's ways to buy in a market. For each month an order leaves on the latest day that is in time, or earlier, on
  * the last day before it on which something else is ordered from the supplier and which reaches no earlier month.
  */
-export function buyingOptions({ net, offers, demand }: ItemCase, policy: Policy, market: Market): BuyingOptions {
-  const made = offers.map(({ offer, slots, tiers }) => {
+export function buyingOptions({ net, offers }: ItemCase, market: Market): BuyingOptions {
+  const made = offers.map(({ offer, slots, tiers, earlierSlot }) => {
     const days = market.openDays(offer.supplier);
     return slots.map((latest, index): { slot: OrderSlot; tiers: LotTier[] } => {
       const closed = !latest.opens || (latest.offCadence && !needIsWaiting(net, slots));
@@ -36,7 +35,7 @@ export function buyingOptions({ net, offers, demand }: ItemCase, policy: Policy,
       const joined = lastDayWithin(days, latest.after, latest.orderBy);
       const day = joined ?? latest.orderBy;
       if (!market.allows(offer.supplier, day)) return { slot: latest, tiers: [] };
-      const slot = day === latest.orderBy ? latest : slotOn(day, index, offer, policy, demand.from, demand.months);
+      const slot = day === latest.orderBy ? latest : earlierSlot(day, index);
       return { slot, tiers: tiers(day, market.beside(offer.supplier, day)) };
     });
   });
@@ -48,10 +47,12 @@ export function buyingOptions({ net, offers, demand }: ItemCase, policy: Policy,
       lastServed: (period) => made[source]![period]!.slot.lastServed,
     })),
     slotOf: (lot) => at(lot).slot,
-    feeOf: (lot) =>
-      at(lot)
-        .tiers.filter((tier) => tier.fromUnits <= lot.units)
-        .at(-1)!.lotCost,
+    costOf: (lot) => {
+      const tier = at(lot)
+        .tiers.filter((one) => one.fromUnits <= lot.units)
+        .at(-1)!;
+      return { line: Math.floor(tier.unitCost * lot.units + 0.5), fee: tier.lotCost };
+    },
   };
 }
 

@@ -1,3 +1,4 @@
+import type { Day } from "../calendar/day.ts";
 import type { ItemDemand } from "../demand/types.ts";
 import type { ItemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
@@ -6,7 +7,8 @@ import type { UsableLot } from "../supplies/types.ts";
 import { type LotTiers, lotTiersOf } from "./lot-tiers.ts";
 import { type NetNeeds, netNeeds, type SupplySpan, supplySpans } from "./net-needs.ts";
 import { type Offer, offersForItem } from "./offers.ts";
-import { type LatestSlot, latestSlots } from "./order-slots.ts";
+import { type LatestSlot, latestSlots, type OrderSlot, slotOn } from "./order-slots.ts";
+import { stopgapsFor } from "./stopgaps.ts";
 
 /** One item to be planned: what is needed beyond its supply, and from whom and when it can be had. */
 export interface ItemCase {
@@ -15,7 +17,19 @@ export interface ItemCase {
   level: number;
   supply: SupplySpan[];
   net: NetNeeds;
-  offers: { offer: Offer; slots: LatestSlot[]; tiers: LotTiers }[];
+  /** What could help out until a late order arrives, each a plain clause. */
+  stopgaps: string[];
+  offers: CaseOffer[];
+}
+
+/** An offer with its order days and prices worked out. */
+export interface CaseOffer {
+  offer: Offer;
+  /** By month. */
+  slots: LatestSlot[];
+  /** The slot of an order that leaves before a month's latest day. */
+  earlierSlot(orderBy: Day, index: number): OrderSlot;
+  tiers: LotTiers;
 }
 
 /** Collects what one item's orders rest on. Whatever had to be assumed is a caution. */
@@ -30,23 +44,35 @@ export function itemCase(
   const levels = fleet.catalogue.filter((row) => nameKey(row.item) === key).map((row) => row.serviceLevel ?? 0);
   const level = Math.max(...levels, 0) || policy.serviceLevel;
   const { offers, cautions } = offersForItem(name, fleet, policy, level);
-  const soonest = policy.asOf + Math.min(...offers.map((offer) => offer.leadDays));
+  const shortestLead = Math.min(...offers.map((offer) => offer.leadDays));
   const own = lots.filter((lot) => book.find(lot.item).key === key);
-  const supply = supplySpans(own, policy, demand, soonest);
+  const supply = supplySpans(own, policy, demand, policy.asOf + shortestLead);
   return {
     itemCase: {
       item: demand.item,
       demand,
       level,
       supply,
+      stopgaps: stopgapsFor(book.find(demand.item), book, lots),
       net: netNeeds(demand, supply, level, spareUnits(fleet, policy, book, key)),
-      offers: offers.map((offer) => ({
-        offer,
-        slots: latestSlots(offer, policy, demand.from, demand.months),
-        tiers: lotTiersOf(offer, policy),
-      })),
+      offers: offers.map((offer) => caseOffer(offer, policy, demand, offer.leadDays === shortestLead)),
     },
     cautions,
+  };
+}
+
+function caseOffer(offer: Offer, policy: Policy, { from, months }: ItemDemand, mayBeLate: boolean): CaseOffer {
+  const known = new Map<number, OrderSlot>();
+  return {
+    offer,
+    slots: latestSlots(offer, policy, from, months, mayBeLate),
+    earlierSlot(orderBy, index) {
+      const key = orderBy * months + index;
+      const slot = known.get(key) ?? slotOn(orderBy, index, offer, policy, from, months);
+      known.set(key, slot);
+      return slot;
+    },
+    tiers: lotTiersOf(offer, policy),
   };
 }
 

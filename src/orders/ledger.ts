@@ -1,10 +1,9 @@
 import type { Day } from "../calendar/day.ts";
-import type { Policy } from "../fleet/policy.ts";
 import type { Market } from "./buying-options.ts";
 import type { ItemCase } from "./item-case.ts";
 import type { Offer } from "./offers.ts";
 import type { ItemLots } from "./plan-item.ts";
-import { lineCostOf, orderFeeOf } from "./prices.ts";
+import { orderFeeOf } from "./prices.ts";
 
 /** What is ordered from one supplier on one day. */
 export interface LedgerDay {
@@ -18,8 +17,6 @@ export interface LedgerDay {
 export class Ledger {
   private readonly bySupplier = new Map<string, Map<Day, LedgerDay>>();
 
-  constructor(private readonly policy: Policy) {}
-
   /** Enters an item's lots, or takes them out again. */
   book(of: ItemCase, planned: ItemLots | null, sign: 1 | -1): void {
     for (const lot of planned?.lots ?? []) {
@@ -27,7 +24,7 @@ export class Ledger {
       const days = this.daysOf(offer.supplier);
       const day = days.get(lot.slot.orderBy) ?? { lines: 0, total: 0, offer };
       day.lines += sign;
-      day.total += sign * lineCostOf(offer, this.policy, lot.slot.orderBy, lot.units);
+      day.total += sign * lot.lineCost;
       if (day.lines > 0) days.set(lot.slot.orderBy, day);
       else days.delete(lot.slot.orderBy);
     }

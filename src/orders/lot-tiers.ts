@@ -1,4 +1,4 @@
-import { addMonths, type Day } from "../calendar/day.ts";
+import type { Day } from "../calendar/day.ts";
 import { exactFromText, minorUnits, numberFromExact } from "../fleet/money.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { LotTier } from "./lot-problem.ts";
@@ -9,6 +9,11 @@ import { orderFeeOf, unitPriceAt, wholeYears } from "./prices.ts";
 export interface OrderedBeside {
   lines: number;
   total: number;
+}
+
+interface PriceStep {
+  fromUnits: number;
+  unitCost: number;
 }
 
 /** The cost tiers of a lot ordered on a day, in minor units, beside what else is ordered that day. */
@@ -24,13 +29,18 @@ export function lotTiersOf(offer: Offer, policy: Policy): LotTiers {
   const priceAt = (orderBy: Day, units: number) => numberFromExact(unitPriceAt(offer, policy, orderBy, units)) * scale;
   const lifeLost = offer.leavesByExpiry && offer.lifeMonths ? 1 / offer.lifeMonths : 0;
   const holdingCost = priceAt(policy.asOf, 1) * (policy.holdingRatePerYear / 12 + lifeLost);
-  const byYear: { fromUnits: number; unitCost: number }[][] = [];
+  const fromUnits = [...new Set(offer.prices.map((tier) => Math.max(tier.fromUnits, offer.minimumUnits)))];
+  const byYear: PriceStep[][] = [];
+  const byDay = new Map<Day, PriceStep[]>();
   const stepsOn = (orderBy: Day) => {
-    const years = wholeYears(policy, orderBy);
-    byYear[years] ??= [...new Set(offer.prices.map((tier) => Math.max(tier.fromUnits, offer.minimumUnits)))].map(
-      (fromUnits) => ({ fromUnits, unitCost: priceAt(addMonths(policy.asOf, 12 * years), fromUnits) }),
-    );
-    return byYear[years];
+    let steps = byDay.get(orderBy);
+    if (!steps) {
+      const years = wholeYears(policy, orderBy);
+      byYear[years] ??= fromUnits.map((from) => ({ fromUnits: from, unitCost: priceAt(orderBy, from) }));
+      steps = byYear[years];
+      byDay.set(orderBy, steps);
+    }
+    return steps;
   };
   return (orderBy, beside) => {
     const feeBefore = beside.lines > 0 ? orderFeeOf(offer, beside.total) : 0;

@@ -11,12 +11,35 @@ export interface SupplySpan {
   units: number;
 }
 
+/**
+ * Units missing through a month: the most by which needs exceed the units usable in any span that ends there and
+ * starts after one of the months given, or after stock has lapsed.
+ */
+export function missingThrough(
+  through: number,
+  after: number,
+  supply: readonly SupplySpan[],
+  needsOf: (after: number, through: number) => number,
+): number {
+  let most = 0;
+  const starts = new Set([after, ...supply.map((span) => span.to)]);
+  for (const start of starts) {
+    if (start < after || start >= through) continue;
+    let missing = needsOf(start, through);
+    for (const span of supply) if (span.from <= through && span.to > start) missing -= span.units;
+    most = Math.max(most, missing);
+  }
+  return most;
+}
+
 /** What must still be bought for an item, at a service level. Month indices; spans (after, through] exclude `after`. */
 export interface NetNeeds {
   /** Units still needed for the months after+1 .. through, beyond stock and orders usable in them; may be negative. */
   shortOf(after: number, through: number): number;
   /** Units to be supplied for the months after+1 .. through: needs at the service level, and the spares. */
   needsOf(after: number, through: number): number;
+  /** The same at another service level. */
+  needsAt(after: number, through: number, level: number): number;
   /** Month indices after which some stock has lapsed. */
   lapses: number[];
   /** Least units that must have arrived by each month, over all spans that end in it; non-decreasing. */
@@ -75,7 +98,9 @@ export function netNeeds(demand: ItemDemand, spans: readonly SupplySpan[], level
     for (const after of lapses) if (after < through) least = Math.max(least, shortOf(after, through));
     cumulative.push(least);
   }
-  return { shortOf, needsOf, lapses, cumulative };
+  const needsAt = (after: number, through: number, other: number) =>
+    demand.needsQuantile(after, through, other) + spares;
+  return { shortOf, needsOf, needsAt, lapses, cumulative };
 }
 
 /**

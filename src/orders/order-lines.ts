@@ -8,6 +8,7 @@ import { needDay } from "./order-slots.ts";
 import type { ItemLots, PlacedLot } from "./plan-item.ts";
 import { lineCostOf, orderFeeOf, unitPriceAt } from "./prices.ts";
 import { reasonFor } from "./reason.ts";
+import { sizeRisk } from "./size-risk.ts";
 import type { OrderLine } from "./types.ts";
 
 /** An order line with what it was planned from. */
@@ -24,7 +25,7 @@ export interface PlannedLine {
 /** The lots of one item as order lines, without their share of fees. */
 export function linesOfItem(of: ItemCase, planned: ItemLots, policy: Policy): PlannedLine[] {
   const used = new Set<string>();
-  return planned.lots.map((lot) => {
+  return planned.lots.map((lot, index) => {
     const { offer, slots } = of.offers[lot.source]!;
     const { slot } = lot;
     const covers = coveredMonths(lot, planned.cumulativeNeed, slot.lastServed);
@@ -54,7 +55,15 @@ export function linesOfItem(of: ItemCase, planned: ItemLots, policy: Policy): Pl
       reason: "",
       expectedWaste: lot.lapsing,
     };
-    line.reason = reasonFor(line, offer, of.level, late && slots[lot.period]!.offCadence);
+    const waiting = slots.filter((_, month) => needDay(policy, of.demand.from, month) < slot.arriveBy).length - 1;
+    line.reason = reasonFor(line, {
+      offer,
+      level: of.level,
+      offCadence: late && slots[lot.period]!.offCadence,
+      risk: sizeRisk(of, lot, planned.lots.slice(0, index), covers.to, policy),
+      missing: uncovered ? planned.cumulativeNeed[Math.min(waiting, covers.to)]! - lot.coveredBefore : 0,
+      stopgaps: of.stopgaps,
+    });
     return { line, offer, lot, covers, orderMonth: monthOfDay(slot.orderBy) - of.demand.from };
   });
 }

@@ -36,8 +36,16 @@ export function needDay(policy: Policy, from: Month, index: number): Day {
  * The latest order day of every month for an offer: need day less the safety days less the planned lead time, or the
  * last order day of the supplier's calendar before that; as-of where that day has passed. Months that share an order
  * day are served by the order for the first of them.
+ *
+ * @param mayBeLate  false where another offer arrives sooner: then no order opens for months that are missed
  */
-export function latestSlots(offer: Offer, policy: Policy, from: Month, months: number): LatestSlot[] {
+export function latestSlots(
+  offer: Offer,
+  policy: Policy,
+  from: Month,
+  months: number,
+  mayBeLate: boolean,
+): LatestSlot[] {
   const slots: LatestSlot[] = [];
   for (let index = 0; index < months; index++) {
     const latest = needDay(policy, from, index) - policy.orderBeforeNeedDays - offer.planLeadDays;
@@ -49,7 +57,7 @@ export function latestSlots(offer: Offer, policy: Policy, from: Month, months: n
       ...slotOn(orderBy, index, offer, policy, from, months),
       missed,
       offCadence: missed && offer.orderEveryMonths !== null && !isOrderDay(orderBy, offer.orderEveryMonths, policy),
-      opens: before?.orderBy !== orderBy,
+      opens: mayBeLate ? before?.orderBy !== orderBy : !missed && (before?.missed || before?.orderBy !== orderBy),
       after: before?.orderBy ?? orderBy - 1,
     });
   }

@@ -1,4 +1,3 @@
-import type { Policy } from "../fleet/policy.ts";
 import { buyingOptions, type Market } from "./buying-options.ts";
 import type { ItemCase } from "./item-case.ts";
 import { Ledger, type SupplierDay } from "./ledger.ts";
@@ -20,8 +19,8 @@ const LEAST_SAVING = 0.01;
  *
  * @returns lots by case, null where no order can meet an item's needs
  */
-export function orderTogether(cases: readonly ItemCase[], policy: Policy): (ItemLots | null)[] {
-  const search = new Search(cases, policy);
+export function orderTogether(cases: readonly ItemCase[]): (ItemLots | null)[] {
+  const search = new Search(cases);
   search.start();
   search.settle(cases.map((_, index) => index));
   search.tryDays();
@@ -37,16 +36,12 @@ interface Move {
 
 class Search {
   plans: (ItemLots | null)[] = [];
-  private ledger: Ledger;
+  private readonly ledger = new Ledger();
   private effort = 0;
   private readonly bySupplier = new Map<string, number[]>();
   private readonly freeOver = new Map<string, number>();
 
-  constructor(
-    private readonly cases: readonly ItemCase[],
-    private readonly policy: Policy,
-  ) {
-    this.ledger = new Ledger(policy);
+  constructor(private readonly cases: readonly ItemCase[]) {
     cases.forEach((one, index) => {
       for (const { offer } of one.offers) {
         if (offer.fee === 0) continue;
@@ -59,7 +54,7 @@ class Search {
   /** Every item on its own, for every span of its needs. */
   start(): void {
     const alone = this.ledger.market();
-    this.plans = this.cases.map((one) => planItemLots(one.net, buyingOptions(one, this.policy, alone)));
+    this.plans = this.cases.map((one) => planItemLots(one.net, buyingOptions(one, alone)));
     this.cases.forEach((one, index) => {
       this.ledger.book(one, this.plans[index]!, 1);
     });
@@ -97,7 +92,7 @@ class Search {
       const before = this.plans[index];
       if (!before) return;
       this.ledger.book(one, before, -1);
-      const options = buyingOptions(one, this.policy, this.ledger.market());
+      const options = buyingOptions(one, this.ledger.market());
       this.plans[index] = planItemLots(one.net, options, before.cumulativeNeed) ?? before;
       this.ledger.book(one, this.plans[index]!, 1);
     });
@@ -134,10 +129,8 @@ class Search {
     for (const index of items) possible = possible && this.resize(index, market, true) !== null;
     if (possible) this.settle(items);
     if (possible && this.cost() < cost - LEAST_SAVING) return true;
-    this.plans = plans;
-    this.ledger = new Ledger(this.policy);
-    this.cases.forEach((one, index) => {
-      this.ledger.book(one, this.plans[index]!, 1);
+    plans.forEach((before, index) => {
+      if (before !== this.plans[index]) this.replace(index, before);
     });
     return false;
   }
@@ -155,16 +148,21 @@ class Search {
     const cost = this.cost();
     this.ledger.book(one, before, -1);
     this.effort += before.cumulativeNeed.at(-1)! * before.cumulativeNeed.length * one.offers.length;
-    const after = lotsForNeeds(before.cumulativeNeed, buyingOptions(one, this.policy, market()));
+    const after = lotsForNeeds(before.cumulativeNeed, buyingOptions(one, market()));
     this.plans[index] = after ?? before;
     this.ledger.book(one, this.plans[index]!, 1);
     if (after === null) return null;
     if (always || this.cost() < cost - LEAST_SAVING) return true;
     // lots that cost the same would go back and forth
-    this.ledger.book(one, after, -1);
-    this.plans[index] = before;
-    this.ledger.book(one, before, 1);
+    this.replace(index, before);
     return false;
+  }
+
+  private replace(index: number, planned: ItemLots | null): void {
+    const one = this.cases[index]!;
+    this.ledger.book(one, this.plans[index] ?? null, -1);
+    this.plans[index] = planned;
+    this.ledger.book(one, planned, 1);
   }
 
   private cost(): number {

@@ -10,6 +10,8 @@ const GENTLE_ROUNDS = 12;
 /** A lot with the day on which it is ordered. */
 export interface PlacedLot extends Lot {
   slot: OrderSlot;
+  /** Minor units, for the search: the line's own cost is worked out exactly later. */
+  lineCost: number;
 }
 
 /** An item's lots with the cumulative needs they were sized for. */
@@ -25,11 +27,13 @@ export interface ItemLots {
 export function lotsForNeeds(cumulativeNeed: readonly number[], options: BuyingOptions): ItemLots | null {
   const plan = planLots({ cumulativeNeed, sources: options.sources, surplusAtEnd: true });
   if (plan === null) return null;
-  return {
-    lots: plan.lots.map((lot) => ({ ...lot, slot: options.slotOf(lot) })),
-    cumulativeNeed,
-    ownCost: plan.cost - plan.lots.reduce((sum, lot) => sum + options.feeOf(lot), 0),
-  };
+  let ownCost = plan.cost;
+  const lots = plan.lots.map((lot) => {
+    const { line, fee } = options.costOf(lot);
+    ownCost -= fee;
+    return { ...lot, slot: options.slotOf(lot), lineCost: line };
+  });
+  return { lots, cumulativeNeed, ownCost };
 }
 
 /**

@@ -1,26 +1,64 @@
 import { isoFromDay } from "../calendar/day.ts";
+import { minorText } from "../fleet/money.ts";
 import { monthSpanWords } from "./month-words.ts";
 import type { Offer } from "./offers.ts";
+import type { SizeRisk } from "./size-risk.ts";
 import type { OrderLine } from "./types.ts";
 
+/** What a line's reason tells beside the line itself. */
+export interface LineFacts {
+  offer: Offer;
+  level: number;
+  offCadence: boolean;
+  risk: SizeRisk;
+  /** Units missing until a late order arrives, at the service level. */
+  missing: number;
+  stopgaps: readonly string[];
+}
+
 /** Why a line is there and what is special about it, in plain sentences. */
-export function reasonFor(line: OrderLine, offer: Offer, level: number, offCadence: boolean): string {
+export function reasonFor(line: OrderLine, facts: LineFacts): string {
+  const { offer, level, risk } = facts;
   const said = [
     `Covers ${monthSpanWords(line.covers.from, line.covers.to)} at ${percent(level)}: ${unitWords(line.quantity, offer)}.`,
   ];
-  if (offer.unitsPerBox > 1) said.push(`Bought as ${count(line.boxes, "box", "boxes")} of ${offer.unitsPerBox}.`);
-  if (line.expectedWaste > 0) {
-    said.push(`${unitWords(line.expectedWaste, offer)} of it cannot be needed before they lapse.`);
+  if (offer.unitsPerBox > 1) said.push(`Bought as ${boxWords(line.boxes)} of ${offer.unitsPerBox}.`);
+  if (risk.lower !== null) {
+    const { boxes, saves } = risk.lower;
+    const fewer = offer.unitsPerBox > 1 ? boxWords(boxes) : unitWords(boxes, offer);
+    said.push(`At ${percent(risk.lower.level)} it would be ${fewer} fewer${savedWords(saves, line.currency)}.`);
   }
-  if (line.late && line.uncoveredUntil !== null) {
+  if (Math.round(risk.expectedLeft) > 0) {
+    said.push(`${unitWords(Math.round(risk.expectedLeft), offer)} expected to be left then.`);
+  }
+  if (line.expectedWaste > 0) {
+    said.push(`Of these, ${unitWords(line.expectedWaste, offer)} cannot be needed before they lapse.`);
+  }
+  return [...said, ...lateWords(line, facts)].join(" ");
+}
+
+function lateWords(line: OrderLine, { offer, missing, stopgaps, offCadence }: LineFacts): string[] {
+  if (!line.late) return [];
+  const said: string[] = [];
+  if (line.uncoveredUntil === null) {
+    said.push("Late: the day on which it should have left has passed, and part of the safety days is used up.");
+  } else {
+    const arrives = isoFromDay(line.arriveBy);
+    const until = isoFromDay(line.uncoveredUntil);
     said.push(
-      `Late: it can arrive on ${isoFromDay(line.arriveBy)} at the earliest, and something may be uncovered until ${isoFromDay(line.uncoveredUntil)}.`,
+      `Late: it arrives on ${arrives} at the earliest; up to ${unitWords(missing, offer)} may be missing until ${until}.`,
     );
-  } else if (line.late) {
-    said.push("Late: the day on which it should have left has passed, and the safety days are used up in part.");
+    if (stopgaps.length > 0) said.push(`Until then: ${stopgaps.join("; ")}.`);
   }
   if (offCadence) said.push("It leaves outside the supplier's order calendar.");
-  return said.join(" ");
+  return said;
+}
+
+function savedWords(saves: number, currency: string): string {
+  if (saves === 0) return "";
+  const amount = `${currency} ${minorText(Math.abs(saves), currency)}`;
+  // a smaller order can miss a price break
+  return saves > 0 ? `, ${amount} less` : `, but ${amount} more, since it would miss a price break`;
 }
 
 function percent(level: number): string {
@@ -29,6 +67,10 @@ function percent(level: number): string {
 
 function unitWords(units: number, offer: Offer): string {
   return offer.kind === "pack" ? count(units, "pack", "packs") : count(units, "unit", "units");
+}
+
+function boxWords(boxes: number): string {
+  return count(boxes, "box", "boxes");
 }
 
 function count(number: number, one: string, many: string): string {

@@ -24,10 +24,7 @@ export function scheduleOrders(fleet: Fleet, policy: Policy, demand: ItemDemand[
   );
   const byName = [...demand].sort((a, b) => (nameKey(a.item) < nameKey(b.item) ? -1 : 1));
   const found = byName.map((one) => itemCase(one, fleet, policy, book, lots));
-  const planned = orderTogether(
-    found.map((one) => one.itemCase),
-    policy,
-  );
+  const planned = orderTogether(found.map((one) => one.itemCase));
   const items: ScheduledItem[] = found.map((one, index) => {
     const of = one.itemCase;
     const lotsOfItem = planned[index] ?? null;

@@ -1,6 +1,6 @@
 import type { Policy } from "../fleet/policy.ts";
 import type { ItemCase } from "./item-case.ts";
-import type { SupplySpan } from "./net-needs.ts";
+import { missingThrough, type SupplySpan } from "./net-needs.ts";
 import type { PlannedLine } from "./order-lines.ts";
 
 /**
@@ -24,7 +24,9 @@ export function unitsOnPath(of: ItemCase, lines: readonly PlannedLine[], policy:
     }
     let units = line.quantity;
     if (line.orderBy > policy.asOf) {
-      const missing = missingUnits(of, stock, waiting, orderMonth, covers.to);
+      const missing = missingThrough(covers.to, orderMonth, stock, (after, through) => {
+        return of.net.needsOf(after, through) + (after === orderMonth ? waiting : 0);
+      });
       const boxes = Math.ceil(Math.max(missing, offer.minimumUnits) / offer.unitsPerBox);
       units = missing > 0 ? boxes * offer.unitsPerBox : 0;
     }
@@ -46,16 +48,4 @@ function useFirstExpired(stock: SupplySpan[], month: number, waiting: number): n
     left -= used;
   }
   return left;
-}
-
-function missingUnits(of: ItemCase, stock: SupplySpan[], waiting: number, orderMonth: number, through: number): number {
-  const starts = [orderMonth, ...stock.map((span) => span.to).filter((to) => to > orderMonth && to < through)];
-  let most = 0;
-  for (const after of starts) {
-    if (after >= through) continue;
-    let missing = of.net.needsOf(after, through) + (after === orderMonth ? waiting : 0);
-    for (const span of stock) if (span.from <= through && span.to > after) missing -= span.units;
-    most = Math.max(most, missing);
-  }
-  return most;
 }

@@ -1,0 +1,55 @@
+import type { Policy } from "../fleet/policy.ts";
+import type { ItemCase } from "./item-case.ts";
+import { missingThrough, type SupplySpan } from "./net-needs.ts";
+import type { PlacedLot } from "./plan-item.ts";
+import { lineCostOf } from "./prices.ts";
+
+/** The service level that an order's size is compared with. */
+const LOWER_LEVEL = 0.8;
+
+/** What an order's size buys: how much smaller a lower service level would make it, and what may be left over. */
+export interface SizeRisk {
+  /** Boxes and minor units of money less at the lower level; null where nothing less, or the level is no higher. */
+  lower: { level: number; boxes: number; saves: number } | null;
+  /** Units expected to be left when the months covered are over, needs at their mean; includes spares. */
+  expectedLeft: number;
+}
+
+/** Compares a lot with what its months would take at a lower service level, after the lots before it. */
+export function sizeRisk(
+  of: ItemCase,
+  lot: PlacedLot,
+  before: readonly PlacedLot[],
+  coversTo: number,
+  policy: Policy,
+): SizeRisk {
+  const { offer } = of.offers[lot.source]!;
+  const spanOf = (one: PlacedLot): SupplySpan => ({ from: one.period, to: one.slot.lastServed, units: one.units });
+  const supply = [...of.supply, ...before.map(spanOf)];
+  const missing = missingThrough(coversTo, -1, supply, (after, through) => of.net.needsAt(after, through, LOWER_LEVEL));
+  const least = Math.ceil(offer.minimumUnits / offer.unitsPerBox);
+  const boxes = missing > 0 ? Math.max(least, Math.ceil(missing / offer.unitsPerBox)) : 0;
+  const fewer = lot.units / offer.unitsPerBox - boxes;
+  const cost = (units: number) => (units === 0 ? 0 : lineCostOf(offer, policy, lot.slot.orderBy, units));
+  const saves = cost(lot.units) - cost(boxes * offer.unitsPerBox);
+  return {
+    lower: of.level > LOWER_LEVEL && fewer > 0 ? { level: LOWER_LEVEL, boxes: fewer, saves } : null,
+    expectedLeft: expectedLeft(of, [...supply, spanOf(lot)], coversTo),
+  };
+}
+
+/** Stock after a month when every month takes its mean, first expired, first out. */
+function expectedLeft(of: ItemCase, supply: readonly SupplySpan[], through: number): number {
+  const left = supply.map((span) => ({ ...span })).sort((a, b) => a.to - b.to || a.from - b.from);
+  let waiting = 0;
+  for (let month = 0; month <= through; month++) {
+    waiting += of.demand.mean[month]!;
+    for (const span of left) {
+      if (span.from > month || span.to < month) continue;
+      const used = Math.min(waiting, span.units);
+      span.units -= used;
+      waiting -= used;
+    }
+  }
+  return left.reduce((sum, span) => sum + (span.from <= through && span.to > through ? span.units : 0), 0);
+}
