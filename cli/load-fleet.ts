@@ -1,6 +1,7 @@
 import {
   dayFromIso,
   isoFromDay,
+  openWorkbooks,
   type Policy,
   policyChoicesIn,
   type Reading,
@@ -22,9 +23,10 @@ export interface LoadedFleet {
 }
 
 /** Reads the inputs under the policy of sheet and command line. Refused files are in the reading. */
-export function loadFleet(inputs: readonly string[], options: SheetOptions): LoadedFleet {
+export async function loadFleet(inputs: readonly string[], options: SheetOptions): Promise<LoadedFleet> {
   const fromOptions = policyOptions(options);
   const { files, refused, paths } = readInputs(inputs);
+  await openWorkbooks(files);
   const today = dayFromIso(todayIso()) ?? 0;
   const choices = [...policyChoicesIn(files), ...fromOptions];
   const { policy } = resolvePolicy(choices, today);

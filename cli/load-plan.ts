@@ -13,8 +13,8 @@ export interface LoadedPlan extends LoadedFleet {
  *
  * @throws InputRefused where a file was refused or nothing was found
  */
-export function loadPlan(inputs: readonly string[], options: SheetOptions): LoadedPlan {
-  const loaded = loadFleet(inputs, options);
+export async function loadPlan(inputs: readonly string[], options: SheetOptions): Promise<LoadedPlan> {
+  const loaded = await loadFleet(inputs, options);
   requireWholeReading(loaded.reading);
   const { packs, datedStock } = loaded.reading.fleet;
   const work = `Forecasting ${packs.length} packs and ${datedStock.length} rows of dated stock ...`;

@@ -54,7 +54,7 @@ export function makeProgram(): Command {
   return program;
 }
 
-const INPUTS = "sheets (.csv, .tsv), folders of them, or - for standard input";
+const INPUTS = "sheets (.csv, .tsv, .xlsx), folders of them, or - for standard input";
 
 type RunVerb = (inputs: readonly string[], options: VerbOptions) => Promise<void>;
 

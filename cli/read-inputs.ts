@@ -34,13 +34,13 @@ function isFolder(path: string): boolean {
 function readFolder(folder: string, found: InputFiles): void {
   try {
     const entries = readdirSync(folder, { withFileTypes: true }).filter((entry) => !entry.isDirectory());
-    for (const name of entries.map((entry) => entry.name).sort()) readFile(join(folder, name), name, found);
+    for (const name of entries.map((entry) => entry.name).sort()) readFile(join(folder, name), name, found, true);
   } catch (error) {
     found.refused.push({ file: basename(folder), ...whyUnreadable(error) });
   }
 }
 
-function readFile(path: string | 0, name: string, found: InputFiles): void {
+function readFile(path: string | 0, name: string, found: InputFiles, fromFolder = false): void {
   try {
     if (path !== 0) {
       const { size } = statSync(path);
@@ -54,7 +54,7 @@ function readFile(path: string | 0, name: string, found: InputFiles): void {
       }
       found.paths.push(path);
     }
-    found.files.push({ name, bytes: new Uint8Array(readFileSync(path)) });
+    found.files.push({ name, bytes: new Uint8Array(readFileSync(path)), fromFolder });
   } catch (error) {
     found.refused.push({ file: name, ...whyUnreadable(error) });
   }

@@ -24,7 +24,8 @@ export { jsonChunks } from "./out/write-json.ts";
 export { writePlanJson } from "./out/write-plan-json.ts";
 // The plan
 export { makePlan } from "./plan.ts";
-// Sheets in
+// Sheets in: await openWorkbooks first, then readSheets needs no waiting
+export { openWorkbooks } from "./sheets/open-file.ts";
 export { policyChoicesIn } from "./sheets/policy-choices.ts";
 export { readSheets } from "./sheets/read-sheets.ts";
 export type { Reading, RefusedFile, SheetFile } from "./sheets/reading.ts";

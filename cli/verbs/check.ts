@@ -7,7 +7,7 @@ import { writeFiles } from "../write-files.ts";
 
 /** How each sheet and column was read and every finding; nothing is forecast. Refused files are reported with the rest. */
 export async function runCheck(inputs: readonly string[], options: VerbOptions): Promise<void> {
-  const { reading, policy, paths } = loadFleet(inputs, options);
+  const { reading, policy, paths } = await loadFleet(inputs, options);
   const check = checkJson(reading, policy.asOf);
   if (options.out !== undefined) {
     const files = [

@@ -8,7 +8,7 @@ import { writeFiles } from "../write-files.ts";
 
 /** Dated stock by month, and the crowded months. */
 export async function runDates(inputs: readonly string[], options: VerbOptions): Promise<void> {
-  const { reading, plan, paths } = loadPlan(inputs, options);
+  const { reading, plan, paths } = await loadPlan(inputs, options);
   if (options.out !== undefined) {
     writeFiles(options.out, [{ name: "dates.csv", chunks: [datesCsv(plan)] }], paths);
     note(`Written to ${options.out}: dates.csv.`);

@@ -8,7 +8,7 @@ import { writeFiles } from "../write-files.ts";
 
 /** The procurement schedule and the budget. */
 export async function runOrders(inputs: readonly string[], options: VerbOptions): Promise<void> {
-  const { reading, plan, paths } = loadPlan(inputs, options);
+  const { reading, plan, paths } = await loadPlan(inputs, options);
   if (options.out !== undefined) {
     writeFiles(options.out, [{ name: "orders.csv", chunks: [ordersCsv(plan)] }], paths);
     note(`Written to ${options.out}: orders.csv.`);

@@ -8,7 +8,7 @@ import { writeFiles } from "../write-files.ts";
 
 /** Which batteries are due, when, why and how sure. */
 export async function runPacks(inputs: readonly string[], options: VerbOptions): Promise<void> {
-  const { reading, plan, paths } = loadPlan(inputs, options);
+  const { reading, plan, paths } = await loadPlan(inputs, options);
   if (options.out !== undefined) {
     writeFiles(options.out, [{ name: "packs.csv", chunks: [packsCsv(plan)] }], paths);
     note(`Written to ${options.out}: packs.csv.`);

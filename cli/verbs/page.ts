@@ -11,7 +11,7 @@ export async function runPage(inputs: readonly string[], options: VerbOptions): 
   if (options.out === undefined && process.stdout.isTTY) {
     throw new UsageError("The page is too long for a terminal: give --out FOLDER, or redirect the output into a file.");
   }
-  const { reading, plan, paths } = loadPlan(inputs, options);
+  const { reading, plan, paths } = await loadPlan(inputs, options);
   const page = embedInPage(pageTemplate(), plan, reading);
   if (options.out === undefined) return print([page]);
   writeFiles(options.out, [{ name: "page.html", chunks: [page] }], paths);

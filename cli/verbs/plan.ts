@@ -8,7 +8,7 @@ import { type OutFile, writeFiles } from "../write-files.ts";
 
 /** Everything: the summary on stdout, the plan's files in --out. */
 export async function runPlan(inputs: readonly string[], options: VerbOptions): Promise<void> {
-  const loaded = loadPlan(inputs, options);
+  const loaded = await loadPlan(inputs, options);
   const { reading, plan, paths } = loaded;
   const files = options.out === undefined ? [] : planFiles(loaded);
   if (options.out !== undefined) writeFiles(options.out, files, paths);

@@ -3,7 +3,7 @@ import { copyFileSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { afterEach } from "vitest";
+import { afterAll } from "vitest";
 
 /** The program as it is built; `npm test` builds it first. */
 const PROGRAM = fileURLToPath(new URL("../../dist/wanecast.cjs", import.meta.url));
@@ -26,11 +26,11 @@ export function wanecast(
 }
 
 const made: string[] = [];
-afterEach(() => {
+afterAll(() => {
   for (const folder of made.splice(0)) rmSync(folder, { recursive: true, force: true });
 });
 
-/** A folder of its own, with files, gone after the test. */
+/** A folder of its own, with files, gone after the tests of the file. */
 export function folderWith(files: Record<string, string> = {}): string {
   const folder = mkdtempSync(join(tmpdir(), "wanecast-test-"));
   made.push(folder);

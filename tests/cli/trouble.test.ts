@@ -2,13 +2,14 @@ import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { folderWith, lonelyProgram, SAMPLE, wanecast, wanecastIntoHead } from "./run-wanecast.ts";
+import { SMALL_FLEET } from "./small-fleet.ts";
 
 describe("wanecast in trouble", () => {
   it("leaves quietly where the reader of its pipe does", () => {
     expect(wanecastIntoHead(["check", SAMPLE, "--json"])).toEqual({ stdout: '{\n  "', stderr: "" });
   });
   it("exits with 1 and one line, no stack, where the fault is its own", () => {
-    const { code, stdout, stderr } = wanecast(["page", SAMPLE], { program: lonelyProgram() });
+    const { code, stdout, stderr } = wanecast(["page", folderWith(SMALL_FLEET)], { program: lonelyProgram() });
     expect([code, stdout]).toEqual([1, ""]);
     expect(stderr).toMatch(/^Our fault, not yours: ENOENT: no such file or directory, open '.*page\.html'\. .*\.\n$/);
   });
@@ -19,13 +20,12 @@ describe("wanecast in trouble", () => {
     expect(stderr).toMatch(/^error: Nothing could be written into .*notes\.txt: EEXIST/);
     expect(readdirSync(folder)).toEqual(["notes.txt"]);
   });
-  it("refuses a workbook, named or in a folder, and says the way out", () => {
+  it("refuses a broken workbook, named or in a folder, and says the way out", () => {
     const folder = folderWith({ "register.xlsx": "PK\u0003\u0004", "packs.csv": "serial\nA\n" });
     const refused = {
       code: 3,
       stdout: "",
-      stderr:
-        "Refused:\nregister.xlsx: Workbooks and archives are not read; save each tab as CSV and give those files. [workbook]\n",
+      stderr: "Refused:\nregister.xlsx: The workbook is cut off or damaged; copy or save it again. [truncated]\n",
     };
     expect(wanecast(["packs", folder, "--as-of", "2026-11-01"])).toEqual(refused);
     expect(wanecast(["packs", SAMPLE, join(folder, "register.xlsx")])).toEqual(refused);
