@@ -131,6 +131,18 @@ export const FINDING_CODES = {
     "2 boxes",
     "Give units_per_box in the catalogue, or write units.",
   ),
+  "label-unreadable": code(
+    "error",
+    "A label scan cannot be trusted.",
+    "0109506000134353, whose check digit is wrong",
+    "Scan the label again, or type item and expiry.",
+  ),
+  "label-disagrees": code(
+    "error",
+    "A cell and the label scan of its row say different things.",
+    "expiry 2027-01-31 beside a label that says 2028-01-31",
+    "Correct the cell, or scan the label again; until then the cell counts as empty.",
+  ),
   "missing-required": code(
     "error",
     "A row lacks a value without which it says nothing.",
@@ -170,6 +182,54 @@ export const FINDING_CODES = {
     "Rows of the same key contradict each other.",
     "one serial at two sites",
     "Correct or remove all but one of them.",
+  ),
+  merged: code(
+    "info",
+    "Rows of one key fill each other's blanks and became one.",
+    "a device's site in one sheet and its type in another",
+    "Nothing.",
+  ),
+  "capacity-over-rated": code(
+    "error",
+    "A test gives more than 130 % of the pack's rated capacity.",
+    "90 Wh from a pack rated 60 Wh",
+    "Correct the test, its load or the catalogue's rating.",
+  ),
+  "serial-unknown": code(
+    "warning",
+    "A test names a pack that no packs sheet holds.",
+    "a test of B-0I7 where only B-017 is listed",
+    "Correct the serial, or list the pack.",
+  ),
+  "device-unknown": code(
+    "warning",
+    "A pack names a device that no devices sheet holds.",
+    "a pack in D-14 where the last device is D-12",
+    "Correct the device, or list it.",
+  ),
+  "item-unknown": code(
+    "warning",
+    "A row names an item that the catalogue does not hold.",
+    "Pad A where the catalogue lists PAD-A",
+    "Correct the item, or list it in the catalogue.",
+  ),
+  "dates-out-of-order": code(
+    "warning",
+    "Two dates of a row cannot have happened in their order.",
+    "in service before it was made",
+    "Correct one of the dates.",
+  ),
+  "test-after-retired": code(
+    "warning",
+    "A pack was tested after it was retired.",
+    "retired in May, tested in June",
+    "Correct the date of retirement or of the test.",
+  ),
+  "cycles-fall": code(
+    "warning",
+    "A pack's cycle count falls from one test to the next.",
+    "214 cycles in May, 96 in November",
+    "Correct the count, or the serial if two packs are mixed up.",
   ),
   "likely-copy": code(
     "warning",

@@ -1,6 +1,10 @@
 import { emptyFleet, type Fleet } from "../fleet/rows.ts";
+import { findDatesOutOfOrder, findImpossibleTests } from "./checks/impossible-histories.ts";
+import { dropOverRated } from "./checks/over-rated.ts";
+import { findUnknownNames } from "./checks/unknown-names.ts";
 import { FindingLog } from "./finding-log.ts";
 import type { Grid } from "./grid.ts";
+import { nameProducts } from "./labels/name-products.ts";
 import { type OpenedFile, openFile } from "./open-file.ts";
 import type { Reading, ReadTable, SheetFile } from "./reading.ts";
 import { resolveBoxes } from "./rows/boxes.ts";
@@ -74,6 +78,7 @@ function noteHidden({ file, sheet, hidden }: Grid, log: FindingLog): void {
   }));
 }
 
+/** The entries that stay once boxes, labels, repeats and ratings are settled across all sheets. */
 function keptEntries(built: readonly BuiltTable[], log: FindingLog): Entry[] {
   const byKind = new Map<string, Entry[]>();
   for (const { entries } of built) {
@@ -83,8 +88,14 @@ function keptEntries(built: readonly BuiltTable[], log: FindingLog): Entry[] {
       else byKind.set(entry.sheet.kind, [entry]);
     }
   }
-  const usable = resolveBoxes(byKind, log);
-  return [...usable.values()].flatMap((entries) => withoutRepeats(entries, log));
+  nameProducts(byKind);
+  resolveBoxes(byKind, log);
+  for (const [kind, entries] of byKind) byKind.set(kind, withoutRepeats(entries, log));
+  if (byKind.has("runtime_tests")) byKind.set("runtime_tests", dropOverRated(byKind, log));
+  findUnknownNames(byKind, log);
+  findDatesOutOfOrder(byKind, log);
+  findImpossibleTests(byKind, log);
+  return [...byKind.values()].flat();
 }
 
 function fleetOf(entries: readonly Entry[]): Fleet {

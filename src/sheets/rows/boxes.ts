@@ -4,7 +4,7 @@ import { Boxes } from "../values/read-cell.ts";
 import type { Entry } from "./entry.ts";
 
 /** Turns quantities written in boxes into units by the catalogue's units_per_box; without it the row is set aside. */
-export function resolveBoxes(byKind: Map<string, Entry[]>, log: FindingLog): Map<string, Entry[]> {
+export function resolveBoxes(byKind: Map<string, Entry[]>, log: FindingLog): void {
   let sizes: Map<string, number | null> | null = null;
   for (const [kind, entries] of byKind) {
     const kept = entries.filter((entry) => {
@@ -24,7 +24,6 @@ export function resolveBoxes(byKind: Map<string, Entry[]>, log: FindingLog): Map
     });
     byKind.set(kind, kept);
   }
-  return byKind;
 }
 
 /** Units per box by item; null where two suppliers' boxes differ. */

@@ -1,6 +1,9 @@
+import type { Day } from "../../calendar/day.ts";
+import type { SheetSpec } from "../../fleet/columns.ts";
 import type { Source } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Cell } from "../grid.ts";
+import { fillFromLabel } from "../labels/fill-from-label.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
@@ -40,11 +43,12 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
         return;
       const source: Source = { file: table.grid.file, sheet: table.grid.sheet, line: record.line };
       const values = { ...templates[at]!, source };
-      const refused = fillRow(values, output, readers[at]!, record.cells, record.line, table, log);
-      if (refused) state.never(row, refused.code, refused.message);
+      const filled = fillRow(values, output, readers[at]!, record.cells, record.line, table, options.asOf, log);
+      if (filled.code !== null) state.never(row, filled.code, filled.message);
       else {
         state.live[row]!++;
-        entries.push({ sheet: output.sheet, values, time: timeOf(output, record.cells), state, row });
+        const { product } = filled;
+        entries.push({ sheet: output.sheet, values, time: timeOf(output, record.cells), product, state, row });
       }
     });
     if (state.live[row] === 0) state.never(row, "missing-required", "No cell of a known column holds anything.");
@@ -74,56 +78,67 @@ function blankRow({ sheet, implied }: Output): Record<string, unknown> {
   return row;
 }
 
+/** What came of filling a row: the product number its label gives, or why the row cannot be used. */
+type Filled = { code: null; product: string | null } | { code: string; message: string };
+
 function fillRow(
-  values: Record<string, unknown>,
+  values: Record<string, unknown> & { source: Source },
   { sheet }: Output,
   readers: readonly FieldReader[],
   cells: readonly Cell[],
   line: number,
   table: Table,
+  asOf: Day,
   log: FindingLog,
-): { code: string; message: string } | null {
-  let refused: { code: string; message: string } | null = null;
+): Filled {
+  let refused: Filled | null = null;
   for (const { spec, columns, read } of readers) {
     const value = read(cells, line);
     if (value instanceof Problem) {
       const shown = cellText(cells[columns[0]!] ?? null).slice(0, 60);
-      refused ??= {
-        code: value.code,
-        message: `"${shown}" in column ${columnName(table, columns[0]!)} ${value.because}.`,
-      };
+      const name = columnName(table, columns[0]!);
+      refused ??= { code: value.code, message: `"${shown}" in column ${name} ${value.because}.` };
     } else if (value !== null) values[spec.field] = value;
   }
   if (refused) return refused;
+  const label = typeof values.label === "string" ? fillFromLabel(values, values.label, asOf, log) : null;
+  if (label !== null && label.code !== null && missing(sheet, values)) return label;
+  return (
+    lacking(values, sheet, readers, table, line, log) ?? {
+      code: null,
+      product: label?.code === null ? label.product : null,
+    }
+  );
+}
+
+function missing(sheet: SheetSpec, values: Record<string, unknown>): boolean {
+  return sheet.columns.some(({ required, field }) => required && values[field] === null);
+}
+
+/** What the row lacks to say anything, with its finding; null where it lacks nothing. */
+function lacking(
+  values: Record<string, unknown>,
+  sheet: SheetSpec,
+  readers: readonly FieldReader[],
+  table: Table,
+  line: number,
+  log: FindingLog,
+): Filled | null {
+  const place = { file: table.grid.file, sheet: table.grid.sheet, line, value: null };
   for (const spec of sheet.columns) {
     if (!spec.required || values[spec.field] !== null) continue;
     const column = readers.find((reader) => reader.spec === spec)?.columns[0] ?? null;
     const named = column === null ? spec.name : `column ${columnName(table, column)}`;
-    log.add(
-      "missing-required",
-      {
-        file: table.grid.file,
-        sheet: table.grid.sheet,
-        line,
-        column: column === null ? null : column + 1,
-        value: null,
-      },
-      () => ({
-        message: `The row has nothing in ${named}, without which ${sheet.kind.replaceAll("_", " ")} cannot be used.`,
-      }),
-      sheet.kind,
-    );
+    const words = () => ({
+      message: `The row has nothing in ${named}, without which ${sheet.kind.replaceAll("_", " ")} cannot be used.`,
+    });
+    log.add("missing-required", { ...place, column: column === null ? null : column + 1 }, words, sheet.kind);
     return { code: "missing-required", message: `Nothing stands in ${named}.` };
   }
   if (sheet.oneOf.length > 0 && sheet.oneOf.every((field) => values[field] === null)) {
-    log.add(
-      "no-measurement",
-      { file: table.grid.file, sheet: table.grid.sheet, line, column: null, value: null },
-      () => ({
-        message: "The runtime test measures nothing that can be used.",
-      }),
-    );
-    return { code: "no-measurement", message: "The runtime test measures nothing that can be used." };
+    const message = "The runtime test measures nothing that can be used.";
+    log.add("no-measurement", { ...place, column: null }, () => ({ message }));
+    return { code: "no-measurement", message };
   }
   return null;
 }

@@ -8,6 +8,8 @@ export interface Entry {
   values: Record<string, unknown> & { source: Source };
   /** Time of day as written beside the date, so that two tests of a day stay two. */
   time: string;
+  /** The product number of the label from which the item's name is still to come; null where it is named. */
+  product: string | null;
   state: TableState;
   /** Index of the record in its table. */
   row: number;

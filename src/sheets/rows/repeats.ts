@@ -76,8 +76,13 @@ function settleGroup(group: readonly Entry[], gone: Set<Entry>, log: FindingLog)
         added = true;
       }
     }
-    if (added) gone.add(entry);
-    else drop(entry, "repeat", `${name} says nothing that ${where(kept)} does not say.`, gone, log);
+    if (added) {
+      gone.add(entry);
+      const { file, sheet, line } = entry.values.source;
+      const message = `${name} stands here and in ${where(kept)}; each fills blanks of the other, so they are read as one.`;
+      log.add("merged", { file, sheet, line, column: null, value: null }, () => ({ message }), entry.sheet.kind);
+    }
+    if (!added) drop(entry, "repeat", `${name} says nothing that ${where(kept)} does not say.`, gone, log);
   }
 }
 

@@ -1,0 +1,60 @@
+import { nameKey } from "../../fleet/rows.ts";
+import type { FindingLog } from "../finding-log.ts";
+import type { Entry } from "../rows/entry.ts";
+import { nearName } from "./near-name.ts";
+
+type Kinds = ReadonlyMap<string, Entry[]>;
+
+/** Findings for names that the sheet which should list them does not: packs of tests, devices of packs, items. */
+export function findUnknownNames(byKind: Kinds, log: FindingLog): void {
+  check(byKind, "runtime_tests", "serial", "packs", "serial", "serial-unknown", log);
+  check(byKind, "packs", "device", "devices", "device", "device-unknown", log);
+  for (const kind of ["packs", "dated_stock", "use_log", "on_order", "routine"]) {
+    check(byKind, kind, "item", "catalogue", "item", "item-unknown", log);
+  }
+}
+
+function check(
+  byKind: Kinds,
+  kind: string,
+  field: string,
+  listKind: string,
+  listField: string,
+  code: "serial-unknown" | "device-unknown" | "item-unknown",
+  log: FindingLog,
+): void {
+  const list = byKind.get(listKind) ?? [];
+  if (list.length === 0) return;
+  const known = new Map(list.map(({ values }) => [nameKey(String(values[listField])), String(values[listField])]));
+  const judged = new Map<string, boolean>();
+  for (const { values } of byKind.get(kind) ?? []) {
+    const name = values[field];
+    if (typeof name !== "string") continue;
+    let isKnown = judged.get(name);
+    if (isKnown === undefined) {
+      isKnown = known.has(nameKey(name));
+      judged.set(name, isKnown);
+    }
+    if (isKnown) continue;
+    const { file, sheet, line } = values.source;
+    log.add(
+      code,
+      { file, sheet, line, column: null, value: name },
+      () => words(name, field, listKind, known),
+      nameKey(name),
+    );
+  }
+}
+
+function words(
+  name: string,
+  field: string,
+  listKind: string,
+  known: ReadonlyMap<string, string>,
+): { message: string; fix?: string } {
+  const near = nearName(nameKey(name), known.keys());
+  const message = `The ${field} "${name.slice(0, 60)}" is not listed in ${listKind}.`;
+  return near === null
+    ? { message }
+    : { message, fix: `Write "${known.get(near)}" if that was meant, or list "${name.slice(0, 60)}" in ${listKind}.` };
+}

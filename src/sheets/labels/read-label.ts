@@ -1,0 +1,17 @@
+import type { Day } from "../../calendar/day.ts";
+import { looksLikeGs1, readGs1 } from "./gs1.ts";
+import { looksLikeHibc, readHibc } from "./hibc.ts";
+import { BadLabel, type Label } from "./label.ts";
+
+/** Longest scan that can be a label: the largest symbol holds fewer characters. */
+const MAX_SCAN = 500;
+
+/** Reads a scanned label, GS1 or HIBC; why it cannot be trusted where it is wrong or neither. */
+export function readLabel(scan: string, asOf: Day): Label | BadLabel {
+  const text = scan.trim();
+  if (text.length > MAX_SCAN) return new BadLabel("is too long");
+  if (looksLikeHibc(text)) return readHibc(text, asOf);
+  if (looksLikeGs1(text)) return readGs1(text, asOf);
+  const plain = /^\](C0|d1|Q1|E0|E4|A0)/.test(text);
+  return new BadLabel(plain ? "is a plain symbol, neither GS1 nor HIBC" : "is neither GS1 nor HIBC");
+}
