@@ -28,10 +28,12 @@ export function fitItem(packs: readonly PackEvidence[]): ItemFit {
   const speaking = packs.filter((pack) => pack.years.length + pack.bounds.length > 0);
   const heard = spreadOut(speaking, PACKS_AT_MOST);
   if (heard.length > 0) {
-    const rough = drawCurves(heard, { points: 48, stepsPerTempering: 2, lastSteps: 4, seed: SEED });
-    for (const pack of speaking) updateTrust(pack, rough.slice(0, 12));
+    const rough = drawCurves(heard, { points: 40, draws: 12, stepsPerTempering: 2, lastSteps: 4, seed: SEED });
+    for (const pack of speaking) updateTrust(pack, rough);
   }
-  return { tables: drawCurves(heard, { points: DRAWS, stepsPerTempering: 3, lastSteps: 10, seed: SEED + 1 }) };
+  return {
+    tables: drawCurves(heard, { points: 100, draws: DRAWS, stepsPerTempering: 3, lastSteps: 12, seed: SEED + 1 }),
+  };
 }
 
 function drawCurves(packs: readonly PackEvidence[], settings: Parameters<typeof posteriorDraws>[2]): NodeTables[] {

@@ -16,8 +16,6 @@ export interface PackPosterior {
   startSd: number;
   /** Log of the pack's marginal likelihood. */
   logLikelihood: number;
-  /** Log weight of every node, scratch. */
-  logWeight: Float64Array;
 }
 
 /** Room for a posterior, to be used again and again. */
@@ -30,14 +28,13 @@ export function emptyPosterior(): PackPosterior {
     startMean: new Float64Array(n),
     startSd: 0,
     logLikelihood: 0,
-    logWeight: new Float64Array(n),
   };
 }
 
 /** Lives looked at first; the ones between are visited only where these leave weight. */
-const STRIDE = 4;
+const STRIDE = 6;
 /** Log weight below the best at which a stretch of nodes is passed over. */
-const NEGLIGIBLE = 16;
+const NEGLIGIBLE = 12;
 const LOG_2_PI = Math.log(2 * Math.PI);
 
 /** Sums over a pack's readings from which the likelihood of every node follows. */
@@ -96,7 +93,7 @@ export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: 
   const shrink = perNoise * toMean;
   const base = -0.5 * (sums.n * (LOG_2_PI - Math.log(perNoise)) + Math.log(startVariance * precision));
   const bounds = evidence.bounds.map((bound) => preparedBound(bound, curve, precision));
-  const { logWeight } = into;
+  const { nodes, chance } = into;
 
   const look = (node: number): number => {
     const a = slow[node]!;
@@ -108,46 +105,72 @@ export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: 
       const expected = a * bound.slow + b * bound.knee - toMean * sum;
       log += logNormalCdf((bound.gap + expected) * bound.perSd);
     }
-    logWeight[node] = log;
     return log;
   };
-  const best = lookWhereItMatters(look, logWeight);
+  const { seen, best } = lookWhereItMatters(look, nodes, chance);
 
   let total = 0;
   let live = 0;
-  for (let node = 0; node < logWeight.length; node++) {
-    const log = logWeight[node]!;
+  for (let i = 0; i < seen; i++) {
+    const log = chance[i]!;
     if (log < best - NEGLIGIBLE) continue;
-    const chance = Math.exp(log - best);
-    into.nodes[live] = node;
-    into.chance[live] = chance;
-    into.startMean[live] = curve.startCapacity + toMean * (sums.y + slow[node]! * sums.p + knee[node]! * sums.k);
+    nodes[live] = nodes[i]!;
+    chance[live] = Math.exp(log - best);
+    total += chance[live]!;
     live++;
-    total += chance;
   }
-  for (let i = 0; i < live; i++) into.chance[i] = into.chance[i]! / total;
+  for (let i = 0; i < live; i++) {
+    const node = nodes[i]!;
+    chance[i] = chance[i]! / total;
+    into.startMean[i] = curve.startCapacity + toMean * (sums.y + slow[node]! * sums.p + knee[node]! * sums.k);
+  }
   into.count = live;
   into.startSd = 1 / Math.sqrt(precision);
   into.logLikelihood = best + Math.log(total);
 }
 
-/** Looks at every STRIDE-th life first, then between those that leave weight; returns the largest log weight. */
-function lookWhereItMatters(look: (node: number) => number, logWeight: Float64Array): number {
-  const lives = LOG_LIVES.length;
-  logWeight.fill(-Infinity);
+const LIVES = LOG_LIVES.length;
+const COARSE = Math.floor((LIVES - 1) / STRIDE) + 1;
+const coarse = new Float64Array(COARSE * KNEE_LEVELS);
+
+/**
+ * Looks at every STRIDE-th life first, then between those that leave weight.
+ *
+ * @param nodes  receives the nodes worth keeping
+ * @param logs   receives their log weights
+ * @returns how many were kept, and the largest log weight
+ */
+function lookWhereItMatters(look: (node: number) => number, nodes: Int32Array, logs: Float64Array) {
   let best = -Infinity;
-  for (let start = 0; start < logWeight.length; start += lives) {
-    for (let g = 0; g < lives; g += STRIDE) best = Math.max(best, look(start + g));
-  }
-  const floor = best - NEGLIGIBLE;
-  for (let start = 0; start < logWeight.length; start += lives) {
-    for (let g = 0; g + STRIDE < lives; g += STRIDE) {
-      const node = start + g;
-      if (logWeight[node]! < floor && logWeight[node + STRIDE]! < floor) continue;
-      for (let k = 1; k < STRIDE; k++) best = Math.max(best, look(node + k));
+  for (let level = 0; level < KNEE_LEVELS; level++) {
+    for (let c = 0; c < COARSE; c++) {
+      const log = look(level * LIVES + c * STRIDE);
+      coarse[level * COARSE + c] = log;
+      if (log > best) best = log;
     }
   }
-  return best;
+  const floor = best - NEGLIGIBLE;
+  let seen = 0;
+  for (let level = 0; level < KNEE_LEVELS; level++) {
+    let nextLively = coarse[level * COARSE]! >= floor;
+    for (let c = 0; c < COARSE; c++) {
+      const lively = nextLively;
+      nextLively = c + 1 < COARSE && coarse[level * COARSE + c + 1]! >= floor;
+      const node = level * LIVES + c * STRIDE;
+      if (lively) {
+        nodes[seen] = node;
+        logs[seen++] = coarse[level * COARSE + c]!;
+      }
+      if (!lively && !nextLively) continue;
+      for (let k = 1; k < STRIDE && c * STRIDE + k < LIVES; k++) {
+        const log = look(node + k);
+        if (log > best) best = log;
+        nodes[seen] = node + k;
+        logs[seen++] = log;
+      }
+    }
+  }
+  return { seen, best };
 }
 
 /** A one-sided reading with its powers of wear taken and its sign folded in. */

@@ -52,6 +52,7 @@ export function normalCdf(x: number): number {
  * @param x  any finite number
  */
 export function logNormalCdf(x: number): number {
+  if (x > 8) return 0;
   if (x > -20) return Math.log(normalCdf(x));
   // Mills ratio, first terms of its asymptotic series: relative error below 1e-7 there
   const square = x * x;

@@ -3,8 +3,10 @@ import { type Random, seededRandom } from "./random.ts";
 
 /** How `posteriorDraws` searches. */
 export interface SearchSettings {
-  /** Points carried along. */
+  /** Points carried along while the target is tempered. */
   points: number;
+  /** Points returned: each one carried is doubled, or more, before the last steps. */
+  draws: number;
   /** Metropolis steps of every point at each tempering. */
   stepsPerTempering: number;
   /** Metropolis steps of every point at the end. */
@@ -26,7 +28,7 @@ const BEST_ACCEPTANCE = 0.25;
  *
  * @param dimensions     number of coordinates
  * @param logLikelihood  log likelihood at a point; -Infinity where it is impossible
- * @returns `settings.points` points
+ * @returns `settings.draws` points
  * @see Del Moral, P., Doucet, A., Jasra, A. (2006), Sequential Monte Carlo samplers, J. R. Statist. Soc. B 68,
  *      411-436
  */
@@ -47,8 +49,8 @@ export function posteriorDraws(
     const next = hardestTrusted(cloud, temper);
     const weights = weightsFor(cloud, next - temper);
     const lower = spreadOf(cloud, weights, dimensions);
-    cloud = resample(cloud, weights);
     temper = next;
+    cloud = resample(cloud, weights, temper < 1 ? settings.points : settings.draws);
     const steps = temper < 1 ? settings.stepsPerTempering : settings.lastSteps;
     for (let step = 0; step < steps; step++) {
       const accepted = moveAll(cloud, lower, stride, temper, logLikelihood, random);
@@ -108,14 +110,14 @@ function spreadOf(cloud: Cloud, weights: Float64Array, n: number): Float64Array 
 }
 
 /** Systematic resampling: each point as often as its weight says, to within one. */
-function resample(cloud: Cloud, weights: Float64Array): Cloud {
+function resample(cloud: Cloud, weights: Float64Array, count: number): Cloud {
   const chosen: Cloud = [];
   let sum = 0;
   for (let i = 0; i < cloud.length; i++) {
-    sum += weights[i]! * cloud.length;
-    while (chosen.length + 0.5 < sum && chosen.length < cloud.length) chosen.push({ ...cloud[i]! });
+    sum += weights[i]! * count;
+    while (chosen.length + 0.5 < sum && chosen.length < count) chosen.push({ ...cloud[i]! });
   }
-  while (chosen.length < cloud.length) chosen.push({ ...cloud[cloud.length - 1]! });
+  while (chosen.length < count) chosen.push({ ...cloud[cloud.length - 1]! });
   return chosen;
 }
 

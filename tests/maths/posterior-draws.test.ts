@@ -1,0 +1,61 @@
+import { describe, expect, it } from "vitest";
+import { cholesky } from "../../src/maths/cholesky.ts";
+import { posteriorDraws } from "../../src/maths/posterior-draws.ts";
+import { seededRandom } from "../../src/maths/random.ts";
+
+describe("posteriorDraws", () => {
+  const settings = { points: 200, draws: 400, stepsPerTempering: 4, lastSteps: 15, seed: 11 };
+
+  // By hand: prior N(0, 1), one reading of 2 with variance 1/9 has posterior mean 2·9/10 and variance 1/10; a
+  // direction that no reading touches keeps its prior.
+  it("finds a normal posterior worked out by hand", () => {
+    const draws = posteriorDraws(2, (x) => -0.5 * 9 * (x[0]! - 2) ** 2, settings);
+    const mean = (d: number) => draws.reduce((sum, x) => sum + x[d]!, 0) / draws.length;
+    const variance = (d: number) => draws.reduce((sum, x) => sum + (x[d]! - mean(d)) ** 2, 0) / draws.length;
+    expect(mean(0)).toBeCloseTo(1.8, 1);
+    expect(variance(0)).toBeGreaterThan(0.07);
+    expect(variance(0)).toBeLessThan(0.13);
+    expect(Math.abs(mean(1))).toBeLessThan(0.2);
+    expect(variance(1)).toBeGreaterThan(0.7);
+    expect(variance(1)).toBeLessThan(1.35);
+  });
+
+  it("keeps both sides of a posterior with two peaks", () => {
+    const draws = posteriorDraws(1, (x) => -50 * (x[0]! ** 2 - 1) ** 2, settings);
+    const right = draws.filter((x) => x[0]! > 0).length / draws.length;
+    expect(right).toBeGreaterThan(0.3);
+    expect(right).toBeLessThan(0.7);
+  });
+
+  it("gives equal draws for equal seeds and survives a likelihood that is a cliff", () => {
+    const cliff = (x: Float64Array) => (x[0]! > 1.5 ? 0 : -1e6);
+    const first = posteriorDraws(1, cliff, settings);
+    expect(posteriorDraws(1, cliff, settings)).toEqual(first);
+    expect(first.every((x) => x[0]! > 1.5)).toBe(true);
+  });
+});
+
+describe("cholesky", () => {
+  // By hand: (4 2; 2 5) = L Lᵀ with L = (2 0; 1 2).
+  it("factors a small matrix", () => {
+    expect([...cholesky(Float64Array.from([4, 2, 2, 5]), 2)]).toEqual([2, 0, 1, 2]);
+  });
+
+  it("refuses a matrix that is not positive definite, naming the row", () => {
+    expect(() => cholesky(Float64Array.from([1, 2, 2, 1]), 2)).toThrow(/row 2/);
+  });
+});
+
+describe("seededRandom", () => {
+  it("gives equal numbers for equal seeds, spread as it should", () => {
+    const one = seededRandom(5);
+    const two = seededRandom(5);
+    const values = Array.from({ length: 4000 }, () => one.uniform());
+    expect(values.slice(0, 5)).toEqual(Array.from({ length: 5 }, () => two.uniform()));
+    expect(Math.min(...values)).toBeGreaterThan(0);
+    expect(Math.max(...values)).toBeLessThan(1);
+    expect(values.reduce((a, b) => a + b) / values.length).toBeCloseTo(0.5, 1);
+    const normals = Array.from({ length: 4000 }, () => one.normal());
+    expect(normals.reduce((a, b) => a + b * b, 0) / normals.length).toBeCloseTo(1, 1);
+  });
+});
