@@ -6,7 +6,7 @@ import { note, print, stdoutSetting } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
 
-/** Dated stock by month, and the crowded months. */
+/** Dated stock by month, crowded months, swaps and moves. */
 export async function runDates(inputs: readonly string[], options: VerbOptions): Promise<void> {
   const { reading, plan, paths } = await loadPlan(inputs, options);
   if (options.out !== undefined) {

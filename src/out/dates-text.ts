@@ -1,11 +1,12 @@
 import { counted, countText } from "./count-text.ts";
+import { moveTable, swapTable } from "./dates-tables.ts";
 import { horizonText } from "./horizon-text.ts";
 import { pastExpiry } from "./out-now.ts";
 import type { Plan } from "./plan-schema.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
 
-/** Dated stock by the month in which it is to be swapped, and the crowded months with their reasons. */
+/** Dated stock by the month in which it is to be swapped, crowded months with their reasons, swaps and moves. */
 export function datesText(plan: Plan, setting: TextSetting): string {
   const units = plan.datedStock.reduce((sum, row) => sum + row.quantity, 0);
   return joinLines([
@@ -25,6 +26,12 @@ export function datesText(plan: Plan, setting: TextSetting): string {
       ),
       setting,
     ),
+    ...section(
+      "Swap calendar",
+      plan.swapCalendar.length > 0 ? [swapTable(plan.swapCalendar, setting.width)] : [],
+      setting,
+    ),
+    ...section("Moves", plan.moves.length > 0 ? [moveTable(plan.moves, setting.width)] : [], setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
 }

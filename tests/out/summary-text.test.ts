@@ -106,6 +106,28 @@ Cautions
     expect(datesText(plan, { width: 90 })).toContain("Out now\n- 2 dated units are past expiry: pads-adult at AED-04");
   });
 
+  it("datesText: swaps and moves, where there are any", () => {
+    const unit = { item: "pads-adult", lot: "W2708", quantity: 2 };
+    const plan = aPlan({
+      swapCalendar: [{ ...unit, month: "2027-07", place: "AED-01", swapBy: "2027-08-17", daysGivenUp: 34 }],
+      moves: [{ ...unit, from: "AED-01", to: "MD-01", by: "2026-12-01", unitsSaved: 0.34 }],
+    });
+    expect(datesText(plan, { width: 80 })).toContain(
+      [
+        "Swap calendar",
+        "month    place   item        lot    units  swap by     unit-days given up",
+        "-------  ------  ----------  -----  -----  ----------  ------------------",
+        "2027-07  AED-01  pads-adult  W2708      2  2027-08-17                  34",
+        "",
+        "Moves",
+        "by          from    to     item        lot    units  units saved",
+        "----------  ------  -----  ----------  -----  -----  -----------",
+        "2026-12-01  AED-01  MD-01  pads-adult  W2708      2         0.34",
+      ].join("\n"),
+    );
+    expect(datesText(aPlan(), { width: 80 })).not.toMatch(/^(Swap calendar|Moves)$/m);
+  });
+
   it("ordersText: why a late line is late", () => {
     expect(ordersText(aPlan(), { width: 80 })).toContain(
       "Late\n- pack-md from Fenwold Batteries: Twelve packs fade.\n",
