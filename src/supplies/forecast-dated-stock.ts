@@ -6,8 +6,10 @@ import { chancesServed } from "./chance-served.ts";
 import { chancesUsed } from "./chance-used.ts";
 import { crowdedMonths } from "./crowded-months.ts";
 import { type ItemPlace, type ItemPlaces, itemPlaces, type Needing } from "./item-places.ts";
+import { proposeMoves } from "./moves.ts";
 import { routineDays } from "./routine-days.ts";
-import type { CrowdedMonth, DatedUnit, Move, SwapVisit } from "./types.ts";
+import { swapCalendar, swapCapacity, visitsDue } from "./swap-calendar.ts";
+import type { CrowdedMonth, DatedUnit, Move, SwapCapacity, SwapVisit } from "./types.ts";
 import { fittableUntil, swapDay } from "./unit-life.ts";
 
 /** Everything known ahead about dated stock. */
@@ -15,9 +17,10 @@ export interface DatedStockForecast {
   /** In the order of the fleet's rows. */
   units: DatedUnit[];
   crowdedMonths: CrowdedMonth[];
-  /** Empty where none is proposed. */
+  /** The latest visits that meet every expiry with `swaps_per_month`; empty where the policy does not say it. */
   swapCalendar: SwapVisit[];
-  /** Empty where none is proposed. */
+  swapCapacity: SwapCapacity;
+  /** Exchanges between places that save more units than they cost. */
   moves: Move[];
   /** Who needs what where: the ground of demand. */
   needing: Needing;
@@ -42,11 +45,13 @@ export function forecastDatedStock(fleet: Fleet, policy: Policy): DatedStockFore
     const swapBy = swapDay(row, needing.book.find(row.item), policy);
     return { row, installed, swapBy, chanceUsed: shareUsed.get(row) ?? 0 };
   });
+  const visits = visitsDue(units, policy);
   return {
     units,
     crowdedMonths: crowdedMonths(units, needing.book, policy),
-    swapCalendar: [],
-    moves: [],
+    swapCalendar: policy.swapsPerMonth === null ? [] : swapCalendar(visits, policy.swapsPerMonth, policy),
+    swapCapacity: swapCapacity(visits, policy.swapsPerMonth),
+    moves: needing.items.flatMap((ofItem) => proposeMoves(ofItem, rowsOf.get(ofItem.item.key) ?? [], policy)),
     needing,
   };
 }

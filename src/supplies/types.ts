@@ -39,6 +39,18 @@ export interface SwapVisit {
   daysGivenUp: number;
 }
 
+/** What a team's number of swap visits a month means. */
+export interface SwapCapacity {
+  /** Visits a month that the policy allows; null = not said. */
+  perMonth: number | null;
+  /** Fewest visits a month that meet every expiry of the horizon. */
+  smallest: number;
+  /** True where perMonth is not said or is no fewer than the smallest. */
+  enough: boolean;
+  /** Life given up, in unit-months, by visits a month, ascending. */
+  tradeOff: { perMonth: number; unitMonthsGivenUp: number }[];
+}
+
 /** Units that change places so that more of them are used before they lapse. */
 export interface Move {
   from: string;
