@@ -20,6 +20,8 @@ export interface MovesFound {
 const MOST_ALLOCATIONS = 20_000;
 /** Exchanges proposed for an item at the most, the most valuable first: a round of visits has an end. */
 const MOST_EXCHANGES = 60;
+/** Offers looked at in each step, from the one with most to gain. */
+const OFFERS_TRIED = 40;
 /** Places, those that use most by the day in question, that are tried as takers of a unit. */
 const TAKERS_TRIED = 12;
 
@@ -108,33 +110,23 @@ function forEachChoice(left: readonly number[], size: number, take: (counts: num
 }
 
 /**
- * Exchanges one unit for a later one at a time: the unit whose place would gain most from getting rid of it goes to the
- * taker, and against the unit, for which the gain of both places together is greatest.
+ * Exchanges one unit for a later one at a time, each time the exchange that gains most for its two places together.
+ * Places are gone through from the one that could gain most by giving, and no further than that bound reaches.
  */
 export function exchangeSteps(places: readonly MovePlace[], costPerUnitMoved: number): MovesFound {
   const state = places.map((place) => ({ place, days: [...place.days], value: place.value(place.days) }));
   const latest = state.reduce((last, { days }) => Math.max(last, days[days.length - 1] ?? last), 0);
   const cost = 2 * costPerUnitMoved;
   let saved = 0;
-  const givers = state.flatMap((_, index) => offersOf(state, index, latest));
-  const spent = new Set<string>();
-  for (let step = 0; step < MOST_EXCHANGES; ) {
-    const giver = pickGiver(givers, spent, cost);
-    if (!giver) break;
-    const found = bestTaker(state, giver.from, giver.day);
-    if (!found || found.gain <= cost + 1e-9) {
-      spent.add(`${giver.from} ${giver.day}`);
-      continue;
-    }
-    step++;
+  let offers = state.flatMap((_, index) => offersOf(state, index, latest));
+  for (let step = 0; step < MOST_EXCHANGES; step++) {
+    const found = bestExchange(state, offers, cost);
+    if (!found) break;
     saved += found.gain;
     for (const { index, days, value } of found.after) {
       state[index]!.days = days;
       state[index]!.value = value;
-      // what its place offers has changed
-      for (let i = givers.length - 1; i >= 0; i--) if (givers[i]!.from === index) givers.splice(i, 1);
-      givers.push(...offersOf(state, index, latest));
-      for (const day of days) spent.delete(`${index} ${day}`);
+      offers = [...offers.filter((offer) => offer.from !== index), ...offersOf(state, index, latest)];
     }
   }
   return { days: state.map(({ days }) => days), saved };
@@ -160,18 +152,22 @@ function offersOf(state: readonly PlaceState[], from: number, latest: Day): Offe
     .map((day) => ({ from, day, bound: place.value(replaced(days, day, latest)) - value }));
 }
 
-function pickGiver(offers: readonly Offer[], spent: ReadonlySet<string>, cost: number): Offer | null {
-  let best: Offer | null = null;
-  for (const offer of offers) {
-    if (offer.bound <= cost || spent.has(`${offer.from} ${offer.day}`)) continue;
-    if (best === null || offer.bound > best.bound + 1e-12) best = offer;
-  }
-  return best;
-}
-
 interface Exchange {
   gain: number;
   after: { index: number; days: Day[]; value: number }[];
+}
+
+function bestExchange(state: readonly PlaceState[], offers: readonly Offer[], cost: number): Exchange | null {
+  const inOrder = [...offers].sort((a, b) => b.bound - a.bound || a.from - b.from || a.day - b.day);
+  let best: Exchange | null = null;
+  let tried = 0;
+  for (const { from, day, bound } of inOrder) {
+    if (bound <= Math.max(cost, best?.gain ?? 0) || tried++ >= OFFERS_TRIED) break;
+    const found = bestTaker(state, from, day);
+    // a hair more than the cost is rounding, which must not move anything
+    if (found && found.gain > Math.max(cost, best?.gain ?? 0) + 1e-9) best = found;
+  }
+  return best;
 }
 
 /** The exchange of a unit that gains most for both places; null where no place has a later unit to give for it. */
