@@ -1,19 +1,10 @@
-import { emptyFleet, type Fleet } from "../fleet/rows.ts";
-import { findDatesOutOfOrder, findImpossibleTests } from "./checks/impossible-histories.ts";
-import { dropOverRated } from "./checks/over-rated.ts";
-import { findUnknownNames } from "./checks/unknown-names.ts";
 import { FindingLog } from "./finding-log.ts";
 import type { Grid } from "./grid.ts";
-import { nameProducts } from "./labels/name-products.ts";
 import { type OpenedFile, openFile } from "./open-file.ts";
-import type { Reading, ReadTable, SheetFile } from "./reading.ts";
-import { resolveBoxes } from "./rows/boxes.ts";
+import type { Reading, SheetFile } from "./reading.ts";
+import { readingOf } from "./reading-of-tables.ts";
 import { type BuiltTable, buildEntries } from "./rows/build-entries.ts";
-import type { Entry } from "./rows/entry.ts";
 import type { ReadOptions } from "./rows/field-reader.ts";
-import { fleetRow } from "./rows/fleet-row.ts";
-import { withoutRepeats } from "./rows/repeats.ts";
-import { describeTable, setAsideRows } from "./rows/table-report.ts";
 
 /**
  * Reads any mix of sheets into one fleet.
@@ -34,10 +25,7 @@ export function readSheets(files: readonly SheetFile[], options: ReadOptions): R
     noteEmptyFile(file, opened, log);
     for (const { tables } of opened.tabs) for (const table of tables) built.push(buildEntries(table, options, log));
   }
-  const kept = keptEntries(built, log);
-  const fleet = fleetOf(kept);
-  const inputs: ReadTable[] = built.map((each) => describeTable(each));
-  return { fleet, inputs, findings: log.all(), setAside: built.flatMap(({ state }) => setAsideRows(state)), refused };
+  return { ...readingOf(built, log), refused };
 }
 
 function inOrder(files: readonly SheetFile[]): SheetFile[] {
@@ -76,30 +64,4 @@ function noteHidden({ file, sheet, hidden }: Grid, log: FindingLog): void {
   log.add("hidden-read", { file, sheet, line: null, column: null, value: null }, () => ({
     message: `Tab "${sheet}" hides ${parts.join(", ")}; what is hidden was read too.`,
   }));
-}
-
-/** The entries that stay once boxes, labels, repeats and ratings are settled across all sheets. */
-function keptEntries(built: readonly BuiltTable[], log: FindingLog): Entry[] {
-  const byKind = new Map<string, Entry[]>();
-  for (const { entries } of built) {
-    for (const entry of entries) {
-      const list = byKind.get(entry.sheet.kind);
-      if (list) list.push(entry);
-      else byKind.set(entry.sheet.kind, [entry]);
-    }
-  }
-  nameProducts(byKind);
-  resolveBoxes(byKind, log);
-  for (const [kind, entries] of byKind) byKind.set(kind, withoutRepeats(entries, log));
-  if (byKind.has("runtime_tests")) byKind.set("runtime_tests", dropOverRated(byKind, log));
-  findUnknownNames(byKind, log);
-  findDatesOutOfOrder(byKind, log);
-  findImpossibleTests(byKind, log);
-  return [...byKind.values()].flat();
-}
-
-function fleetOf(entries: readonly Entry[]): Fleet {
-  const fleet = emptyFleet();
-  for (const { sheet, values } of entries) (fleet[sheet.list] as unknown[]).push(fleetRow(sheet.kind, values));
-  return fleet;
 }

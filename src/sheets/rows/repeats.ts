@@ -1,3 +1,5 @@
+import { isoFromDay } from "../../calendar/day.ts";
+import type { ColumnSpec } from "../../fleet/columns.ts";
 import { nameKey } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Entry } from "./entry.ts";
@@ -59,9 +61,10 @@ function settleGroup(group: readonly Entry[], gone: Set<Entry>, log: FindingLog)
   if (clashing) {
     for (const entry of group) {
       const other = group.find(
-        (candidate) => candidate !== entry && differ(candidate.values[clashing], entry.values[clashing]),
+        (candidate) => candidate !== entry && differ(candidate.values[clashing.field], entry.values[clashing.field]),
       );
-      const message = `${name} stands in ${group.length} rows that contradict each other in ${snake(clashing)}: ${shown(entry.values[clashing])} here, ${shown((other ?? group[0]!).values[clashing])} in ${where(other ?? group[0]!)}.`;
+      const [here, there] = [entry, other ?? group[0]!].map(({ values }) => shownAs(values[clashing.field], clashing));
+      const message = `${name} stands in ${group.length} rows that contradict each other in ${clashing.name}: ${here} here, ${there} in ${where(other ?? group[0]!)}.`;
       drop(entry, "clash", message, gone, log);
     }
     return;
@@ -89,20 +92,23 @@ function settleGroup(group: readonly Entry[], gone: Set<Entry>, log: FindingLog)
 function drop(entry: Entry, code: "clash" | "repeat", message: string, gone: Set<Entry>, log: FindingLog): void {
   gone.add(entry);
   entry.state.drop(entry.row, code, message);
+  // A wide row that repeats its device still says something of its packs and pads.
+  if (code === "repeat" && entry.state.live[entry.row]! > 0) return;
   const { file, sheet, line } = entry.values.source;
   const key = entry.values[entry.sheet.key[0]!];
   log.add(code, { file, sheet, line, column: null, value: String(key) }, () => ({ message }), entry.sheet.kind);
 }
 
 /** The first field in which two of the rows hold different values. */
-function clashIn(group: readonly Entry[]): string | null {
-  for (const { field } of group[0]!.sheet.columns) {
+function clashIn(group: readonly Entry[]): ColumnSpec | null {
+  for (const column of group[0]!.sheet.columns) {
+    const { field } = column;
     let first: unknown = null;
     for (const { values } of group) {
       const value = values[field];
       if (value === null) continue;
       if (first === null) first = value;
-      else if (differ(first, value)) return field;
+      else if (differ(first, value)) return column;
     }
   }
   return null;
@@ -119,9 +125,9 @@ function filled({ values, sheet }: Entry): number {
 }
 
 function keyName({ sheet, values }: Entry): string {
-  const words = sheet.key
-    .map((field) => (values[field] === null ? null : shown(values[field])))
-    .filter((word) => word !== null);
+  const words = sheet.columns
+    .filter(({ field }) => sheet.key.includes(field) && values[field] !== null)
+    .map(({ field, type }) => (type === "date" ? isoFromDay(values[field] as number) : shown(values[field])));
   return `${sheet.kind.replaceAll("_", " ")}: ${words.join(", ")}`;
 }
 
@@ -133,8 +139,8 @@ function shown(value: unknown): string {
   return typeof value === "string" ? `"${value}"` : Array.isArray(value) ? JSON.stringify(value) : String(value);
 }
 
-function snake(field: string): string {
-  return field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
+function shownAs(value: unknown, { type }: ColumnSpec): string {
+  return type === "date" && typeof value === "number" ? isoFromDay(value) : value === null ? "nothing" : shown(value);
 }
 
 /** Rows without a key that agree in every cell may be one thing entered twice, or two of a kind: only a finding. */

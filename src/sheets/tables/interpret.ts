@@ -28,8 +28,10 @@ export function interpret(
 ): { best: Interpretation | null; tied: Interpretation[] } {
   const readings: Interpretation[] = [];
   for (const sheet of [null, ...SHEETS]) {
-    const reading = readAs(sheet, views, title);
-    if (reading) readings.push(reading);
+    for (const near of [true, false]) {
+      const reading = readAs(sheet, views, title, near);
+      if (reading) readings.push(reading);
+    }
   }
   readings.sort((a, b) => b.points - a.points);
   const [best] = readings;
@@ -53,8 +55,12 @@ function readAs(
   sheet: SheetSpec | null,
   views: readonly ColumnView[],
   title: HeaderMeaning | null,
+  near: boolean,
 ): Interpretation | null {
-  const main = sheet === null ? [] : assign(sheet, mainViews(views));
+  const main =
+    sheet === null
+      ? []
+      : assign(sheet, near ? mainViews(views).filter((view) => !belongsLeft(view, sheet)) : mainViews(views));
   const output = sheet === null ? null : mainOutput(sheet, main, views, title);
   if (sheet !== null && output === null) return null;
   const taken = new Set((output?.fields ?? []).flatMap(({ columns }) => columns));
@@ -84,6 +90,18 @@ function mainViews(views: readonly ColumnView[]): ColumnView[] {
     seen.set(sort(view), members.add(member(view)));
   }
   return views.filter((view) => (seen.get(sort(view))?.size ?? 0) <= 1);
+}
+
+/** Concepts that belong to the whole line wherever they stand. */
+const OF_THE_LINE = /site|place|duty/;
+
+/** True for a column without a thing of its own that stands behind another thing's: it says something of that thing. */
+function belongsLeft({ things, after, meaning }: ColumnView, sheet: SheetSpec): boolean {
+  if (things !== "" || after === "" || OF_THE_LINE.test(meaning.says)) return false;
+  return (
+    sheet.kind === "devices" ||
+    (after === "battery" ? sheet.kind !== "packs" && sheet.kind !== "runtime_tests" : sheet.kind === "packs")
+  );
 }
 
 /** Gives each field its best column, best pairs first; a column like it in every word is a copy. */

@@ -19,6 +19,8 @@ export interface ColumnView {
   meaning: HeaderMeaning;
   /** Things of the header, or of its group where it names none, sorted and joined by blanks. */
   things: string;
+  /** The battery, pads or the like that the columns just before it are about; empty where none. */
+  after: string;
   /** adult, child and the like, of the header or its group; empty where none. */
   variant: string;
   /** The number of a repeated group, of the header or its group. */

@@ -1,0 +1,50 @@
+import { emptyFleet, type Fleet } from "../fleet/rows.ts";
+import { findDatesOutOfOrder, findImpossibleTests } from "./checks/impossible-histories.ts";
+import { dropOverRated } from "./checks/over-rated.ts";
+import { findUnknownNames } from "./checks/unknown-names.ts";
+import type { FindingLog } from "./finding-log.ts";
+import { nameProducts } from "./labels/name-products.ts";
+import type { Reading } from "./reading.ts";
+import { resolveBoxes } from "./rows/boxes.ts";
+import type { BuiltTable } from "./rows/build-entries.ts";
+import type { Entry } from "./rows/entry.ts";
+import { fleetRow } from "./rows/fleet-row.ts";
+import { withoutRepeats } from "./rows/repeats.ts";
+import { describeTable, setAsideRows } from "./rows/table-report.ts";
+
+/** What came of the tables of all files together: the fleet, how each table was read, and every row not used. */
+export function readingOf(built: readonly BuiltTable[], log: FindingLog): Omit<Reading, "refused"> {
+  const fleet = fleetOf(keptEntries(built, log));
+  return {
+    fleet,
+    inputs: built.map(describeTable),
+    findings: log.all(),
+    setAside: built.flatMap(({ state }) => setAsideRows(state)),
+  };
+}
+
+/** The entries that stay once boxes, labels, repeats and ratings are settled across all sheets. */
+function keptEntries(built: readonly BuiltTable[], log: FindingLog): Entry[] {
+  const byKind = new Map<string, Entry[]>();
+  for (const { entries } of built) {
+    for (const entry of entries) {
+      const list = byKind.get(entry.sheet.kind);
+      if (list) list.push(entry);
+      else byKind.set(entry.sheet.kind, [entry]);
+    }
+  }
+  nameProducts(byKind);
+  resolveBoxes(byKind, log);
+  for (const [kind, entries] of byKind) byKind.set(kind, withoutRepeats(entries, log));
+  if (byKind.has("runtime_tests")) byKind.set("runtime_tests", dropOverRated(byKind, log));
+  findUnknownNames(byKind, log);
+  findDatesOutOfOrder(byKind, log);
+  findImpossibleTests(byKind, log);
+  return [...byKind.values()].flat();
+}
+
+function fleetOf(entries: readonly Entry[]): Fleet {
+  const fleet = emptyFleet();
+  for (const { sheet, values } of entries) (fleet[sheet.list] as unknown[]).push(fleetRow(sheet.kind, values));
+  return fleet;
+}
