@@ -19,54 +19,67 @@ import { type NeedLattice, needLattice } from "./need-lattice.ts";
  */
 export function planLots(problem: LotProblem): LotPlan | null {
   const lattice = needLattice(problem);
-  const size = lattice.states;
-  const tables: Choice[] = [];
-  let cost = new Float64Array(size).fill(Number.POSITIVE_INFINITY);
+  const periods = lattice.need.length;
+  const table = emptyTable(periods, lattice.states);
+  let cost = new Float64Array(lattice.states).fill(Number.POSITIVE_INFINITY);
+  let next = new Float64Array(lattice.states);
   cost[0] = 0;
   const heldLater = lattice.unitPeriodsFrom();
-  for (let period = 0; period < lattice.need.length; period++) {
-    const next = Float64Array.from(cost);
-    const choice = { from: new Int32Array(size).fill(-1), units: new Int32Array(size), source: new Uint8Array(size) };
+  for (let period = 0; period < periods; period++) {
+    next.set(cost);
+    const first = period === 0 ? 0 : lattice.need[period - 1]!;
     problem.sources.forEach((source, index) => {
       const tiers = source.tiersAt(period);
-      const end = lattice.capAt(period, source.lastServed(period));
-      tiers.forEach((tier, rank) => {
-        const below = tiers[rank + 1]?.fromUnits ?? Number.POSITIVE_INFINITY;
-        const boxes = boxRange(tier, below, source.unitsPerBox);
-        if (boxes.most < boxes.least) return;
-        const step = { cost, next, choice, index, tier, boxes, box: source.unitsPerBox, end, heldLater, lattice };
-        extendWithinLife(step);
-        if (end < size - 1 || problem.surplusAtEnd) {
-          extendPastLife(step, lattice.periodsHeld(period, source.lastServed(period)));
+      if (tiers.length === 0) return;
+      const lastServed = source.lastServed(period);
+      const end = lattice.capAt(lastServed);
+      for (let rank = 0; rank < tiers.length; rank++) {
+        const tier = tiers[rank]!;
+        const boxes = boxRange(tier, tiers[rank + 1]?.fromUnits ?? Number.POSITIVE_INFINITY, source.unitsPerBox);
+        if (boxes.most < boxes.least) continue;
+        const step = { period, index, tier, boxes, box: source.unitsPerBox, first, end, cost, next, heldLater };
+        extendWithinLife(step, lattice.unit, table);
+        if (end < lattice.states - 1 || problem.surplusAtEnd) {
+          extendPastLife(step, lattice.unit, lattice.periodsHeld(period, lastServed), table);
         }
-      });
+      }
     });
     next.fill(Number.POSITIVE_INFINITY, 0, lattice.need[period]!);
     lattice.passPeriod(heldLater, period);
-    tables.push(choice);
-    cost = next;
+    [cost, next] = [next, cost];
   }
-  return traceBack(problem, lattice, tables, cost[size - 1]!);
+  return traceBack(problem, lattice, table, cost[lattice.states - 1]!);
 }
 
-interface Choice {
+/** How each state was reached in each period; entries are at period * states + state. */
+interface Table {
+  states: number;
+  /** The state before the lot; -1 = no lot. */
   from: Int32Array;
-  units: Int32Array;
-  source: Uint8Array;
+  /** Twice the source, plus one where the lot goes past its life. */
+  how: Uint8Array;
+  /** Sizes of the lots that go past their life. */
+  pastLife: Map<number, number>;
 }
 
 interface Step {
-  cost: Float64Array;
-  next: Float64Array;
-  choice: Choice;
+  period: number;
   index: number;
   tier: LotTier;
   boxes: { least: number; most: number };
   box: number;
+  /** The first state that meets the needs before the period. */
+  first: number;
   /** The state at which the lot's life ends. */
   end: number;
+  cost: Float64Array;
+  next: Float64Array;
   heldLater: Float64Array;
-  lattice: NeedLattice;
+}
+
+function emptyTable(periods: number, states: number): Table {
+  const entries = periods * states;
+  return { states, from: new Int32Array(entries).fill(-1), how: new Uint8Array(entries), pastLife: new Map() };
 }
 
 function boxRange(tier: LotTier, below: number, box: number): { least: number; most: number } {
@@ -74,76 +87,78 @@ function boxRange(tier: LotTier, below: number, box: number): { least: number; m
 }
 
 /** Lots that are used up within their life: for each state the best earlier state in reach, by a sliding minimum. */
-function extendWithinLife({ cost, next, choice, index, tier, boxes, box, end, heldLater, lattice }: Step): void {
-  const stride = box / lattice.unit;
-  const base = (state: number) =>
-    cost[state]! - tier.unitCost * state * lattice.unit - tier.holdingCost * heldLater[state]!;
-  const queue: number[] = [];
-  for (let rest = 0; rest < Math.min(stride, end + 1); rest++) {
-    queue.length = 0;
+function extendWithinLife(step: Step, unit: number, table: Table): void {
+  const { period, index, tier, boxes, box, first, end, cost, next, heldLater } = step;
+  const { unitCost, lotCost, holdingCost } = tier;
+  const stride = box / unit;
+  const nearest = boxes.least * stride;
+  const farthest = boxes.most * stride;
+  // a queue of earlier states with rising cost, its head the best one in reach
+  const queue = new Int32Array(Math.ceil((end + 1) / stride) + 1);
+  const worth = new Float64Array(queue.length);
+  for (let rest = 0; rest < stride; rest++) {
     let head = 0;
-    for (let to = rest + boxes.least * stride; to <= end; to += stride) {
-      const entering = to - boxes.least * stride;
-      if (Number.isFinite(cost[entering]!)) {
-        while (queue.length > head && base(queue[queue.length - 1]!) > base(entering)) queue.pop();
-        queue.push(entering);
+    let tail = 0;
+    for (let to = first + rest + nearest; to <= end; to += stride) {
+      const entering = to - nearest;
+      const base = cost[entering]! - unitCost * entering * unit - holdingCost * heldLater[entering]!;
+      if (base < Number.POSITIVE_INFINITY) {
+        while (tail > head && worth[tail - 1]! > base) tail--;
+        queue[tail] = entering;
+        worth[tail++] = base;
       }
-      while (head < queue.length && to - queue[head]! > boxes.most * stride) head++;
-      if (head === queue.length) continue;
-      const from = queue[head]!;
-      const total = base(from) + tier.lotCost + tier.unitCost * to * lattice.unit + tier.holdingCost * heldLater[to]!;
-      if (total < next[to]!) record(next, choice, to, from, (to - from) * lattice.unit, index, total);
+      while (head < tail && to - queue[head]! > farthest) head++;
+      if (head === tail) continue;
+      const total = worth[head]! + lotCost + unitCost * to * unit + holdingCost * heldLater[to]!;
+      if (total < next[to]!) {
+        next[to] = total;
+        table.from[period * table.states + to] = queue[head]!;
+        table.how[period * table.states + to] = 2 * index;
+      }
     }
   }
 }
 
 /** Lots larger than their life can use: the least such lot from each state; the rest lapses, or is left at the end. */
-function extendPastLife(step: Step, periodsHeld: number): void {
-  const { cost, next, choice, index, tier, boxes, box, end, heldLater, lattice } = step;
-  for (let from = 0; from < end; from++) {
-    if (!Number.isFinite(cost[from]!)) continue;
-    const usable = (end - from) * lattice.unit;
+function extendPastLife(step: Step, unit: number, periodsHeld: number, table: Table): void {
+  const { period, index, tier, boxes, box, first, end, cost, next, heldLater } = step;
+  const entry = period * table.states + end;
+  for (let from = first; from < end; from++) {
+    if (cost[from]! === Number.POSITIVE_INFINITY) continue;
+    const usable = (end - from) * unit;
     const count = Math.max(boxes.least, Math.floor(usable / box) + 1);
     if (count > boxes.most) continue;
     const units = count * box;
     const held = heldLater[end]! - heldLater[from]! + (units - usable) * periodsHeld;
     const total = cost[from]! + tier.lotCost + tier.unitCost * units + tier.holdingCost * held;
-    if (total < next[end]!) record(next, choice, end, from, units, index, total);
+    if (total >= next[end]!) continue;
+    next[end] = total;
+    table.from[entry] = from;
+    table.how[entry] = 2 * index + 1;
+    table.pastLife.set(entry, units);
   }
 }
 
-function record(
-  next: Float64Array,
-  choice: Choice,
-  to: number,
-  from: number,
-  units: number,
-  source: number,
-  total: number,
-): void {
-  next[to] = total;
-  choice.from[to] = from;
-  choice.units[to] = units;
-  choice.source[to] = source;
-}
-
-function traceBack(problem: LotProblem, lattice: NeedLattice, tables: Choice[], cost: number): LotPlan | null {
+function traceBack(problem: LotProblem, lattice: NeedLattice, table: Table, cost: number): LotPlan | null {
   if (!Number.isFinite(cost)) return null;
+  const last = lattice.need.length - 1;
   const lots: Lot[] = [];
   let state = lattice.states - 1;
-  for (let period = tables.length - 1; period >= 0; period--) {
-    const { from, units, source } = tables[period]!;
-    const before = from[state]!;
+  for (let period = last; period >= 0; period--) {
+    const entry = period * table.states + state;
+    const before = table.from[entry]!;
     if (before < 0) continue;
-    const bought = units[state]!;
-    const lapses = problem.sources[source[state]!]!.lastServed(period) < tables.length - 1;
+    const used = (state - before) * lattice.unit;
+    const source = table.how[entry]! >> 1;
+    const units = table.how[entry]! % 2 === 1 ? table.pastLife.get(entry)! : used;
+    const lapses = problem.sources[source]!.lastServed(period) < last;
     lots.push({
       period,
-      source: source[state]!,
-      units: bought,
+      source,
+      units,
       coveredBefore: before * lattice.unit,
       coveredAfter: state * lattice.unit,
-      lapsing: lapses ? Math.max(0, bought - (state - before) * lattice.unit) : 0,
+      lapsing: lapses ? Math.max(0, units - used) : 0,
     });
     state = before;
   }

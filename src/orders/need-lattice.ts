@@ -10,7 +10,7 @@ export interface NeedLattice {
   /** Cumulative need by period, in states, rounded up. */
   need: Int32Array;
   /** The last state that a lot serving up to a period can reach. */
-  capAt(period: number, lastServed: number): number;
+  capAt(lastServed: number): number;
   /** Periods for which a unit beyond a lot's life is held. */
   periodsHeld(period: number, lastServed: number): number;
   /** Unit-periods that a stock covering each state spends on the shelf from period 0 on. */
@@ -41,7 +41,7 @@ export function needLattice({ cumulativeNeed, sources, surplusAtEnd }: LotProble
     unit,
     states,
     need,
-    capAt: (_, lastServed) => need[Math.min(lastServed, last)] ?? 0,
+    capAt: (lastServed) => need[Math.min(lastServed, last)] ?? 0,
     periodsHeld: (period, lastServed) => Math.min(lastServed, last) - period + 1,
     unitPeriodsFrom() {
       const held = new Float64Array(states);

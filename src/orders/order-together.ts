@@ -3,8 +3,10 @@ import type { ItemCase } from "./item-case.ts";
 import { Ledger, type SupplierDay } from "./ledger.ts";
 import { type ItemLots, lotsForNeeds, planItemLots } from "./plan-item.ts";
 
-// Lot sizings tried while looking for orders to share, as units of need times months: bounds the time of big fleets.
-const MOST_EFFORT = 60_000_000;
+// States of lot sizings gone through while looking for orders to share: bounds the time of big fleets.
+const MOST_EFFORT = 15_000_000;
+// Items of a supplier that are tried as the one that fills an order up to free_over.
+const MOST_FILLERS = 4;
 // A saving below a hundredth of a minor unit is rounding.
 const LEAST_SAVING = 0.01;
 
@@ -127,12 +129,29 @@ class Search {
     const market = () => this.ledger.market(opened, closed);
     let possible = true;
     for (const index of items) possible = possible && this.resize(index, market, true) !== null;
-    if (possible) this.settle(items);
-    if (possible && this.cost() < cost - LEAST_SAVING) return true;
-    plans.forEach((before, index) => {
-      if (before !== this.plans[index]) this.replace(index, before);
-    });
+    // what is dearer by a fee and more is past help
+    if (possible && this.cost() < cost + this.feeOf(items)) {
+      const moved = [...this.plans];
+      for (const turns of this.turnsOf(items, opened)) {
+        this.restore(moved);
+        this.settle(turns);
+        if (this.cost() < cost - LEAST_SAVING) return true;
+      }
+    }
+    this.restore(plans);
     return false;
+  }
+
+  /** Orders of turns to try: where an order is filled up to `free_over`, whoever goes first does the filling. */
+  private turnsOf(items: readonly number[], opened: Move["opened"]): (readonly number[])[] {
+    if (opened === null || opened.total === 0) return [items];
+    return items.slice(0, MOST_FILLERS).map((first) => [first, ...items.filter((index) => index !== first)]);
+  }
+
+  private restore(plans: readonly (ItemLots | null)[]): void {
+    plans.forEach((planned, index) => {
+      if (planned !== this.plans[index]) this.replace(index, planned);
+    });
   }
 
   /**
@@ -147,7 +166,7 @@ class Search {
     if (!before || before.lots.length === 0) return false;
     const cost = this.cost();
     this.ledger.book(one, before, -1);
-    this.effort += before.cumulativeNeed.at(-1)! * before.cumulativeNeed.length * one.offers.length;
+    this.effort += before.cumulativeNeed.length * (before.cumulativeNeed.at(-1)! * one.offers.length + 50);
     const after = lotsForNeeds(before.cumulativeNeed, buyingOptions(one, market()));
     this.plans[index] = after ?? before;
     this.ledger.book(one, this.plans[index]!, 1);
@@ -163,6 +182,10 @@ class Search {
     this.ledger.book(one, this.plans[index] ?? null, -1);
     this.plans[index] = planned;
     this.ledger.book(one, planned, 1);
+  }
+
+  private feeOf(items: readonly number[]): number {
+    return Math.max(...items.flatMap((index) => this.cases[index]!.offers.map(({ offer }) => offer.fee)));
   }
 
   private cost(): number {
