@@ -17,10 +17,10 @@ export function aheadText(plan: Plan): string {
     else units += likely;
   }
   const needs = [
-    ...(packItems.size > 0 ? [counted(packs, "pack")] : []),
-    ...(units > 0 || packItems.size === 0 ? [`${counted(units, "unit")} of supplies`] : []),
+    ...(packs > 0 ? [counted(packs, "pack")] : []),
+    ...(units > 0 ? [`${counted(units, "unit")} of supplies`] : []),
   ].join(" and ");
-  return `By the end of ${planMonth(plan, last)} you will likely need ${needs}. ${ordersAhead(plan)}`;
+  return `By the end of ${planMonth(plan, last)} you will likely need ${needs || "nothing"}. ${ordersAhead(plan)}`;
 }
 
 function ordersAhead(plan: Plan): string {

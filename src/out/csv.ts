@@ -4,7 +4,7 @@ import Papa from "papaparse";
 type CsvCell = string | number | boolean | null;
 
 /** What a spreadsheet may take for the start of a formula. */
-const FORMULA_START = /^[=+\-@\t\r]/;
+const FORMULA_START = /^('*[=+\-@]|[\t\r])/;
 /** A negative number as a text file holds it: a value, no formula. */
 const NEGATIVE_NUMBER = /^-\d+(\.\d+)?$/;
 
@@ -18,6 +18,10 @@ export function csvText(header: readonly string[], rows: readonly (readonly CsvC
 }
 
 function guardCell(cell: CsvCell): CsvCell {
-  const risky = typeof cell === "string" && FORMULA_START.test(cell) && !NEGATIVE_NUMBER.test(cell);
-  return risky ? `'${cell}` : cell;
+  return typeof cell === "string" ? guardText(cell) : cell;
+}
+
+/** Text with an apostrophe before it where a spreadsheet could take it for a formula. */
+export function guardText(text: string): string {
+  return FORMULA_START.test(text) && !NEGATIVE_NUMBER.test(text) ? `'${text}` : text;
 }

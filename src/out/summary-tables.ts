@@ -1,3 +1,4 @@
+import { NO_CURRENCY } from "../orders/offers.ts";
 import { chanceText, countText } from "./count-text.ts";
 import { firstYearEnd, horizonLength } from "./horizon-text.ts";
 import { groupedMoney } from "./money-text.ts";
@@ -69,15 +70,15 @@ function moneyColumns<Row extends { currency: string }>(
   amounts: Record<string, (row: Row) => number>,
 ): TextColumn<Row>[] {
   const currencies = [...new Set(rows.map((row) => row.currency))];
-  const shared = currencies.length === 1 ? ` ${currencies[0]}` : "";
+  const shared = currencies.length === 1 && currencies[0] !== NO_CURRENCY ? ` ${currencies[0]}` : "";
   const columns = Object.entries(amounts).map(
     ([head, amount], index): TextColumn<Row> => ({
       head: index === 0 ? head + shared : head,
       align: "right",
-      cell: (row) => groupedMoney(amount(row), row.currency),
+      cell: (row) => priced(amount(row), row.currency),
     }),
   );
-  return shared === "" ? [...columns, { head: "currency", cell: (row) => row.currency }] : columns;
+  return currencies.length > 1 ? [...columns, { head: "currency", cell: (row) => row.currency }] : columns;
 }
 
 /** Devices short at some months' ends, with nothing bought and with the schedule followed. */
@@ -97,6 +98,11 @@ export function shortTable(plan: Plan, width: number): string {
     plan.short.filter((_, index) => shown.has(index)),
     width,
   );
+}
+
+/** An amount, or a hyphen where no price is known. */
+function priced(amount: number, currency: string): string {
+  return amount === 0 && currency === NO_CURRENCY ? "-" : groupedMoney(amount, currency);
 }
 
 function coversText({ covers }: Plan["orders"][number]): string {

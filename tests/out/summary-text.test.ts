@@ -11,6 +11,7 @@ describe("the plan in words", () => {
     expect(aheadText(aPlan())).toBe(
       "By the end of 2027-10 you will likely need 12 packs. 1 order line is late and should leave now.",
     );
+    expect(aheadText(aPlan({ demand: [] }))).toMatch(/^By the end of 2027-10 you will likely need nothing\. /);
     expect(aheadText(aPlan({ orders: [] }))).toMatch(/Nothing has to be ordered\.$/);
     const later = aPlan().orders.map((line) => ({ ...line, late: false, orderBy: "2027-01-12" }));
     expect(aheadText(aPlan({ orders: later }))).toMatch(/The first order must leave by 2027-01-12\.$/);
@@ -53,6 +54,16 @@ Sheets
 Cautions
 - This is a planning aid only.
 `);
+  });
+
+  it("ordersText: no amount where no price is known, a currency's column where there are several", () => {
+    const [line] = aPlan().orders;
+    const free = { ...line!, lineCost: 0, feeShare: 0, currency: "XXX", late: false };
+    expect(ordersText(aPlan({ orders: [free] }), { width: 120 })).toMatch(/ boxes {2}cost {2}arrives/);
+    expect(ordersText(aPlan({ orders: [free] }), { width: 120 })).toMatch(/ 12 {5}- {2}2026-12-13/);
+    const both = ordersText(aPlan({ orders: [line!, free] }), { width: 120 });
+    expect(both).toMatch(/ cost {2}currency {2}arrives/);
+    expect(both).toMatch(/4,733\.00 {2}EUR /);
   });
 
   it("packsText: packs in the order of their dates, the near ones told", () => {
