@@ -3,6 +3,8 @@
 // Days and months
 export { type Day, dayFromIso, isoFromDay } from "./calendar/day.ts";
 
+// What the tests say, for drawing
+export { readingsByPack } from "./fade/capacity-readings.ts";
 // The fleet and the planner's choices
 export { POLICY_KEYS, type Policy, type PolicyChoice, resolvePolicy } from "./fleet/policy.ts";
 // The plan out

@@ -1,10 +1,10 @@
 import type { Plan, Reading } from "../src/index.ts";
 import { dayNumber, monthAfter, monthEnd } from "./months.ts";
-import { dotsOfPack, nameKey } from "./pack-readings.ts";
+import { nameKey, type PackReadings, readingsOf } from "./pack-readings.ts";
 
 const DAYS_PER_YEAR = 365.25;
 const STEP_YEARS = 0.25;
-const FEWEST_PACKS = 3;
+const FEWEST_PACKS = 5;
 
 export interface AgePoint {
   /** Years since made (since in service where the making is not known). */
@@ -28,7 +28,7 @@ export interface FadeByAge {
 }
 
 /** All packs of an item laid over each other by age: readings, likely paths, and the middle of those paths. */
-export function fadeByAge(item: string, plan: Plan, reading: Reading): FadeByAge {
+export function fadeByAge(item: string, plan: Plan, reading: Reading, readings: PackReadings): FadeByAge {
   const born = new Map(reading.fleet.packs.map((row) => [nameKey(row.serial), row.made ?? row.inService]));
   const dots: AgePoint[] = [];
   const paths: AgePoint[][] = [];
@@ -36,7 +36,7 @@ export function fadeByAge(item: string, plan: Plan, reading: Reading): FadeByAge
     const from = born.get(nameKey(pack.serial)) ?? null;
     if (pack.item !== item || from === null) continue;
     const age = (day: number) => (day - from) / DAYS_PER_YEAR;
-    dots.push(...dotsOfPack(pack, reading).map((dot) => ({ age: age(dot.day), percent: dot.percent })));
+    dots.push(...readingsOf(pack.serial, readings).map((dot) => ({ age: age(dot.day), percent: dot.percent })));
     const asOf = dayNumber(plan.asOf);
     const start = pack.capacityNow ? [{ age: age(asOf), percent: pack.capacityNow.p50 * 100 }] : [];
     const ahead = pack.path.p50.map((value, index) => ({

@@ -1,6 +1,8 @@
+import type { NamedBytes } from "./intake/intake.ts";
+
 /** What is kept of the reader's work in this browser, so that it survives a reload. */
 export interface KeptWork {
-  files: { name: string; bytes: Uint8Array }[];
+  files: NamedBytes[];
   choices: [string, string][];
 }
 

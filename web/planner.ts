@@ -29,6 +29,7 @@ export function planner(stage: Stage, embedded: string | null) {
   let session: Session = {
     plan: null,
     reading: null as unknown as Reading,
+    readings: new Map(),
     problems: [],
     before: null,
     kept: false,
@@ -72,11 +73,12 @@ export function planner(stage: Stage, embedded: string | null) {
     stage.busy(text, stopEngine);
     const hasSheets = files.length > 0;
     try {
-      const { plan, reading, problems } = await plannedAnew(hasSheets);
+      const { plan, reading, readings, problems } = await plannedAnew(hasSheets);
       session = {
         ...session,
         plan,
         reading,
+        readings,
         problems,
         hasSheets,
         before: session.kept ? session.before : before,
@@ -141,8 +143,8 @@ export function planner(stage: Stage, embedded: string | null) {
       if (embedded !== null) {
         const { plan, reading } = JSON.parse(embedded) as { plan: Plan; reading: Reading };
         underlying = choicesOfPlan(plan);
-        session = { ...session, plan, reading, hasSheets: false };
-        await ask("adopt", { plan, reading });
+        const readings = await ask("adopt", { plan, reading });
+        session = { ...session, plan, reading, readings, hasSheets: false };
         engineKnows = true;
       }
       stage.show(session);

@@ -1,11 +1,13 @@
 import type { Plan, Reading } from "../src/index.ts";
 import type { EngineWords, PolicyProblem } from "./engine/messages.ts";
+import type { PackReadings } from "./pack-readings.ts";
 
 /** What the page shows at the moment. */
 export interface Session {
   /** Null where no input gave a table. */
   plan: Plan | null;
   reading: Reading;
+  readings: PackReadings;
   problems: PolicyProblem[];
   /** The plan to compare with: the one that the reader kept, else the one before the last change. */
   before: Plan | null;

@@ -37,7 +37,7 @@ export const say = {
     privacy: "Everything happens inside this page. It opens no connection, and nothing leaves this computer.",
     which: "Which sheets can it read?",
     whichLead:
-      "CSV or TSV files with a header row, in any mix. A sheet is known by its columns, not by its name. These columns must be there; many more are used where they stand.",
+      "Workbooks (.xlsx) and CSV or TSV files, of one table or several, in any mix. A sheet is known by its columns, not by its name. These columns must be there; many more are used where they stand.",
     kinds: [
       ["devices", "device", "Which devices there are, and where"],
       ["packs", "serial", "Battery packs with item, device, made, in service, cycles"],
@@ -208,21 +208,23 @@ export const say = {
 
   dates: {
     heading: "When does the dated stock expire?",
-    lead: (units: string, until: string, expired: string) =>
-      `${units} dated units expire by the end of ${until}.${expired === "0" ? "" : ` ${expired} have expired already and are not counted.`}`,
-    chart: "How many units expire in each month?",
+    lead: (units: string, until: string, overdue: number, expired: number) =>
+      `${units} dated units fall due by the end of ${until}.${overdue === 0 ? "" : ` ${overdue} more ${plural(overdue, "is", "are")} overdue and should be swapped now; ${expired} of them ${plural(expired, "has", "have")} expired.`}`,
+    chart: "How many units fall due in each month?",
     pick: "Item",
     everything: "all items",
-    unit: "units expiring in the month",
+    unit: "units to be swapped in the month",
     fitted: "fitted in devices",
     stored: "in stores",
     crowded: "crowded month",
-    caption: (n: number) =>
-      n === 0
-        ? "No month stands out: expiries are spread about as evenly as chance would spread them."
-        : `${n} ${plural(n, "month is", "months are")} crowded: at least five units, at least twice the even share, and too many for chance (p < 0.01).`,
+    caption: (n: number, margin: string) =>
+      `A unit falls due ${margin} days before it expires, or when it has been open for too long. What is overdue already is not shown. ${
+        n === 0
+          ? "No month stands out: expiries are spread about as evenly as chance would spread them."
+          : `${n} ${plural(n, "month is", "months are")} crowded: at least five units of an item, at least twice its even share, and too many for chance (p < 0.01).`
+      }`,
     at: (month: string, units: string, fitted: string, crowded: string) =>
-      `${month}: ${units} expire, ${fitted} of them in devices${crowded ? `; crowded with ${crowded}` : ""}`,
+      `${month}: ${units} fall due, ${fitted} of them in devices${crowded ? `; crowded with ${crowded}` : ""}`,
     heads: ["Month", "In devices", "In stores", "Together", "Crowded with"],
     crowdedHeading: "Which months are crowded?",
     crowdedHeads: ["Month", "Item", "Units", "Even share", "Span", "Lots", "Places", "What it means"],
@@ -264,7 +266,6 @@ export const say = {
       why: "Why",
     },
     late: "late",
-    covers: (months: string) => `Covers ${months}`,
     uncovered: (day: string) => `Uncovered until ${day}`,
     waste: (units: string) => `About ${units} units are likely to lapse unused`,
     spend: {

@@ -20,7 +20,12 @@ export interface TableSpec<Row> {
   /** Rows shown before the reader asks for all. */
   first?: number;
   sortable?: boolean;
+  /** Printed with all its rows, however many are shown on the screen. */
+  wholeInPrint?: boolean;
 }
+
+// So few rows are kept on one printed page.
+const SHORT = 12;
 
 type Direction = "ascending" | "descending";
 
@@ -32,9 +37,9 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   const heads = spec.columns.map((column) => head(column, () => sortBy(column)));
   const more = make("button", { type: "button", class: "more", click: () => showAll() }, "");
 
-  function fill(): void {
+  function fill(count = shown): void {
     body.replaceChildren(
-      ...rows.slice(0, shown).map((row) =>
+      ...rows.slice(0, count).map((row) =>
         make(
           "tr",
           {},
@@ -71,21 +76,38 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     return make(
       "th",
       { scope: "col", class: cellClass(column) },
-      sortable ? make("button", { type: "button", click: sort }, column.title) : column.title,
+      sortable && make("button", { type: "button", click: sort }, column.title),
+      // Chromium leaves buttons out of a head that it repeats on the next page.
+      make("span", { class: sortable ? "printed" : null }, column.title),
     );
   }
 
   fill();
-  return make(
+  const note = make("p", { class: "print-note" });
+  const printing = (on: boolean) => () => {
+    if (spec.wholeInPrint) fill(on ? rows.length : shown);
+    else note.textContent = shown < rows.length ? say.table.shown(numberWords(shown), numberWords(rows.length)) : "";
+  };
+  const holder = make(
     "div",
-    { class: "table" },
+    { class: rows.length <= SHORT ? "table short" : "table" },
     make(
       "div",
       { class: "scroll", role: "group", tabindex: 0, "aria-label": say.table.scroll(spec.caption) },
       make("table", {}, make("caption", {}, spec.caption), make("thead", {}, make("tr", {}, heads)), body),
     ),
     more,
+    note,
   );
+  whileInPage(holder, "beforeprint", printing(true));
+  whileInPage(holder, "afterprint", printing(false));
+  return holder;
+}
+
+/** Listens to the window for as long as an element stands in the page. */
+function whileInPage(element: Element, event: "beforeprint" | "afterprint", run: () => void): void {
+  const heard = () => (element.isConnected ? run() : window.removeEventListener(event, heard));
+  window.addEventListener(event, heard);
 }
 
 function cellClass<Row>(column: Column<Row>): string | null {

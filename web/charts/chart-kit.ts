@@ -73,16 +73,27 @@ export function monthAxisLabel(months: readonly string[]) {
   };
 }
 
-const LEAST_PERCENT = 0;
+// A pack below this is long past any threshold for a rechargeable one: the axis ends here and lines run off it.
+const LEAST_OF_INTEREST = 40;
 const MOST_PERCENT = 130;
 
-/** The range of a capacity axis in whole tens of percent, so wide that every value has room; 100 % always shows. */
-export function capacityRange(values: readonly number[]): { beginAtZero: false; min: number; max: number } {
-  const lowest = values.reduce((least, value) => Math.min(least, value), 100);
-  const highest = values.reduce((most, value) => Math.max(most, value), 100);
+/** The range of a capacity axis in whole steps of percent: every reading and the threshold have room, 100 % shows. */
+function capacityRange(threshold: number, values: readonly number[]) {
+  const least = Math.min(LEAST_OF_INTEREST, Math.max(0, threshold - 10));
+  const lowest = values.reduce((low, value) => Math.min(low, value), threshold);
+  const highest = values.reduce((high, value) => Math.max(high, value), 100);
+  const from = Math.max(least, Math.floor((lowest - 2) / 10) * 10);
+  const step = highest - from > 60 ? 20 : 10;
   return {
     beginAtZero: false,
-    min: Math.max(LEAST_PERCENT, Math.floor((lowest - 5) / 10) * 10),
+    min: Math.floor(from / step) * step,
     max: Math.min(MOST_PERCENT, Math.ceil(highest / 10) * 10),
+    stepSize: step,
   };
+}
+
+/** The y axis of a capacity chart. */
+export function capacityAxis(options: ChartOptions<"line" | "bar">, threshold: number, values: readonly number[]) {
+  const { stepSize, ...range } = capacityRange(threshold, values);
+  return { ...options.scales?.y, ...range, ticks: { ...options.scales?.y?.ticks, stepSize, includeBounds: false } };
 }

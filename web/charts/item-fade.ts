@@ -1,11 +1,11 @@
 import type { ChartConfiguration } from "chart.js";
-import type { Plan, Reading } from "../../src/index.ts";
 import { fadeByAge } from "../fade-by-age.ts";
 import { numberWords, percentWords } from "../format.ts";
+import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { thresholdPercent } from "../threshold.ts";
-import { capacityRange, commonOptions } from "./chart-kit.ts";
+import { capacityAxis, commonOptions } from "./chart-kit.ts";
 import { figure } from "./figure.ts";
 import { hatch } from "./hatch.ts";
 
@@ -13,9 +13,9 @@ import { hatch } from "./hatch.ts";
 const MOST_PATHS = 150;
 
 /** Every reading of an item's packs and their likely paths, by age. */
-export function itemFade(item: string, plan: Plan, reading: Reading, choices: HTMLElement): HTMLElement {
+export function itemFade(item: string, { plan, reading, readings }: PlannedSession, choices: HTMLElement): HTMLElement {
   const words = say.batteries.fleet;
-  const { dots, paths, bands } = fadeByAge(item, plan, reading);
+  const { dots, paths, bands } = fadeByAge(item, plan, reading, readings);
   const threshold = thresholdPercent(item, plan, reading);
   const packs = plan.packs.filter((pack) => pack.item === item).length;
   const share = (percent: number) => percentWords(percent / 100);
@@ -72,10 +72,7 @@ export function itemFade(item: string, plan: Plan, reading: Reading, choices: HT
               max: Math.ceil(oldest),
               ticks: { ...options.scales?.x?.ticks, stepSize: 1 },
             },
-            y: {
-              ...options.scales?.y,
-              ...capacityRange([threshold, ...bands.map((band) => band.p10), ...dots.map((dot) => dot.percent)]),
-            },
+            y: capacityAxis(options, threshold, [...bands.map((band) => band.p10), ...dots.map((dot) => dot.percent)]),
           },
           plugins: {
             rules: {

@@ -1,12 +1,13 @@
 import type { ChartConfiguration, Scale } from "chart.js";
-import type { Plan, Reading } from "../../src/index.ts";
+import type { Plan } from "../../src/index.ts";
 import { monthWords, percentWords } from "../format.ts";
 import { dayNumber, dayText, monthAfter, monthEnd } from "../months.ts";
-import { dotsOfPack } from "../pack-readings.ts";
+import { readingsOf } from "../pack-readings.ts";
+import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { thresholdPercent } from "../threshold.ts";
-import { capacityRange, commonOptions } from "./chart-kit.ts";
+import { capacityAxis, commonOptions } from "./chart-kit.ts";
 import { figure } from "./figure.ts";
 import { hatch } from "./hatch.ts";
 
@@ -15,11 +16,12 @@ type Pack = Plan["packs"][number];
 const MOST_SIBLINGS = 60;
 
 /** One pack's forecast: its readings as dots, the likely path, the band around it, the threshold and its like in grey. */
-export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTMLElement): HTMLElement {
+export function packFade(pack: Pack, session: PlannedSession, choices: HTMLElement): HTMLElement {
   const words = say.batteries.fade;
+  const { plan, reading } = session;
   const asOf = dayNumber(plan.asOf);
   const threshold = thresholdPercent(pack.item, plan, reading);
-  const dots = dotsOfPack(pack, reading);
+  const dots = readingsOf(pack.serial, session.readings);
   const path = pathOf(pack, asOf);
   const siblings = plan.packs
     .filter((other) => other !== pack && other.item === pack.item && other.path.p50.length > 0)
@@ -93,10 +95,7 @@ export function packFade(pack: Pack, plan: Plan, reading: Reading, choices: HTML
                 callback: (value: string | number) => dayText(Number(value)).slice(0, 4),
               },
             },
-            y: {
-              ...options.scales?.y,
-              ...capacityRange([threshold, ...path.map((point) => point.p10), ...dots.map((dot) => dot.percent)]),
-            },
+            y: capacityAxis(options, threshold, [...path.map((point) => point.p10), ...dots.map((dot) => dot.percent)]),
           },
           plugins: {
             rules: {

@@ -8,7 +8,7 @@ import { figure } from "./figure.ts";
 import { hatch } from "./hatch.ts";
 
 /** Packs due by a month's end: expected, and counted by their late (P90) and early (P10) dates. */
-export interface DueMonth {
+export interface PacksDueMonth {
   month: string;
   expected: number;
   late: number;
@@ -18,7 +18,7 @@ export interface DueMonth {
 }
 
 /** Counts packs due by each month of the plan; all counts are cumulative but `quarter`. */
-export function packsDueByMonth(plan: Plan): DueMonth[] {
+export function packsDueByMonth(plan: Plan): PacksDueMonth[] {
   const months = monthsBetween(plan.horizon.from, plan.horizon.to);
   const countBy = (date: "p10" | "p90", month: string) =>
     plan.packs.filter((pack) => {

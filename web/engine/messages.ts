@@ -3,6 +3,8 @@ import type { Plan, PolicyChoice, Reading, resolvePolicy, SheetFile } from "../.
 /** A policy value that could not be used, with why. */
 export type PolicyProblem = ReturnType<typeof resolvePolicy>["problems"][number];
 
+import type { PackReadings } from "../pack-readings.ts";
+
 /** Files that the page offers for download. */
 export const DOWNLOADS = ["plan.json", "orders.csv", "packs.csv", "set-aside.csv"] as const;
 export type Download = (typeof DOWNLOADS)[number];
@@ -25,7 +27,7 @@ export interface EngineWords {
 export interface Asks {
   describe: { ask: Record<string, never>; answer: EngineWords };
   read: { ask: { files: SheetFile[]; choices: PolicyChoice[]; today: number }; answer: Planned };
-  adopt: { ask: { plan: Plan; reading: Reading }; answer: null };
+  adopt: { ask: { plan: Plan; reading: Reading }; answer: PackReadings };
   replan: { ask: { choices: PolicyChoice[]; today: number }; answer: Planned };
   /** The choices in files that hold nothing but policy sheets; null where they hold more. */
   choicesIn: { ask: { files: SheetFile[]; today: number }; answer: PolicyChoice[] | null };
@@ -38,6 +40,7 @@ export type AskName = keyof Asks;
 export interface Planned {
   plan: Plan | null;
   reading: Reading;
+  readings: PackReadings;
   problems: PolicyProblem[];
 }
 

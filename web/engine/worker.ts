@@ -1,6 +1,7 @@
 import * as z from "zod";
 import {
   makePlan,
+  openWorkbooks,
   ordersCsv,
   type Plan,
   POLICY_KEYS,
@@ -8,6 +9,7 @@ import {
   packsCsv,
   policyChoicesIn,
   type Reading,
+  readingsByPack,
   readSheets,
   resolvePolicy,
   type SheetFile,
@@ -15,6 +17,7 @@ import {
   setAsideCsv,
   writePlanJson,
 } from "../../src/index.ts";
+import type { PackReadings } from "../pack-readings.ts";
 import type { Answer, AskName, Asks, Download, Planned, Question } from "./messages.ts";
 
 // The page's security policy forbids compiled text, and zod would try it once and be logged for it.
@@ -44,9 +47,10 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     files = [];
     reading = ask.reading;
     plan = ask.plan;
-    return null;
+    return dotsOf(reading);
   },
   choicesIn: async (ask) => {
+    await openWorkbooks(ask.files);
     const { inputs } = readSheets(ask.files, { asOf: ask.today, dateOrder: null });
     const onlyPolicy = inputs.length > 0 && inputs.every(({ kinds }) => kinds.every((kind) => kind === "policy"));
     return onlyPolicy ? policyChoicesIn(ask.files) : null;
@@ -57,17 +61,30 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
 
 /** Reads the sheets where as-of or the date order changed (both decide how cells are read), then plans. */
 async function planNow(choices: PolicyChoice[], today: number): Promise<Planned> {
+  await openWorkbooks(files);
   const inSheets = files.length > 0 ? policyChoicesIn(files) : (reading?.fleet.policy ?? []);
   const { policy, problems } = resolvePolicy([...inSheets, ...choices], today);
   const how = { asOf: policy.asOf, dateOrder: policy.dateOrder };
   if (reading === null || (files.length > 0 && readWith !== JSON.stringify(how))) {
-    reading = await readSheets(files, how);
+    reading = readSheets(files, how);
     readWith = JSON.stringify(how);
   }
   // A plan that misses a sheet buys wrongly: as on the command line, a refused file stops it.
   const whole = reading.inputs.length > 0 && reading.refused.length === 0;
   plan = whole ? makePlan(reading, policy) : null;
-  return { plan, reading, problems };
+  return { plan, reading, readings: dotsOf(reading), problems };
+}
+
+// Only decides how a failed test bounds the capacity, which is not drawn.
+const ANY_THRESHOLD = 0.8;
+
+function dotsOf({ fleet }: Reading): PackReadings {
+  return new Map(
+    [...readingsByPack(fleet, ANY_THRESHOLD)].map(([key, { readings }]) => [
+      key,
+      readings.map(({ day, capacity }) => ({ day, percent: capacity * 100 })),
+    ]),
+  );
 }
 
 function textOf(file: Download): string {

@@ -1,12 +1,23 @@
+interface Dropped {
+  file: File;
+  /** It lay in a dropped folder. */
+  fromFolder: boolean;
+}
+
 /** The files of a drop, with those directly inside dropped folders (its files, not its folders). */
-export async function droppedFiles(transfer: DataTransfer): Promise<File[]> {
+export async function droppedFiles(transfer: DataTransfer): Promise<Dropped[]> {
   // Entries are gone once the event is over: take them all before the first wait.
   const entries = [...transfer.items].map((item) => item.webkitGetAsEntry?.() ?? null);
-  if (entries.every((entry) => entry === null)) return [...transfer.files];
-  const files: File[] = [];
+  if (entries.every((entry) => entry === null)) {
+    return [...transfer.files].map((file) => ({ file, fromFolder: false }));
+  }
+  const files: Dropped[] = [];
   for (const entry of entries) {
-    if (entry?.isFile) files.push(await fileOf(entry as FileSystemFileEntry));
-    else if (entry?.isDirectory) files.push(...(await filesInside(entry as FileSystemDirectoryEntry)));
+    if (entry?.isFile) files.push({ file: await fileOf(entry as FileSystemFileEntry), fromFolder: false });
+    else if (entry?.isDirectory) {
+      const inside = await filesInside(entry as FileSystemDirectoryEntry);
+      files.push(...inside.map((file) => ({ file, fromFolder: true })));
+    }
   }
   return files;
 }

@@ -6,6 +6,8 @@ import { sampleFiles } from "./sample.ts";
 export interface NamedBytes {
   name: string;
   bytes: Uint8Array;
+  /** Came with its folder and was not named: what is no sheet is passed over there, and refused elsewhere. */
+  fromFolder: boolean;
 }
 
 let pasted = 0;
@@ -18,13 +20,13 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string): HT
       type: "file",
       multiple: true,
       hidden: true,
-      accept: folder ? null : ".csv,.tsv,.txt,text/csv",
+      accept: folder ? null : ".csv,.tsv,.txt,.xlsx,text/csv",
     });
     if (folder) input.webkitdirectory = true;
     input.dataset.chooses = folder ? "folder" : "files";
     input.addEventListener("change", async () => {
       const chosen = [...(input.files ?? [])].filter((file) => !folder || isDirectlyInside(file));
-      take(await Promise.all(chosen.map(bytesOf)));
+      take(await Promise.all(chosen.map((file) => bytesOf(file, folder))));
       input.value = "";
     });
     return [input, make("button", { type: "button", click: () => input.click() }, folder ? words.folder : words.files)];
@@ -56,7 +58,7 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string): HT
   function takePasted(): void {
     if (rows.value.trim() === "") return;
     pasted += 1;
-    take([{ name: words.pasteName(pasted), bytes: new TextEncoder().encode(rows.value) }]);
+    take([{ name: words.pasteName(pasted), bytes: new TextEncoder().encode(rows.value), fromFolder: false }]);
   }
 }
 
@@ -65,8 +67,8 @@ function isDirectlyInside(file: File): boolean {
   return file.webkitRelativePath.split("/").length <= 2;
 }
 
-async function bytesOf(file: File): Promise<NamedBytes> {
-  return { name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) };
+async function bytesOf(file: File, fromFolder: boolean): Promise<NamedBytes> {
+  return { name: file.name, bytes: new Uint8Array(await file.arrayBuffer()), fromFolder };
 }
 
 /** Takes files and folders dropped anywhere on the page. */
@@ -84,6 +86,7 @@ export function listenForDrops(take: (files: NamedBytes[]) => void): void {
     if (!event.dataTransfer?.types.includes("Files")) return;
     event.preventDefault();
     mark(false);
-    take(await Promise.all((await droppedFiles(event.dataTransfer)).map(bytesOf)));
+    const dropped = await droppedFiles(event.dataTransfer);
+    take(await Promise.all(dropped.map(({ file, fromFolder }) => bytesOf(file, fromFolder))));
   });
 }

@@ -7,5 +7,6 @@ export function sampleFiles(): NamedBytes[] {
   return Object.entries(sheets).map(([path, text]) => ({
     name: path.slice(path.lastIndexOf("/") + 1),
     bytes: new TextEncoder().encode(text),
+    fromFolder: true,
   }));
 }

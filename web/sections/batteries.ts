@@ -65,7 +65,7 @@ export function batteries(session: PlannedSession): HTMLElement {
       make("label", { for: "pack-choice" }, say.batteries.fade.pick),
       picker,
     );
-    detail.replaceChildren(packFade(chosen, plan, session.reading, choices));
+    detail.replaceChildren(packFade(chosen, session, choices));
   }
 
   function leadText(): string {
@@ -81,7 +81,8 @@ export function batteries(session: PlannedSession): HTMLElement {
 }
 
 /** One item's packs by age, with a choice of item. */
-function itemDetail({ plan, reading }: PlannedSession): HTMLElement {
+function itemDetail(session: PlannedSession): HTMLElement {
+  const { plan } = session;
   const holder = make("div");
   const items = [...new Set(plan.packs.map((pack) => pack.item))].sort();
   const readings = (item: string) =>
@@ -108,7 +109,7 @@ function itemDetail({ plan, reading }: PlannedSession): HTMLElement {
       make("label", { for: "fleet-item" }, say.batteries.fleet.pick),
       picker,
     );
-    holder.replaceChildren(itemFade(item, plan, reading, choices));
+    holder.replaceChildren(itemFade(item, session, choices));
   }
 }
 

@@ -1,7 +1,7 @@
-import { expiries } from "../charts/expiries.ts";
 import { forgetFigures } from "../charts/figure.ts";
+import { unitsDue } from "../charts/units-due.ts";
 import { make } from "../dom.ts";
-import { expiriesByMonth } from "../expiry-months.ts";
+import { unitsDueByMonth } from "../due-months.ts";
 import { chanceWords, dayWords, monthWords, numberWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
@@ -46,13 +46,18 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
       items.map((name) => option(name, name)),
     );
     const choices = make("p", { class: "choices" }, make("label", { for: "item-choice" }, words.pick), picker);
-    chart.replaceChildren(expiries(expiriesByMonth(plan, reading, item), choices));
+    chart.replaceChildren(
+      unitsDue(unitsDueByMonth(plan, reading, item), Number(plan.policy.swap_before_expiry_days ?? 0), choices),
+    );
   }
 
   function leadText(): string {
-    const units = expiriesByMonth(plan, reading, null).reduce((sum, row) => sum + row.fitted + row.stored, 0);
-    const expired = plan.datedStock.reduce((sum, row) => sum + (row.expiry < plan.asOf ? row.quantity : 0), 0);
-    return words.lead(numberWords(units), monthWords(plan.horizon.to), numberWords(expired));
+    const units = unitsDueByMonth(plan, reading, null).reduce((sum, row) => sum + row.fitted + row.stored, 0);
+    const count = (is: (row: (typeof plan.datedStock)[number]) => boolean) =>
+      plan.datedStock.reduce((sum, row) => sum + (is(row) ? row.quantity : 0), 0);
+    const overdue = count((row) => row.swapBy < plan.asOf);
+    const expired = count((row) => row.expiry < plan.asOf);
+    return words.lead(numberWords(units), monthWords(plan.horizon.to), overdue, expired);
   }
 
   function crowdedTable(): HTMLElement {

@@ -1,6 +1,6 @@
 import type { Plan } from "../../src/index.ts";
 import { make } from "../dom.ts";
-import { dayWords, moneyWords, monthWords, numberWords } from "../format.ts";
+import { dayWords, moneyWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { type Column, table } from "../table.ts";
 
@@ -11,7 +11,7 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
   const heads = say.orders.heads;
   const columns: Column<Order>[] = [
     { title: heads.orderBy, value: (row) => row.orderBy, show: orderBy },
-    { title: heads.item, value: (row) => row.item, show: (row) => itemAndWhy(row, spec.short), wide: true },
+    { title: heads.item, value: (row) => row.item, show: itemAndWhy, wide: true },
     { title: heads.quantity, value: (row) => row.quantity, show: (row) => numberWords(row.quantity), figures: true },
     { title: heads.supplier, value: (row) => row.supplier },
     {
@@ -35,31 +35,22 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
       show: (row) => row.unitPrice,
       figures: true,
     });
-    columns.splice(7, 0, {
-      title: heads.fee,
-      value: (row) => row.feeShare,
-      show: (row) => moneyWords(row.feeShare, row.currency),
-      figures: true,
-    });
+    if (spec.orders.some((row) => row.feeShare > 0)) {
+      columns.splice(7, 0, {
+        title: heads.fee,
+        value: (row) => row.feeShare,
+        show: (row) => moneyWords(row.feeShare, row.currency),
+        figures: true,
+      });
+    }
   }
-  return table({ caption: spec.caption, columns, rows: spec.orders, sortable: !spec.short });
+  return table({ caption: spec.caption, columns, rows: spec.orders, sortable: !spec.short, wholeInPrint: true });
 }
 
 function orderBy(row: Order): Node {
   return make("span", { class: "act" }, dayWords(row.orderBy), row.late && make("em", {}, ` ${say.orders.late}`));
 }
 
-function itemAndWhy(row: Order, short: boolean): Node {
-  const notes = [
-    row.reason,
-    short ? "" : `${say.orders.covers(covers(row))}.`,
-    row.uncoveredUntil ? `${say.orders.uncovered(dayWords(row.uncoveredUntil))}.` : "",
-    row.expectedWaste >= 1 ? `${say.orders.waste(numberWords(row.expectedWaste))}.` : "",
-  ].filter((note) => note !== "");
-  return make("span", {}, row.item, make("small", {}, notes.join(" ")));
-}
-
-function covers(row: Order): string {
-  const { from, to } = row.covers;
-  return from === to ? monthWords(from) : `${monthWords(from)} – ${monthWords(to)}`;
+function itemAndWhy(row: Order): Node {
+  return make("span", {}, row.item, make("small", {}, row.reason));
 }

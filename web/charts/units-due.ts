@@ -1,17 +1,17 @@
 import type { ChartConfiguration } from "chart.js";
-import type { ExpiryMonth } from "../expiry-months.ts";
+import type { DueMonth } from "../due-months.ts";
 import { monthWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { commonOptions, monthAxisLabel } from "./chart-kit.ts";
 import { figure } from "./figure.ts";
 
-/** Units expiring by month, in devices and in stores, with the crowded months marked. */
-export function expiries(rows: ExpiryMonth[], choices: HTMLElement): HTMLElement {
+/** Units falling due by month, in devices and in stores, with the crowded months marked. */
+export function unitsDue(rows: DueMonth[], marginDays: number, choices: HTMLElement): HTMLElement {
   const words = say.dates;
   const months = rows.map((row) => row.month);
   const crowded = rows.filter((row) => row.crowded.length > 0);
-  const together = (row: ExpiryMonth) => row.fitted + row.stored;
+  const together = (row: DueMonth) => row.fitted + row.stored;
   const first = rows.findIndex((row) => row.crowded.length > 0);
   return figure({
     question: words.chart,
@@ -22,7 +22,7 @@ export function expiries(rows: ExpiryMonth[], choices: HTMLElement): HTMLElement
       { mark: "light-bar", label: words.stored },
       { mark: "accent-bar", label: words.crowded },
     ],
-    caption: words.caption(crowded.length),
+    caption: words.caption(crowded.length, numberWords(marginDays)),
     points: rows.map((row, at) => ({
       at,
       says: words.at(
@@ -41,7 +41,7 @@ export function expiries(rows: ExpiryMonth[], choices: HTMLElement): HTMLElement
         x: { ...options.scales!.x, stacked: true },
         y: { ...options.scales!.y, stacked: true },
       };
-      const tone = (row: ExpiryMonth) => (row.crowded.length > 0 ? colours.accent : colours.soft);
+      const tone = (row: DueMonth) => (row.crowded.length > 0 ? colours.accent : colours.soft);
       const bar = { barPercentage: 0.85, categoryPercentage: 0.95, borderWidth: 1.25, borderSkipped: false as const };
       return {
         type: "bar",

@@ -1,7 +1,7 @@
 import type { Plan, Reading } from "../src/index.ts";
 import { monthsBetween } from "./months.ts";
 
-export interface ExpiryMonth {
+export interface DueMonth {
   month: string;
   /** Units in devices. */
   fitted: number;
@@ -12,11 +12,12 @@ export interface ExpiryMonth {
 }
 
 /**
- * Units expiring in each month of the plan. A place is a device where the devices sheet knows it; else a store.
+ * Units that fall due (by their swap-by day) in each month of the plan, without those already overdue. A place is a
+ * device where the devices sheet knows it; else a store.
  *
  * @param item  one item only, or null for all
  */
-export function expiriesByMonth(plan: Plan, reading: Reading, item: string | null): ExpiryMonth[] {
+export function unitsDueByMonth(plan: Plan, reading: Reading, item: string | null): DueMonth[] {
   const devices = new Set(reading.fleet.devices.map((row) => row.device.trim().toLowerCase()));
   const months = monthsBetween(plan.horizon.from, plan.horizon.to).map((month) => ({
     month,
@@ -26,8 +27,8 @@ export function expiriesByMonth(plan: Plan, reading: Reading, item: string | nul
   }));
   const byMonth = new Map(months.map((row) => [row.month, row]));
   for (const unit of plan.datedStock) {
-    const row = byMonth.get(unit.expiry.slice(0, 7));
-    if (!row || unit.expiry < plan.asOf || (item !== null && unit.item !== item)) continue;
+    const row = byMonth.get(unit.swapBy.slice(0, 7));
+    if (!row || unit.swapBy < plan.asOf || (item !== null && unit.item !== item)) continue;
     if (unit.place !== null && devices.has(unit.place.trim().toLowerCase())) row.fitted += unit.quantity;
     else row.stored += unit.quantity;
   }
