@@ -8,7 +8,7 @@ export default defineConfig({
     projects: [
       {
         root,
-        test: { name: "unit", include: ["tests/**/*.test.ts"], exclude: ["tests/browser/**"], testTimeout: 60_000 },
+        test: { name: "unit", include: ["tests/**/*.test.ts"], exclude: ["tests/browser/**"], testTimeout: 120_000, hookTimeout: 120_000 },
       },
       {
         root,

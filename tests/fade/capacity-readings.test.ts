@@ -1,0 +1,85 @@
+import { describe, expect, it } from "vitest";
+import { readingsByPack } from "../../src/fade/capacity-readings.ts";
+import { thresholdInForce } from "../../src/fade/threshold-in-force.ts";
+import { emptyFleet, type RuntimeTestRow } from "../../src/fleet/rows.ts";
+import { catalogued, day, pack } from "../fleet/make-rows.ts";
+
+const source = { file: "made-up.csv", sheet: null, line: 2 };
+
+function test(date: string, facts: Partial<RuntimeTestRow>): RuntimeTestRow {
+  const blank = { minutes: null, wh: null, ah: null, percent: null, result: null, loadW: null, temperatureC: null };
+  return { serial: "A", date: day(date), ...blank, cycles: null, fullCharge: null, atLeast: null, source, ...facts };
+}
+
+function readingsOf(tests: RuntimeTestRow[], rated: Parameters<typeof catalogued>[2] = {}) {
+  const fleet = emptyFleet();
+  fleet.packs = [pack("A", { item: "p", inService: day("2024-01-01") })];
+  fleet.catalogue = [catalogued("p", "pack", rated)];
+  fleet.runtimeTests = tests;
+  return readingsByPack(fleet, 0.8).get("a")!;
+}
+
+describe("readingsByPack", () => {
+  // By hand: 60 W for 90 minutes is 90 Wh, of 100 Wh rated 0.9.
+  it("turns load and minutes into a share of the rated energy", () => {
+    const { readings } = readingsOf([test("2025-01-01", { minutes: 90, loadW: 60 })], { ratedWh: 100 });
+    expect(readings).toEqual([{ day: day("2025-01-01"), capacity: 0.9 }]);
+  });
+
+  it("takes percent, Wh, Ah and minutes against their own rating", () => {
+    const rated = { ratedWh: 100, ratedAh: 8, ratedMinutes: 240 };
+    const { readings } = readingsOf(
+      [
+        test("2025-01-01", { percent: 95 }),
+        test("2025-02-01", { wh: 92 }),
+        test("2025-03-01", { ah: 7 }),
+        test("2025-04-01", { minutes: 204 }),
+      ],
+      rated,
+    );
+    expect(readings.map((reading) => reading.capacity)).toEqual([0.95, 0.92, 0.875, 0.85]);
+  });
+
+  it("takes early tests for a missing rating, and says so", () => {
+    const found = readingsOf([test("2024-02-01", { minutes: 200 }), test("2025-02-01", { minutes: 180 })]);
+    expect(found.readings.map((reading) => reading.capacity)).toEqual([1, 0.9]);
+    expect(found.ratedByEarlyTests).toBe(true);
+  });
+
+  it("has no reading where nothing rates it", () => {
+    expect(readingsOf([test("2025-02-01", { minutes: 180 })]).readings).toEqual([]);
+  });
+
+  it("leaves out tests not from full charge, too cold or too hot", () => {
+    const found = readingsOf([
+      test("2025-01-01", { percent: 60, fullCharge: false }),
+      test("2025-02-01", { percent: 70, temperatureC: 2 }),
+      test("2025-03-01", { percent: 90, temperatureC: 22 }),
+    ]);
+    expect(found.readings.map((reading) => reading.capacity)).toEqual([0.9]);
+    expect(found.leftOut).toBe(2);
+  });
+
+  it("takes a test stopped early for a lower bound", () => {
+    const found = readingsOf([test("2025-01-01", { percent: 85, atLeast: true })]);
+    expect(found.readings).toEqual([]);
+    expect(found.bounds).toEqual([{ day: day("2025-01-01"), threshold: 0.85, below: false }]);
+  });
+
+  it("holds a failed test until a later pass clears it", () => {
+    const fail = test("2025-01-01", { result: "fail" });
+    const pass = test("2025-02-01", { result: "pass" });
+    expect(readingsOf([fail]).failedOn).toBe(day("2025-01-01"));
+    expect(readingsOf([pass, fail]).failedOn).toBeNull();
+    expect(readingsOf([fail]).bounds[0]).toMatchObject({ threshold: 0.8, below: true });
+  });
+});
+
+describe("thresholdInForce", () => {
+  it("is the policy sheet's, whatever an option asks, else 80 %", () => {
+    const fleet = emptyFleet();
+    expect(thresholdInForce(fleet)).toBe(0.8);
+    fleet.policy = [{ key: "End_of_life_percent ", value: "70", source }];
+    expect(thresholdInForce(fleet)).toBe(0.7);
+  });
+});

@@ -1,0 +1,120 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { curveFromCoordinates, FADE_SCALE, riseShare } from "../../src/fade/curve.ts";
+import { packEvidence, wearAt } from "../../src/fade/evidence.ts";
+import { LOG_LIVES } from "../../src/fade/life-grid.ts";
+import { KNEE_LEVELS, nodeTables } from "../../src/fade/node-tables.ts";
+import { emptyPosterior, packPosterior } from "../../src/fade/pack-posterior.ts";
+import { PRIORS } from "../../src/fade/priors.ts";
+import { normalCdf, normalDensity } from "../../src/maths/normal.ts";
+
+const readings = [
+  { years: 0.1, useYears: 0.2, capacity: 1.01 },
+  { years: 1, useYears: 1.4, capacity: 0.965 },
+  { years: 2, useYears: 2.5, capacity: 0.93 },
+  { years: 3.1, useYears: 3.9, capacity: 0.885 },
+];
+const bounds = [
+  { years: 3.6, useYears: 4.4, threshold: 0.8, below: false },
+  { years: 4.9, useYears: 6, threshold: 0.8, below: true },
+];
+
+/** The same by brute force: every node, and the start capacity in 4,000 steps. No formula of the code is used. */
+function byBruteForce(evidence: ReturnType<typeof packEvidence>, tables: ReturnType<typeof nodeTables>) {
+  const { curve, logPrior, slow, knee } = tables;
+  const steps = 4000;
+  let total = 0;
+  let life = 0;
+  for (let node = 0; node < logPrior.length; node++) {
+    let sum = 0;
+    for (let i = 0; i < steps; i++) {
+      const z = -8 + (16 * (i + 0.5)) / steps;
+      const start = curve.startCapacity + curve.startSpread * z;
+      let density = normalDensity(z) * (16 / steps);
+      const capacityAt = (s: number) =>
+        start +
+        curve.earlyRise * riseShare(s) -
+        slow[node]! * s ** curve.slowPower -
+        knee[node]! * s ** curve.kneePower;
+      for (let j = 0; j < evidence.years.length; j++) {
+        const s = wearAt({ years: evidence.years[j]!, useYears: evidence.useYears[j]! }, curve.useShare);
+        density *= normalDensity((evidence.capacity[j]! - capacityAt(s)) / curve.noise) / curve.noise;
+      }
+      for (const bound of evidence.bounds) {
+        const z = (bound.threshold - capacityAt(wearAt(bound, curve.useShare))) / curve.noise;
+        density *= normalCdf(bound.below ? z : -z);
+      }
+      sum += density;
+    }
+    const mass = Math.exp(logPrior[node]!) * sum;
+    total += mass;
+    life += mass * LOG_LIVES[node % LOG_LIVES.length]!;
+  }
+  return { logLikelihood: Math.log(total), meanLogLife: life / total };
+}
+
+const typical = curveFromCoordinates(PRIORS.map(() => 0));
+const leaning = curveFromCoordinates([0.3, -0.5, 0.4, 0.7, -0.6, 0.8, 0.2, -0.3, 0.9, 0.5, -0.4, 0.6, 0.7, -0.5]);
+
+describe("packPosterior: the start capacity integrated out in closed form", () => {
+  it.each([
+    ["a typical curve", typical],
+    ["another curve", leaning],
+  ])("equals numerical integration with readings alone, for %s", (_, curve) => {
+    const tables = nodeTables(curve);
+    const posterior = emptyPosterior();
+    const evidence = packEvidence(readings, []);
+    packPosterior(evidence, tables, posterior);
+    const brute = byBruteForce(evidence, tables);
+    expect(posterior.logLikelihood).toBeCloseTo(brute.logLikelihood, 3);
+    let meanLogLife = 0;
+    for (let i = 0; i < posterior.count; i++) {
+      meanLogLife += posterior.chance[i]! * LOG_LIVES[posterior.nodes[i]! % LOG_LIVES.length]!;
+    }
+    expect(meanLogLife).toBeCloseTo(brute.meanLogLife, 3);
+  });
+
+  // one bound alone is exact; of two the second takes the start capacity as if it did not know of the first
+  it.each(bounds)("equals numerical integration with a one-sided reading too", (bound) => {
+    const tables = nodeTables(typical);
+    const posterior = emptyPosterior();
+    const evidence = packEvidence(readings, [bound]);
+    packPosterior(evidence, tables, posterior);
+    expect(posterior.logLikelihood).toBeCloseTo(byBruteForce(evidence, tables).logLikelihood, 3);
+  });
+
+  it("is the prior where nothing was measured", () => {
+    const posterior = emptyPosterior();
+    packPosterior(packEvidence([], []), nodeTables(typical), posterior);
+    expect(posterior.logLikelihood).toBeCloseTo(0, 2);
+    expect(posterior.startSd).toBeCloseTo(typical.startSpread, 12);
+  });
+
+  it("does not hang on the order of readings", () => {
+    fc.assert(
+      fc.property(fc.shuffledSubarray(readings, { minLength: 4 }), (shuffled) => {
+        const tables = nodeTables(leaning);
+        const one = emptyPosterior();
+        const two = emptyPosterior();
+        packPosterior(packEvidence(readings, []), tables, one);
+        packPosterior(packEvidence(shuffled, []), tables, two);
+        expect(two.logLikelihood).toBeCloseTo(one.logLikelihood, 9);
+      }),
+      { seed: 5, numRuns: 20 },
+    );
+  });
+
+  it("spreads its nodes' prior over the whole of life", () => {
+    for (const curve of [typical, leaning]) {
+      const { logPrior, slow, knee } = nodeTables(curve);
+      expect(logPrior).toHaveLength(LOG_LIVES.length * KNEE_LEVELS);
+      expect(logPrior.reduce((sum, log) => sum + Math.exp(log), 0)).toBeCloseTo(1, 1);
+      // by definition: a pack has lost FADE_SCALE after one life, whatever the knee's share
+      for (let node = 0; node < logPrior.length; node += 37) {
+        const life = Math.exp(LOG_LIVES[node % LOG_LIVES.length]!);
+        const loss = slow[node]! * life ** curve.slowPower + knee[node]! * life ** curve.kneePower;
+        expect(loss).toBeCloseTo(FADE_SCALE, 10);
+      }
+    }
+  });
+});

@@ -1,0 +1,197 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { addMonths, isoFromDay } from "../../src/calendar/day.ts";
+import { defaultPolicy, type Policy } from "../../src/fleet/policy.ts";
+import { emptyFleet, type Fleet, type PackRow, type RuntimeTestRow } from "../../src/fleet/rows.ts";
+import { forecastPacks } from "../../src/life/forecast-packs.ts";
+import type { LifeForecast } from "../../src/life/types.ts";
+import { seededRandom } from "../../src/maths/random.ts";
+import { catalogued, day, pack } from "../fleet/make-rows.ts";
+
+const source = { file: "made-up.csv", sheet: null, line: 2 };
+const asOf = day("2026-11-01");
+
+function percentTest(
+  serial: string,
+  date: number,
+  percent: number,
+  facts: Partial<RuntimeTestRow> = {},
+): RuntimeTestRow {
+  const blank = { minutes: null, wh: null, ah: null, result: null, loadW: null, temperatureC: null, cycles: null };
+  return { serial, date, percent, ...blank, fullCharge: null, atLeast: null, source, ...facts };
+}
+
+/** Twelve packs that lose three percent a year, tested twice a year with a percent of scatter; two have retired. */
+function steadyFleet(): Fleet {
+  const random = seededRandom(31);
+  const fleet = emptyFleet();
+  fleet.catalogue = [catalogued("p", "pack")];
+  for (let i = 0; i < 12; i++) {
+    const serial = `S${String(i + 1).padStart(2, "0")}`;
+    const inService = asOf - Math.round(365.25 * (1 + i * 0.6));
+    const retired = i >= 10 ? inService + Math.round(365.25 * 6.8) : null;
+    fleet.packs.push(
+      pack(serial, { item: "p", inService, ...(retired === null ? {} : { retired, retiredBecause: "faded" }) }),
+    );
+    for (let date = inService + 30; date < (retired ?? asOf); date += 183) {
+      const years = (date - inService) / 365.25;
+      fleet.runtimeTests.push(percentTest(serial, date, 100 - 3 * years + random.normal()));
+    }
+  }
+  return fleet;
+}
+
+const forecast = (fleet: Fleet, changes: Partial<Policy> = {}) =>
+  forecastPacks(fleet, { ...defaultPolicy(asOf), horizonMonths: 60, ...changes });
+
+const bySerial = (life: LifeForecast, serial: string) => life.packs.find((one) => one.pack.serial === serial)!;
+const withPack = (fleet: Fleet, row: PackRow, tests: RuntimeTestRow[] = []): Fleet => ({
+  ...fleet,
+  packs: [...fleet.packs, row],
+  runtimeTests: [...fleet.runtimeTests, ...tests],
+});
+
+describe("forecastPacks", () => {
+  let fleet: Fleet;
+  let life: LifeForecast;
+  beforeAll(() => {
+    fleet = steadyFleet();
+    life = forecast(fleet);
+  });
+
+  // By hand: from 100 % at 3 % a year, 80 % is reached after 20 / 3 years.
+  it("finds the crossing of packs that fade steadily", () => {
+    const tested = life.packs.filter((p) => p.readings >= 4);
+    let inside = 0;
+    for (const { pack, belowBy } of tested) {
+      const truth = pack.inService! + 365.25 * (20 / 3);
+      expect(Math.abs(belowBy.p50! - truth) / 365.25, pack.serial).toBeLessThan(1.2);
+      if (belowBy.p10! <= truth && belowBy.p90! >= truth) inside++;
+    }
+    // eight of ten are promised; with nine packs, six is as low as chance goes once in ten times
+    expect(inside).toBeGreaterThanOrEqual(6);
+  });
+
+  it("leaves retired packs out, and orders every band", () => {
+    expect(life.packs).toHaveLength(10);
+    for (const { belowBy, replaceBy, capacityNow, path, dueChance } of life.packs) {
+      for (const { p10, p50, p90 } of [belowBy, replaceBy]) {
+        expect(p10!).toBeLessThanOrEqual(p50!);
+        expect(p50!).toBeLessThanOrEqual(p90 ?? Infinity);
+      }
+      expect(capacityNow!.p10).toBeLessThan(capacityNow!.p50);
+      expect(capacityNow!.p50).toBeLessThan(capacityNow!.p90);
+      expect(path.p50).toHaveLength(60);
+      for (let m = 1; m < 60; m++) {
+        expect(dueChance[m]!).toBeGreaterThanOrEqual(dueChance[m - 1]! - 1e-12);
+        expect(path.p50[m]!).toBeLessThanOrEqual(path.p50[m - 1]! + 1e-9);
+      }
+    }
+  });
+
+  it("never gives a later date for a higher end of life", () => {
+    const stricter = forecast(fleet, { endOfLifePercent: 85 });
+    for (const one of life.packs) {
+      const other = bySerial(stricter, one.pack.serial);
+      for (const level of ["p10", "p50", "p90"] as const) {
+        expect(other.belowBy[level] ?? Infinity).toBeLessThanOrEqual(one.belowBy[level] ?? Infinity);
+      }
+    }
+  });
+
+  it("does not hang on the order of rows", () => {
+    const turned = { ...fleet, packs: [...fleet.packs].reverse(), runtimeTests: [...fleet.runtimeTests].reverse() };
+    const other = forecast(turned);
+    for (const one of life.packs) {
+      expect(bySerial(other, one.pack.serial).belowBy).toEqual(one.belowBy);
+      expect(bySerial(other, one.pack.serial).path).toEqual(one.path);
+    }
+  });
+
+  it("is not changed by what came after as-of", () => {
+    const later = {
+      ...fleet,
+      packs: fleet.packs.map((row) =>
+        row.serial === "S01" ? { ...row, retired: asOf + 90, retiredBecause: "faded" as const } : row,
+      ),
+      runtimeTests: [...fleet.runtimeTests, percentTest("S02", asOf + 30, 60)],
+    };
+    const other = forecast(later);
+    for (const one of life.packs) expect(bySerial(other, one.pack.serial).belowBy).toEqual(one.belowBy);
+  });
+
+  it("draws whose average is the pack's chance, and causes that add up to it", () => {
+    const months = life.months;
+    const byDraw = new Float64Array(life.draws * months);
+    life.packs.forEach((one, index) => {
+      life.dueByDraw(index, byDraw);
+      for (const m of [0, 11, 35, 59]) {
+        let mean = 0;
+        for (let draw = 0; draw < life.draws; draw++) mean += byDraw[draw * months + m]! / life.draws;
+        expect(mean).toBeCloseTo(one.dueChance[m]!, 6);
+      }
+      const { fade, limit, failure } = one.causes;
+      const total = [fade, limit, failure].flatMap((steps) => [...steps]).reduce((a, b) => a + b, 0);
+      expect(total).toBeCloseTo(one.dueChance[months - 1]!, 6);
+    });
+  });
+
+  it("gives a new pack the fleet's life, from nothing at the start", () => {
+    const runs = life.months + 1;
+    const chances = new Float64Array(life.draws * runs);
+    life.newPackDueByDraw("p", chances);
+    for (let draw = 0; draw < life.draws; draw += 37) {
+      expect(chances[draw * runs]).toBe(0);
+      for (let m = 1; m < runs; m++) {
+        expect(chances[draw * runs + m]!).toBeGreaterThanOrEqual(chances[draw * runs + m - 1]! - 1e-12);
+      }
+    }
+  });
+
+  it("has a wider band for a pack without tests than for one with many", () => {
+    const other = forecast(withPack(fleet, pack("NEW", { item: "p", inService: asOf - 700 })));
+    const width = (serial: string) => {
+      const { p10, p90 } = bySerial(other, serial).belowBy;
+      return (p90 ?? p10! + 20_000) - p10!;
+    };
+    expect(bySerial(other, "NEW").basis).toBe("typical");
+    expect(width("NEW")).toBeGreaterThan(width("S06"));
+  });
+
+  it("ends a pack at the earliest limit, and names it", () => {
+    const inService = addMonths(asOf, -30);
+    const limited = forecast(withPack(fleet, pack("OLD", { item: "p", inService, made: addMonths(asOf, -40) })), {
+      packMaxAgeMonths: 48,
+    });
+    const { replaceBy, belowBy } = bySerial(limited, "OLD");
+    expect(isoFromDay(replaceBy.p50!)).toBe(isoFromDay(addMonths(asOf, 8)));
+    expect(replaceBy.because).toBe("age");
+    expect(belowBy.p50!).toBeGreaterThan(replaceBy.p50!);
+    expect(bySerial(limited, "OLD").dueChance[8]).toBe(1);
+    expect(bySerial(limited, "OLD").dueChance[7]!).toBeLessThan(1);
+  });
+
+  it("takes a standing failed test for due now", () => {
+    const row = pack("BAD", { item: "p", inService: asOf - 300 });
+    const failed = forecast(withPack(fleet, row, [percentTest("BAD", asOf - 20, 91, { result: "fail" })]));
+    const { belowBy, replaceBy, says, dueChance } = bySerial(failed, "BAD");
+    expect(belowBy).toMatchObject({ kind: "already-due", p50: asOf });
+    expect(replaceBy.because).toBe("failed-test");
+    expect(dueChance[0]).toBe(1);
+    expect(says).toContain("Failed its test on 2026-10-12");
+  });
+
+  it("keeps shelf stock apart, and says why a pack has no forecast", () => {
+    const other = forecast(
+      withPack(withPack(fleet, pack("SPARE", { item: "p" })), pack("UNKNOWN", { item: "p", device: "D" })),
+    );
+    expect(other.stock.map((row) => row.serial)).toEqual(["SPARE"]);
+    expect(bySerial(other, "UNKNOWN").replaceBy).toMatchObject({ kind: "no-forecast", p50: null });
+    expect(bySerial(other, "UNKNOWN").says).toContain("no date made, in service or tested");
+  });
+
+  it("cautions where no life has been seen to its end", () => {
+    const young = { ...fleet, packs: fleet.packs.filter((row) => row.retired === null) };
+    expect(forecast(young).cautions.join(" ")).toContain("has been seen to its end of life");
+    expect(life.cautions.join(" ")).not.toContain("has been seen to its end of life");
+  });
+});
