@@ -14,6 +14,11 @@ export interface Item {
   shelfMonths: number | null;
   arrivesWithMonths: number | null;
   leadDays: number | null;
+  /** Metres of paper in a unit. */
+  unitLengthM: number | null;
+  /** Decimal text of the first price of a unit that a supplier of the catalogue states. */
+  price: string | null;
+  currency: string | null;
   /** Device types, as keys. */
   fits: ReadonlySet<string>;
   /** Duties, as keys. */
@@ -95,6 +100,9 @@ function mergeFacts(
     shelfMonths: firstFact(rows, (row) => row.shelfMonths),
     arrivesWithMonths: firstFact(rows, (row) => row.arrivesWithMonths),
     leadDays: firstFact(rows, (row) => row.leadDays),
+    unitLengthM: firstFact(rows, (row) => row.unitLengthM),
+    price: firstFact(rows, (row) => (row.pricePer === "box" ? null : row.price)),
+    currency: firstFact(rows, (row) => (row.pricePer === "box" || row.price === null ? null : row.currency)),
     fits: keys((row) => row.fits),
     carriedBy: keys((row) => row.carriedBy),
     alternatives: new Set(

@@ -14,6 +14,8 @@ export interface Taker {
 export interface WhoTakes {
   /** Devices of the fleet that are in service at as-of or will be, by key; a pack's device counts as one. */
   devices: ReadonlyMap<string, DeviceRow>;
+  /** Keys of devices that have left service by as-of. */
+  retired: ReadonlySet<string>;
   /** Devices that take the item, in service now or later, by key ascending. */
   takers(item: Item): readonly Taker[];
   /** Units of the item that the device holds at as-of. */
@@ -66,8 +68,10 @@ export function whoTakes(fleet: Fleet, book: ItemBook, asOf: Day): WhoTakes {
     return Math.max(1, Math.round(habit(device, item).unitsEach));
   };
   const memo = new Map<string, Taker[]>();
+  const retired = fleet.devices.map((row) => nameKey(row.device)).filter((key) => !devices.has(key));
   return {
     devices,
+    retired: new Set(retired),
     holds,
     takers: (item) => {
       let found = memo.get(item.key);

@@ -1,10 +1,11 @@
 import { ckmeans } from "simple-statistics";
-import { type Month, monthOfDay, monthText } from "../calendar/month.ts";
+import { type Month, monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Item, ItemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { nameKey } from "../fleet/rows.ts";
-import { fullestCellChance } from "../maths/scan-statistic.ts";
+import { fullestCellChance, widestClusterChance } from "../maths/scan-statistic.ts";
+import { describeCrowd } from "./describe-crowd.ts";
 import type { CrowdedMonth, DatedUnit } from "./types.ts";
 
 /** A crowd is at least this many times the even share (our rule; common practice has no figure). */
@@ -64,7 +65,14 @@ function crowdsOfItem(item: Item, due: readonly Due[], first: Month, horizon: nu
     const lots = new Set(ofMonth.flatMap(({ unit }) => (unit.row.lot === null ? [] : [unit.row.lot])));
     const places = new Set(ofMonth.map(({ unit }) => nameKey(unit.row.place ?? ""))).size;
     const found = { item: item.name, month, units: count, evenShare, pValue, span, lots: [...lots].sort(), places };
-    crowded.push({ ...found, says: describe(found, months) });
+    const inSpan = cluster.reduce((sum, member) => sum + (deliveries.get(member) ?? 0), 0);
+    // one unit fewer than a crowd
+    const uncrowdedUnits = Math.max(LEAST_UNITS, Math.ceil(TIMES_EVEN_SHARE * evenShare)) - 1;
+    const spanChance = widestClusterChance(points, cluster.length / months, inSpan);
+    crowded.push({
+      ...found,
+      says: describeCrowd(found, { item, months, deliveries: inSpan, spanChance, uncrowdedUnits }),
+    });
   }
   return crowded;
 }
@@ -97,17 +105,4 @@ function spread(clusters: readonly Month[][]): number {
     const mean = cluster.reduce((a, b) => a + b, 0) / cluster.length;
     return sum + cluster.reduce((a, month) => a + (month - mean) ** 2, 0);
   }, 0);
-}
-
-function describe(found: Omit<CrowdedMonth, "says">, months: number): string {
-  const { item, month, units, evenShare, pValue, span, lots, places } = found;
-  const even = `where an even spread over ${months} months would bring ${evenShare.toFixed(1)}`;
-  const chance = pValue < 0.0001 ? "less than 1 in 10,000" : `${(pValue * 100).toFixed(2)} %`;
-  const from = lots.length === 0 ? "" : `, from ${lots.length} ${lots.length === 1 ? "lot" : "lots"}`;
-  const spanText =
-    span.from === span.to ? "" : ` It belongs to a crowd from ${monthText(span.from)} to ${monthText(span.to)}.`;
-  return (
-    `${units} units of ${item} fall due in ${monthText(month)}, ${even} (chance of such a crowd: ${chance}). ` +
-    `They stand at ${places} ${places === 1 ? "place" : "places"}${from}.${spanText}`
-  );
 }

@@ -1,3 +1,4 @@
+import type { Finding } from "../fleet/finding.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Item } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
@@ -8,6 +9,7 @@ import { crowdedMonths } from "./crowded-months.ts";
 import { type ItemPlace, type ItemPlaces, itemPlaces, type Needing } from "./item-places.ts";
 import { proposeMoves } from "./moves.ts";
 import { routineDays } from "./routine-days.ts";
+import { stockFindings } from "./stock-findings.ts";
 import { swapCalendar, swapCapacity, visitsDue } from "./swap-calendar.ts";
 import type { CrowdedMonth, DatedUnit, Move, SwapCapacity, SwapVisit } from "./types.ts";
 import { fittableUntil, swapDay } from "./unit-life.ts";
@@ -22,6 +24,10 @@ export interface DatedStockForecast {
   swapCapacity: SwapCapacity;
   /** Exchanges between places that save more units than they cost. */
   moves: Move[];
+  /** Stock and use that do not fit the fleet. */
+  findings: Finding[];
+  /** What the planner must know of the swaps. */
+  cautions: string[];
   /** Who needs what where: the ground of demand. */
   needing: Needing;
 }
@@ -38,7 +44,7 @@ export function forecastDatedStock(fleet: Fleet, policy: Policy): DatedStockFore
   const rowsOf = groupBy(fleet.datedStock, (row) => needing.book.find(row.item).key);
   for (const ofItem of needing.items) {
     shareInstalled(ofItem, rowsOf.get(ofItem.item.key) ?? [], policy, shareUsed);
-    shareOnShelves(ofItem, rowsOf.get(ofItem.item.key) ?? [], fleet, needing, policy, shareUsed);
+    shareOnShelves(ofItem, rowsOf.get(ofItem.item.key) ?? [], needing, policy, shareUsed);
   }
   const units = fleet.datedStock.map((row) => {
     const installed = row.place !== null && needing.takes.devices.has(nameKey(row.place));
@@ -46,14 +52,25 @@ export function forecastDatedStock(fleet: Fleet, policy: Policy): DatedStockFore
     return { row, installed, swapBy, chanceUsed: shareUsed.get(row) ?? 0 };
   });
   const visits = visitsDue(units, policy);
+  const capacity = swapCapacity(visits, policy.swapsPerMonth);
   return {
     units,
     crowdedMonths: crowdedMonths(units, needing.book, policy),
     swapCalendar: policy.swapsPerMonth === null ? [] : swapCalendar(visits, policy.swapsPerMonth, policy),
-    swapCapacity: swapCapacity(visits, policy.swapsPerMonth),
+    swapCapacity: capacity,
     moves: needing.items.flatMap((ofItem) => proposeMoves(ofItem, rowsOf.get(ofItem.item.key) ?? [], policy)),
+    findings: stockFindings(fleet, needing, policy),
+    cautions: swapCautions(capacity),
     needing,
   };
+}
+
+function swapCautions({ perMonth, smallest, enough }: SwapCapacity): string[] {
+  if (enough) return [];
+  return [
+    `With ${perMonth} swap ${perMonth === 1 ? "visit" : "visits"} a month not every expiry can be met: it takes ${smallest}. ` +
+      "The swap calendar puts the visits over the limit into as-of's month.",
+  ];
 }
 
 /** Units at devices, in FEFO order at each. */
@@ -80,15 +97,13 @@ function shareInstalled(
 function shareOnShelves(
   { item, use, places }: ItemPlaces,
   rows: readonly DatedStockRow[],
-  fleet: Fleet,
   { takes }: Needing,
   policy: Policy,
   shareUsed: Map<DatedStockRow, number>,
 ): void {
-  const known = new Set(fleet.devices.map((row) => nameKey(row.device)));
   const inStore = rows.filter((row) => {
     const key = nameKey(row.place ?? "");
-    return !takes.devices.has(key) && !known.has(key) && fittableUntil(row, item, policy) >= policy.asOf;
+    return !takes.devices.has(key) && !takes.retired.has(key) && fittableUntil(row, item, policy) >= policy.asOf;
   });
   const here = inStore.filter((row) => row.held === null);
   if (here.length === 0) return;

@@ -2,8 +2,9 @@ import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { type Item, type ItemBook, itemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type DatedStockRow, type DeviceRow, type Fleet, nameKey } from "../fleet/rows.ts";
+import { type DatedStockRow, type DeviceRow, type Fleet, nameKey, type UseLogRow } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
+import { rollsPerStrip } from "./paper.ts";
 import { swapDay } from "./unit-life.ts";
 import { type ItemUse, itemUse, type PlaceUse, usesByItem } from "./use-rates.ts";
 
@@ -42,6 +43,8 @@ export interface Needing {
   takes: WhoTakes;
   /** By item key ascending. */
   items: readonly ItemPlaces[];
+  /** The log's uses by item key. */
+  uses: ReadonlyMap<string, UseLogRow[]>;
 }
 
 /** Collects, for every item, the places that need it: installed units, uses, routine and growth. */
@@ -64,7 +67,7 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
     const perYear = new Map<string, number>();
     for (const row of asPacks ? [] : (routine.get(item.key) ?? [])) {
       for (const key of devicesOfTask(row.duty, takes, item)) {
-        perYear.set(key, (perYear.get(key) ?? 0) + row.perYear * (row.quantity ?? 1));
+        perYear.set(key, (perYear.get(key) ?? 0) + row.perYear * (row.quantity ?? usualQuantity(item)));
       }
     }
     return {
@@ -74,7 +77,12 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
       places: placesOf(item, asPacks, use, perYear, placed.get(item.key) ?? [], takes, policy),
     };
   });
-  return { book, takes, items };
+  return { book, takes, items, uses };
+}
+
+/** What a task takes where the sheet does not say: a check strip of a roll of paper, else one unit. */
+function usualQuantity(item: Item): number {
+  return item.kind === "paper" && item.unitLengthM !== null ? rollsPerStrip(item.unitLengthM) : 1;
 }
 
 /** A task with a duty is done on every device of that duty; one without, on every device that takes the item. */

@@ -17,8 +17,7 @@ import { expiryOfArrival, fittableUntil, packShelfEnd } from "./unit-life.ts";
  */
 export function usableLots(fleet: Fleet, policy: Policy, stockPacks: readonly PackRow[]): UsableLot[] {
   const book = itemBook(fleet);
-  const { devices } = whoTakes(fleet, book, policy.asOf);
-  const retired = new Set(fleet.devices.map((row) => nameKey(row.device)));
+  const { devices, retired } = whoTakes(fleet, book, policy.asOf);
   const lots: UsableLot[] = [];
   for (const row of fleet.datedStock) {
     const place = row.place === null ? "" : nameKey(row.place);

@@ -5,6 +5,7 @@ import type { Policy } from "../fleet/policy.ts";
 import { type DeviceRow, type Fleet, nameKey, type UseLogRow } from "../fleet/rows.ts";
 import type { WhoTakes } from "../fleet/who-takes.ts";
 import { fitGammaPoisson, type GammaRate } from "../maths/gamma-poisson.ts";
+import { splitBulk } from "./bulk-issues.ts";
 
 /** Days of a mean month (365.25 / 12), the unit of exposure. */
 export const DAYS_PER_MONTH = 30.4375;
@@ -45,7 +46,7 @@ interface Observed {
   months: number;
 }
 
-/** The log's uses up to as-of by item key, and the day from which the log is complete. */
+/** The log's uses up to as-of by item key (bulk issues and all), and the day from which the log is complete. */
 export function usesByItem(
   fleet: Fleet,
   book: ItemBook,
@@ -67,10 +68,19 @@ export function usesByItem(
  * the item, one without a place among all; any other place is a store with a rate of its own. An item that the log
  * never names is taken not to be used: the result is null.
  *
- * @param rows  the item's uses, from `usesByItem`
+ * Bulk issues are left out (see `splitBulk`), and so are uses at devices that have left service.
+ *
+ * @param logged  the item's uses, from `usesByItem`
  * @param from  the day from which the log is complete
  */
-export function itemUse(rows: readonly UseLogRow[], from: Day, takes: WhoTakes, item: Item, asOf: Day): ItemUse | null {
+export function itemUse(
+  logged: readonly UseLogRow[],
+  from: Day,
+  takes: WhoTakes,
+  item: Item,
+  asOf: Day,
+): ItemUse | null {
+  const rows = splitBulk(logged).uses.filter((row) => row.place === null || !takes.retired.has(nameKey(row.place)));
   if (rows.length === 0) return null;
   const observed = observePlaces(rows, takes, item, from, asOf);
   const places = [...groupBy(observed, dutyOf)].flatMap(([duty, group]) => rateGroup(duty, group, observed));

@@ -1,0 +1,36 @@
+import type { UseLogRow } from "../fleet/rows.ts";
+
+/** Rows of an item from which a usual size can be told. */
+const ROWS_TO_TELL = 5;
+/** A row is bulk beyond the median by this many median absolute deviations (scaled to a normal's deviation). */
+const DEVIATIONS = 5;
+const NORMAL_SCALE = 1.4826;
+/** Where more rows than this are large, large is how the item is used. */
+const MOST_BULK = 0.1;
+
+/**
+ * Parts an item's uses into uses and bulk issues: single rows far larger than the item's usual use, such as a shelf
+ * restocked after an audit and logged without a reason. They would wreck a rate, so they are not counted as use.
+ *
+ * The rule: larger than the median by five scaled median absolute deviations, the deviation taken as at least one
+ * unit, and no more than a tenth of the rows.
+ *
+ * @see Hampel, F. R. (1974), The influence curve and its role in robust estimation, Journal of the American
+ *   Statistical Association 69, 383-393, for the median absolute deviation
+ */
+export function splitBulk(rows: readonly UseLogRow[]): { uses: UseLogRow[]; bulk: UseLogRow[]; usual: number } {
+  const sizes = rows.map((row) => row.quantity);
+  const usual = middle(sizes);
+  const deviation = Math.max(1, NORMAL_SCALE * middle(sizes.map((size) => Math.abs(size - usual))));
+  const isBulk = (row: UseLogRow) => row.quantity > usual + DEVIATIONS * deviation;
+  const bulk = rows.filter(isBulk);
+  if (rows.length < ROWS_TO_TELL || bulk.length > MOST_BULK * rows.length) return { uses: [...rows], bulk: [], usual };
+  return { uses: rows.filter((row) => !isBulk(row)), bulk, usual };
+}
+
+function middle(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const half = sorted.length >> 1;
+  if (sorted.length === 0) return 0;
+  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
+}

@@ -1,0 +1,140 @@
+import { isoFromDay } from "../calendar/day.ts";
+import type { Finding } from "../fleet/finding.ts";
+import { groupBy } from "../fleet/group-by.ts";
+import type { Item } from "../fleet/item-book.ts";
+import type { Policy } from "../fleet/policy.ts";
+import { type DatedStockRow, type Fleet, nameKey, type Source, type UseLogRow } from "../fleet/rows.ts";
+import { inServiceOn } from "../fleet/who-takes.ts";
+import { splitBulk } from "./bulk-issues.ts";
+import type { Needing } from "./item-places.ts";
+
+/** A device must lack an item that this share of the devices that take it hold, before the lack is worth a word. */
+const SHARE_THAT_HOLD = 0.5;
+/** Names listed in one finding. */
+const NAMES_SHOWN = 5;
+
+/** Findings about stock and use that do not fit the fleet: counts, places, lacking items, bulk issues. */
+export function stockFindings(fleet: Fleet, needing: Needing, policy: Policy): Finding[] {
+  const rowsOf = groupBy(fleet.datedStock, (row) => needing.book.find(row.item).key);
+  return [
+    ...needing.items.flatMap(({ item }) => {
+      const rows = rowsOf.get(item.key) ?? [];
+      return [
+        ...findTooManyInstalled(item, rows, needing),
+        ...findDevicesWithout(item, rows, needing, policy),
+        ...findBulkIssues(item, needing.uses.get(item.key) ?? []),
+      ];
+    }),
+    ...findStockAtRetiredDevices(fleet, needing),
+    ...findPlacesUnknown(fleet, needing),
+  ];
+}
+
+/** Devices that hold more units than the catalogue says they carry. */
+function findTooManyInstalled(item: Item, rows: readonly DatedStockRow[], { takes }: Needing): Finding[] {
+  const carries = item.perDevice;
+  if (carries === null) return [];
+  const byDevice = groupBy(
+    rows.filter((row) => row.place !== null && takes.devices.has(nameKey(row.place))),
+    (row) => nameKey(row.place!),
+  );
+  return [...byDevice].flatMap(([key, here]) => {
+    const held = here.reduce((sum, row) => sum + row.quantity, 0);
+    if (held <= carries) return [];
+    const name = takes.devices.get(key)!.device;
+    const message = `${name} holds ${held} units of ${item.name}, but a device carries ${carries}.`;
+    const fix = "Correct the quantities, give spare units the place where they lie, or correct per_device.";
+    return [finding("more-than-carried", "warning", here, String(held), message, fix)];
+  });
+}
+
+/** Devices that take an item by the catalogue and have none, where most of their like have it. */
+function findDevicesWithout(item: Item, rows: readonly DatedStockRow[], { takes }: Needing, policy: Policy): Finding[] {
+  if (rows.length === 0 || (item.fits.size === 0 && item.carriedBy.size === 0)) return [];
+  const takers = takes.takers(item).filter(({ device }) => inServiceOn(device, policy.asOf));
+  const without = takers.filter(({ key }) => takes.holds(key, item) === 0);
+  if (without.length === 0 || without.length > takers.length * (1 - SHARE_THAT_HOLD)) return [];
+  const message = `${counted(without.length, "device")} that ${without.length === 1 ? "takes" : "take"} ${item.name} ${without.length === 1 ? "has" : "have"} none in the sheets: ${list(without.map(({ device }) => device.device))}.`;
+  const fix = "Add the units they hold to dated_stock, or correct fits or carried_by in the catalogue.";
+  return [
+    finding(
+      "device-without",
+      "warning",
+      without.map(({ device }) => device),
+      null,
+      message,
+      fix,
+    ),
+  ];
+}
+
+function findBulkIssues(item: Item, uses: readonly UseLogRow[]): Finding[] {
+  const { bulk, usual } = splitBulk(uses);
+  return bulk.map((row) => {
+    const message = `${row.quantity} units of ${item.name} on ${isoFromDay(row.date)} are far more than the usual ${usual} a use; the row is taken as a restock, not as use.`;
+    const fix = "Write restock as its reason, or split it into the single uses.";
+    return finding("bulk-issue", "warning", [row], String(row.quantity), message, fix);
+  });
+}
+
+function findStockAtRetiredDevices(fleet: Fleet, { takes }: Needing): Finding[] {
+  const there = fleet.datedStock.filter(
+    (row) => row.place !== null && row.quantity > 0 && takes.retired.has(nameKey(row.place)),
+  );
+  return [...groupBy(there, (row) => nameKey(row.place!)).values()].map((here) => {
+    const device = here[0]!.place!.trim();
+    const units = counted(
+      here.reduce((sum, row) => sum + row.quantity, 0),
+      "unit",
+    );
+    const message = `${units} of dated stock stand at ${device}, which has left service; they are not counted.`;
+    return finding("stock-at-retired", "warning", here, device, message, "Give them the place where they lie now.");
+  });
+}
+
+/** Places that are neither a device nor a site, and so are read as stores: a mistyped name would hide there. */
+function findPlacesUnknown(fleet: Fleet, { takes }: Needing): Finding[] {
+  if (fleet.devices.length === 0) return [];
+  const known = new Set([
+    ...takes.devices.keys(),
+    ...takes.retired,
+    ...[...fleet.devices, ...fleet.packs].flatMap((row) => (row.site === null ? [] : [nameKey(row.site)])),
+  ]);
+  const unknown = fleet.datedStock.filter((row) => row.place !== null && !known.has(nameKey(row.place)));
+  return [...groupBy(unknown, (row) => nameKey(row.place!))].map(([, here]) => {
+    const place = here[0]!.place!.trim();
+    const units = counted(
+      here.reduce((sum, row) => sum + row.quantity, 0),
+      "unit",
+    );
+    const message = `"${place}" is neither a device nor a site; it is read as a store, whose ${units} serve every place.`;
+    const fix = "Nothing to do if it is a store; else write the device's name as the devices sheet has it.";
+    return finding("place-read-as-store", "info", here, place, message, fix);
+  });
+}
+
+/** A finding on the line of its first row, with the lines of its others in the same sheet. */
+function finding(
+  code: string,
+  severity: Finding["severity"],
+  rows: readonly { source: Source }[],
+  value: string | null,
+  message: string,
+  fix: string,
+): Finding {
+  const sources = rows.map((row) => row.source).sort((a, b) => a.line - b.line);
+  const { file, sheet, line } = sources[0]!;
+  const others = sources.filter((source) => source.file === file && source.sheet === sheet && source.line !== line);
+  const lines = [...new Set(others.map((source) => source.line))];
+  return { code, severity, file, sheet, line, lines, column: null, value, message, fix };
+}
+
+function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? "" : "s"}`;
+}
+
+function list(names: readonly string[]): string {
+  const sorted = [...names].sort();
+  const more = sorted.length - NAMES_SHOWN;
+  return sorted.slice(0, NAMES_SHOWN).join(", ") + (more > 0 ? ` and ${more} more` : "");
+}

@@ -1,0 +1,118 @@
+import { describe, expect, it } from "vitest";
+import { defaultPolicy } from "../../src/fleet/policy.ts";
+import { emptyFleet, type Fleet } from "../../src/fleet/rows.ts";
+import { splitBulk } from "../../src/supplies/bulk-issues.ts";
+import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
+import { rollMinutes, rollsPerStrip } from "../../src/supplies/paper.ts";
+import { catalogued, day, device, routine, stock, use } from "../fleet/make-rows.ts";
+
+const policy = defaultPolicy(day("2026-11-01"));
+const at = (line: number) => ({ source: { file: "stock.csv", sheet: null, line } });
+
+describe("stock findings", () => {
+  const fleet: Fleet = {
+    ...emptyFleet(),
+    devices: [
+      device("D1", { type: "A" }),
+      device("D2", { type: "A" }),
+      device("D3", { type: "A", site: "North" }),
+      device("D9", { type: "A", retired: day("2026-01-01") }),
+    ],
+    catalogue: [catalogued("Pads", "pads", { fits: ["A"], perDevice: 1 })],
+    datedStock: [
+      stock("Pads", "2028-01-31", "D1", { quantity: 1, ...at(2) }),
+      stock("Pads", "2028-02-29", "D1", { quantity: 2, ...at(5) }),
+      stock("Pads", "2028-01-31", "D2", at(3)),
+      stock("Pads", "2028-01-31", "D9", at(4)),
+      stock("Pads", "2028-01-31", "North", at(6)),
+      stock("Pads", "2028-01-31", "Stroe", at(7)),
+    ],
+  };
+  const { findings } = forecastDatedStock(fleet, policy);
+
+  it("names counts, devices and places that do not fit, each with its lines, a reason and a fix", () => {
+    expect(findings.map(({ code, line, lines, value }) => [code, line, lines, value])).toEqual([
+      ["more-than-carried", 2, [5], "3"],
+      ["device-without", 2, [], null],
+      ["stock-at-retired", 4, [], "D9"],
+      ["place-read-as-store", 7, [], "Stroe"],
+    ]);
+    expect(findings[1]!.message).toBe("1 device that takes Pads has none in the sheets: D3.");
+    for (const { message, fix } of findings) {
+      expect(message).toMatch(/^["A-Z0-9].*\.$/);
+      expect(fix).toMatch(/^[A-Z].*\.$/);
+    }
+  });
+
+  it("has none for a fleet that fits", () => {
+    const clean = {
+      ...fleet,
+      devices: fleet.devices.slice(0, 2),
+      datedStock: [fleet.datedStock[0]!, fleet.datedStock[2]!],
+    };
+    expect(forecastDatedStock(clean, policy).findings).toEqual([]);
+  });
+});
+
+describe("bulk issues", () => {
+  const log = (quantities: readonly number[]) =>
+    quantities.map((quantity, n) => use(`2026-0${(n % 9) + 1}-10`, "Pads", "D1", { quantity }));
+
+  // By hand: median 1, deviation taken as one unit, so more than 1 + 5 units in one row are bulk
+  it("splits off a row far larger than the usual use, and says so", () => {
+    const rows = log([1, 1, 2, 1, 1, 1, 2, 1, 1, 40]);
+    expect(splitBulk(rows).bulk.map((row) => row.quantity)).toEqual([40]);
+    const fleet = {
+      ...emptyFleet(),
+      devices: [device("D1")],
+      datedStock: [stock("Pads", "2028-01-31", "D1")],
+      useLog: rows,
+    };
+    const { needing, findings } = forecastDatedStock(fleet, policy);
+    expect(needing.items[0]!.use!.meanUnitsPerUse).toBeCloseTo(11 / 9, 12);
+    expect(findings).toMatchObject([{ code: "bulk-issue", value: "40" }]);
+  });
+
+  it("leaves rows alone where they are few, spread, or often large", () => {
+    expect(splitBulk(log([1, 1, 40])).bulk).toEqual([]);
+    expect(splitBulk(log([2, 9, 4, 14, 7, 11, 3, 20])).bulk).toEqual([]);
+    expect(splitBulk(log([1, 1, 1, 1, 1, 12, 12])).bulk).toEqual([]);
+  });
+
+  it("does not carry on the uses of a device that has left service", () => {
+    const fleet = {
+      ...emptyFleet(),
+      devices: [device("D1"), device("D2", { retired: day("2026-06-01") })],
+      datedStock: [stock("Pads", "2028-01-31", "D1")],
+      useLog: [use("2026-01-10", "Pads", "D2"), use("2026-02-10", "Pads", "D1")],
+    };
+    const { needing } = forecastDatedStock(fleet, policy);
+    expect(needing.items[0]!.use!.places.map(({ key, events }) => [key, events])).toEqual([["d1", 1]]);
+  });
+});
+
+describe("paper", () => {
+  // Source: 25 mm/s is the usual speed of an ECG trace (physiology texts); 30 m / 0.025 m/s = 1200 s; a 10 s strip 0.25 m
+  it("a roll of 30 m lasts 20 minutes or 120 strips", () => {
+    expect(rollMinutes(30)).toBeCloseTo(20, 12);
+    expect(rollMinutes(20)).toBeCloseTo(13 + 20 / 60, 12);
+    expect(rollsPerStrip(30)).toBeCloseTo(1 / 120, 12);
+  });
+
+  it("a task without a quantity takes a strip of paper, and one unit of anything else", () => {
+    const fleet = {
+      ...emptyFleet(),
+      devices: [device("D1", { duty: "van" })],
+      catalogue: [
+        catalogued("Paper", "paper", { carriedBy: ["van"], unitLengthM: 30 }),
+        catalogued("Gel", "gel", { carriedBy: ["van"] }),
+      ],
+      routine: [routine("shift check", 365, { item: "Paper" }), routine("yearly check", 1, { item: "Gel" })],
+    };
+    const { items } = forecastDatedStock(fleet, policy).needing;
+    expect(items.map(({ item, places }) => [item.name, places[0]!.routinePerYear])).toEqual([
+      ["Gel", 1],
+      ["Paper", 365 / 120],
+    ]);
+  });
+});
