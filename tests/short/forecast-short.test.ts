@@ -1,60 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { lastDayOfMonth } from "../../src/calendar/month.ts";
 import type { ItemDemand } from "../../src/demand/types.ts";
-import type { DatedStockRow, DeviceRow, Fleet } from "../../src/fleet/rows.ts";
-import type { LifeForecast } from "../../src/life/types.ts";
+import type { DatedStockRow, Fleet } from "../../src/fleet/rows.ts";
 import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
 import { forecastShort } from "../../src/short/forecast-short.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
 import type { UsableLot } from "../../src/supplies/types.ts";
-import {
-  AS_OF,
-  catalogueRow,
-  certainDemand,
-  fleetWith,
-  poissonDemand,
-  policyWith,
-  shelfLot,
-} from "../orders/made-up.ts";
-
-const PADS = "Pads, adult";
-const SOURCE = { file: "made-up.csv", sheet: null, line: 2 };
-const NO_LIFE: LifeForecast = {
-  months: 0,
-  draws: 0,
-  packs: [],
-  stock: [],
-  dueByDraw: () => {},
-  newPackDueByDraw: () => {},
-  fadeGroups: [],
-  cautions: [],
-};
-
-function device(name: string, facts: Partial<DeviceRow> = {}): DeviceRow {
-  return {
-    device: name,
-    type: "Monitor",
-    site: null,
-    duty: null,
-    inService: null,
-    temperatureC: null,
-    usesPerYear: null,
-    retired: null,
-    source: SOURCE,
-    ...facts,
-  };
-}
-
-function fleetOf(devices: number, more: Partial<Fleet> = {}): Fleet {
-  return fleetWith({
-    devices: Array.from({ length: devices }, (_, n) => device(`D${n + 1}`)),
-    catalogue: [
-      catalogueRow({ item: PADS, fits: ["Monitor"] }),
-      catalogueRow({ item: "Gel 60", kind: "gel", fits: ["Monitor"] }),
-    ],
-    ...more,
-  });
-}
+import { AS_OF, certainDemand, poissonDemand, policyWith, shelfLot } from "../orders/made-up.ts";
+import { device, fleetOf, NO_LIFE, PADS, SOURCE } from "./made-up.ts";
 
 function short(fleet: Fleet, demand: ItemDemand[], lots: UsableLot[] = [], months = demand[0]!.months) {
   const policy = policyWith({ horizonMonths: months });

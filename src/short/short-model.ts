@@ -1,0 +1,114 @@
+import { lastDayOfMonth, type Month, monthOfDay } from "../calendar/month.ts";
+import type { ItemDemand } from "../demand/types.ts";
+import { groupBy } from "../fleet/group-by.ts";
+import type { Policy } from "../fleet/policy.ts";
+import type { LifeForecast } from "../life/types.ts";
+import { SAMPLED_PATHS, samplePaths } from "../orders/sample-paths.ts";
+import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
+import type { UsableLot } from "../supplies/types.ts";
+import { countInService, deviceClasses } from "./device-classes.ts";
+import { shortOnPaths } from "./short-on-paths.ts";
+import type { Shortage } from "./types.ts";
+import { supplyMonths, unmetNeeds } from "./unmet-needs.ts";
+
+/** Units of an item that wait at the month's end, at path * months + month. */
+export type Waiting = Float64Array;
+
+/** Counts devices short for any supply; see `forecastShort` for what is counted and how. */
+export interface ShortModel {
+  from: Month;
+  months: number;
+  /** Item keys, in the order of demand. */
+  items: readonly string[];
+  /** Devices in service at each month's end. */
+  devices: readonly number[];
+  /** What waits of one item (index) with the supply given. */
+  waiting(item: number, supply: readonly UsableLot[]): Waiting;
+  /** Devices short by month, with what waits of every item. */
+  shortBy(waiting: readonly Waiting[]): Shortage[];
+  /** Device-months short of one item alone, expected over all months. */
+  deviceMonths(item: number, waiting: Waiting): number;
+}
+
+/** Prepares what does not hang on the supply: sampled needs, who takes what, units past their swap day still in date. */
+export function shortModel(
+  policy: Policy,
+  life: LifeForecast,
+  dated: DatedStockForecast,
+  demand: readonly ItemDemand[],
+): ShortModel {
+  const { book, takes } = dated.needing;
+  const from = monthOfDay(policy.asOf);
+  const months = policy.horizonMonths;
+  const items = demand.map((one) => book.find(one.item));
+  const paths = demand.map((one) => samplePaths(one));
+  const inDate = stillInDate(dated, policy);
+  const inDevices = shareInDevices(life, (name) => book.find(name).key);
+  const share = (item: number) => inDevices.get(items[item]!.key) ?? 1;
+  const classes = deviceClasses(takes, items);
+  const byMonth = Array.from({ length: months }, (_, month) => {
+    const end = lastDayOfMonth(from + month);
+    return classes.map((one) => ({ items: one.items, count: countInService(one, end) }));
+  });
+  const takers = items.map((_, item) =>
+    byMonth.map((all) => all.reduce((sum, one) => sum + (one.items.includes(item) ? one.count : 0), 0)),
+  );
+  return {
+    from,
+    months,
+    items: items.map((one) => one.key),
+    devices: byMonth.map((all) => all.reduce((sum, one) => sum + one.count, 0)),
+    waiting(item, supply) {
+      const span = supplyMonths(supply, policy, from, months);
+      const good = inDate.get(items[item]!.key);
+      const all = new Float64Array(SAMPLED_PATHS * months);
+      paths[item]!.forEach((needs, path) => {
+        const ofPath = all.subarray(path * months, (path + 1) * months);
+        unmetNeeds(needs, span, ofPath);
+        if (good) for (let m = 0; m < months; m++) ofPath[m] = Math.max(0, ofPath[m]! - good[m]!);
+      });
+      return all;
+    },
+    shortBy: (waiting) =>
+      byMonth.map((all, month) =>
+        shortOnPaths(
+          waiting.map((one, item) => ({ share: share(item), unmet: (path: number) => one[path * months + month]! })),
+          all,
+        ),
+      ),
+    deviceMonths(item, waiting) {
+      let sum = 0;
+      for (let at = 0; at < waiting.length; at++)
+        sum += Math.min(takers[item]![at % months]!, waiting[at]! * share(item));
+      return sum / SAMPLED_PATHS;
+    },
+  };
+}
+
+/** Installed units by item and month that are past their swap day at the month's end and still in date. */
+function stillInDate(
+  { units, needing }: DatedStockForecast,
+  { asOf, horizonMonths }: Policy,
+): Map<string, Float64Array> {
+  const ends = Array.from({ length: horizonMonths }, (_, month) => lastDayOfMonth(monthOfDay(asOf) + month));
+  const found = new Map<string, Float64Array>();
+  for (const { row, installed, swapBy } of units) {
+    // opened gel is good for its days after opening only; held units are good for nothing
+    if (!installed || row.held !== null || row.opened !== null || row.expiry < asOf) continue;
+    const { key } = needing.book.find(row.item);
+    const byMonth = found.get(key) ?? new Float64Array(horizonMonths);
+    found.set(key, byMonth);
+    ends.forEach((end, month) => {
+      if (swapBy <= end && row.expiry >= end) byMonth[month]! += row.quantity;
+    });
+  }
+  return found;
+}
+
+/** Of the packs of each item in service, the share that sit in a device. */
+function shareInDevices(life: LifeForecast, keyOf: (item: string) => string): Map<string, number> {
+  const groups = groupBy(life.packs, (one) => keyOf(one.item));
+  return new Map(
+    [...groups].map(([key, packs]) => [key, packs.filter((one) => one.pack.device !== null).length / packs.length]),
+  );
+}

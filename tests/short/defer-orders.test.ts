@@ -1,0 +1,64 @@
+import { describe, expect, it } from "vitest";
+import { isoFromDay } from "../../src/calendar/day.ts";
+import type { ItemDemand } from "../../src/demand/types.ts";
+import type { Policy } from "../../src/fleet/policy.ts";
+import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
+import { deferOrders } from "../../src/short/defer-orders.ts";
+import { forecastShort } from "../../src/short/forecast-short.ts";
+import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
+import { certainDemand, poissonDemand, policyWith } from "../orders/made-up.ts";
+import { fleetOf, NO_LIFE, PADS } from "./made-up.ts";
+
+const GEL = "Gel 60";
+
+function capped(demand: ItemDemand[], choices: Partial<Policy>) {
+  const fleet = fleetOf(30);
+  const policy = policyWith({ horizonMonths: demand[0]!.months, ...choices });
+  const dated = forecastDatedStock(fleet, policy);
+  const schedule = scheduleOrders(fleet, policy, demand, []);
+  const cut = deferOrders(fleet, policy, NO_LIFE, dated, demand, [], schedule);
+  return { schedule, cut, full: forecastShort(fleet, policy, NO_LIFE, dated, demand, [], schedule) };
+}
+
+describe("deferOrders", () => {
+  // By hand: in 2027 pads for 5 needs in April cost 50, gel for 5 needs in November costs 50. With 50 to spend one waits
+  // for 1 January 2028 and arrives on the 31st: pads would be short at nine month ends, gel at two, so gel waits.
+  it("puts off what harms least per unit of money", () => {
+    const pads = certainDemand(PADS, [0, 0, 0, 0, 0, 5, ...new Array<number>(12).fill(0)]);
+    const gel = certainDemand(GEL, [...new Array<number>(12).fill(0), 5, 0, 0, 0, 0, 0]);
+    const { cut } = capped([pads, gel], { budgetPerFiscalYear: "50" });
+    expect(cut!.deferrals.map((one) => [one.item, isoFromDay(one.deferredTo), one.saves])).toEqual([
+      [GEL, "2028-01-01", 5000],
+    ]);
+    expect(cut!.deferrals[0]!.deviceMonthsShort).toBeCloseTo(5 * 2, 9); // November and December ends; there in January
+    const short = cut!.short.map((one) => Number(one.expected.toFixed(9)));
+    expect(short.slice(11, 15)).toEqual([0, 5, 5, 0]);
+  });
+
+  it("leaves a schedule alone that the budget can pay", () => {
+    const { cut, full } = capped([poissonDemand(PADS, new Array<number>(12).fill(1))], { budgetPerFiscalYear: "9999" });
+    expect(cut!.deferrals).toEqual([]);
+    expect(cut!.short).toEqual(full.map((one) => one.withSchedule));
+  });
+
+  it("keeps every fiscal year within the budget and is never better than the whole schedule", () => {
+    const demand = [PADS, GEL].map((item) => poissonDemand(item, new Array<number>(30).fill(2)));
+    const { schedule, cut, full } = capped(demand, { budgetPerFiscalYear: "300.00", fiscalYearStarts: 7 });
+    const leaves = new Map(schedule.orders.map((line) => [line.id, line.orderBy]));
+    for (const one of cut!.deferrals) leaves.set(one.line, one.deferredTo);
+    const spend = new Map<string, number>();
+    for (const line of schedule.orders) {
+      const [year, month] = isoFromDay(leaves.get(line.id)!).split("-").map(Number);
+      const fiscal = String(month! >= 7 ? year : year! - 1);
+      spend.set(fiscal, (spend.get(fiscal) ?? 0) + line.lineCost + line.feeShare);
+    }
+    // beyond the plan's last fiscal year nothing is held against a budget
+    for (const [year, sum] of spend) if (year < "2029") expect(sum).toBeLessThanOrEqual(30_000);
+    const total = (all: readonly { expected: number }[]) => all.reduce((sum, one) => sum + one.expected, 0);
+    expect(total(cut!.short)).toBeGreaterThanOrEqual(total(full.map((one) => one.withSchedule)));
+  });
+
+  it("does nothing without a budget", () => {
+    expect(capped([certainDemand(PADS, [0, 1])], {}).cut).toBeNull();
+  });
+});
