@@ -22,7 +22,7 @@ export function note(text: string): void {
 /** How text for stdout is set: the terminal's width, bold headings where it can show them. */
 export function stdoutSetting(): TextSetting {
   const { isTTY, columns } = process.stdout;
-  const width = Math.max(LEAST_WIDTH, columns ?? (Number(process.env.COLUMNS) || USUAL_WIDTH));
+  const width = Math.max(LEAST_WIDTH, columns || Number(process.env.COLUMNS) || USUAL_WIDTH);
   const plain = !isTTY || Boolean(process.env.NO_COLOR) || process.env.TERM === "dumb";
   return plain ? { width } : { width, heading: (text) => styleText("bold", text) };
 }

@@ -38,8 +38,12 @@ export interface PolicyKey {
   schema: z.ZodType;
 }
 
-const number = (min: number, max: number) => z.coerce.number().min(min).max(max);
-const whole = (min: number, max: number) => z.coerce.number().int().min(min).max(max);
+const number = (min: number, max: number) =>
+  z.coerce
+    .number({ error: "a number was expected" })
+    .min(min, `${min} or more was expected`)
+    .max(max, `${max} or less was expected`);
+const whole = (min: number, max: number) => number(min, max).int({ error: "a whole number was expected" });
 const text = z.string().trim().min(1);
 const day = z.string().transform((value, context) => {
   const found = dayFromIso(value.trim());
@@ -113,7 +117,7 @@ export const POLICY_KEYS: readonly PolicyKey[] = [
     "share",
     "0.95",
     "The chance of no shortage that every order is sized for.",
-    z.coerce.number().gt(0).lt(1),
+    number(0, 1).gt(0, "more than 0 was expected").lt(1, "less than 1 was expected"),
   ),
   row(
     "spares_percent",
@@ -178,7 +182,7 @@ export const POLICY_KEYS: readonly PolicyKey[] = [
     "money",
     "none",
     "What may be spent in one fiscal year.",
-    text.regex(/^\d+(\.\d+)?$/),
+    text.regex(/^\d+(\.\d+)?$/, "an amount such as 25000 was expected"),
   ),
   row("currency", "currency", "code", "the catalogue's", "The currency of budgets and totals.", text),
   row(
@@ -187,7 +191,7 @@ export const POLICY_KEYS: readonly PolicyKey[] = [
     "dmy, mdy or ymd",
     "none",
     "How to read dates in columns that do not settle their own order.",
-    z.enum(["dmy", "mdy", "ymd"]),
+    z.enum(["dmy", "mdy", "ymd"], { error: "dmy, mdy or ymd was expected" }),
   ),
 ];
 

@@ -76,7 +76,11 @@ function columnsTable(table: ReadTable, width: number): string {
 
 /** Rows set aside with what to do about each, which the finding of the same line knows. */
 function setAsideLines({ setAside, findings }: Reading, width: number): string[] {
-  const fixes = new Map(findings.map((finding) => [ruledOut(finding, finding.code), finding.fix]));
+  const fixes = new Map(
+    findings.flatMap((finding) =>
+      [finding.line, ...finding.lines].map((line) => [ruledOut({ ...finding, line }, finding.code), finding.fix]),
+    ),
+  );
   return inGroups(setAsideInOrder(setAside), (row) => ({
     code: row.reason,
     file: row.file,
@@ -127,8 +131,14 @@ function inGroups<Row>(
 
 function findingText({ severity, file, sheet, line, lines, column, message, code }: Finding): string {
   const where = file === null ? "" : `${place(file, sheet, line)}${column === null ? "" : `, column ${column}`}: `;
-  const also = lines.length === 0 ? "" : ` Also on ${lines.length === 1 ? "line" : "lines"} ${lines.join(", ")}.`;
+  const also = lines.length === 0 ? "" : ` Also on ${lines.length === 1 ? "line" : "lines"} ${firstOf(lines)}.`;
   return `${severity === "info" ? "note" : severity}: ${where}${message}${also} [${code}]`;
+}
+
+/** The first few line numbers. */
+function firstOf(lines: readonly number[]): string {
+  const told = lines.slice(0, TOLD_PER_CODE).join(", ");
+  return lines.length > TOLD_PER_CODE ? `${told} and others` : told;
 }
 
 function fixLines(fix: string, width: number): string[] {

@@ -171,6 +171,12 @@ export const FINDING_CODES = {
     "Serial, Model, Location, Install date",
     'Name a column by its thing, such as "Battery serial" or "Device", or map the columns with --columns.',
   ),
+  "mapping-changed": code(
+    "warning",
+    "The sheet's columns are not those that the columns file was written for.",
+    '"Batt S/N" is gone, "Battery" is new',
+    "Correct the columns file, or write it anew with check --write-columns.",
+  ),
   repeat: code(
     "info",
     "A row says what another row already says.",
@@ -236,6 +242,12 @@ export const FINDING_CODES = {
     "Two rows without a key are the same in every cell.",
     "one box entered twice",
     "Remove one, if they are the same units.",
+  ),
+  "policy-unusable": code(
+    "error",
+    "A policy row has a key that is none, or a value that cannot be used.",
+    "horizon_months, soon",
+    "Use a key and a value that the message names; until then the default is used.",
   ),
 } as const satisfies Record<string, FindingCode>;
 

@@ -2,6 +2,7 @@ import { emptyFleet, type Fleet } from "../fleet/rows.ts";
 import { findDatesOutOfOrder, findImpossibleTests } from "./checks/impossible-histories.ts";
 import { dropOverRated } from "./checks/over-rated.ts";
 import { findUnknownNames } from "./checks/unknown-names.ts";
+import { findUnusablePolicy } from "./checks/unusable-policy.ts";
 import type { FindingLog } from "./finding-log.ts";
 import { nameProducts } from "./labels/name-products.ts";
 import type { Reading } from "./reading.ts";
@@ -40,6 +41,7 @@ function keptEntries(built: readonly BuiltTable[], log: FindingLog): Entry[] {
   findUnknownNames(byKind, log);
   findDatesOutOfOrder(byKind, log);
   findImpossibleTests(byKind, log);
+  findUnusablePolicy(byKind, log);
   return [...byKind.values()].flat();
 }
 
