@@ -6,14 +6,14 @@ const DAYS_PER_YEAR = 365.25;
 const STEP_YEARS = 0.25;
 const FEWEST_PACKS = 5;
 
-export interface AgePoint {
+interface AgePoint {
   /** Years since made (since in service where the making is not known). */
   age: number;
   percent: number;
 }
 
 /** The middle of several packs' likely paths at one age. */
-export interface AgeBand {
+interface AgeBand {
   age: number;
   p10: number;
   p50: number;

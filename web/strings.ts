@@ -109,6 +109,14 @@ export const say = {
       `; ${n} ${plural(n, "order line is", "order lines are")} already late and should leave today.`,
     noOrder: "; no order is needed.",
     packs: (n: string, one: boolean) => `${n} battery ${one ? "pack" : "packs"}`,
+    uncertain: {
+      heading: "What is least certain, and why?",
+      typical: (n: number, all: number) =>
+        `${n} of ${all} packs ${plural(n, "has", "have")} no reading of ${plural(n, "its", "their")} own: the forecast takes them for typical. One runtime test each would tell most.`,
+      wide: (n: number) =>
+        `${n} ${plural(n, "pack has", "packs have")} an early and a late date more than a year apart.`,
+      noForecast: (n: number) => `${n} ${plural(n, "pack has", "packs have")} no forecast at all.`,
+    },
     firstHeading: "Which orders leave first?",
     short: {
       heading: "How many devices would be short?",
@@ -167,6 +175,13 @@ export const say = {
         `${says} ${readings === 0 ? "No reading of this pack is at hand." : `${readings} ${plural(readings, "reading is", "readings are")} shown as ${plural(readings, "a dot", "dots")}.`}`,
       at: (month: string, p50: string, p10: string, p90: string) => `End of ${month}: ${p50} (${p10} to ${p90})`,
       heads: ["Month's end", "P10", "P50", "P90"],
+    },
+    signs: {
+      heading: "What shows early signs of fading fast?",
+      lead: "These lie clearly below other packs of their item at the same age. It is a hint to look, not a verdict: a wrong load or a cold room looks the same.",
+      none: "No pack, site or batch lies clearly below its like at the same age.",
+      kinds: { pack: "pack", site: "packs of a site", batch: "packs made in" },
+      heads: ["What", "Which", "Item", "Packs", "Points below its like"],
     },
     table: {
       heading: "Which packs, when and why?",
@@ -253,6 +268,7 @@ export const say = {
       `${lines} order ${plural(lines, "line", "lines")} in ${orders} ${plural(orders, "order", "orders")}${late > 0 ? `, ${late} of them late: as-of is the earliest day they can leave` : ""}.`,
     none: "Nothing has to be ordered within the plan's months.",
     caption: "The schedule by order-by date",
+    filters: { supplier: "Supplier", item: "Item", year: "Year" },
     heads: {
       orderBy: "Order by",
       supplier: "Supplier",

@@ -1,6 +1,7 @@
 import { devicesShort } from "../charts/devices-short.ts";
 import { make } from "../dom.ts";
 import { dayWords, listWords, monthWords } from "../format.ts";
+import { leastCertain } from "../least-certain.ts";
 import { monthAfter } from "../months.ts";
 import { needsInWords } from "../needs-words.ts";
 import type { PlannedSession } from "../session.ts";
@@ -24,7 +25,27 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
         say.ahead.firstHeading,
         orderTable({ caption: say.ahead.firstHeading, orders: byDate.slice(0, FIRST_ORDERS), short: true }),
       ),
+    uncertain(),
   );
+
+  function uncertain(): HTMLElement | null {
+    const words = say.ahead.uncertain;
+    const { packs, typical, noForecast, wide } = leastCertain(plan);
+    const lines = [
+      typical > 0 && words.typical(typical, packs),
+      wide > 0 && words.wide(wide),
+      noForecast > 0 && words.noForecast(noForecast),
+    ].filter((line) => line !== false);
+    if (lines.length === 0) return null;
+    return answer(
+      words.heading,
+      make(
+        "ul",
+        {},
+        lines.map((line) => make("li", {}, line)),
+      ),
+    );
+  }
 
   function sentence(): string {
     const months = Math.min(YEAR, plan.demand[0]?.mean.length ?? YEAR);

@@ -7,6 +7,7 @@ import { make } from "../dom.ts";
 import { monthWords, numberWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
+import { earlySignsTable } from "./early-signs-table.ts";
 import { packTable } from "./pack-table.ts";
 import { answer, lead, section } from "./section.ts";
 
@@ -28,6 +29,7 @@ export function batteries(session: PlannedSession): HTMLElement {
     packsDue(plan),
     itemDetail(session),
     detail,
+    earlySignsTable(session, choose),
     answer(say.batteries.table.heading, make("p", {}, say.batteries.table.note), packTable(packs, choose)),
   );
 

@@ -1,5 +1,6 @@
 import type { Plan } from "../../src/index.ts";
 import { make } from "../dom.ts";
+import { filteredTable } from "../filtered-table.ts";
 import { dayWords, moneyWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { type Column, table } from "../table.ts";
@@ -44,7 +45,13 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
       });
     }
   }
-  return table({ caption: spec.caption, columns, rows: spec.orders, sortable: !spec.short, wholeInPrint: true });
+  const whole = { caption: spec.caption, columns, rows: spec.orders, sortable: !spec.short, wholeInPrint: true };
+  if (spec.short) return table(whole);
+  return filteredTable(whole, [
+    { id: "filter-supplier", label: say.orders.filters.supplier, of: (row) => row.supplier },
+    { id: "filter-ordered-item", label: say.orders.filters.item, of: (row) => row.item },
+    { id: "filter-year", label: say.orders.filters.year, of: (row) => row.orderBy.slice(0, 4) },
+  ]);
 }
 
 function orderBy(row: Order): Node {

@@ -1,0 +1,39 @@
+import { describe, expect, it } from "vitest";
+import { emptyFleet } from "../../src/fleet/rows.ts";
+import { trace } from "../../web/trace.ts";
+import { smallReading } from "../browser/fixtures/small-plan.ts";
+
+const source = { file: "stock.csv", sheet: null, line: 4 };
+const reading = {
+  ...smallReading,
+  fleet: {
+    ...emptyFleet(),
+    datedStock: [
+      { item: "pads", expiry: 21000, lot: "L 77", serial: null, quantity: 3, place: "D1" },
+      { item: "pads", expiry: 21000, lot: "L78", serial: null, quantity: 3, place: "Store" },
+    ].map((row) => ({ ...row, made: null, opened: null, label: null, held: null, source })),
+  },
+};
+
+describe("trace: every row that bears a name", () => {
+  it("finds a lot without regard to case and blanks, with its line", () => {
+    expect(trace(" l  77", reading)).toEqual([
+      {
+        kind: "dated stock",
+        item: "pads",
+        name: "L 77",
+        place: "D1",
+        quantity: 3,
+        // 21000 days after 1 January 1970.
+        until: "2027-07-01",
+        file: "stock.csv",
+        line: 4,
+      },
+    ]);
+  });
+
+  it("finds what lies in a device, and nothing for nothing", () => {
+    expect(trace("d1", reading)).toHaveLength(1);
+    expect(trace("  ", reading)).toEqual([]);
+  });
+});

@@ -1,0 +1,27 @@
+import type { Plan } from "../src/index.ts";
+import { dayNumber } from "./months.ts";
+
+/** What the plan is least sure of, counted. */
+export interface LeastCertain {
+  packs: number;
+  /** Packs without readings of their own. */
+  typical: number;
+  noForecast: number;
+  /** Packs due within the plan whose early and late dates lie more than a year apart. */
+  wide: number;
+}
+
+const DAYS_PER_YEAR = 365;
+
+export function leastCertain(plan: Plan): LeastCertain {
+  const wide = plan.packs.filter(({ replaceBy: { kind, p10, p90 } }) => {
+    if (kind !== "within-horizon" || p10 === null) return false;
+    return p90 === null || dayNumber(p90) - dayNumber(p10) > DAYS_PER_YEAR;
+  });
+  return {
+    packs: plan.packs.length,
+    typical: plan.packs.filter((pack) => pack.basis === "typical").length,
+    noForecast: plan.packs.filter((pack) => pack.replaceBy.kind === "no-forecast").length,
+    wide: wide.length,
+  };
+}
