@@ -1,0 +1,200 @@
+import type { Day } from "../calendar/day.ts";
+import { groupBy } from "../fleet/group-by.ts";
+import { type ItemBook, itemBook } from "../fleet/item-book.ts";
+import type { Policy } from "../fleet/policy.ts";
+import { type DatedStockRow, type Fleet, nameKey, type OnOrderRow, type PackRow } from "../fleet/rows.ts";
+import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
+import { fittableUntil, swapDay } from "./unit-life.ts";
+
+/** What an identifier turned out to be. */
+export type TracedAs = "lot" | "serial" | "gtin" | "order";
+
+/** One identifier and what it matched; an empty list = nothing in these sheets. */
+export interface TracedId {
+  id: string;
+  as: TracedAs[];
+}
+
+/** A row of dated stock that an identifier touches. */
+export interface TracedStock {
+  row: DatedStockRow;
+  /** True where the units are in a device. */
+  installed: boolean;
+  swapBy: Day;
+}
+
+/** What it takes to do without the traced units of an item. */
+export interface TracedItem {
+  item: string;
+  /** Units in devices and packs in service: each leaves a gap when it is taken out. */
+  inUse: number;
+  /** Units on shelves and spare packs that would be lost. */
+  onShelves: number;
+  onOrder: number;
+  /** Usable units of the item on shelves that the identifiers do not touch. */
+  usableElsewhere: number;
+  /** Units in use that no usable unit on a shelf can replace. */
+  lacking: number;
+}
+
+/** Everything that some identifiers touch. */
+export interface Trace {
+  ids: TracedId[];
+  /** By place, item and expiry. */
+  stock: TracedStock[];
+  /** By device and serial; retired ones are listed, too. */
+  packs: PackRow[];
+  orders: OnOrderRow[];
+  /** Places touched, with their units of dated stock and packs, by name. */
+  places: { place: string; device: boolean; units: number; packs: number }[];
+  /** By item. */
+  items: TracedItem[];
+}
+
+/**
+ * Follows lots, serial numbers, GTINs and order numbers to every place, device, pack and open order that they touch, as
+ * for a recall. Case and outer blanks do not matter; an identifier that ends in `*` is a prefix of lots and serials; a
+ * GTIN may lack its leading zeros.
+ *
+ * @param ids  one or a recall notice's list; blank ones are skipped
+ */
+export function traceIds(fleet: Fleet, policy: Policy, ids: readonly string[]): Trace {
+  const book = itemBook(fleet);
+  const takes = whoTakes(fleet, book, policy.asOf);
+  const wanted = ids.map((id) => id.trim()).filter((id) => id !== "");
+  const matchers = wanted.map((id) => ({ id, match: matcher(id), gtin: gtinKey(id), as: new Set<TracedAs>() }));
+  const gtinsOf = groupBy(
+    fleet.catalogue.filter((row) => row.gtin !== null),
+    (row) => nameKey(row.item),
+  );
+  const touches = (item: string | null, texts: [TracedAs, string | null][]) => {
+    let touched = false;
+    for (const { match, gtin, as } of matchers) {
+      for (const [kind, text] of texts) {
+        if (text === null || !match(nameKey(text))) continue;
+        as.add(kind);
+        touched = true;
+      }
+      const gtins = item === null ? [] : (gtinsOf.get(nameKey(item)) ?? []);
+      if (gtin !== null && gtins.some((row) => gtinKey(row.gtin!) === gtin)) {
+        as.add("gtin");
+        touched = true;
+      }
+    }
+    return touched;
+  };
+  const stock = fleet.datedStock
+    .filter((row) =>
+      touches(row.item, [
+        ["lot", row.lot],
+        ["serial", row.serial],
+      ]),
+    )
+    .map((row) => ({
+      row,
+      installed: row.place !== null && takes.devices.has(nameKey(row.place)),
+      swapBy: swapDay(row, book.find(row.item), policy),
+    }))
+    .sort((a, b) => compare(stockKey(a.row), stockKey(b.row)));
+  const packs = fleet.packs
+    .filter((row) => touches(row.item, [["serial", row.serial]]))
+    .sort((a, b) =>
+      compare([nameKey(a.device ?? ""), nameKey(a.serial)], [nameKey(b.device ?? ""), nameKey(b.serial)]),
+    );
+  const orders = fleet.onOrder.filter((row) => touches(row.item, [["order", row.order]]));
+  return {
+    ids: matchers.map(({ id, as }) => ({ id, as: [...as].sort() })),
+    stock,
+    packs,
+    orders,
+    places: placesTouched(stock, packs, takes, policy),
+    items: itemsTouched(fleet, { stock, packs, orders }, book, takes, policy),
+  };
+}
+
+function matcher(id: string): (key: string) => boolean {
+  const key = nameKey(id);
+  if (!key.endsWith("*")) return (other) => other === key;
+  const prefix = key.slice(0, -1);
+  return (other) => prefix !== "" && other.startsWith(prefix);
+}
+
+/** The 14 digits of a GTIN of 8, 12, 13 or 14; null for anything else. */
+function gtinKey(text: string): string | null {
+  const digits = text.trim();
+  return /^(\d{8}|\d{12,14})$/.test(digits) ? digits.padStart(14, "0") : null;
+}
+
+function placesTouched(
+  stock: readonly TracedStock[],
+  packs: readonly PackRow[],
+  takes: WhoTakes,
+  policy: Policy,
+): Trace["places"] {
+  const places = new Map<string, Trace["places"][number]>();
+  const at = (name: string | null) => {
+    const place = name?.trim() || "(no place given)";
+    const key = nameKey(place);
+    const found = places.get(key) ?? { place, device: takes.devices.has(key), units: 0, packs: 0 };
+    places.set(key, found);
+    return found;
+  };
+  for (const { row } of stock) at(row.place).units += row.quantity;
+  for (const pack of packs) if (!hasLeft(pack, policy)) at(pack.device ?? pack.site).packs += 1;
+  return [...places].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, place]) => place);
+}
+
+function itemsTouched(
+  fleet: Fleet,
+  touched: { stock: readonly TracedStock[]; packs: readonly PackRow[]; orders: readonly OnOrderRow[] },
+  book: ItemBook,
+  takes: WhoTakes,
+  policy: Policy,
+): TracedItem[] {
+  const items = new Map<string, TracedItem>();
+  const of = (name: string) => {
+    const { key, name: item } = book.find(name);
+    const found = items.get(key) ?? { item, inUse: 0, onShelves: 0, onOrder: 0, usableElsewhere: 0, lacking: 0 };
+    items.set(key, found);
+    return found;
+  };
+  for (const { row, installed } of touched.stock) of(row.item)[installed ? "inUse" : "onShelves"] += row.quantity;
+  for (const pack of touched.packs) {
+    if (pack.item !== null && !hasLeft(pack, policy)) of(pack.item)[isSpare(pack) ? "onShelves" : "inUse"] += 1;
+  }
+  for (const order of touched.orders) of(order.item).onOrder += order.quantity;
+  const tracedStock = new Set(touched.stock.map(({ row }) => row));
+  const tracedPacks = new Set(touched.packs);
+  for (const row of fleet.datedStock) {
+    const found = items.get(book.find(row.item).key);
+    const key = nameKey(row.place ?? "");
+    if (!found || tracedStock.has(row) || row.held !== null || takes.devices.has(key) || takes.retired.has(key))
+      continue;
+    if (fittableUntil(row, book.find(row.item), policy) >= policy.asOf) found.usableElsewhere += row.quantity;
+  }
+  for (const pack of fleet.packs) {
+    if (pack.item === null || tracedPacks.has(pack) || pack.held !== null || hasLeft(pack, policy)) continue;
+    const found = items.get(book.find(pack.item).key);
+    if (found && isSpare(pack)) found.usableElsewhere += 1;
+  }
+  for (const found of items.values()) found.lacking = Math.max(0, found.inUse - found.usableElsewhere);
+  return [...items].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, found]) => found);
+}
+
+function hasLeft(pack: PackRow, policy: Policy): boolean {
+  return pack.retired !== null && pack.retired <= policy.asOf;
+}
+
+/** A pack that no cell says is or was in service lies on a shelf. */
+function isSpare(pack: PackRow): boolean {
+  return pack.device === null && pack.inService === null && pack.cycles === null;
+}
+
+function stockKey(row: DatedStockRow): (string | number)[] {
+  return [nameKey(row.place ?? ""), nameKey(row.item), row.expiry, nameKey(row.lot ?? ""), nameKey(row.serial ?? "")];
+}
+
+function compare(a: readonly (string | number)[], b: readonly (string | number)[]): number {
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return a[i]! < b[i]! ? -1 : 1;
+  return 0;
+}

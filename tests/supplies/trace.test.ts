@@ -1,0 +1,67 @@
+import { describe, expect, it } from "vitest";
+import { defaultPolicy } from "../../src/fleet/policy.ts";
+import { emptyFleet, type Fleet } from "../../src/fleet/rows.ts";
+import { traceIds } from "../../src/supplies/trace.ts";
+import { catalogued, day, device, ordered, pack, stock } from "../fleet/make-rows.ts";
+
+const policy = defaultPolicy(day("2026-11-01"));
+
+const fleet: Fleet = {
+  ...emptyFleet(),
+  devices: [device("D1"), device("D2")],
+  catalogue: [catalogued("Pads", "pads", { gtin: "09506000134352" }), catalogued("Pack", "pack")],
+  datedStock: [
+    stock("Pads", "2027-06-30", "D1", { lot: "AB12", quantity: 2 }),
+    stock("Pads", "2027-06-30", "Store", { lot: " ab12 ", quantity: 6 }),
+    stock("Pads", "2027-08-31", "D2", { lot: "AB13" }),
+    stock("Pads", "2027-09-30", "Store", { lot: "ZZ1" }),
+    stock("Pads", "2026-09-30", "Store", { lot: "ZZ0" }),
+    stock("Gel", "2027-08-31", "D2", { lot: "G1" }),
+  ],
+  packs: [
+    pack("AB1299", { item: "Pack", device: "D1" }),
+    pack("P2", { item: "Pack" }),
+    pack("AB1300", { item: "Pack", device: "D2", retired: day("2025-01-01") }),
+  ],
+  onOrder: [ordered("Pads", 20, { order: "PO-7" })],
+};
+
+describe("traceIds", () => {
+  it("follows a lot to its devices and stores, whatever case and blanks, and says what is lacking", () => {
+    const trace = traceIds(fleet, policy, ["ab12"]);
+    expect(trace.ids).toEqual([{ id: "ab12", as: ["lot"] }]);
+    expect(trace.stock.map(({ row, installed, swapBy }) => [row.place, row.quantity, installed, swapBy])).toEqual([
+      ["D1", 2, true, day("2027-06-16")],
+      ["Store", 6, false, day("2027-06-16")],
+    ]);
+    expect(trace.places).toEqual([
+      { place: "D1", device: true, units: 2, packs: 0 },
+      { place: "Store", device: false, units: 6, packs: 0 },
+    ]);
+    // the lot that is left in the store replaces one of the two; the expired one none
+    expect(trace.items).toEqual([{ item: "Pads", inUse: 2, onShelves: 6, onOrder: 0, usableElsewhere: 1, lacking: 1 }]);
+  });
+
+  it("takes a star for the rest of a lot or serial, and a list of several", () => {
+    const trace = traceIds(fleet, policy, ["AB1*", "", "G1", "none"]);
+    expect(trace.ids).toEqual([
+      { id: "AB1*", as: ["lot", "serial"] },
+      { id: "G1", as: ["lot"] },
+      { id: "none", as: [] },
+    ]);
+    expect(trace.stock).toHaveLength(4);
+    expect(trace.packs.map(({ serial }) => serial)).toEqual(["AB1299", "AB1300"]);
+    // a retired pack is listed but stands nowhere and leaves no gap
+    expect(trace.places.find(({ place }) => place === "D2")).toMatchObject({ units: 2, packs: 0 });
+    expect(trace.items.find(({ item }) => item === "Pack")).toMatchObject({ inUse: 1, usableElsewhere: 1, lacking: 0 });
+    expect(traceIds(fleet, policy, ["*"]).stock).toEqual([]);
+  });
+
+  it("follows a GTIN without its leading zero to stock and orders, and an order by its number", () => {
+    const trace = traceIds(fleet, policy, ["9506000134352"]);
+    expect(trace.ids[0]!.as).toEqual(["gtin"]);
+    expect(trace.stock.every(({ row }) => row.item === "Pads")).toBe(true);
+    expect(trace.orders).toHaveLength(1);
+    expect(traceIds(fleet, policy, ["po-7"]).items).toMatchObject([{ item: "Pads", onOrder: 20, inUse: 0 }]);
+  });
+});
