@@ -1,0 +1,44 @@
+import { dayFromIso, isoFromDay } from "../calendar/day.ts";
+import { STANDING_CAUTIONS } from "./cautions.ts";
+import { ENGINE } from "./engine.ts";
+import { dateValue, foldedLine, textValue } from "./icalendar.ts";
+import { groupedMoney } from "./money-text.ts";
+import type { Plan } from "./plan-schema.ts";
+
+/**
+ * orders.ics: an all-day event on every order line's order-by date. An event's UID is the line's id, which stays the
+ * same from plan to plan, and its stamp is as-of, so that importing a later plan updates what an earlier one brought.
+ *
+ * @see RFC 5545, sections 3.4 and 3.6.1
+ */
+export function ordersIcs(plan: Plan): string {
+  const lines = ["BEGIN:VCALENDAR", "VERSION:2.0", `PRODID:-//Wanecast//${ENGINE}//EN`, "CALSCALE:GREGORIAN"];
+  for (const order of plan.orders) lines.push(...eventOf(order, plan.asOf));
+  return [...lines, "END:VCALENDAR"].map(foldedLine).join("");
+}
+
+function eventOf(line: Plan["orders"][number], asOf: string): string[] {
+  const stamp = `${dateValue(asOf)}T000000Z`;
+  const day = dayFromIso(line.orderBy)!;
+  const cost = `${line.currency} ${groupedMoney(line.lineCost + line.feeShare, line.currency)}`;
+  const told = [
+    line.reason,
+    `Expected to arrive on ${line.arriveBy}. ${cost} with its share of the order's fee.`,
+    STANDING_CAUTIONS[0]!,
+  ];
+  return [
+    "BEGIN:VEVENT",
+    `UID:${textValue(`${line.id}@wanecast`)}`,
+    `DTSTAMP:${stamp}`,
+    `LAST-MODIFIED:${stamp}`,
+    // rises with every later plan
+    `SEQUENCE:${dayFromIso(asOf)!}`,
+    `DTSTART;VALUE=DATE:${dateValue(line.orderBy)}`,
+    // exclusive, so an event of one day ends on the next
+    `DTEND;VALUE=DATE:${dateValue(isoFromDay(day + 1))}`,
+    `SUMMARY:${textValue(`${line.late ? "Order now, late" : "Order"}: ${line.quantity} x ${line.item} from ${line.supplier}`)}`,
+    `DESCRIPTION:${textValue(told.join("\n"))}`,
+    "TRANSP:TRANSPARENT",
+    "END:VEVENT",
+  ];
+}

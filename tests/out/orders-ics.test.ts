@@ -1,0 +1,67 @@
+import { describe, expect, it } from "vitest";
+import { foldedLine, textValue } from "../../src/out/icalendar.ts";
+import { ordersIcs } from "../../src/out/orders-ics.ts";
+import { aPlan } from "./a-plan.ts";
+
+const octets = (text: string) => new TextEncoder().encode(text).length;
+const physical = (text: string) => text.split("\r\n").slice(0, -1);
+
+/** RFC 5545 section 3.1: unfolding takes out a line break with the one blank after it. */
+const unfold = (text: string) => text.replace(/\r\n[ \t]/g, "");
+
+describe("foldedLine", () => {
+  // Source: RFC 5545 section 3.1: lines of at most 75 octets; lengths counted by hand
+  it("breaks after 75 octets", () => {
+    expect(physical(foldedLine(`DESCRIPTION:${"x".repeat(100)}`)).map(octets)).toEqual([75, 38]);
+  });
+
+  it("never breaks inside a character", () => {
+    const lines = physical(foldedLine(`SUMMARY:${"é".repeat(40)}`));
+    expect(lines.map(octets)).toEqual([74, 15]);
+    expect(unfold(`${lines.join("\r\n")}\r\n`)).toBe(`SUMMARY:${"é".repeat(40)}\r\n`);
+  });
+
+  it("leaves short lines alone", () => {
+    expect(foldedLine("BEGIN:VEVENT")).toBe("BEGIN:VEVENT\r\n");
+  });
+});
+
+describe("textValue", () => {
+  // Source: RFC 5545 section 3.3.11, its example and rules
+  it("escapes as the standard's example does", () => {
+    expect(textValue("Project XYZ Final Review\nConference Room - 3B\nCome Prepared.")).toBe(
+      "Project XYZ Final Review\\nConference Room - 3B\\nCome Prepared.",
+    );
+    expect(textValue("Hello, World; ")).toBe("Hello\\, World\\; ");
+    expect(textValue("a\\b: c\r\nd")).toBe("a\\\\b: c\\nd");
+  });
+});
+
+describe("ordersIcs", () => {
+  const plan = aPlan();
+  const text = ordersIcs(plan);
+  const lines = unfold(text).split("\r\n");
+
+  // Source: RFC 5545 sections 3.4, 3.6, 3.6.1: what a calendar and an event must hold, and how an all-day event is told
+  it("writes one all-day event an order line", () => {
+    expect(lines.slice(0, 2)).toEqual(["BEGIN:VCALENDAR", "VERSION:2.0"]);
+    expect(lines.some((line) => line.startsWith("PRODID:"))).toBe(true);
+    expect(lines.slice(-2)).toEqual(["END:VCALENDAR", ""]);
+    for (const name of ["BEGIN:VEVENT", "END:VEVENT", "UID:", "DTSTAMP:", "DTSTART;VALUE=DATE:", "DTEND;VALUE=DATE:"]) {
+      expect(lines.filter((line) => line.startsWith(name))).toHaveLength(plan.orders.length);
+    }
+  });
+
+  it("keeps every physical line within 75 octets and ends each with CRLF", () => {
+    for (const line of physical(text)) expect(octets(line)).toBeLessThanOrEqual(75);
+    expect(text.replaceAll("\r\n", "")).not.toMatch(/[\r\n]/);
+  });
+
+  it("keeps an event's UID when the plan is made anew", () => {
+    const later = ordersIcs({ ...plan, asOf: "2027-02-01" });
+    const uids = (calendar: string) => unfold(calendar).match(/^UID:.*$/gm);
+    expect(uids(later)).toEqual(uids(text));
+    expect(new Set(uids(text)).size).toBe(plan.orders.length);
+    expect(later).toContain("DTSTAMP:20270201T000000Z");
+  });
+});
