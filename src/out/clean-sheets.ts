@@ -20,7 +20,7 @@ export function cleanSheets(fleet: Fleet): CleanSheet[] {
     name: `${kind}.csv`,
     text: csvText(
       columns.map(({ name }) => name),
-      rows[kind].map((row) => columns.map(({ name }) => valueOf(row, name))),
+      rows[kind].map((row) => columns.map(({ name }) => cellOf(row, name))),
     ),
   }));
 }
@@ -37,14 +37,14 @@ export async function cleanWorkbook(fleet: Fleet): Promise<Uint8Array> {
         ...(type === "date" ? { numFmt: "yyyy-mm-dd" } : {}),
       })),
       data: rows[kind].map((row) =>
-        Object.fromEntries(columns.map((column) => [column.name, workbookValue(valueOf(row, column.name), column)])),
+        Object.fromEntries(columns.map((column) => [column.name, workbookValue(cellOf(row, column.name), column)])),
       ),
       freezePane: { rows: 1 },
     })),
   });
 }
 
-function valueOf(row: CanonicalRow, name: string): CanonicalValue {
+function cellOf(row: CanonicalRow, name: string): CanonicalValue {
   return row[name] as CanonicalValue;
 }
 

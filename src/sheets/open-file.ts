@@ -1,6 +1,7 @@
 import { sha256 } from "../maths/sha256.ts";
 import type { Grid } from "./grid.ts";
 import { LIMITS } from "./limits.ts";
+import type { ColumnsFile } from "./mapping/columns-file.ts";
 import type { RefusedFile, SheetFile } from "./reading.ts";
 import { findTables } from "./tables/find-tables.ts";
 import type { Table } from "./tables/table.ts";
@@ -17,41 +18,62 @@ export interface OpenedFile {
   passedOver: RefusalCode | null;
 }
 
+/** A file's tabs before their tables are looked for. */
+interface UnpackedFile {
+  grids: Grid[];
+  refused: RefusedFile | null;
+  /** Why a folder's other file was passed over; null for a sheet. */
+  passedOver: RefusalCode | null;
+}
+
 /** Opening is the dear part and two callers need it, so what was found is kept as long as the bytes are. */
-const opened = new WeakMap<Uint8Array, { name: string; found: OpenedFile }>();
+const unpacked = new WeakMap<Uint8Array, { name: string; file: UnpackedFile }>();
+const found = new WeakMap<Grid, { columns: ColumnsFile | null; tables: Table[] }>();
 
 /**
  * Opens a file: judges its bytes, decodes it, parts it into records and finds its tables. The same bytes are
  * opened once; a workbook must have been
  * opened by `openWorkbooks` before, since unpacking it takes waiting, and is refused otherwise.
  */
-export function openFile(file: SheetFile): OpenedFile {
-  const before = opened.get(file.bytes);
-  if (before?.name === file.name) return before.found;
+export function openFile(file: SheetFile, columns: ColumnsFile | null): OpenedFile {
+  const { grids, refused, passedOver } = unpack(file);
+  return { tabs: grids.map((grid) => ({ grid, tables: tablesIn(grid, columns) })), refused, passedOver };
+}
+
+function tablesIn(grid: Grid, columns: ColumnsFile | null): Table[] {
+  const before = found.get(grid);
+  if (before && before.columns === columns) return before.tables;
+  const tables = findTables(grid, columns);
+  found.set(grid, { columns, tables });
+  return tables;
+}
+
+function unpack(file: SheetFile): UnpackedFile {
+  const before = unpacked.get(file.bytes);
+  if (before?.name === file.name) return before.file;
   const verdict = judgeFile(file);
-  if (verdict.kind === "workbook") return { tabs: [], refused: refusal(file.name, "unopened"), passedOver: null };
-  const found = verdict.kind === "text" ? openText(file) : notOpened(verdict);
-  opened.set(file.bytes, { name: file.name, found });
-  return found;
+  if (verdict.kind === "workbook") return { grids: [], refused: refusal(file.name, "unopened"), passedOver: null };
+  const now = verdict.kind === "text" ? unpackText(file) : notOpened(verdict);
+  unpacked.set(file.bytes, { name: file.name, file: now });
+  return now;
 }
 
 /** Opens every workbook among the files, so that reading them needs no waiting. To be awaited before `readSheets`. */
 export async function openWorkbooks(files: readonly SheetFile[]): Promise<void> {
   for (const file of files) {
-    if (opened.get(file.bytes)?.name === file.name || judgeFile(file).kind !== "workbook") continue;
-    const { grids, refused } = await openWorkbook(file, sha256(file.bytes));
-    const tabs = grids.map((grid) => ({ grid, tables: findTables(grid) }));
-    opened.set(file.bytes, { name: file.name, found: { tabs, refused, passedOver: null } });
+    if (unpacked.get(file.bytes)?.name === file.name || judgeFile(file).kind !== "workbook") continue;
+    const workbook = await openWorkbook(file, sha256(file.bytes));
+    unpacked.set(file.bytes, { name: file.name, file: { ...workbook, passedOver: null } });
   }
 }
 
-function notOpened(verdict: Exclude<ReturnType<typeof judgeFile>, { kind: "text" | "workbook" }>): OpenedFile {
+function notOpened(verdict: Exclude<ReturnType<typeof judgeFile>, { kind: "text" | "workbook" }>): UnpackedFile {
   return verdict.kind === "refused"
-    ? { tabs: [], refused: verdict.refused, passedOver: null }
-    : { tabs: [], refused: null, passedOver: verdict.why };
+    ? { grids: [], refused: verdict.refused, passedOver: null }
+    : { grids: [], refused: null, passedOver: verdict.why };
 }
 
-function openText({ name, bytes }: SheetFile): OpenedFile {
+function unpackText({ name, bytes }: SheetFile): UnpackedFile {
   const { text } = decodeText(bytes);
   const { rows, separator } = textRecords(text, LIMITS.rows + 1);
   const code =
@@ -60,7 +82,7 @@ function openText({ name, bytes }: SheetFile): OpenedFile {
       : rows.some(({ cells }) => cells.length > LIMITS.columns)
         ? "too-many-columns"
         : null;
-  if (code !== null) return { tabs: [], refused: refusal(name, code), passedOver: null };
+  if (code !== null) return { grids: [], refused: refusal(name, code), passedOver: null };
   const grid: Grid = {
     file: name,
     sheet: null,
@@ -70,5 +92,5 @@ function openText({ name, bytes }: SheetFile): OpenedFile {
     hidden: { tab: false, rows: 0, columns: 0 },
     spans: [],
   };
-  return { tabs: [{ grid, tables: findTables(grid) }], refused: null, passedOver: null };
+  return { grids: [grid], refused: null, passedOver: null };
 }

@@ -1,5 +1,6 @@
 import type { PolicyChoice } from "../fleet/policy.ts";
 import { FindingLog } from "./finding-log.ts";
+import type { ColumnsFile } from "./mapping/columns-file.ts";
 import { openFile } from "./open-file.ts";
 import type { SheetFile } from "./reading.ts";
 import { buildEntries } from "./rows/build-entries.ts";
@@ -10,10 +11,10 @@ import { withoutRepeats } from "./rows/repeats.ts";
  * The choices of every policy sheet among the files, in the order of their names. They are wanted before
  * anything else is read, since as_of and date_order decide how dates are judged.
  */
-export function policyChoicesIn(files: readonly SheetFile[]): PolicyChoice[] {
+export function policyChoicesIn(files: readonly SheetFile[], columns: ColumnsFile | null = null): PolicyChoice[] {
   const entries = [...files]
     .sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0))
-    .flatMap((file) => openFile(file).tabs)
+    .flatMap((file) => openFile(file, columns).tabs)
     .flatMap(({ tables }) => tables)
     .filter(({ outputs }) => outputs.some(({ sheet }) => sheet.kind === "policy"))
     .flatMap((table) => buildEntries(table, { asOf: 0, dateOrder: null }, new FindingLog()).entries);

@@ -19,7 +19,7 @@ export function readScans(scans: SheetFile, options: ReadOptions, catalogues: re
   const log = new FindingLog();
   const scanned = buildEntries(tableOfScans(scans), options, log);
   const catalogue = catalogues
-    .flatMap((file) => openFile(file).tabs)
+    .flatMap((file) => openFile(file, options.columns ?? null).tabs)
     .flatMap(({ tables }) => tables)
     .filter(({ outputs }) => outputs.some(({ sheet }) => sheet.kind === "catalogue"))
     .map((table) => buildEntries(table, options, new FindingLog()));
@@ -60,5 +60,6 @@ function tableOfScans({ name, bytes }: SheetFile): Table {
     rows,
     odd: new Map(),
     tied: null,
+    changes: [],
   };
 }

@@ -13,6 +13,7 @@ import type { ReadOptions } from "./rows/field-reader.ts";
  * was found on the way stands in `findings`. Files are read in the order of their names.
  *
  * @param options.asOf       the day after which no test or use can be dated
+ * @param options.columns    a columns file that says how columns are to be read; recognised where it is silent
  * @param options.dateOrder  settles date columns that do not settle themselves; null to refuse them
  */
 export function readSheets(files: readonly SheetFile[], options: ReadOptions): Reading {
@@ -20,7 +21,7 @@ export function readSheets(files: readonly SheetFile[], options: ReadOptions): R
   const built: BuiltTable[] = [];
   const refused: Reading["refused"] = [];
   for (const file of inOrder(files)) {
-    const opened = openFile(file);
+    const opened = openFile(file, options.columns ?? null);
     if (opened.refused) refused.push(opened.refused);
     noteEmptyFile(file, opened, log);
     for (const { tables } of opened.tabs) for (const table of tables) built.push(buildEntries(table, options, log));

@@ -55,16 +55,18 @@ export function findImpossibleTests(byKind: Kinds, log: FindingLog): void {
     if (typeof values.retired === "number") retired.set(nameKey(String(values.serial)), values.retired);
   }
   const counts = new Map<string, Entry[]>();
+  const keys = new Map<string, string>();
   for (const entry of byKind.get("runtime_tests") ?? []) {
     const { values } = entry;
-    const serial = nameKey(String(values.serial));
+    const serial = keys.get(values.serial as string) ?? nameKey(String(values.serial));
+    keys.set(values.serial as string, serial);
     const end = retired.get(serial);
     if (end !== undefined && (values.date as number) > end) {
       const { file, sheet, line } = values.source;
-      const message = `"${values.serial}" was tested on ${isoFromDay(values.date as number)}, after it was retired on ${isoFromDay(end)}.`;
-      log.add("test-after-retired", { file, sheet, line, column: null, value: String(values.serial) }, () => ({
-        message,
-      }));
+      const words = () => ({
+        message: `"${values.serial}" was tested on ${isoFromDay(values.date as number)}, after it was retired on ${isoFromDay(end)}.`,
+      });
+      log.add("test-after-retired", { file, sheet, line, column: null, value: String(values.serial) }, words);
     }
     if (typeof values.cycles !== "number") continue;
     const list = counts.get(serial);
@@ -80,7 +82,9 @@ function noteFall(tests: Entry[], log: FindingLog): void {
     const [before, after] = [tests[i - 1]!.values, tests[i]!.values];
     if ((after.cycles as number) >= (before.cycles as number)) continue;
     const { file, sheet, line } = after.source;
-    const message = `"${after.serial}" has ${after.cycles} cycles on ${isoFromDay(after.date as number)} but ${before.cycles} on ${isoFromDay(before.date as number)}.`;
-    log.add("cycles-fall", { file, sheet, line, column: null, value: String(after.cycles) }, () => ({ message }));
+    const words = () => ({
+      message: `"${after.serial}" has ${after.cycles} cycles on ${isoFromDay(after.date as number)} but ${before.cycles} on ${isoFromDay(before.date as number)}.`,
+    });
+    log.add("cycles-fall", { file, sheet, line, column: null, value: String(after.cycles) }, words);
   }
 }

@@ -28,6 +28,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   const entries: Entry[] = [];
   const oddRow = oddRowTest(table);
   const unknown = unknownTable(table, log);
+  noteChanges(table, log);
   table.rows.forEach((record, row) => {
     const odd = table.odd.get(row) ?? oddRow(record.cells, row);
     if (odd !== null) {
@@ -70,6 +71,14 @@ function unknownTable(table: Table, log: FindingLog): { code: "kind-tied" | "unk
     : (["unknown-table", `The columns ${names} make up no sheet that is known here.`] as const);
   log.add(code, place, () => ({ message }), String(table.number));
   return { code, message };
+}
+
+/** A finding where the sheet no longer fits the columns file that was made for it. */
+function noteChanges({ grid, number, headerLines, changes }: Table, log: FindingLog): void {
+  if (changes.length === 0) return;
+  const place = { file: grid.file, sheet: grid.sheet, line: headerLines[0] ?? null, column: null, value: null };
+  const message = `The columns are not those of the columns file: ${changes.join(", ")}.`;
+  log.add("mapping-changed", place, () => ({ message }), String(number));
 }
 
 function blankRow({ sheet, implied }: Output): Record<string, unknown> {

@@ -2,6 +2,7 @@ import type { Day } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Cell } from "../grid.ts";
+import type { ColumnsFile } from "../mapping/columns-file.ts";
 import type { FieldSource, Table } from "../tables/table.ts";
 import { cellText } from "../values/cell-text.ts";
 import type { DateOrder } from "../values/date-text.ts";
@@ -25,6 +26,8 @@ export interface FieldReader {
 export interface ReadOptions {
   asOf: Day;
   dateOrder: DateOrder | null;
+  /** How columns are to be read where a columns file says so. */
+  columns?: ColumnsFile | null;
 }
 
 /** Problems with a measuring cell that make its whole record absurd. */

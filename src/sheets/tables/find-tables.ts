@@ -1,5 +1,7 @@
 import type { Cell, Grid, GridRow } from "../grid.ts";
 import { isBlankRow } from "../grid.ts";
+import { type MappedHeader, mappedHeader, mappedOutputs } from "../mapping/apply-mapping.ts";
+import type { ColumnsFile } from "../mapping/columns-file.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { columnViews } from "./column-views.ts";
 import { type HeaderRows, knownNames, nameIn, oneRowHeader, twoRowHeader } from "./header-rows.ts";
@@ -26,16 +28,23 @@ interface Found {
   odd: Table["odd"];
   /** What the line or lines above the header say; null where none stand there. */
   title: HeaderMeaning | null;
+  /** The mapping that named the header; null where it was recognised. */
+  mapped: MappedHeader | null;
 }
 
 /** Every table of a text file or tab. Rows above a header are titles and no rows; so are those between tables. */
-export function findTables(grid: Grid): Table[] {
+export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
   const rows = grid.rows.filter(({ cells }) => !isBlankRow(cells));
   const found: Found[] = [];
   let current: Found | null = null;
   for (let i = 0; i < rows.length; i++) {
     const row = rows[i] as GridRow;
-    const header: HeaderRows | null = looksLikeData(row.cells) ? null : headerAt(rows, i, current, grid.spans);
+    const mapped = columns === null ? null : mappedAt(rows, i, columns, grid);
+    const header: HeaderRows | null = mapped
+      ? mapped.rows
+      : looksLikeData(row.cells)
+        ? null
+        : headerAt(rows, i, current, grid.spans);
     if (header === null) {
       current?.body.push(row);
       continue;
@@ -47,7 +56,7 @@ export function findTables(grid: Grid): Table[] {
       }
     } else {
       dropTitles(current, row);
-      current = { rows: header, at: i, body: [], odd: new Map(), title: titleAbove(rows, i) };
+      current = { rows: header, at: i, body: [], odd: new Map(), title: titleAbove(rows, i), mapped };
       found.push(current);
     }
     i += header.lines.length - 1;
@@ -133,6 +142,14 @@ function sameHeader(a: HeaderRows, b: HeaderRows): boolean {
   return same(a.header, b.header);
 }
 
+/** The header of a mapped table that starts at a row, over one line or two. */
+function mappedAt(rows: readonly GridRow[], at: number, columns: ColumnsFile, grid: Grid): MappedHeader | null {
+  const row = rows[at] as GridRow;
+  const next = rows[at + 1];
+  const candidates = [oneRowHeader(row), ...(next ? [twoRowHeader(row, next, grid.spans)] : [])];
+  return mappedHeader(candidates, columns, grid.file, grid.sheet);
+}
+
 /** The nearest single text above a header, as far as it stands close. */
 function titleAbove(rows: readonly GridRow[], at: number): HeaderMeaning | null {
   for (let i = at - 1; i >= Math.max(0, at - TITLE_LINES); i--) {
@@ -160,7 +177,8 @@ function dropTitles(before: Found | null, header: GridRow): void {
   }
 }
 
-function tableOf(grid: Grid, { rows, body, odd, title }: Found, number: number): Table {
+function tableOf(grid: Grid, { rows, body, odd, title, mapped }: Found, number: number): Table {
+  const wanted = mapped ? mappedOutputs(mapped) : { outputs: [], changes: [] };
   const { best, tied } = interpret(columnViews(rows, body, null), title);
   return {
     grid,
@@ -168,9 +186,10 @@ function tableOf(grid: Grid, { rows, body, odd, title }: Found, number: number):
     headerLines: rows.lines,
     header: rows.header,
     groups: rows.groups,
-    outputs: best && tied.length === 0 ? best.outputs : [],
+    outputs: wanted.outputs.length > 0 ? wanted.outputs : best && tied.length === 0 ? best.outputs : [],
     rows: body,
     odd,
-    tied: tied.length > 0 ? tied.map(kindsOf) : null,
+    tied: tied.length > 0 && wanted.outputs.length === 0 ? tied.map(kindsOf) : null,
+    changes: wanted.changes,
   };
 }

@@ -47,7 +47,14 @@ export function groupOutputs(views: readonly ColumnView[], taken: ReadonlySet<nu
   }
   const used = new Set(outputs.flatMap(({ own }) => own));
   const rest = left.filter(({ column }) => !used.has(column));
-  for (const output of [...testOutputs(rest, views, [...(main ? [main] : []), ...outputs]), ...sideOutputs(rest, main)])
+  for (const output of [
+    ...testOutputs(rest, views, [...(main ? [main] : []), ...outputs]),
+    ...sideOutputs(
+      rest,
+      main,
+      outputs.some(({ sheet }) => sheet.kind === "dated_stock"),
+    ),
+  ])
     outputs.push(output);
   return outputs;
 }
@@ -189,29 +196,26 @@ function testOutputs(rest: readonly ColumnView[], views: readonly ColumnView[], 
 }
 
 /** What else a line says of the device or pack that its main rows only refer to. */
-function sideOutputs(rest: readonly ColumnView[], main: Output | null): Output[] {
-  if (!main) return [];
-  const outputs: Output[] = [];
-  const aside: [SheetKind, string, string][] = [];
-  if (main.sheet.kind === "runtime_tests") aside.push(["packs", "serial", "serial"]);
-  if (main.sheet.kind === "packs") aside.push(["devices", "device", "device"]);
-  for (const [kind, keyField, mainField] of aside) {
-    const key = main.fields.find(({ spec }) => spec.field === mainField);
-    const sheet = sheetSpec(kind);
-    if (!key) continue;
-    const group: Group = {
-      thing: kind === "packs" ? "battery" : "device",
-      views: rest.filter(({ things }) => kind === "packs" || things.includes("device")),
-    };
-    const fields = fieldsIn(kind, group).filter(({ spec }) => spec.field !== keyField);
-    if (fields.length === 0) continue;
-    const spec = sheet.columns.find((column) => column.field === keyField) as ColumnSpec;
-    outputs.push({
-      sheet,
-      fields: [{ ...key, spec, points: 0 }, ...fields],
-      implied: {},
-      own: fields.flatMap(({ columns }) => columns),
-    });
-  }
-  return outputs;
+function sideOutputs(rest: readonly ColumnView[], main: Output | null, wide: boolean): Output[] {
+  const [kind, keyField] =
+    main?.sheet.kind === "runtime_tests" ? (["packs", "serial"] as const) : (["devices", "device"] as const);
+  const key = main?.fields.find(({ spec }) => spec.field === keyField);
+  if (!main || !key || main.sheet.kind === kind || (kind === "devices" && main.sheet.kind !== "packs")) return [];
+  const sheet = sheetSpec(kind);
+  const about = (field: string) => sheet.columns.find((column) => column.field === field) as ColumnSpec;
+  const thing = kind === "packs" ? "battery" : "device";
+  const views = rest.filter(({ things }) => kind === "packs" || things.includes("device"));
+  const said = fieldsIn(kind, { thing, views }).filter(({ spec }) => spec.field !== keyField);
+  // A register with pads beside the packs is a list of devices, even where it says no more of them than the site.
+  if (said.length === 0 && !(wide && kind === "devices")) return [];
+  const site =
+    kind === "devices" && !said.some(({ spec }) => spec.field === "site")
+      ? main.fields.find(({ spec }) => spec.field === "site")
+      : undefined;
+  const shared = [
+    { ...key, spec: about(keyField), points: 0 },
+    ...(site ? [{ ...site, spec: about("site"), points: 0 }] : []),
+  ];
+  const own = said.length > 0 ? said.flatMap(({ columns }) => columns) : key.columns;
+  return [{ sheet, fields: [...shared, ...said], implied: {}, own }];
 }

@@ -65,7 +65,9 @@ function readAs(
   if (sheet !== null && output === null) return null;
   const taken = new Set((output?.fields ?? []).flatMap(({ columns }) => columns));
   const groups = groupOutputs(views, taken, output);
-  const outputs = [...(output ? [output] : []), ...groups];
+  const outputs = [...(output ? [output] : []), ...groups].sort(
+    (a, b) => SHEETS.indexOf(a.sheet) - SHEETS.indexOf(b.sheet),
+  );
   if (outputs.length === 0) return null;
   const points = outputs.reduce(
     (sum, each) =>
@@ -77,7 +79,14 @@ function readAs(
       ),
     0,
   );
-  return { outputs, points: points - OUTPUT_COST * (outputs.length - 1) + bonus(output) + titlePoints(output, title) };
+  return {
+    outputs,
+    points:
+      points -
+      OUTPUT_COST * (outputs.filter(({ fields }) => fields.some((field) => field.points > 0)).length - 1) +
+      bonus(output) +
+      titlePoints(output, title),
+  };
 }
 
 /** Columns that stand once only: "Pad 1 exp" beside "Pad 2 exp" is for the groups. */

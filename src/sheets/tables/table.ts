@@ -38,4 +38,6 @@ export interface Table {
   odd: Map<number, OddRow>;
   /** Two readings of the header that are as good as each other; it is then refused. */
   tied: string[] | null;
+  /** What no longer fits the mapping that was given for it. */
+  changes: string[];
 }

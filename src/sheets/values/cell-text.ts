@@ -15,7 +15,7 @@ export function cellText(cell: Cell): string {
   if (cell === null) return "";
   if (typeof cell !== "string") return String(cell);
   const text = cell.trim();
-  return text.charCodeAt(0) === 39 && text.length > 1 && "=+-@".includes(text[1] as string) ? text.slice(1) : text;
+  return text.charCodeAt(0) === 39 && /^'+[=+\-@]/.test(text) ? text.slice(1) : text;
 }
 
 /** True where the text is empty or a word for "nothing here", such as n/a. */

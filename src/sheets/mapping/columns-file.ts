@@ -1,0 +1,81 @@
+import * as z from "zod";
+import { SHEETS, type SheetKind } from "../../fleet/columns.ts";
+import { openFile } from "../open-file.ts";
+import type { SheetFile } from "../reading.ts";
+import type { Table } from "../tables/table.ts";
+import { columnKeys } from "./column-keys.ts";
+
+const KINDS = SHEETS.map(({ kind }) => kind) as [SheetKind, ...SheetKind[]];
+
+const mappedRows = z
+  .strictObject({
+    kind: z.enum(KINDS),
+    /** The item's name where no column holds it. */
+    item: z.string().min(1).optional(),
+    /** For each of the sheet's columns, the header that holds it. */
+    columns: z.record(z.string(), z.string().min(1)),
+  })
+  .refine(({ kind, columns }) => Object.keys(columns).every((name) => specOf(kind, name) !== undefined), {
+    error: ({ input }) => {
+      const { kind, columns } = input as { kind: SheetKind; columns: Record<string, string> };
+      const wrong = Object.keys(columns).find((name) => specOf(kind, name) === undefined);
+      return `"${wrong}" is no column of ${kind}`;
+    },
+  });
+
+const mappedTable = z.strictObject({
+  file: z.string(),
+  sheet: z.string().nullable(),
+  table: z.number().int().min(1),
+  rows: z.array(mappedRows),
+  unread: z.array(z.string()),
+});
+
+const columnsFile = z.strictObject({ format: z.literal("wanecast.columns/1"), tables: z.array(mappedTable) });
+
+/** How the columns of tables are to be read, as a file that people keep and edit. */
+export type ColumnsFile = z.infer<typeof columnsFile>;
+export type MappedTable = z.infer<typeof mappedTable>;
+
+function specOf(kind: SheetKind, name: string) {
+  return SHEETS.find((sheet) => sheet.kind === kind)?.columns.find((column) => column.name === name);
+}
+
+/** Reads the text of a columns file; what is wrong with it where it is none. */
+export function parseColumnsFile(text: string): { columns: ColumnsFile } | { problem: string } {
+  let json: unknown;
+  try {
+    json = JSON.parse(text.replace(/^\ufeff/, ""));
+  } catch (error) {
+    return { problem: `The columns file is no JSON: ${error instanceof Error ? error.message : String(error)}.` };
+  }
+  const read = columnsFile.safeParse(json);
+  if (read.success) return { columns: read.data };
+  const [issue] = read.error.issues;
+  const where = issue?.path.length ? ` at ${issue.path.join(".")}` : "";
+  return { problem: `The columns file cannot be used${where}: ${issue?.message ?? "not understood"}.` };
+}
+
+/** The columns file that says how the files' tables are read now, for people to correct and use again. */
+export function columnsFileOf(files: readonly SheetFile[], columns: ColumnsFile | null = null): ColumnsFile {
+  const tables = files
+    .flatMap((file) => openFile(file, columns).tabs)
+    .flatMap((tab) => tab.tables)
+    .map(describe);
+  return { format: "wanecast.columns/1", tables };
+}
+
+function describe({ grid, number, header, groups, outputs }: Table): MappedTable {
+  const keys = columnKeys(header, groups);
+  const used = new Set<number>();
+  const rows = outputs.map(({ sheet, fields, implied }) => {
+    const columns: Record<string, string> = {};
+    for (const field of fields) {
+      columns[field.spec.name] = keys[field.columns[0]!]!;
+      for (const column of field.columns) used.add(column);
+    }
+    return { kind: sheet.kind, ...(implied.item === undefined ? {} : { item: implied.item }), columns };
+  });
+  const unread = keys.flatMap((key, column) => (key === null || used.has(column) ? [] : [key]));
+  return { file: grid.file, sheet: grid.sheet, table: number, rows, unread };
+}

@@ -1,0 +1,65 @@
+import { describe, expect, it } from "vitest";
+import { columnsFileOf, parseColumnsFile } from "../../src/sheets/mapping/columns-file.ts";
+import { readSheets } from "../../src/sheets/read-sheets.ts";
+import { AS_OF, textFile } from "./sheet-file.ts";
+
+const TIED = "Serial No,Model,Location,Install date\n17,M1,North,2024-02-13\n18,M1,South,2024-02-14\n";
+const mapping = (columns: Record<string, string>) =>
+  JSON.stringify({
+    format: "wanecast.columns/1",
+    tables: [{ file: "a.csv", sheet: null, table: 1, rows: [{ kind: "packs", columns }], unread: [] }],
+  });
+
+function readWith(text: string, columnsText: string) {
+  const parsed = parseColumnsFile(columnsText);
+  if ("problem" in parsed) throw new Error(parsed.problem);
+  return readSheets([textFile("b.csv", text)], { asOf: AS_OF, dateOrder: null, columns: parsed.columns });
+}
+
+describe("columns files", () => {
+  it("settle a header that fits two kinds, in next quarter's file too", () => {
+    const reading = readWith(
+      TIED,
+      mapping({ serial: "Serial No", item: "Model", site: "Location", in_service: "Install date" }),
+    );
+    expect(reading.fleet.packs.map(({ serial, item, site }) => [serial, item, site])).toEqual([
+      ["17", "M1", "North"],
+      ["18", "M1", "South"],
+    ]);
+    expect(reading.inputs[0]?.columns.map(({ by }) => by)).toEqual(["mapping", "mapping", "mapping", "mapping"]);
+  });
+
+  it("name columns that no word of the header would", () => {
+    const reading = readWith("xx,yy,zz\nA,12,2024-02-13\n", mapping({ serial: "xx", cycles: "yy", in_service: "zz" }));
+    expect(reading.fleet.packs).toMatchObject([{ serial: "A", cycles: 12 }]);
+  });
+
+  it("say what changed where they no longer fit", () => {
+    const reading = readWith("xx,zz,new\nA,2024-02-13,1\n", mapping({ serial: "xx", cycles: "yy", in_service: "zz" }));
+    expect(reading.findings.find(({ code }) => code === "mapping-changed")?.message).toBe(
+      'The columns are not those of the columns file: "yy" is gone, "new" is new.',
+    );
+    expect(reading.fleet.packs).toHaveLength(1);
+  });
+
+  it("written from a wide register read it the same way again", () => {
+    const text =
+      "Asset No,Batt S/N,Pad 1 exp,Pad 2 exp,Pad 2 exp note\nD1,B1,2027-01-31,2027-02-28,x\nD2,B2,2027-03-31,2027-04-30,y\n";
+    const file = textFile("a.csv", text);
+    const options = { asOf: AS_OF, dateOrder: null };
+    const columns = columnsFileOf([file]);
+    expect(columns.tables[0]?.rows.map(({ kind }) => kind)).toEqual(["devices", "packs", "dated_stock", "dated_stock"]);
+    const again = readSheets([textFile("a.csv", text)], { ...options, columns });
+    expect(again.fleet).toEqual(readSheets([file], options).fleet);
+    expect(parseColumnsFile(JSON.stringify(columns))).toEqual({ columns });
+  });
+
+  it.each([
+    ["{", "The columns file is no JSON"],
+    ['{"format":"wanecast.columns/2","tables":[]}', "The columns file cannot be used at format"],
+    [mapping({ colour: "xx" }), '"colour" is no column of packs'],
+  ])("refuse %s with what is wrong", (text, words) => {
+    const parsed = parseColumnsFile(text);
+    expect("problem" in parsed ? parsed.problem : "").toContain(words);
+  });
+});
