@@ -1,6 +1,8 @@
 import { median } from "simple-statistics";
 import type { Day } from "../calendar/day.ts";
-import { type CatalogueRow, type Fleet, nameKey, type PackRow, type RuntimeTestRow } from "../fleet/rows.ts";
+import { catalogueRowsByItem, firstFact } from "../fleet/catalogue-facts.ts";
+import { groupBy } from "../fleet/group-by.ts";
+import { type Fleet, nameKey, type PackRow, type RuntimeTestRow } from "../fleet/rows.ts";
 
 /** One measured capacity, as a fraction of rated. */
 interface CapacityReading {
@@ -55,13 +57,7 @@ interface Ratings {
  * @param thresholdInForce  fraction of rated below which a test was failed
  */
 export function readingsByPack(fleet: Fleet, thresholdInForce: number): Map<string, PackReadings> {
-  const testsOf = new Map<string, RuntimeTestRow[]>();
-  for (const test of fleet.runtimeTests) {
-    const key = nameKey(test.serial);
-    const list = testsOf.get(key);
-    if (list) list.push(test);
-    else testsOf.set(key, [test]);
-  }
+  const testsOf = groupBy(fleet.runtimeTests, (test) => nameKey(test.serial));
   for (const list of testsOf.values()) list.sort((a, b) => a.date - b.date || a.source.line - b.source.line);
   const ratings = ratingsByItem(fleet, testsOf);
   const result = new Map<string, PackReadings>();
@@ -119,26 +115,15 @@ const MEASURES: Record<Measure, (test: RuntimeTestRow) => number | null> = {
 };
 
 function ratingsByItem(fleet: Fleet, testsOf: Map<string, RuntimeTestRow[]>): Map<string, Ratings> {
-  const fact = (item: string, pick: (row: CatalogueRow) => number | null) => {
-    for (const row of fleet.catalogue) {
-      const value = nameKey(row.item) === item ? pick(row) : null;
-      if (value !== null) return value;
-    }
-    return null;
-  };
-  const packsOf = new Map<string, PackRow[]>();
-  for (const pack of fleet.packs) {
-    const item = nameKey(pack.item ?? "");
-    const list = packsOf.get(item);
-    if (list) list.push(pack);
-    else packsOf.set(item, [pack]);
-  }
+  const rowsOf = catalogueRowsByItem(fleet);
+  const packsOf = groupBy(fleet.packs, (pack) => nameKey(pack.item ?? ""));
   const result = new Map<string, Ratings>();
   for (const [item, packs] of packsOf) {
+    const rows = rowsOf.get(item) ?? [];
     const rated = {
-      wh: fact(item, (row) => row.ratedWh),
-      ah: fact(item, (row) => row.ratedAh),
-      minutes: fact(item, (row) => row.ratedMinutes),
+      wh: firstFact(rows, (row) => row.ratedWh),
+      ah: firstFact(rows, (row) => row.ratedAh),
+      minutes: firstFact(rows, (row) => row.ratedMinutes),
     };
     const byEarlyTests = rated.wh === null && rated.ah === null && rated.minutes === null;
     if (byEarlyTests) {

@@ -1,3 +1,4 @@
+import { catalogueRowsByItem, firstFact } from "./catalogue-facts.ts";
 import { groupBy } from "./group-by.ts";
 import type { CatalogueRow, Fleet, ItemKind } from "./rows.ts";
 import { nameKey } from "./rows.ts";
@@ -39,7 +40,7 @@ export interface ItemBook {
  * Collects every item named by a sheet, or by `alsoNamed`, and follows `replaced_by` to the item that is bought now.
  */
 export function itemBook(fleet: Fleet, alsoNamed: readonly string[] = []): ItemBook {
-  const rowsOf = groupBy(fleet.catalogue, (row) => nameKey(row.item));
+  const rowsOf = catalogueRowsByItem(fleet);
   const names = new Map<string, string>();
   const note = (name: string | null) => {
     if (name !== null && !names.has(nameKey(name))) names.set(nameKey(name), name.trim());
@@ -111,12 +112,4 @@ function mergeFacts(
         .filter((other) => other !== key),
     ),
   };
-}
-
-function firstFact<Fact>(rows: readonly CatalogueRow[], pick: (row: CatalogueRow) => Fact | null): Fact | null {
-  for (const row of rows) {
-    const fact = pick(row);
-    if (fact !== null) return fact;
-  }
-  return null;
 }

@@ -1,0 +1,24 @@
+import { groupBy } from "./group-by.ts";
+import { type CatalogueRow, type Fleet, nameKey } from "./rows.ts";
+
+/**
+ * Catalogue rows by item key, each item's in the order of its suppliers' names, so that which row speaks first
+ * does not hang on the order of the sheet.
+ */
+export function catalogueRowsByItem(fleet: Fleet): Map<string, CatalogueRow[]> {
+  const supplierKey = (row: CatalogueRow) => nameKey(row.supplier ?? "");
+  const sorted = [...fleet.catalogue].sort((a, b) => {
+    const [left, right] = [supplierKey(a), supplierKey(b)];
+    return left < right ? -1 : left > right ? 1 : 0;
+  });
+  return groupBy(sorted, (row) => nameKey(row.item));
+}
+
+/** The first row's answer that is not null, or null. */
+export function firstFact<Fact>(rows: readonly CatalogueRow[], pick: (row: CatalogueRow) => Fact | null): Fact | null {
+  for (const row of rows) {
+    const fact = pick(row);
+    if (fact !== null) return fact;
+  }
+  return null;
+}
