@@ -1,0 +1,79 @@
+import type { Comparison } from "./comparison.ts";
+import { counted, countText } from "./count-text.ts";
+import { groupedMoney } from "./money-text.ts";
+
+/** What changed from plan a to plan b and what may be behind it, in plain sentences. */
+export function compareSays(of: Omit<Comparison, "says">): string[] {
+  if (of.months === null) return ["The two plans have no month in common."];
+  const said = [...policySays(of), ...evidenceSays(of), ...spendSays(of), ...unitSays(of), ...shortSays(of)];
+  return said.length > 0 ? said : ["Nothing changed."];
+}
+
+function policySays({ policy, plans }: Omit<Comparison, "says">): string[] {
+  const choices = policy.filter((row) => row.key !== "as_of");
+  const said = plans.a.asOf === plans.b.asOf ? [] : [`As of ${plans.a.asOf} against ${plans.b.asOf}.`];
+  if (choices.length === 0) return said;
+  const told = choices.map((row) => `${row.key} ${row.a ?? "none"} against ${row.b ?? "none"}`);
+  return [...said, `Policy: ${told.join("; ")}.`];
+}
+
+/** New readings, used stock, prices: what the sheets brought. */
+function evidenceSays({ items, inputs }: Omit<Comparison, "says">): string[] {
+  const said: string[] = [];
+  const sheets = inputs.map((row) => (row.sheet === null ? row.file : `${row.file} (${row.sheet})`));
+  if (sheets.length > 0) said.push(`Sheets that differ: ${[...new Set(sheets)].join(", ")}.`);
+  for (const { item, readings, stock, unitPrice } of items) {
+    const told: string[] = [];
+    const more = readings.b - readings.a;
+    if (more !== 0) told.push(`${counted(Math.abs(more), "reading")} ${more > 0 ? "more" : "fewer"}`);
+    const left = stock.b - stock.a;
+    if (left !== 0) told.push(`${counted(Math.abs(left), "dated unit")} ${left > 0 ? "more" : "fewer"}`);
+    const { a, b } = unitPrice;
+    if (a !== null && b !== null && a !== b) told.push(`the price of its first order ${a} against ${b}`);
+    if (told.length > 0) said.push(`${item}: ${told.join(", ")}.`);
+  }
+  return said;
+}
+
+function spendSays({ spend }: Omit<Comparison, "says">): string[] {
+  return spend.flatMap(({ fiscalYear, currency, a, b }) => {
+    if (!a || !b) {
+      const amount = groupedMoney((a ?? b)!.planned, currency);
+      return [`${fiscalYear}: ${currency} ${amount} planned in ${a ? "the first" : "the second"} plan only.`];
+    }
+    const more = b.planned - a.planned;
+    if (more === 0 && a.p95 === b.p95) return [];
+    const change = `${groupedMoney(Math.abs(more), currency)} ${more >= 0 ? "more" : "less"}`;
+    const safe = `${groupedMoney(a.p95, currency)} against ${groupedMoney(b.p95, currency)}`;
+    return [`${fiscalYear}: planned spend ${currency} ${change}; safe (P95) ${safe}.`];
+  });
+}
+
+function unitSays({ items, packs, orders }: Omit<Comparison, "says">): string[] {
+  const said = items.flatMap(({ item, units, orders: lines }) => {
+    if (units.a === units.b && lines.a === lines.b) return [];
+    const inLines = `in ${countText(lines.a)} against ${counted(lines.b, "order")}`;
+    return [`${item}: ${countText(units.a)} against ${counted(units.b, "unit")} bought, ${inLines}.`];
+  });
+  if (packs.length > 0) {
+    const later = packs.filter((one) => (one.daysLater ?? 0) > 0).length;
+    const earlier = packs.filter((one) => (one.daysLater ?? 0) < 0).length;
+    const tested = packs.filter((one) => one.newReadings > 0).length;
+    const why = tested > 0 ? `; ${countText(tested)} of them have new readings` : "";
+    said.push(`Packs: ${countText(later)} are due later and ${countText(earlier)} earlier${why}.`);
+  }
+  const count = (change: string) => orders.filter((one) => one.change === change).length;
+  if (orders.length > 0) {
+    const told = `${countText(count("new"))} new, ${countText(count("gone"))} gone, ${countText(count("changed"))} changed`;
+    said.push(`Order lines: ${told}.`);
+  }
+  return said;
+}
+
+function shortSays({ short: { a, b } }: Omit<Comparison, "says">): string[] {
+  if (a.deviceMonths === b.deviceMonths && a.worst === b.worst) return [];
+  const sums = `${a.deviceMonths.toFixed(1)} against ${b.deviceMonths.toFixed(1)} device-months short`;
+  return [
+    `Devices short with the schedule followed: ${sums}, at worst ${a.worst.toFixed(1)} against ${b.worst.toFixed(1)}.`,
+  ];
+}

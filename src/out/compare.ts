@@ -1,0 +1,98 @@
+import { monthFromText, monthText } from "../calendar/month.ts";
+import { compareItems } from "./compare-items.ts";
+import { compareOrders } from "./compare-orders.ts";
+import { comparePacks } from "./compare-packs.ts";
+import { compareSays } from "./compare-says.ts";
+import type { Comparison, Spend } from "./comparison.ts";
+import { ENGINE } from "./engine.ts";
+import type { Plan } from "./plan-schema.ts";
+import { roundUnits } from "./rounding.ts";
+import { sortBy } from "./sort-by.ts";
+
+/** A plan with the name that people know it by. */
+export interface NamedPlan {
+  label: string;
+  plan: Plan;
+}
+
+/**
+ * Two plans side by side: one fleet under two policies, or two saved plans of one fleet. Needs, orders and devices short
+ * are counted over the months that both hold; money is compared within one currency and one fiscal year.
+ */
+export function comparePlans(a: NamedPlan, b: NamedPlan): Comparison {
+  const months = sharedMonths(a.plan, b.plan);
+  const parts: Omit<Comparison, "says"> = {
+    format: "wanecast.compare/1",
+    engine: ENGINE,
+    plans: { a: headOf(a), b: headOf(b) },
+    months,
+    policy: policyChanges(a.plan, b.plan),
+    inputs: inputChanges(a.plan, b.plan),
+    spend: spendByYear(a.plan, b.plan),
+    items: compareItems(a.plan, b.plan, months),
+    short: { a: shortOver(a.plan, months), b: shortOver(b.plan, months) },
+    packs: comparePacks(a.plan, b.plan),
+    orders: compareOrders(a.plan, b.plan, months),
+  };
+  const { format, engine, plans, ...rest } = parts;
+  return { format, engine, plans, says: compareSays(parts), ...rest };
+}
+
+function headOf({ label, plan }: NamedPlan): Comparison["plans"]["a"] {
+  return { label, asOf: plan.asOf, horizon: plan.horizon };
+}
+
+function sharedMonths(a: Plan, b: Plan): Comparison["months"] {
+  const from = Math.max(monthFromText(a.horizon.from)!, monthFromText(b.horizon.from)!);
+  const to = Math.min(monthFromText(a.horizon.to)!, monthFromText(b.horizon.to)!);
+  return from <= to ? { from: monthText(from), to: monthText(to) } : null;
+}
+
+function policyChanges(a: Plan, b: Plan): Comparison["policy"] {
+  const keys = [...new Set([...Object.keys(a.policy), ...Object.keys(b.policy)])].sort();
+  return keys
+    .map((key) => ({ key, a: a.policy[key] ?? null, b: b.policy[key] ?? null }))
+    .filter((row) => row.a !== row.b);
+}
+
+function inputChanges(a: Plan, b: Plan): Comparison["inputs"] {
+  const keyed = (plan: Plan) =>
+    new Map(plan.inputs.map((one) => [`${one.file}\n${one.sheet ?? ""}\n${one.table}`, one]));
+  const before = keyed(a);
+  const after = keyed(b);
+  return [...new Set([...before.keys(), ...after.keys()])].sort().flatMap((key) => {
+    const [one, other] = [before.get(key), after.get(key)];
+    if (one?.sha256 === other?.sha256) return [];
+    const { file, sheet } = (one ?? other)!;
+    return [{ file, sheet, a: one?.used ?? null, b: other?.used ?? null }];
+  });
+}
+
+function spendByYear(a: Plan, b: Plan): Comparison["spend"] {
+  const years = [...a.budget, ...b.budget].map(({ fiscalYear, currency }) => ({ fiscalYear, currency }));
+  const unique = [...new Map(years.map((year) => [`${year.fiscalYear}\n${year.currency}`, year])).values()];
+  const find = (plan: Plan, year: { fiscalYear: string; currency: string }): Spend | null => {
+    const row = plan.budget.find((one) => one.fiscalYear === year.fiscalYear && one.currency === year.currency);
+    return row ? { planned: row.planned, p50: row.p50, p80: row.p80, p95: row.p95 } : null;
+  };
+  return sortBy(unique, (year) => [year.fiscalYear, year.currency]).map((year) => ({
+    ...year,
+    a: find(a, year),
+    b: find(b, year),
+  }));
+}
+
+function shortOver(plan: Plan, months: Comparison["months"]): Comparison["short"]["a"] {
+  const rows = plan.short.filter((row) => months !== null && row.month >= months.from && row.month <= months.to);
+  let worst: (typeof rows)[number] | null = null;
+  let deviceMonths = 0;
+  for (const row of rows) {
+    deviceMonths += row.withSchedule.expected;
+    if (row.withSchedule.expected > (worst?.withSchedule.expected ?? 0)) worst = row;
+  }
+  return {
+    deviceMonths: roundUnits(deviceMonths),
+    worst: worst?.withSchedule.expected ?? 0,
+    worstMonth: worst?.month ?? null,
+  };
+}

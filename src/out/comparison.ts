@@ -1,0 +1,71 @@
+import type { Plan } from "./plan-schema.ts";
+
+/** The same figure in two plans; null where a plan does not hold it. */
+export interface Beside<Value> {
+  a: Value;
+  b: Value;
+}
+
+/** Two plans side by side, format `wanecast.compare/1`. Money in whole minor units, months `YYYY-MM`, dates ISO. */
+export interface Comparison {
+  format: "wanecast.compare/1";
+  engine: string;
+  plans: Beside<{ label: string; asOf: string; horizon: Plan["horizon"] }>;
+  /** Months that both plans hold; null where there are none. Counts below are over these. */
+  months: { from: string; to: string } | null;
+  /** What changed between them, in plain sentences. */
+  says: string[];
+  /** Choices that differ. */
+  policy: ({ key: string } & Beside<string | number | null>)[];
+  /** Sheets that differ, by file and tab, with the rows used. */
+  inputs: ({ file: string; sheet: string | null } & Beside<number | null>)[];
+  /** Spend by fiscal year of the order date; null where a plan has no orders in it. */
+  spend: ({ fiscalYear: string; currency: string } & Beside<Spend | null>)[];
+  items: ItemBeside[];
+  /** Expected devices short at the months' ends with the schedule followed: their sum and the worst month. */
+  short: Beside<{ deviceMonths: number; worst: number; worstMonth: string | null }>;
+  /** Packs whose date of replacement moved, the largest moves first. */
+  packs: PackMoved[];
+  /** Order lines that are new, gone or changed. */
+  orders: OrderChanged[];
+}
+
+export type Spend = Pick<Plan["budget"][number], "planned" | "p50" | "p80" | "p95">;
+
+export interface ItemBeside {
+  item: string;
+  /** Expected needs. */
+  needed: Beside<number>;
+  /** Units and order lines for needs of these months. */
+  units: Beside<number>;
+  orders: Beside<number>;
+  /** Cost of those lines with their share of fees, in one currency; null where it differs. */
+  cost: Beside<number> & { currency: string | null };
+  /** Dated units listed. */
+  stock: Beside<number>;
+  /** Of the first line; decimal text. */
+  unitPrice: Beside<string | null>;
+  /** Runtime readings of the item's packs that were used. */
+  readings: Beside<number>;
+}
+
+export interface PackMoved {
+  serial: string;
+  item: string;
+  replaceBy: Beside<string | null>;
+  /** Later is positive; null where one of the dates is not known. */
+  daysLater: number | null;
+  /** Readings that are in plan b only. */
+  newReadings: number;
+}
+
+export interface OrderChanged {
+  id: string;
+  item: string;
+  supplier: string;
+  change: "new" | "gone" | "changed";
+  orderBy: Beside<string | null>;
+  quantity: Beside<number | null>;
+  cost: Beside<number | null>;
+  currency: string;
+}

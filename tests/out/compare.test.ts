@@ -1,0 +1,68 @@
+import { describe, expect, it } from "vitest";
+import { comparePlans } from "../../src/out/compare.ts";
+import { compareText } from "../../src/out/compare-text.ts";
+import { aPlan } from "./a-plan.ts";
+
+const plan = aPlan();
+const line = plan.orders[0]!;
+const pack = plan.packs[0]!;
+
+describe("comparePlans", () => {
+  it("finds nothing changed between a plan and itself", () => {
+    const same = comparePlans({ label: "a", plan }, { label: "b", plan });
+    expect(same.says).toEqual(["Nothing changed."]);
+    expect(same.policy).toEqual([]);
+    expect(same.packs).toEqual([]);
+    expect(same.orders).toEqual([]);
+  });
+
+  it("sets two policies side by side: choices, spend, units and dates that move", () => {
+    const other = aPlan({
+      policy: { ...plan.policy, end_of_life_percent: 70 },
+      packs: [{ ...pack, replaceBy: { ...pack.replaceBy, p50: "2027-03-16" } }, plan.packs[1]!],
+      orders: [{ ...line, quantity: 10, boxes: 10, lineCost: 389_000 }],
+      budget: [{ ...plan.budget[0]!, planned: 395_500, p95: 434_400 }],
+    });
+    const both = comparePlans({ label: "80 %", plan }, { label: "70 %", plan: other });
+    expect(both.policy).toEqual([{ key: "end_of_life_percent", a: null, b: 70 }]);
+    // By hand: 14 February to 16 March 2027 is 30 days
+    expect(both.packs).toEqual([
+      {
+        serial: "M22-001",
+        item: "pack-md",
+        replaceBy: { a: "2027-02-14", b: "2027-03-16" },
+        daysLater: 30,
+        newReadings: 0,
+      },
+    ]);
+    expect(both.orders).toMatchObject([{ id: line.id, change: "changed", quantity: { a: 12, b: 10 } }]);
+    expect(both.items.find((row) => row.item === "pack-md")).toMatchObject({
+      units: { a: 12, b: 10 },
+      cost: { a: 473_300, b: 395_500, currency: "EUR" },
+    });
+    expect(both.says).toContain("2026/27: planned spend EUR 778.00 less; safe (P95) 5,122.00 against 4,344.00.");
+    expect(compareText(both, { width: 100 })).toContain("2027-03-16");
+  });
+
+  it("tells new readings, used stock and prices as what may be behind a change", () => {
+    const later = aPlan({
+      packs: [{ ...pack, readings: 11, replaceBy: { ...pack.replaceBy, p50: "2027-02-04" } }, plan.packs[1]!],
+      datedStock: [{ ...plan.datedStock[0]!, quantity: 24 }],
+      demand: [plan.demand[0]!, { ...plan.demand[0]!, item: "pads-adult" }],
+      orders: [{ ...line, unitPrice: "399.00" }],
+      inputs: [{ ...plan.inputs[0]!, sha256: "11" }],
+    });
+    const { says, inputs } = comparePlans({ label: "October", plan }, { label: "January", plan: later });
+    expect(inputs).toEqual([{ file: "packs.csv", sheet: null, a: 1199, b: 1199 }]);
+    expect(says).toContain("pack-md: 2 readings more, the price of its first order 389.00 against 399.00.");
+    expect(says).toContain("pads-adult: 6 dated units fewer.");
+    expect(says).toContain("Packs: 0 are due later and 1 earlier; 1 of them have new readings.");
+  });
+
+  it("says so where two plans share no month", () => {
+    const later = aPlan({ horizon: { from: "2029-01", to: "2029-12" } });
+    const { months, says } = comparePlans({ label: "a", plan }, { label: "b", plan: later });
+    expect(months).toBeNull();
+    expect(says).toEqual(["The two plans have no month in common."]);
+  });
+});
