@@ -4,10 +4,13 @@ import type { ItemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey } from "../fleet/rows.ts";
 import type { UsableLot } from "../supplies/types.ts";
+import { buyingOptions } from "./buying-options.ts";
+import { Ledger } from "./ledger.ts";
 import { type LotTiers, lotTiersOf } from "./lot-tiers.ts";
 import { type NetNeeds, netNeeds, type SupplySpan, supplySpans } from "./net-needs.ts";
 import { type Offer, offersForItem } from "./offers.ts";
 import { type LatestSlot, latestSlots, type OrderSlot, slotOn } from "./order-slots.ts";
+import { lotsForNeeds } from "./plan-item.ts";
 import { stopgapsFor } from "./stopgaps.ts";
 
 /** One item to be planned: what is needed beyond its supply, and from whom and when it can be had. */
@@ -47,18 +50,27 @@ export function itemCase(
   const shortestLead = Math.min(...offers.map((offer) => offer.leadDays));
   const own = lots.filter((lot) => book.find(lot.item).key === key);
   const supply = supplySpans(own, policy, demand, policy.asOf + shortestLead);
-  return {
-    itemCase: {
-      item: demand.item,
-      demand,
-      level,
-      supply,
-      stopgaps: stopgapsFor(book.find(demand.item), book, lots),
-      net: netNeeds(demand, supply, level, spareUnits(fleet, policy, book, key)),
-      offers: offers.map((offer) => caseOffer(offer, policy, demand, offer.leadDays === shortestLead)),
-    },
-    cautions,
+  const of: ItemCase = {
+    item: demand.item,
+    demand,
+    level,
+    supply,
+    stopgaps: stopgapsFor(book.find(demand.item), book, lots),
+    net: netNeeds(demand, supply, level, spareUnits(fleet, policy, book, key)),
+    offers: offers.map((offer) => caseOffer(offer, policy, demand, offer.leadDays === shortestLead)),
   };
+  if (offers.some((offer) => offer.orderEveryMonths !== null) && !canBeMet(of)) {
+    of.offers = offers.map((offer) =>
+      caseOffer({ ...offer, orderEveryMonths: null }, policy, demand, offer.leadDays === shortestLead),
+    );
+    cautions.push(`${of.item} would lapse before the supplier's next order day: it is ordered outside its calendar.`);
+  }
+  return { itemCase: of, cautions };
+}
+
+/** Whether any lots at all meet the needs on the order days there are. */
+function canBeMet(of: ItemCase): boolean {
+  return lotsForNeeds(of.net.cumulative, buyingOptions(of, new Ledger().market())) !== null;
 }
 
 function caseOffer(offer: Offer, policy: Policy, { from, months }: ItemDemand, mayBeLate: boolean): CaseOffer {
