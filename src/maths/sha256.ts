@@ -53,7 +53,14 @@ function addBlock(state: Int32Array, w: Int32Array, bytes: Uint8Array, at: numbe
     const s1 = ((y >>> 17) | (y << 15)) ^ ((y >>> 19) | (y << 13)) ^ (y >>> 10);
     w[i] = (w[i - 16]! + s0 + w[i - 7]! + s1) | 0;
   }
-  let [a, b, c, d, e, f, g, h] = state as unknown as [number, number, number, number, number, number, number, number];
+  let a = state[0]!;
+  let b = state[1]!;
+  let c = state[2]!;
+  let d = state[3]!;
+  let e = state[4]!;
+  let f = state[5]!;
+  let g = state[6]!;
+  let h = state[7]!;
   for (let i = 0; i < 64; i++) {
     const s1 = ((e >>> 6) | (e << 26)) ^ ((e >>> 11) | (e << 21)) ^ ((e >>> 25) | (e << 7));
     const t1 = (h + s1 + ((e & f) ^ (~e & g)) + ROUND[i]! + w[i]!) | 0;

@@ -25,7 +25,8 @@ export interface Grid {
 /** True where no cell of the row holds anything but blanks. */
 export function isBlankRow(cells: readonly Cell[]): boolean {
   for (const cell of cells) {
-    if (cell !== null && (typeof cell !== "string" || cell.trim() !== "")) return false;
+    if (cell === null || cell === "") continue;
+    if (typeof cell !== "string" || cell.charCodeAt(0) > 32 || cell.trim() !== "") return false;
   }
   return true;
 }

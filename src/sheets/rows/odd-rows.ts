@@ -36,8 +36,7 @@ export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) 
     let total = false;
     for (let column = 0; column < cells.length; column++) {
       const cell = cells[column];
-      if (cell === null || cell === undefined || cell === "" || (typeof cell === "string" && cell.trim() === ""))
-        continue;
+      if (cell === null || cell === undefined || (typeof cell === "string" && isBlank(cell))) continue;
       filled++;
       if (first === -1) first = column;
       if (typeof cell === "string" && cell.length < 30 && mayBeTotal(cell) && ONLY_TOTAL.test(cell.trim()))
@@ -57,9 +56,14 @@ export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) 
   };
 }
 
+function isBlank(text: string): boolean {
+  return text === "" || (text.charCodeAt(0) <= 32 && text.trim() === "");
+}
+
+/** A quick look at the first letter, since nearly no cell is a word for a total. */
 function mayBeTotal(cell: string): boolean {
-  const c = cell.charCodeAt(cell.search(/\S/)) | 32;
-  return c === 116 || c === 115 || c === 103 || c === 122 || c === 101 || c === 111;
+  const c = cell.charCodeAt(0) | 32;
+  return c === 116 || c === 115 || c === 103 || c === 122 || c === 101 || c === 111 || c === 32;
 }
 
 function hasLetters(text: string): boolean {

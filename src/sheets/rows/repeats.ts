@@ -13,10 +13,11 @@ import type { Entry } from "./entry.ts";
 export function withoutRepeats(entries: readonly Entry[], log: FindingLog): Entry[] {
   const sheet = entries[0]?.sheet;
   if (!sheet) return [];
-  const byKey = new Map<string, Entry | Entry[]>();
+  const byKey = new Map<string | number, Entry | Entry[]>();
+  const numbers = new Map<string, number>();
   const loose: Entry[] = [];
   for (const entry of entries) {
-    const key = keyOf(entry);
+    const key = keyOf(entry, numbers);
     if (key === null) {
       loose.push(entry);
       continue;
@@ -44,10 +45,26 @@ function folded(name: string): string {
   return key;
 }
 
-function keyOf({ sheet, values, time }: Entry): string | null {
-  if (sheet.key.length === 0) return null;
+/** Days of a date key lie well under this, so that a name's number and a day make one whole number. */
+const DAYS = 2 ** 20;
+
+/** The entry's key; null where it has none. Name and day alone, the commonest, are one number: that is cheaper. */
+function keyOf({ sheet, values, time }: Entry, numbers: Map<string, number>): string | number | null {
+  const { key: fields } = sheet;
+  if (fields.length === 0) return null;
+  const first = values[fields[0]!];
+  const second = fields.length === 2 ? values[fields[1]!] : null;
+  if (time === "" && typeof first === "string" && typeof second === "number") {
+    const name = folded(first);
+    let number = numbers.get(name);
+    if (number === undefined) {
+      number = numbers.size;
+      numbers.set(name, number);
+    }
+    return number * DAYS + second;
+  }
   let key = time;
-  for (const field of sheet.key) {
+  for (const field of fields) {
     const value = values[field];
     if (value === null && !sheet.keyMayLack.includes(field)) return null;
     key += `\0${typeof value === "string" ? folded(value) : value}`;
@@ -156,6 +173,8 @@ function noteLikelyCopies(entries: readonly Entry[], log: FindingLog): void {
       seen.set(text, entry);
       continue;
     }
+    // Two pads of one device in one line are two, however alike.
+    if (before.state === entry.state && before.row === entry.row) continue;
     log.add(
       "likely-copy",
       { file: source.file, sheet: source.sheet, line: source.line, column: null, value: null },

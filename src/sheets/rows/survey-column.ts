@@ -94,13 +94,23 @@ function surveyMark(
   spec: ColumnSpec,
   usual: DecimalMark,
 ): DecimalMark {
+  const proofs = new Map<string, DecimalMark | null>();
+  const proofOf = (cell: string) => {
+    let proof = proofs.get(cell);
+    if (proof === undefined) {
+      proof = decimalMarkProof(cellText(cell));
+      proofs.set(cell, proof);
+    }
+    return proof;
+  };
   let commas = 0;
   let points = 0;
   let grouped: "," | "." | null = null;
-  for (const cell of distinct(rows, skip, column).keys()) {
+  for (let i = 0; i < rows.length; i++) {
+    const cell = (rows[i] as GridRow).cells[column];
     if (typeof cell !== "string" || cell.length > MAX_TYPED_CHARACTERS) continue;
-    if (!cell.includes(",") && !cell.includes(".")) continue;
-    const proof = decimalMarkProof(cellText(cell));
+    if ((!cell.includes(",") && !cell.includes(".")) || (skip.size > 0 && skip.has(i))) continue;
+    const proof = proofOf(cell);
     if (proof === ",") commas++;
     else if (proof === ".") points++;
     else if (cell.includes(",")) grouped = ",";

@@ -16,23 +16,22 @@ const PREVIEW_CHARACTERS = 65_536;
 export function textRecords(text: string, most: number): { rows: GridRow[]; separator: string } {
   const { body, separator: said, skippedLines } = withoutSepLine(withPlainLineEnds(text));
   const separator = said ?? guessSeparator(body);
+  const records = Papa.parse<string[]>(body, { delimiter: separator, newline: "\n", preview: most }).data;
   const rows: GridRow[] = [];
   let line = 1 + skippedLines;
-  let seen = 0;
-  Papa.parse<string[]>(body, {
-    delimiter: separator,
-    newline: "\n",
-    preview: most,
-    step: ({ data, meta }) => {
-      rows.push({ line, cells: data });
-      // Count the line ends inside and after the record: quoted cells may hold several.
-      for (let at = body.indexOf("\n", seen); at !== -1 && at < meta.cursor; at = body.indexOf("\n", seen)) {
-        line++;
-        seen = at + 1;
-      }
-    },
-  });
+  const mayHoldLines = body.includes('"');
+  for (const cells of records) {
+    rows.push({ line, cells });
+    line += 1 + (mayHoldLines ? linesWithin(cells) : 0);
+  }
   return { rows, separator };
+}
+
+/** Line ends inside a record's quoted cells. */
+function linesWithin(cells: readonly string[]): number {
+  let lines = 0;
+  for (const cell of cells) for (let at = cell.indexOf("\n"); at !== -1; at = cell.indexOf("\n", at + 1)) lines++;
+  return lines;
 }
 
 /** Line ends of every kind as one line feed: files pasted together mix them. */

@@ -1,0 +1,115 @@
+import type { Day } from "../../calendar/day.ts";
+import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
+import type { Source } from "../../fleet/rows.ts";
+import type { FindingLog } from "../finding-log.ts";
+import type { Cell, GridRow } from "../grid.ts";
+import { fillFromLabel } from "../labels/fill-from-label.ts";
+import type { Output, Table } from "../tables/table.ts";
+import { cellText, meansEmpty } from "../values/cell-text.ts";
+import { readDateText } from "../values/date-text.ts";
+import { Problem } from "../values/problem.ts";
+import { columnName } from "./column-name.ts";
+import type { FieldReader } from "./field-reader.ts";
+
+/** Everything that reading one output of every record needs, made once a table. */
+export interface RowPlan {
+  output: Output;
+  readers: FieldReader[];
+  template: Record<string, unknown>;
+  required: ColumnSpec[];
+  /** Columns one of which must hold something; null where the output is the table's only one. */
+  own: number[] | null;
+  /** The column whose time of day tells two tests of a day apart; -1 where there is none. */
+  timeColumn: number;
+}
+
+/** What came of filling a row: the product number its label gives, or why the row cannot be used. */
+export type Filled = { code: null; product: string | null } | { code: string; message: string };
+
+const FILLED: Filled = { code: null, product: null };
+
+/** The plan of one output. */
+export function rowPlan(output: Output, readers: FieldReader[], alone: boolean): RowPlan {
+  const template: Record<string, unknown> = {};
+  for (const { field } of output.sheet.columns) template[field] = output.implied[field] ?? null;
+  const date =
+    output.sheet.kind === "runtime_tests" ? output.fields.find(({ spec }) => spec.field === "date") : undefined;
+  return {
+    output,
+    readers,
+    template,
+    required: output.sheet.columns.filter(({ required }) => required),
+    own: alone ? null : output.own,
+    timeColumn: date?.columns[0] ?? -1,
+  };
+}
+
+/** True where the record says something of the output at all. */
+export function speaksOf({ own }: RowPlan, cells: readonly Cell[]): boolean {
+  return own === null || own.some((column) => !meansEmpty(cellText(cells[column] ?? null)));
+}
+
+/** Fills a row's values from a record's cells and its label, noting what is wrong with them. */
+export function fillRow(
+  values: Record<string, unknown> & { source: Source },
+  plan: RowPlan,
+  { cells, line }: GridRow,
+  table: Table,
+  asOf: Day,
+  log: FindingLog,
+): Filled {
+  let refused: Filled | null = null;
+  for (const { spec, columns, read } of plan.readers) {
+    const value = read(cells, line);
+    if (value === null) continue;
+    if (value instanceof Problem) {
+      const shown = cellText(cells[columns[0]!] ?? null).slice(0, 60);
+      const name = columnName(table, columns[0]!);
+      refused ??= { code: value.code, message: `"${shown}" in column ${name} ${value.because}.` };
+    } else values[spec.field] = value;
+  }
+  if (refused) return refused;
+  const label = typeof values.label === "string" ? fillFromLabel(values, values.label, asOf, log) : null;
+  const lacks = plan.required.find(({ field }) => values[field] === null);
+  if (lacks) return label !== null && label.code !== null ? label : missing(lacks, plan, table, line, log);
+  const { oneOf } = plan.output.sheet;
+  if (oneOf.length > 0 && oneOf.every((field) => values[field] === null)) return unmeasured(table, line, log);
+  return label ?? FILLED;
+}
+
+function missing(
+  spec: ColumnSpec,
+  { readers, output: { sheet } }: RowPlan,
+  table: Table,
+  line: number,
+  log: FindingLog,
+): Filled {
+  const column = readers.find((reader) => reader.spec === spec)?.columns[0] ?? null;
+  const named = column === null ? spec.name : `column ${columnName(table, column)}`;
+  const place = { file: table.grid.file, sheet: table.grid.sheet, line, value: null };
+  log.add(
+    "missing-required",
+    { ...place, column: column === null ? null : column + 1 },
+    () => missingWords(named, sheet),
+    sheet.kind,
+  );
+  return { code: "missing-required", message: `Nothing stands in ${named}.` };
+}
+
+function missingWords(named: string, { kind }: SheetSpec): { message: string } {
+  return { message: `The row has nothing in ${named}, without which ${kind.replaceAll("_", " ")} cannot be used.` };
+}
+
+function unmeasured({ grid: { file, sheet } }: Table, line: number, log: FindingLog): Filled {
+  const message = "The runtime test measures nothing that can be used.";
+  log.add("no-measurement", { file, sheet, line, column: null, value: null }, () => ({ message }));
+  return { code: "no-measurement", message };
+}
+
+/** The time of day beside a test's date, as written; empty where there is none. */
+export function timeOf({ timeColumn }: RowPlan, cells: readonly Cell[]): string {
+  const cell = timeColumn === -1 ? null : cells[timeColumn];
+  if (typeof cell !== "string" || cell.length > 80 || !cell.includes(":")) return "";
+  const written = readDateText(cellText(cell));
+  return written && written.kind !== "bad" ? written.time : "";
+}
