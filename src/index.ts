@@ -31,3 +31,6 @@ export { openWorkbooks } from "./sheets/open-file.ts";
 export { policyChoicesIn } from "./sheets/policy-choices.ts";
 export { readSheets } from "./sheets/read-sheets.ts";
 export type { Reading, RefusedFile, SheetFile } from "./sheets/reading.ts";
+// A text sheet as it stands, for correcting a row
+export { decodeText } from "./sheets/text/decode-text.ts";
+export { textRecords } from "./sheets/text/records.ts";

@@ -12,6 +12,7 @@ import { setPrintFooter } from "./print-footer.ts";
 import { report } from "./report.ts";
 import { cautions } from "./sections/cautions.ts";
 import { empty } from "./sections/empty.ts";
+import { scanBox } from "./sections/scan-box.ts";
 import { sheets } from "./sections/sheets.ts";
 import type { PlannedSession, Session } from "./session.ts";
 import { say } from "./strings.ts";
@@ -23,18 +24,20 @@ page.append(make("a", { class: "skip", href: "#plan" }, say.skip), status, conte
 
 const plans = planner({ show, tell, mention, busy }, document.getElementById("wanecast-data")?.textContent ?? null);
 
+const scans = scanBox(plans.addFile);
+
 function show(session: Session): void {
   const focused = document.activeElement?.id;
   forgetFigures(content);
   const parts =
     session.plan !== null
-      ? report(session as PlannedSession, intake(plans.takeFiles, say.intake.again), { ...plans, switchIso })
+      ? report(session as PlannedSession, { ...plans, switchIso }, [scans, intake(plans.takeFiles, say.intake.again)])
       : [
           make(
             "main",
             { id: "plan" },
             empty(intake(plans.takeFiles, say.intake.drop)),
-            session.reading && sheets(session, null, plans.forget),
+            session.reading && sheets(session, plans),
             cautions(session.words.cautions, []),
           ),
         ];

@@ -58,6 +58,20 @@ export function planner(stage: Stage, embedded: string | null) {
     await work(say.intake.working(files.length), null);
   }
 
+  /** Puts a sheet among the others, in the place of one of the same name. */
+  async function addFile(file: NamedBytes): Promise<void> {
+    if (!session.hasSheets) return stage.tell(say.sheets.scan.needsSheets);
+    files = [...files.filter(({ name }) => name !== file.name), file];
+    engineKnows = false;
+    await work(say.intake.replanning, session.plan);
+  }
+
+  async function correct(file: string, line: number, cells: string[]): Promise<void> {
+    const corrected = await ask("correct", { file, line, cells });
+    const before = files.find(({ name }) => name === file);
+    await addFile({ ...corrected, fromFolder: before?.fromFolder ?? false });
+  }
+
   /** A policy sheet dropped on a plan changes the assumptions and leaves the fleet as it is. */
   async function tookPolicy(taken: NamedBytes[]): Promise<boolean> {
     if (session.plan === null || taken.length > 1 || taken[0]!.bytes.length > SMALL_FILE) return false;
@@ -107,6 +121,8 @@ export function planner(stage: Stage, embedded: string | null) {
 
   return {
     takeFiles,
+    addFile,
+    correct,
     async set(key: string, value: string): Promise<void> {
       if (value === "") session.choices.delete(key);
       else session.choices.set(key, value);

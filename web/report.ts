@@ -6,17 +6,16 @@ import { cautions } from "./sections/cautions.ts";
 import { dates } from "./sections/dates.ts";
 import { contents, masthead } from "./sections/masthead.ts";
 import { orders } from "./sections/orders.ts";
-import { sheets } from "./sections/sheets.ts";
+import { type SheetActions, sheets } from "./sections/sheets.ts";
 import type { PlannedSession } from "./session.ts";
 import { say } from "./strings.ts";
 
-export interface ReportActions extends AssumptionActions {
+export interface ReportActions extends AssumptionActions, SheetActions {
   switchIso: () => void;
-  forget: () => void;
 }
 
 /** The whole planning sheet, top to bottom. */
-export function report(session: PlannedSession, intake: HTMLElement, actions: ReportActions): HTMLElement[] {
+export function report(session: PlannedSession, actions: ReportActions, tools: HTMLElement[]): HTMLElement[] {
   return [
     masthead(session, actions.switchIso),
     contents(["ahead", "batteries", "dates", "orders", "sheets", "assumptions"]),
@@ -28,7 +27,7 @@ export function report(session: PlannedSession, intake: HTMLElement, actions: Re
       batteries(session),
       dates(session),
       orders(session),
-      sheets(session, intake, actions.forget),
+      sheets(session, actions, ...tools),
       assumptions(session, actions),
     ),
     make("footer", {}, make("p", {}, say.title.madeBy(session.plan.engine))),

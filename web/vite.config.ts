@@ -1,13 +1,13 @@
 import { defineConfig } from "vite";
 import { viteSingleFile } from "vite-plugin-singlefile";
-import { leaveOutDrawings } from "./leave-out-drawings.ts";
+import { leaveOut } from "./leave-out.ts";
 
 /** The page is one file that needs nothing beside it: the program fills it in, or it is opened from disk as it is. */
 export default defineConfig({
   root: new URL(".", import.meta.url).pathname,
   base: "./",
   // The worker is carried inside the page as text and started from a Blob: file:// has no second file to load.
-  worker: { format: "iife", plugins: () => [leaveOutDrawings()] },
+  worker: { format: "iife", plugins: () => [leaveOut()] },
   plugins: [viteSingleFile({ removeViteModuleLoader: true }), namedPage()],
   build: {
     outDir: "../dist",

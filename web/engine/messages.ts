@@ -31,7 +31,23 @@ export interface Asks {
   replan: { ask: { choices: PolicyChoice[]; today: number }; answer: Planned };
   /** The choices in files that hold nothing but policy sheets; null where they hold more. */
   choicesIn: { ask: { files: SheetFile[]; today: number }; answer: PolicyChoice[] | null };
+  /** Reads label scans beside the sheets, whose catalogue names the products. */
+  scan: { ask: { scans: SheetFile; today: number }; answer: Scanned[] };
+  /** Replaces one record of a text sheet; answers with the sheet as it now stands. */
+  correct: { ask: { file: string; line: number; cells: string[] }; answer: SheetFile };
   write: { ask: { file: Download }; answer: string };
+}
+
+/** What one label scan says, or why it says nothing. */
+export interface Scanned {
+  line: number;
+  item: string | null;
+  lot: string | null;
+  serial: string | null;
+  /** Day number. */
+  expiry: number | null;
+  quantity: number | null;
+  problem: string | null;
 }
 
 export type AskName = keyof Asks;

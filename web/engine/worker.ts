@@ -18,6 +18,7 @@ import {
   writePlanJson,
 } from "../../src/index.ts";
 import type { PackReadings } from "../pack-readings.ts";
+import { correctRow } from "./correct-row.ts";
 import type { Answer, AskName, Asks, Download, Planned, Question } from "./messages.ts";
 
 // The page's security policy forbids compiled text, and zod would try it once and be logged for it.
@@ -54,6 +55,27 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     const { inputs } = readSheets(ask.files, { asOf: ask.today, dateOrder: null });
     const onlyPolicy = inputs.length > 0 && inputs.every(({ kinds }) => kinds.every((kind) => kind === "policy"));
     return onlyPolicy ? policyChoicesIn(ask.files) : null;
+  },
+  scan: async ({ scans, today }) => {
+    await openWorkbooks(files);
+    const { fleet, setAside } = readSheets([...files, scans], { asOf: today, dateOrder: null });
+    const nothing = { item: null, lot: null, serial: null, expiry: null, quantity: null };
+    return [
+      ...fleet.datedStock
+        .filter(({ source }) => source.file === scans.name)
+        .map(({ source: { line }, item, lot, serial, expiry, quantity }) => ({
+          ...{ line, item, lot, serial, expiry, quantity },
+          problem: null,
+        })),
+      ...setAside
+        .filter(({ file }) => file === scans.name)
+        .map(({ line, message }) => ({ line, ...nothing, problem: message })),
+    ];
+  },
+  correct: async ({ file, line, cells }) => {
+    const sheet = files.find(({ name }) => name === file);
+    if (!sheet) throw new Error(`There is no sheet ${file}.`);
+    return correctRow(sheet, line, cells);
   },
   replan: async (ask) => planNow(ask.choices, ask.today),
   write: async (ask) => textOf(ask.file),

@@ -6,9 +6,15 @@ import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { findings } from "./findings.ts";
 import { answer, lead, section } from "./section.ts";
+import { type Correct, setAsideTable } from "./set-aside-table.ts";
+
+export interface SheetActions {
+  forget: () => void;
+  correct: Correct;
+}
 
 /** Sheets: what was read and how, what was found on the way, and every row that was set aside. */
-export function sheets({ reading, hasSheets }: Session, intake: HTMLElement | null, forget: () => void): HTMLElement {
+export function sheets({ reading, hasSheets }: Session, actions: SheetActions, ...tools: HTMLElement[]): HTMLElement {
   const words = say.sheets;
   const sum = (of: (input: Reading["inputs"][number]) => number) =>
     reading.inputs.reduce((all, input) => all + of(input), 0);
@@ -30,15 +36,24 @@ export function sheets({ reading, hasSheets }: Session, intake: HTMLElement | nu
           "p",
           { class: "act-on" },
           `${say.intake.kept} `,
-          make("button", { type: "button", class: "link", id: "forget", click: () => forget() }, say.intake.clear),
+          make(
+            "button",
+            { type: "button", class: "link", id: "forget", click: () => actions.forget() },
+            say.intake.clear,
+          ),
         )
       : make("p", {}, words.embedded),
     reading.refused.length > 0 && answer(words.refusedHeading, refused(reading)),
     reading.inputs.length > 0 && tables(reading),
     ...reading.inputs.map(columnsOf),
     answer(words.findingsHeading, findings(reading)),
-    answer(words.asideHeading, reading.setAside.length > 0 ? setAside(reading) : make("p", {}, words.noneAside)),
-    intake,
+    answer(
+      words.asideHeading,
+      reading.setAside.length > 0
+        ? setAsideTable(reading, hasSheets ? actions.correct : null)
+        : make("p", {}, words.noneAside),
+    ),
+    ...tools,
   );
 }
 
@@ -105,26 +120,6 @@ function refused(reading: Reading): HTMLElement {
     columns: [
       { title: heads[0]!, value: (row) => row.file },
       { title: heads[1]!, value: (row) => row.message, wide: true },
-    ],
-  });
-}
-
-function setAside(reading: Reading): HTMLElement {
-  const heads = say.sheets.asideHeads;
-  return table({
-    caption: say.sheets.asideHeading,
-    rows: reading.setAside,
-    first: 20,
-    columns: [
-      { title: heads[0]!, value: (row) => place(row.file, row.sheet) },
-      { title: heads[1]!, value: (row) => row.line, figures: true },
-      { title: heads[2]!, value: (row) => row.message },
-      {
-        title: heads[3]!,
-        value: (row) => row.cells.map((cell) => cell ?? "").join(" | "),
-        show: (row) => make("code", {}, row.cells.map((cell) => cell ?? "").join(" | ")),
-        wide: true,
-      },
     ],
   });
 }

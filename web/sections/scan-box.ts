@@ -1,0 +1,119 @@
+import { csvRow } from "../csv-row.ts";
+import { make } from "../dom.ts";
+import { ask } from "../engine/engine.ts";
+import type { Scanned } from "../engine/messages.ts";
+import { dayWords, numberWords } from "../format.ts";
+import type { NamedBytes } from "../intake/intake.ts";
+import { dayText, todayHere } from "../months.ts";
+import { saveBlob } from "../save-file.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+
+const FILE = "scanned.csv";
+
+interface Scan {
+  label: string;
+  place: string;
+}
+
+/**
+ * A box into which a hand-held scanner types a label and Enter. What was scanned stands below, newest first, is taken
+ * back with Escape, can be saved as a sheet and be added to the plan. Made once, so that it outlives a new plan.
+ */
+export function scanBox(add: (file: NamedBytes) => void): HTMLElement {
+  const words = say.sheets.scan;
+  const scans: Scan[] = [];
+  const label = make("input", { type: "text", id: "scan", autocomplete: "off", spellcheck: "false" });
+  const place = make("input", { type: "text", id: "scan-place", autocomplete: "off", spellcheck: "false" });
+  const rows = make("div", { id: "scanned", role: "status" });
+  const form = make(
+    "form",
+    { class: "choices", submit: (event) => scanned(event) },
+    make("span", {}, make("label", { for: "scan" }, words.label), label),
+    make("span", {}, make("label", { for: "scan-place" }, words.place), place),
+    make("button", { type: "submit" }, words.go),
+  );
+  label.addEventListener("keydown", (event) => {
+    if (event.key === "Escape") takeBack();
+  });
+  return make(
+    "div",
+    { class: "answer", id: "scan-box" },
+    make("h3", {}, words.heading),
+    make("p", {}, words.lead),
+    form,
+    rows,
+  );
+
+  function scanned(event: Event): void {
+    event.preventDefault();
+    if (label.value.trim() === "") return;
+    scans.push({ label: label.value.trim(), place: place.value.trim() });
+    label.value = "";
+    label.focus();
+    show();
+  }
+
+  function takeBack(): void {
+    if (label.value !== "") label.value = "";
+    else scans.pop();
+    show();
+  }
+
+  function sheet(): NamedBytes {
+    const lines = [["label", "place"], ...scans.map((scan) => [scan.label, scan.place])].map((row) => csvRow(row));
+    return { name: FILE, bytes: new TextEncoder().encode(`${lines.join("\n")}\n`), fromFolder: false };
+  }
+
+  async function show(): Promise<void> {
+    if (scans.length === 0) return rows.replaceChildren();
+    const read = await ask("scan", { scans: sheet(), today: todayHere() });
+    const byLine = new Map(read.map((row) => [row.line, row]));
+    // Line 1 is the header.
+    const found = scans.map((scan, index) => ({ scan, row: byLine.get(index + 2) ?? null })).reverse();
+    rows.replaceChildren(
+      table({
+        caption: words.heading,
+        rows: found,
+        sortable: false,
+        columns: [
+          {
+            title: words.heads[0]!,
+            value: ({ row }) => row?.item ?? null,
+            show: ({ row }) => itemOrProblem(row),
+            wide: true,
+          },
+          { title: words.heads[1]!, value: ({ row }) => row?.lot ?? row?.serial ?? null },
+          { title: words.heads[2]!, value: ({ row }) => (row?.expiry ? dayWords(dayText(row.expiry)) : null) },
+          {
+            title: words.heads[3]!,
+            value: ({ row }) => (row?.quantity ? numberWords(row.quantity) : null),
+            figures: true,
+          },
+          { title: words.heads[4]!, value: ({ scan }) => scan.place || null },
+          { title: words.heads[5]!, value: ({ scan }) => scan.label, show: ({ scan }) => make("code", {}, scan.label) },
+        ],
+      }),
+      make(
+        "p",
+        { class: "buttons" },
+        make("button", { type: "button", id: "undo-scan", click: () => takeBack() }, words.undo),
+        make("button", { type: "button", click: () => save() }, words.save),
+        make("button", { type: "button", id: "add-scans", click: () => addAll() }, words.add),
+      ),
+    );
+  }
+
+  function itemOrProblem(row: Scanned | null): string | Node {
+    if (row?.problem == null) return row?.item ?? say.none;
+    return make("span", {}, make("em", { class: "act" }, words.notRead), make("small", {}, row.problem));
+  }
+
+  function save(): void {
+    saveBlob(new Blob([sheet().bytes as BlobPart], { type: "text/csv" }), FILE);
+  }
+
+  function addAll(): void {
+    add(sheet());
+  }
+}

@@ -1,0 +1,87 @@
+import type { Reading } from "../../src/index.ts";
+import { make } from "../dom.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+
+type Row = Reading["setAside"][number];
+
+export type Correct = (file: string, line: number, cells: string[]) => void;
+
+/** Every row that was set aside, with its reason; a row of a text sheet can be corrected in place and read again. */
+export function setAsideTable(reading: Reading, correct: Correct | null): HTMLElement {
+  const heads = say.sheets.asideHeads;
+  return table({
+    caption: say.sheets.asideHeading,
+    rows: reading.setAside,
+    first: 20,
+    columns: [
+      { title: heads[0]!, value: (row) => (row.sheet === null ? row.file : `${row.file} · ${row.sheet}`) },
+      { title: heads[1]!, value: (row) => row.line, figures: true },
+      { title: heads[2]!, value: (row) => row.message, wide: true },
+      { title: heads[3]!, value: text, show: (row) => asItStands(row), wide: true },
+    ],
+  });
+
+  function asItStands(row: Row): Node {
+    const code = make("code", {}, text(row));
+    // A workbook's cells are corrected in the workbook.
+    if (correct === null || row.sheet !== null) return code;
+    const holder = make("div", {}, code);
+    const open = make(
+      "button",
+      { type: "button", class: "link correct", click: () => holder.replaceChildren(form(row, correct, close)) },
+      say.sheets.correct,
+    );
+    const close = () => {
+      holder.replaceChildren(code, " ", open);
+      open.focus();
+    };
+    holder.append(" ", open);
+    return holder;
+  }
+
+  function form(row: Row, submit: Correct, close: () => void): HTMLElement {
+    const headers = headersFor(row, reading);
+    const inputs = Array.from({ length: Math.max(row.cells.length, headers.length) }, (_, index) => {
+      const value = row.cells[index] ?? "";
+      return make("input", { type: "text", value: String(value), autocomplete: "off", spellcheck: "false" });
+    });
+    const made = make(
+      "form",
+      {
+        class: "correction",
+        submit: (event) => {
+          event.preventDefault();
+          submit(
+            row.file,
+            row.line,
+            inputs.map((input) => input.value),
+          );
+        },
+      },
+      inputs.map((input, index) => make("label", {}, headers[index] ?? say.sheets.columnNumber(index + 1), input)),
+      make(
+        "p",
+        { class: "buttons" },
+        make("button", { type: "submit" }, say.sheets.readAgain),
+        make("button", { type: "button", click: () => close() }, say.sheets.leave),
+      ),
+    );
+    queueMicrotask(() => inputs[0]?.focus());
+    return made;
+  }
+}
+
+function text(row: Row): string {
+  return row.cells.map((cell) => cell ?? "").join(" | ");
+}
+
+/** Headers of the table in which a row stands: the last one of its file that begins above it. */
+function headersFor(row: Row, reading: Reading): (string | null)[] {
+  const above = reading.inputs
+    .filter((input) => input.file === row.file && input.sheet === row.sheet && (input.headerLines[0] ?? 0) < row.line)
+    .sort((a, b) => (a.headerLines[0] ?? 0) - (b.headerLines[0] ?? 0));
+  const headers: (string | null)[] = [];
+  for (const column of above.at(-1)?.columns ?? []) headers[column.column - 1] = column.header;
+  return headers;
+}
