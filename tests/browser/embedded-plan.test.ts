@@ -63,7 +63,7 @@ describe("the page with a plan inside", () => {
 
   it("sorts the packs by a header and opens one pack's chart from its serial", async () => {
     const { page } = await openPage(browser, data);
-    const table = page.locator("#batteries .answer table");
+    const table = page.locator("#packs table");
     await table.getByRole("button", { name: "Serial" }).click();
     expect(await table.locator("th[aria-sort]").getAttribute("aria-sort")).toBe("ascending");
     expect(await table.locator("tbody tr td").first().textContent()).toBe("CP-001000");
@@ -74,10 +74,10 @@ describe("the page with a plan inside", () => {
   it("narrows the packs to a site", async () => {
     const { page } = await openPage(browser, data);
     await page.locator("#filter-site").selectOption("North depot");
-    const places = await page.locator("#batteries .answer tbody tr td:nth-child(3)").allTextContents();
+    const places = await page.locator("#packs tbody tr td:nth-child(3)").allTextContents();
     expect(places.length).toBe(5);
     for (const place of places) expect(place).toContain("North depot");
-    expect(await page.locator("#batteries .count").textContent()).toBe("5 of 16 rows");
+    expect(await page.locator("#packs .count").textContent()).toBe("5 of 16 rows");
   });
 
   it("traces a lot to every row that bears it", async () => {

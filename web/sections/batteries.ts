@@ -30,7 +30,11 @@ export function batteries(session: PlannedSession): HTMLElement {
     itemDetail(session),
     detail,
     earlySignsTable(session, choose),
-    answer(say.batteries.table.heading, make("p", {}, say.batteries.table.note), packTable(packs, choose)),
+    answer(
+      say.batteries.table.heading,
+      make("p", {}, say.batteries.table.note),
+      make("div", { id: "packs" }, packTable(packs, choose)),
+    ),
   );
 
   function choose(pack: Pack): void {
