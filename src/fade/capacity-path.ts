@@ -28,7 +28,7 @@ const posterior = emptyPosterior();
 export function capacityBands(
   evidence: PackEvidence,
   clock: PackClock,
-  fit: ItemFit,
+  fit: Pick<ItemFit, "tables">,
   stretch: TimeStretch,
   asOf: Day,
   days: readonly Day[],

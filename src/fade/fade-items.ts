@@ -1,10 +1,14 @@
 import type { Day } from "../calendar/day.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import { seedFromText } from "../maths/text-seed.ts";
 import { type PackReadings, readingsByPack } from "./capacity-readings.ts";
 import { type PackEvidence, packEvidence } from "./evidence.ts";
-import { fitItem, type ItemFit } from "./item-fit.ts";
+import { fitCurves, type ItemFit } from "./item-fit.ts";
+import { learnedOwnSpread } from "./learned-spread.ts";
 import { type PackClock, packClocks } from "./pack-clock.ts";
+import { MODEL_ERROR } from "./priors.ts";
 import { thresholdInForce } from "./threshold-in-force.ts";
+import { timeStretch } from "./time-stretch.ts";
 import type { FadeGroup } from "./types.ts";
 
 /** One pack with its clocks, its readings and the evidence made from them. */
@@ -46,12 +50,15 @@ export function fadeItems(fleet: Fleet, asOf: Day, isRechargeable: (item: string
     if (list) list.push(ready);
     else items.set(nameKey(pack.item), [ready]);
   }
-  return [...items.keys()].sort().map((key) => fitOne(items.get(key)!));
+  return [...items.keys()].sort().map((key) => fitOne(key, items.get(key)!, inForce));
 }
 
-function fitOne(packs: FadingPack[]): FadingItem {
+function fitOne(key: string, packs: FadingPack[], inForce: number): FadingItem {
   packs.sort((a, b) => (nameKey(a.pack.serial) < nameKey(b.pack.serial) ? -1 : 1));
-  const fit = fitItem(packs.map((pack) => pack.evidence));
+  const tables = fitCurves(packs.map((pack) => pack.evidence));
+  const seed = seedFromText(`stretch ${key}`);
+  const own = learnedOwnSpread(packs, { tables }, inForce, seed);
+  const fit = { tables, stretch: timeStretch(tables.length, seed, { common: MODEL_ERROR.common, own }) };
   const readings = packs.reduce((sum, pack) => sum + pack.readings.readings.length, 0);
   const completedLives = packs.filter((pack) => pack.pack.retiredBecause === "faded").length;
   const item = packs[0]!.pack.item!.trim();
@@ -66,7 +73,7 @@ function fitOne(packs: FadingPack[]): FadingItem {
       packs: inService,
       readings,
       completedLives,
-      parameters: middleParameters(fit),
+      parameters: { ...middleParameters(fit), ownSpread: own },
       basis: readings === 0 ? "typical" : "pooled",
     },
   };

@@ -5,6 +5,7 @@ import { type NodeTables, nodeTables } from "./node-tables.ts";
 import { emptyPosterior, packPosterior } from "./pack-posterior.ts";
 import { PRIORS } from "./priors.ts";
 import { updateTrust } from "./reading-trust.ts";
+import type { TimeStretch } from "./time-stretch.ts";
 
 /** Equally likely curves that stand behind every forecast of an item. */
 export const DRAWS = 200;
@@ -14,26 +15,25 @@ const PACKS_AT_MOST = 120;
 
 const SEED = 20_260_704;
 
-/** An item's posterior: equally likely curves. */
+/** An item's posterior: equally likely curves, and the model error around them. */
 export interface ItemFit {
   tables: NodeTables[];
+  stretch: TimeStretch;
 }
 
 /**
- * Fits an item's shared curve to its packs' evidence.
+ * Equally likely shared curves of an item, given its packs' evidence.
  *
  * @param packs  in an order that does not hang on the order of rows; the trust of their readings is set
  */
-export function fitItem(packs: readonly PackEvidence[]): ItemFit {
+export function fitCurves(packs: readonly PackEvidence[]): NodeTables[] {
   const speaking = packs.filter((pack) => pack.years.length + pack.bounds.length > 0);
   const heard = spreadOut(speaking, PACKS_AT_MOST);
   if (heard.length > 0) {
     const rough = drawCurves(heard, { points: 40, draws: 12, stepsPerTempering: 2, lastSteps: 4, seed: SEED });
     for (const pack of speaking) updateTrust(pack, rough);
   }
-  return {
-    tables: drawCurves(heard, { points: 100, draws: DRAWS, stepsPerTempering: 3, lastSteps: 12, seed: SEED + 1 }),
-  };
+  return drawCurves(heard, { points: 100, draws: DRAWS, stepsPerTempering: 3, lastSteps: 12, seed: SEED + 1 });
 }
 
 function drawCurves(packs: readonly PackEvidence[], settings: Parameters<typeof posteriorDraws>[2]): NodeTables[] {

@@ -27,7 +27,7 @@ const rises = new Float64Array(GRID_SIZE);
 export function chancesBelow(
   evidence: PackEvidence,
   moments: readonly Moment[],
-  fit: ItemFit,
+  fit: Pick<ItemFit, "tables">,
   threshold: number,
 ): Float32Array {
   const result = new Float32Array(fit.tables.length * GRID_SIZE);

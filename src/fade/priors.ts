@@ -74,8 +74,9 @@ export const PRIORS: readonly Prior[] = [
     name: "kneeShare",
     scale: "logit",
     mean: 0,
-    spread: 1.5,
-    source: "Some cells show a knee before a fifth is lost, some never do (Attia et al. 2022, a review; from memory).",
+    spread: 2.5,
+    source:
+      "Some cells show a knee before a fifth is lost, some never do (Attia et al. 2022, a review; from memory): near the reference prior of a share, Beta(1/2, 1/2), whose logit spreads by 3.1.",
   },
   {
     name: "kneePower",

@@ -40,7 +40,7 @@ export function forecastPacks(fleet: Fleet, policy: Policy): LifeForecast {
   const isRechargeable = (item: string) => limitsOf(item).kind !== "primary";
   const items = fadeItems(fleet, asOf, isRechargeable);
   const itemByKey = new Map(items.map((item) => [nameKey(item.item), item]));
-  const stretchOf = memo((item) => timeStretch(DRAWS, seedFromText(`stretch ${item}`)));
+  const stretchOf = memo((item) => itemByKey.get(item)?.fit.stretch ?? timeStretch(DRAWS, seedFromText(item)));
   const fadingByKey = new Map(items.flatMap((item) => item.packs.map((p) => [nameKey(p.pack.serial), p] as const)));
 
   const tested = new Set(fleet.runtimeTests.map((test) => nameKey(test.serial)));
