@@ -30,6 +30,7 @@ export function forecastDemand(policy: Policy, life: LifeForecast, dated: DatedS
       asPacks: true,
       use: null,
       places: [],
+      stock: [],
     }));
   return [...needing.items, ...unlisted]
     .sort((a, b) => (a.item.key < b.item.key ? -1 : 1))

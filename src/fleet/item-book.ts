@@ -48,7 +48,7 @@ export function itemBook(fleet: Fleet, alsoNamed: readonly string[] = []): ItemB
   for (const row of fleet.catalogue) note(row.item);
   // sorted, so that the spelling kept does not hang on the order of rows
   const others = [...fleet.packs, ...fleet.datedStock, ...fleet.useLog, ...fleet.onOrder, ...fleet.routine];
-  for (const name of others.map((row) => row.item ?? "").sort()) if (name !== "") note(name);
+  for (const name of [...new Set(others.map((row) => row.item ?? ""))].sort()) if (name !== "") note(name);
   for (const name of alsoNamed) note(name);
   for (const row of fleet.catalogue) note(row.replacedBy);
 
@@ -58,11 +58,17 @@ export function itemBook(fleet: Fleet, alsoNamed: readonly string[] = []): ItemB
   for (const [key, formers] of formerOf) {
     items.set(key, mergeFacts(key, names.get(key)!, formers, rowsOf, boughtAs));
   }
+  const found = new Map<string, Item>();
   return {
     items: [...items.values()].sort((a, b) => (a.key < b.key ? -1 : 1)),
     find: (name) => {
-      const key = nameKey(name);
-      return items.get(boughtAs.get(key) ?? key) ?? mergeFacts(key, name, [key], rowsOf, boughtAs);
+      let item = found.get(name);
+      if (!item) {
+        const key = nameKey(name);
+        item = items.get(boughtAs.get(key) ?? key) ?? mergeFacts(key, name, [key], rowsOf, boughtAs);
+        found.set(name, item);
+      }
+      return item;
     },
   };
 }

@@ -59,7 +59,7 @@ export function chancesUsed(
     }
     runTo(day);
     chances[k] = chanceAtLeast(left, width, k + 1);
-    left = raiseTo(left, width, k + 1);
+    raiseTo(left, width, k + 1);
   }
   return chances;
 }
@@ -130,16 +130,19 @@ function shiftUnits(left: Float64Array, units: number): Float64Array<ArrayBuffer
 
 function chanceAtLeast(left: Float64Array, width: number, gone: number): number {
   let chance = 0;
-  for (let i = 0; i < left.length; i++) if (i % width >= gone) chance += left[i]!;
+  for (let row = 0; row < left.length; row += width) for (let n = gone; n < width; n++) chance += left[row + n]!;
   return Math.min(1, chance);
 }
 
-/** An expiry: whoever has not lost `gone` units yet loses up to that number. */
-function raiseTo(left: Float64Array, width: number, gone: number): Float64Array<ArrayBuffer> {
-  const next = new Float64Array(left.length);
-  for (let i = 0; i < left.length; i++) {
-    const into = i % width < gone ? i - (i % width) + gone : i;
-    next[into] = next[into]! + left[i]!;
+/** An expiry: whoever has not lost `gone` units yet loses up to that number. In place. */
+function raiseTo(left: Float64Array, width: number, gone: number): void {
+  for (let events = 0; events < width; events++) {
+    const row = events * width;
+    let short = 0;
+    for (let n = 0; n < gone; n++) {
+      short += left[row + n]!;
+      left[row + n] = 0;
+    }
+    left[row + gone] = left[row + gone]! + short;
   }
-  return next;
 }

@@ -1,12 +1,12 @@
 import { ckmeans } from "simple-statistics";
 import { type Month, monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
-import type { Item, ItemBook } from "../fleet/item-book.ts";
+import type { Item } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { nameKey } from "../fleet/rows.ts";
 import { fullestCellChance, widestClusterChance } from "../maths/scan-statistic.ts";
 import { describeCrowd } from "./describe-crowd.ts";
-import type { CrowdedMonth, DatedUnit } from "./types.ts";
+import type { StockUnit } from "./stock-units.ts";
+import type { CrowdedMonth } from "./types.ts";
 
 /** A crowd is at least this many times the even share (our rule; common practice has no figure). */
 const TIMES_EVEN_SHARE = 2;
@@ -23,7 +23,7 @@ const MOST_CLUSTERS = 12;
 const POINTS_CLUSTERED = 400;
 
 interface Due {
-  unit: DatedUnit;
+  unit: StockUnit;
   month: Month;
 }
 
@@ -34,13 +34,13 @@ interface Due {
  * least). Points of the scan are deliveries, not units: units of one lot and expiry at one place came together and
  * lapse together, which is no crowd by itself.
  */
-export function crowdedMonths(units: readonly DatedUnit[], book: ItemBook, policy: Policy): CrowdedMonth[] {
+export function crowdedMonths(units: readonly StockUnit[], policy: Policy): CrowdedMonth[] {
   const first = monthOfDay(policy.asOf);
   const due = units
     .filter((unit) => unit.swapBy >= policy.asOf && unit.row.held === null && unit.row.quantity > 0)
-    .map((unit) => ({ unit, month: monthOfDay(unit.swapBy) }))
+    .map((unit) => ({ unit, month: unit.swapMonth }))
     .filter(({ month }) => month < first + policy.horizonMonths);
-  return [...groupBy(due, ({ unit }) => book.find(unit.row.item))]
+  return [...groupBy(due, ({ unit }) => unit.item)]
     .sort(([a], [b]) => (a.key < b.key ? -1 : 1))
     .flatMap(([item, ofItem]) => crowdsOfItem(item, ofItem, first, policy.horizonMonths));
 }
@@ -63,7 +63,7 @@ function crowdsOfItem(item: Item, due: readonly Due[], first: Month, horizon: nu
     const cluster = clusters.find((members) => members.includes(month)) ?? [month];
     const span = { from: cluster[0]!, to: cluster[cluster.length - 1]! };
     const lots = new Set(ofMonth.flatMap(({ unit }) => (unit.row.lot === null ? [] : [unit.row.lot])));
-    const places = new Set(ofMonth.map(({ unit }) => nameKey(unit.row.place ?? ""))).size;
+    const places = new Set(ofMonth.map(({ unit }) => unit.placeKey)).size;
     const found = { item: item.name, month, units: count, evenShare, pValue, span, lots: [...lots].sort(), places };
     const inSpan = cluster.reduce((sum, member) => sum + (deliveries.get(member) ?? 0), 0);
     // one unit fewer than a crowd
@@ -82,7 +82,7 @@ function unitsOf(due: readonly Due[]): number {
 }
 
 function deliveriesOf(due: readonly Due[]): number {
-  const key = ({ row }: DatedUnit) => `${nameKey(row.place ?? "")}\n${nameKey(row.lot ?? "")}\n${row.expiry}`;
+  const key = ({ placeKey, row }: StockUnit) => `${placeKey}\n${row.lot ?? ""}\n${row.expiry}`;
   return new Set(due.map(({ unit }) => key(unit))).size;
 }
 

@@ -1,8 +1,7 @@
 import type { Finding } from "../fleet/finding.ts";
 import { groupBy } from "../fleet/group-by.ts";
-import type { Item } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type DatedStockRow, type Fleet, nameKey } from "../fleet/rows.ts";
+import type { Fleet } from "../fleet/rows.ts";
 import { chancesServed } from "./chance-served.ts";
 import { chancesUsed } from "./chance-used.ts";
 import { crowdedMonths } from "./crowded-months.ts";
@@ -10,9 +9,10 @@ import { type ItemPlace, type ItemPlaces, itemPlaces, type Needing } from "./ite
 import { proposeMoves } from "./moves.ts";
 import { routineDays } from "./routine-days.ts";
 import { stockFindings } from "./stock-findings.ts";
+import type { StockUnit } from "./stock-units.ts";
 import { swapCalendar, swapCapacity, visitsDue } from "./swap-calendar.ts";
 import type { CrowdedMonth, DatedUnit, Move, SwapCapacity, SwapVisit } from "./types.ts";
-import { fittableUntil, swapDay } from "./unit-life.ts";
+import { fittableUntil } from "./unit-life.ts";
 
 /** Everything known ahead about dated stock. */
 export interface DatedStockForecast {
@@ -40,25 +40,19 @@ const UNIT_USES = Float64Array.of(0, 1);
  */
 export function forecastDatedStock(fleet: Fleet, policy: Policy): DatedStockForecast {
   const needing = itemPlaces(fleet, policy);
-  const shareUsed = new Map<DatedStockRow, number>();
-  const rowsOf = groupBy(fleet.datedStock, (row) => needing.book.find(row.item).key);
   for (const ofItem of needing.items) {
-    shareInstalled(ofItem, rowsOf.get(ofItem.item.key) ?? [], policy, shareUsed);
-    shareOnShelves(ofItem, rowsOf.get(ofItem.item.key) ?? [], needing, policy, shareUsed);
+    shareInstalled(ofItem, policy);
+    shareOnShelves(ofItem, policy);
   }
-  const units = fleet.datedStock.map((row) => {
-    const installed = row.place !== null && needing.takes.devices.has(nameKey(row.place));
-    const swapBy = swapDay(row, needing.book.find(row.item), policy);
-    return { row, installed, swapBy, chanceUsed: shareUsed.get(row) ?? 0 };
-  });
+  const units = [...needing.stock];
   const visits = visitsDue(units, policy);
   const capacity = swapCapacity(visits, policy.swapsPerMonth);
   return {
     units,
-    crowdedMonths: crowdedMonths(units, needing.book, policy),
+    crowdedMonths: crowdedMonths(units, policy),
     swapCalendar: policy.swapsPerMonth === null ? [] : swapCalendar(visits, policy.swapsPerMonth, policy),
     swapCapacity: capacity,
-    moves: needing.items.flatMap((ofItem) => proposeMoves(ofItem, rowsOf.get(ofItem.item.key) ?? [], policy)),
+    moves: needing.items.flatMap((ofItem) => proposeMoves(ofItem, policy)),
     findings: stockFindings(fleet, needing, policy),
     cautions: swapCautions(capacity),
     needing,
@@ -74,52 +68,36 @@ function swapCautions({ perMonth, smallest, enough }: SwapCapacity): string[] {
 }
 
 /** Units at devices, in FEFO order at each. */
-function shareInstalled(
-  { item, use, places }: ItemPlaces,
-  rows: readonly DatedStockRow[],
-  policy: Policy,
-  shareUsed: Map<DatedStockRow, number>,
-): void {
-  const byPlace = groupBy(rows, (row) => nameKey(row.place ?? ""));
+function shareInstalled({ use, places }: ItemPlaces, policy: Policy): void {
   for (const place of places) {
-    const here = (byPlace.get(place.key) ?? []).filter((row) => place.device !== null && isGood(row, item, policy));
-    if (here.length === 0 || (place.use === null && place.routinePerYear === 0)) continue;
+    if (place.use === null && place.routinePerYear === 0) continue;
+    const here = place.stock.filter(
+      ({ row, swapBy }) => row.held === null && row.quantity > 0 && swapBy >= policy.asOf,
+    );
+    if (here.length === 0) continue;
     shareOut(
       here,
-      (row) => swapDay(row, item, policy),
-      shareUsed,
+      ({ swapBy }) => swapBy,
       (days) => chancesUsed(days, place, use?.unitsPerUse ?? UNIT_USES),
     );
   }
 }
 
 /** Units in stores, which serve every place, in FEFO order over all stores. */
-function shareOnShelves(
-  { item, use, places }: ItemPlaces,
-  rows: readonly DatedStockRow[],
-  { takes }: Needing,
-  policy: Policy,
-  shareUsed: Map<DatedStockRow, number>,
-): void {
-  const inStore = rows.filter((row) => {
-    const key = nameKey(row.place ?? "");
-    return !takes.devices.has(key) && !takes.retired.has(key) && fittableUntil(row, item, policy) >= policy.asOf;
-  });
-  const here = inStore.filter((row) => row.held === null);
+function shareOnShelves({ item, use, places, stock }: ItemPlaces, policy: Policy): void {
+  const lastDay = ({ row }: StockUnit) => fittableUntil(row, item, policy);
+  const here = stock.filter(
+    (unit) => !unit.installed && !unit.stranded && unit.row.held === null && lastDay(unit) >= policy.asOf,
+  );
   if (here.length === 0) return;
-  const end = here.reduce((last, row) => Math.max(last, row.expiry), policy.asOf);
+  const end = here.reduce((last, { row }) => Math.max(last, row.expiry), policy.asOf);
   const needs = {
     from: policy.asOf,
     knownDays: places.flatMap((place) => knownNeeds(place, end)).sort((a, b) => a - b),
     usesPerMonth: places.reduce((sum, { use }) => sum + (use ? use.rate.shape / use.rate.exposure : 0), 0),
     unitsPerUse: use?.unitsPerUse ?? UNIT_USES,
   };
-  shareOut(
-    here,
-    (row) => fittableUntil(row, item, policy),
-    shareUsed,
-    (days) => chancesServed(days, needs),
-  );
+  shareOut(here, lastDay, (days) => chancesServed(days, needs));
 }
 
 function knownNeeds(place: ItemPlace, end: number): number[] {
@@ -127,25 +105,21 @@ function knownNeeds(place: ItemPlace, end: number): number[] {
   return [...place.swapDays.filter((day) => day < place.until), ...growth, ...routineDays(place, end)];
 }
 
-function isGood(row: DatedStockRow, item: Item, policy: Policy): boolean {
-  return row.held === null && row.quantity > 0 && swapDay(row, item, policy) >= policy.asOf;
-}
-
 /** Gives each row the mean chance of its units, where `chancesOf` takes the last days of all units, ascending. */
 function shareOut(
-  rows: readonly DatedStockRow[],
-  lastDay: (row: DatedStockRow) => number,
-  shareUsed: Map<DatedStockRow, number>,
+  units: readonly StockUnit[],
+  lastDay: (unit: StockUnit) => number,
   chancesOf: (lastDays: number[]) => Float64Array,
 ): void {
-  const inOrder = [...rows].sort((a, b) => lastDay(a) - lastDay(b));
-  const chances = chancesOf(inOrder.flatMap((row) => new Array<number>(row.quantity).fill(lastDay(row))));
+  const inOrder = [...units].sort((a, b) => lastDay(a) - lastDay(b));
+  const chances = chancesOf(inOrder.flatMap((unit) => new Array<number>(unit.row.quantity).fill(lastDay(unit))));
   // rows of one last day are alike: each gets the mean of all their units, whatever the order of rows
   let from = 0;
   for (const [, alike] of groupBy(inOrder, lastDay)) {
-    const count = alike.reduce((sum, row) => sum + row.quantity, 0);
-    const mean = count === 0 ? 0 : chances.subarray(from, from + count).reduce((a, b) => a + b, 0) / count;
-    for (const row of alike) shareUsed.set(row, mean);
+    const count = alike.reduce((sum, { row }) => sum + row.quantity, 0);
+    let total = 0;
+    for (let unit = from; unit < from + count; unit++) total += chances[unit]!;
+    for (const unit of alike) unit.chanceUsed = count === 0 ? 0 : total / count;
     from += count;
   }
 }

@@ -2,10 +2,10 @@ import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { type Item, type ItemBook, itemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type DatedStockRow, type DeviceRow, type Fleet, nameKey, type UseLogRow } from "../fleet/rows.ts";
+import { type DeviceRow, type Fleet, nameKey, type UseLogRow } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
 import { rollsPerStrip } from "./paper.ts";
-import { swapDay } from "./unit-life.ts";
+import { type StockUnit, stockUnits } from "./stock-units.ts";
 import { type ItemUse, itemUse, type PlaceUse, usesByItem } from "./use-rates.ts";
 
 /** A place where an item is installed or consumed, with everything that will take units from it. */
@@ -17,6 +17,8 @@ export interface ItemPlace {
   from: Day;
   /** Day from which it needs none any more; Infinity = open. */
   until: Day;
+  /** Rows of the units installed. */
+  stock: readonly StockUnit[];
   /** Swap days of the units installed, ascending; as-of for what is overdue or held. */
   swapDays: number[];
   /** Units still lacking on `from` where the device is new to the fleet. */
@@ -35,6 +37,8 @@ export interface ItemPlaces {
   use: ItemUse | null;
   /** By key ascending. */
   places: readonly ItemPlace[];
+  /** All rows of the item's dated stock, wherever they are. */
+  stock: readonly StockUnit[];
 }
 
 /** The fleet's items, who takes them and what takes units from where. */
@@ -43,6 +47,8 @@ export interface Needing {
   takes: WhoTakes;
   /** By item key ascending. */
   items: readonly ItemPlaces[];
+  /** Dated stock in the order of the fleet's rows. */
+  stock: readonly StockUnit[];
   /** The log's uses by item key. */
   uses: ReadonlyMap<string, UseLogRow[]>;
 }
@@ -53,10 +59,8 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
   const takes = whoTakes(fleet, book, policy.asOf);
   const { from, uses } = usesByItem(fleet, book, policy);
   const packItems = new Set(fleet.packs.flatMap((pack) => (pack.item === null ? [] : [book.find(pack.item).key])));
-  const placed = groupBy(
-    fleet.datedStock.filter((row) => row.place !== null && takes.devices.has(nameKey(row.place))),
-    (row) => book.find(row.item).key,
-  );
+  const stock = stockUnits(fleet, book, takes, policy);
+  const stockOf = groupBy(stock, ({ item }) => item.key);
   const routine = groupBy(
     fleet.routine.filter((row) => row.item !== null),
     (row) => book.find(row.item!).key,
@@ -70,14 +74,11 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
         perYear.set(key, (perYear.get(key) ?? 0) + row.perYear * (row.quantity ?? usualQuantity(item)));
       }
     }
-    return {
-      item,
-      asPacks,
-      use,
-      places: placesOf(item, asPacks, use, perYear, placed.get(item.key) ?? [], takes, policy),
-    };
+    const ofItem = stockOf.get(item.key) ?? [];
+    const places = placesOf(item, asPacks, use, perYear, ofItem, takes, policy);
+    return { item, asPacks, use, places, stock: ofItem };
   });
-  return { book, takes, items, uses };
+  return { book, takes, items, stock, uses };
 }
 
 /** What a task takes where the sheet does not say: a check strip of a roll of paper, else one unit. */
@@ -97,32 +98,36 @@ function placesOf(
   asPacks: boolean,
   use: ItemUse | null,
   routinePerYear: ReadonlyMap<string, number>,
-  installed: readonly DatedStockRow[],
+  stock: readonly StockUnit[],
   takes: WhoTakes,
   policy: Policy,
 ): ItemPlace[] {
-  const rowsAt = groupBy(installed, (row) => nameKey(row.place!));
+  const stockAt = groupBy(
+    stock.filter(({ installed }) => installed),
+    ({ placeKey }) => placeKey,
+  );
   const useAt = new Map((use?.places ?? []).map((place) => [place.key, place]));
   const newcomers = asPacks
     ? []
     : takes.takers(item).filter(({ device }) => device.inService !== null && device.inService > policy.asOf);
   const unitsOfNewcomer = new Map(newcomers.map(({ key, units }) => [key, units]));
-  const keys = [...new Set([...rowsAt.keys(), ...useAt.keys(), ...routinePerYear.keys(), ...unitsOfNewcomer.keys()])];
+  const keys = [...new Set([...stockAt.keys(), ...useAt.keys(), ...routinePerYear.keys(), ...unitsOfNewcomer.keys()])];
   const onRoutine = [...routinePerYear.keys()].sort();
   const rank = new Map(onRoutine.map((key, index) => [key, index]));
   return keys.sort().map((key) => {
     const device = takes.devices.get(key) ?? null;
-    const swapDays = (rowsAt.get(key) ?? [])
-      .flatMap((row) => {
-        const day = row.held === null ? Math.max(policy.asOf, swapDay(row, item, policy)) : policy.asOf;
-        return new Array<number>(row.quantity).fill(day);
-      })
-      .sort((a, b) => a - b);
+    const here = stockAt.get(key) ?? [];
+    const swapDays = here.flatMap(({ row, swapBy }) => {
+      const day = row.held === null ? Math.max(policy.asOf, swapBy) : policy.asOf;
+      return row.quantity === 1 ? day : new Array<number>(row.quantity).fill(day);
+    });
+    swapDays.sort((a, b) => a - b);
     return {
       key,
       device,
       from: Math.max(policy.asOf, device?.inService ?? policy.asOf),
       until: device?.retired ?? Number.POSITIVE_INFINITY,
+      stock: here,
       swapDays,
       lacking: Math.max(0, (unitsOfNewcomer.get(key) ?? 0) - swapDays.length),
       use: useAt.get(key) ?? null,

@@ -7,7 +7,6 @@ import type { ItemPlace, ItemPlaces } from "./item-places.ts";
 import { type MovePlace, searchMoves } from "./move-search.ts";
 import { ratesDiffer } from "./rates-differ.ts";
 import type { Move } from "./types.ts";
-import { swapDay } from "./unit-life.ts";
 import { DAYS_PER_MONTH } from "./use-rates.ts";
 
 /** What carrying a unit to another place costs, in units: an exchange of two must save more than a fifth of one. */
@@ -31,12 +30,10 @@ interface Candidate {
  * Exchanges of an item's units between devices that raise the units expected to be used before they lapse, every
  * device keeping its count. Empty unless the log shows beyond chance that rates differ: on noise alone nothing moves.
  * Opened, held, overdue and short-dated units stay where they are, and so does anything that is not the same item.
- *
- * @param rows  the item's rows of dated stock
  */
-export function proposeMoves(ofItem: ItemPlaces, rows: readonly DatedStockRow[], policy: Policy): Move[] {
+export function proposeMoves(ofItem: ItemPlaces, policy: Policy): Move[] {
   if (ofItem.use === null || !ratesDiffer(ofItem.use)) return [];
-  const candidates = candidatePlaces(ofItem, rows, policy);
+  const candidates = candidatePlaces(ofItem, policy);
   const found = searchMoves(
     candidates.map(({ search }) => search),
     COST_PER_UNIT_MOVED,
@@ -44,11 +41,10 @@ export function proposeMoves(ofItem: ItemPlaces, rows: readonly DatedStockRow[],
   return found.saved <= 0 ? [] : listMoves(candidates, found.days, found.saved, policy);
 }
 
-function candidatePlaces(ofItem: ItemPlaces, rows: readonly DatedStockRow[], policy: Policy): Candidate[] {
-  const rowsAt = groupBy(rows, (row) => nameKey(row.place ?? ""));
+function candidatePlaces(ofItem: ItemPlaces, policy: Policy): Candidate[] {
   const all = ofItem.places
     .filter((place) => place.device !== null && place.from === policy.asOf)
-    .map((place) => candidate(ofItem, place, rowsAt.get(place.key) ?? [], policy))
+    .map((place) => candidate(ofItem, place, policy))
     .filter(({ units }) => units > 0);
   const rate = ({ place }: Candidate) => (place.use ? place.use.rate.shape / place.use.rate.exposure : 0);
   const order = (score: (of: Candidate) => number) =>
@@ -60,14 +56,9 @@ function candidatePlaces(ofItem: ItemPlaces, rows: readonly DatedStockRow[], pol
   return all.filter((of) => chosen.has(of));
 }
 
-function candidate(
-  { item, use }: ItemPlaces,
-  place: ItemPlace,
-  rows: readonly DatedStockRow[],
-  policy: Policy,
-): Candidate {
-  const good = rows
-    .map((row) => ({ row, day: swapDay(row, item, policy) }))
+function candidate({ use }: ItemPlaces, place: ItemPlace, policy: Policy): Candidate {
+  const good = place.stock
+    .map(({ row, swapBy }) => ({ row, day: swapBy }))
     .filter(({ row, day }) => row.held === null && day > policy.asOf);
   const mayMove = ({ row }: { row: DatedStockRow }) =>
     row.opened === null && row.expiry - policy.asOf >= policy.minLifeDays;

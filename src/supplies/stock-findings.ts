@@ -6,7 +6,8 @@ import type { Policy } from "../fleet/policy.ts";
 import { type DatedStockRow, type Fleet, nameKey, type Source, type UseLogRow } from "../fleet/rows.ts";
 import { inServiceOn } from "../fleet/who-takes.ts";
 import { splitBulk } from "./bulk-issues.ts";
-import type { Needing } from "./item-places.ts";
+import type { ItemPlaces, Needing } from "./item-places.ts";
+import type { StockUnit } from "./stock-units.ts";
 
 /** A device must lack an item that this share of the devices that take it hold, before the lack is worth a word. */
 const SHARE_THAT_HOLD = 0.5;
@@ -15,42 +16,37 @@ const NAMES_SHOWN = 5;
 
 /** Findings about stock and use that do not fit the fleet: counts, places, lacking items, bulk issues. */
 export function stockFindings(fleet: Fleet, needing: Needing, policy: Policy): Finding[] {
-  const rowsOf = groupBy(fleet.datedStock, (row) => needing.book.find(row.item).key);
   return [
-    ...needing.items.flatMap(({ item }) => {
-      const rows = rowsOf.get(item.key) ?? [];
+    ...needing.items.flatMap((ofItem) => {
+      const { item } = ofItem;
       return [
-        ...findTooManyInstalled(item, rows, needing),
-        ...findDevicesWithout(item, rows, needing, policy),
+        ...findTooManyInstalled(ofItem),
+        ...findDevicesWithout(ofItem, needing, policy),
         ...findBulkIssues(item, needing.uses.get(item.key) ?? []),
       ];
     }),
-    ...findStockAtRetiredDevices(fleet, needing),
+    ...findStockAtRetiredDevices(needing),
     ...findPlacesUnknown(fleet, needing),
   ];
 }
 
 /** Devices that hold more units than the catalogue says they carry. */
-function findTooManyInstalled(item: Item, rows: readonly DatedStockRow[], { takes }: Needing): Finding[] {
+function findTooManyInstalled({ item, places }: ItemPlaces): Finding[] {
   const carries = item.perDevice;
   if (carries === null) return [];
-  const byDevice = groupBy(
-    rows.filter((row) => row.place !== null && takes.devices.has(nameKey(row.place))),
-    (row) => nameKey(row.place!),
-  );
-  return [...byDevice].flatMap(([key, here]) => {
-    const held = here.reduce((sum, row) => sum + row.quantity, 0);
-    if (held <= carries) return [];
-    const name = takes.devices.get(key)!.device;
+  return places.flatMap(({ device, stock }) => {
+    const held = stock.reduce((sum, { row }) => sum + row.quantity, 0);
+    if (device === null || held <= carries) return [];
+    const name = device.device;
     const message = `${name} holds ${held} units of ${item.name}, but a device carries ${carries}.`;
     const fix = "Correct the quantities, give spare units the place where they lie, or correct per_device.";
-    return [finding("more-than-carried", "warning", here, String(held), message, fix)];
+    return [finding("more-than-carried", "warning", rowsOf(stock), String(held), message, fix)];
   });
 }
 
 /** Devices that take an item by the catalogue and have none, where most of their like have it. */
-function findDevicesWithout(item: Item, rows: readonly DatedStockRow[], { takes }: Needing, policy: Policy): Finding[] {
-  if (rows.length === 0 || (item.fits.size === 0 && item.carriedBy.size === 0)) return [];
+function findDevicesWithout({ item, stock }: ItemPlaces, { takes }: Needing, policy: Policy): Finding[] {
+  if (stock.length === 0 || (item.fits.size === 0 && item.carriedBy.size === 0)) return [];
   const takers = takes.takers(item).filter(({ device }) => inServiceOn(device, policy.asOf));
   const without = takers.filter(({ key }) => takes.holds(key, item) === 0);
   if (without.length === 0 || without.length > takers.length * (1 - SHARE_THAT_HOLD)) return [];
@@ -77,37 +73,29 @@ function findBulkIssues(item: Item, uses: readonly UseLogRow[]): Finding[] {
   });
 }
 
-function findStockAtRetiredDevices(fleet: Fleet, { takes }: Needing): Finding[] {
-  const there = fleet.datedStock.filter(
-    (row) => row.place !== null && row.quantity > 0 && takes.retired.has(nameKey(row.place)),
-  );
-  return [...groupBy(there, (row) => nameKey(row.place!)).values()].map((here) => {
+function findStockAtRetiredDevices({ stock }: Needing): Finding[] {
+  const there = stock.filter(({ stranded, row }) => stranded && row.quantity > 0);
+  return [...groupBy(there, ({ placeKey }) => placeKey).values()].map((units) => {
+    const here = rowsOf(units);
     const device = here[0]!.place!.trim();
-    const units = counted(
-      here.reduce((sum, row) => sum + row.quantity, 0),
-      "unit",
-    );
-    const message = `${units} of dated stock stand at ${device}, which has left service; they are not counted.`;
+    const message = `${unitCount(here)} of dated stock stand at ${device}, which has left service; they are not counted.`;
     return finding("stock-at-retired", "warning", here, device, message, "Give them the place where they lie now.");
   });
 }
 
 /** Places that are neither a device nor a site, and so are read as stores: a mistyped name would hide there. */
-function findPlacesUnknown(fleet: Fleet, { takes }: Needing): Finding[] {
+function findPlacesUnknown(fleet: Fleet, { stock, takes }: Needing): Finding[] {
   if (fleet.devices.length === 0) return [];
   const known = new Set([
     ...takes.devices.keys(),
     ...takes.retired,
     ...[...fleet.devices, ...fleet.packs].flatMap((row) => (row.site === null ? [] : [nameKey(row.site)])),
   ]);
-  const unknown = fleet.datedStock.filter((row) => row.place !== null && !known.has(nameKey(row.place)));
-  return [...groupBy(unknown, (row) => nameKey(row.place!))].map(([, here]) => {
+  const unknown = stock.filter(({ row, placeKey }) => row.place !== null && !known.has(placeKey));
+  return [...groupBy(unknown, ({ placeKey }) => placeKey).values()].map((units) => {
+    const here = rowsOf(units);
     const place = here[0]!.place!.trim();
-    const units = counted(
-      here.reduce((sum, row) => sum + row.quantity, 0),
-      "unit",
-    );
-    const message = `"${place}" is neither a device nor a site; it is read as a store, whose ${units} serve every place.`;
+    const message = `"${place}" is neither a device nor a site; it is read as a store, whose ${unitCount(here)} serve every place.`;
     const fix = "Nothing to do if it is a store; else write the device's name as the devices sheet has it.";
     return finding("place-read-as-store", "info", here, place, message, fix);
   });
@@ -127,6 +115,17 @@ function finding(
   const others = sources.filter((source) => source.file === file && source.sheet === sheet && source.line !== line);
   const lines = [...new Set(others.map((source) => source.line))];
   return { code, severity, file, sheet, line, lines, column: null, value, message, fix };
+}
+
+function rowsOf(stock: readonly StockUnit[]): DatedStockRow[] {
+  return stock.map(({ row }) => row);
+}
+
+function unitCount(rows: readonly DatedStockRow[]): string {
+  return counted(
+    rows.reduce((sum, row) => sum + row.quantity, 0),
+    "unit",
+  );
 }
 
 function counted(count: number, noun: string): string {

@@ -2,15 +2,16 @@ import { addMonths, type Day } from "../calendar/day.ts";
 import { type Month, monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { nameKey } from "../fleet/rows.ts";
-import type { DatedUnit, SwapCapacity, SwapVisit } from "./types.ts";
+import type { StockUnit } from "./stock-units.ts";
+import type { SwapCapacity, SwapVisit } from "./types.ts";
 
 /** One visit: everything at one place that falls due in one month. */
 export interface Visit {
   place: string;
+  key: string;
   /** Month index of the due month, as-of's month = 0; what is overdue is due in month 0. */
   due: number;
-  units: readonly DatedUnit[];
+  units: readonly StockUnit[];
   /** Units to swap, which is what a month earlier costs, in unit-months. */
   weight: number;
 }
@@ -19,19 +20,22 @@ export interface Visit {
 const MOST_POINTS = 12;
 
 /** Visits needed to meet every expiry of installed units inside the horizon, by due month and place. */
-export function visitsDue(units: readonly DatedUnit[], policy: Policy): Visit[] {
+export function visitsDue(units: readonly StockUnit[], policy: Policy): Visit[] {
   const first = monthOfDay(policy.asOf);
   const installed = units.filter((unit) => unit.installed && unit.row.quantity > 0 && unit.row.held === null);
-  const dueOf = (unit: DatedUnit) => Math.max(0, monthOfDay(unit.swapBy) - first);
-  const inHorizon = installed.filter((unit) => dueOf(unit) < policy.horizonMonths);
-  return [...groupBy(inHorizon, (unit) => `${dueOf(unit)}\n${nameKey(unit.row.place!)}`).values()]
+  const dueOf = (unit: StockUnit) => Math.max(0, unit.swapMonth - first);
+  const byPlace = groupBy(installed, ({ placeKey }) => placeKey);
+  return [...byPlace.values()]
+    .flatMap((here) => [...groupBy(here, dueOf).values()])
     .map((together) => ({
       place: together[0]!.row.place!,
+      key: together[0]!.placeKey,
       due: dueOf(together[0]!),
       units: together,
       weight: together.reduce((sum, unit) => sum + unit.row.quantity, 0),
     }))
-    .sort((a, b) => a.due - b.due || (nameKey(a.place) < nameKey(b.place) ? -1 : 1));
+    .filter(({ due }) => due < policy.horizonMonths)
+    .sort((a, b) => a.due - b.due || compareText(a.key, b.key));
 }
 
 /**
@@ -95,24 +99,35 @@ export function swapCapacity(visits: readonly Visit[], perMonth: number | null):
   const points = new Set<number>();
   for (let capacity = smallest; capacity < busiest; capacity += step) points.add(capacity);
   if (busiest > 0) points.add(busiest);
-  const tradeOff = [...points].map((capacity) => ({
-    perMonth: capacity,
-    unitMonthsGivenUp: monthsGivenUp(visits, latestSchedule(visits, capacity)),
-  }));
+  const tradeOff = () =>
+    [...points].map((capacity) => ({
+      perMonth: capacity,
+      unitMonthsGivenUp: monthsGivenUp(visits, latestSchedule(visits, capacity)),
+    }));
   return { perMonth, smallest, enough: perMonth === null || perMonth >= smallest, tradeOff };
 }
 
-/** The visits of a schedule as rows, by month, place, item and lot. */
+/**
+ * The visits of a schedule as rows, by month, place, item and lot. A visit that moves to another month keeps its day of
+ * the month, but is not before as-of.
+ */
 export function swapCalendar(visits: readonly Visit[], perMonth: number, policy: Policy): SwapVisit[] {
   const first = monthOfDay(policy.asOf);
   const months = latestSchedule(visits, perMonth);
-  const rows = visits.flatMap(({ units, due, place }, index) =>
-    [...groupBy(units, ({ row, swapBy }) => `${row.item}\n${row.lot ?? ""}\n${swapBy}`).values()].map((alike) => {
+  const order = [...visits.keys()].sort(
+    (a, b) => months[a]! - months[b]! || compareText(visits[a]!.key, visits[b]!.key),
+  );
+  return order.flatMap((index) => rowsOfVisit(visits[index]!, months[index]!, first, policy.asOf));
+}
+
+function rowsOfVisit({ units, due, place }: Visit, month: number, first: Month, asOf: Day): SwapVisit[] {
+  return [...groupBy(units, ({ item, row, swapBy }) => `${item.key}\n${row.lot ?? ""}\n${swapBy}`).values()]
+    .map((alike) => {
       const { row, swapBy } = alike[0]!;
       const quantity = alike.reduce((sum, unit) => sum + unit.row.quantity, 0);
-      const day = dayOfVisit(swapBy, months[index]! - due, policy.asOf);
+      const day = month === due ? swapBy : Math.max(asOf, addMonths(swapBy, month - due));
       return {
-        month: (first + months[index]!) as Month,
+        month: first + month,
         place,
         item: row.item,
         lot: row.lot,
@@ -120,21 +135,8 @@ export function swapCalendar(visits: readonly Visit[], perMonth: number, policy:
         swapBy,
         daysGivenUp: quantity * Math.max(0, swapBy - day),
       };
-    }),
-  );
-  return rows.sort(
-    (a, b) =>
-      a.month - b.month ||
-      compareText(nameKey(a.place), nameKey(b.place)) ||
-      compareText(nameKey(a.item), nameKey(b.item)) ||
-      compareText(a.lot ?? "", b.lot ?? "") ||
-      a.swapBy - b.swapBy,
-  );
-}
-
-/** A visit moved to another month keeps its day of the month, but is not before as-of. */
-function dayOfVisit(swapBy: Day, monthsEarlier: number, asOf: Day): Day {
-  return Math.max(asOf, addMonths(swapBy, monthsEarlier));
+    })
+    .sort((a, b) => compareText(a.item, b.item) || compareText(a.lot ?? "", b.lot ?? "") || a.swapBy - b.swapBy);
 }
 
 function compareText(a: string, b: string): number {

@@ -47,8 +47,8 @@ export interface SwapCapacity {
   smallest: number;
   /** True where perMonth is not said or is no fewer than the smallest. */
   enough: boolean;
-  /** Life given up, in unit-months, by visits a month, ascending. */
-  tradeOff: { perMonth: number; unitMonthsGivenUp: number }[];
+  /** Life given up, in unit-months, by visits a month, ascending; worked out when asked for. */
+  tradeOff(): { perMonth: number; unitMonthsGivenUp: number }[];
 }
 
 /** Units that change places so that more of them are used before they lapse. */

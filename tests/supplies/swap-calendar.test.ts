@@ -158,15 +158,11 @@ describe("forecastDatedStock: swap calendar", () => {
       [monthFromText("2027-01"), "D1", "Pads", 2, 0],
       [monthFromText("2027-01"), "D2", "Pads", 1, 0],
     ]);
-    expect(swapCapacity).toEqual({
-      perMonth: 2,
-      smallest: 2,
-      enough: true,
-      tradeOff: [
-        { perMonth: 2, unitMonthsGivenUp: 1 },
-        { perMonth: 3, unitMonthsGivenUp: 0 },
-      ],
-    });
+    expect(swapCapacity).toMatchObject({ perMonth: 2, smallest: 2, enough: true });
+    expect(swapCapacity.tradeOff()).toEqual([
+      { perMonth: 2, unitMonthsGivenUp: 1 },
+      { perMonth: 3, unitMonthsGivenUp: 0 },
+    ]);
   });
 
   it("says the smallest number of visits and the trade-off where the policy gives none or too few", () => {
