@@ -54,37 +54,56 @@ export function findImpossibleTests(byKind: Kinds, log: FindingLog): void {
   for (const { values } of byKind.get("packs") ?? []) {
     if (typeof values.retired === "number") retired.set(nameKey(String(values.serial)), values.retired);
   }
-  const counts = new Map<string, Entry[]>();
-  const keys = new Map<string, string>();
+  const bySerial = new Map<string, TestsOfPack>();
   for (const entry of byKind.get("runtime_tests") ?? []) {
-    const { values } = entry;
-    const serial = keys.get(values.serial as string) ?? nameKey(String(values.serial));
-    keys.set(values.serial as string, serial);
-    const end = retired.get(serial);
-    if (end !== undefined && (values.date as number) > end) {
-      const { file, sheet, line } = values.source;
-      const words = () => ({
-        message: `"${values.serial}" was tested on ${isoFromDay(values.date as number)}, after it was retired on ${isoFromDay(end)}.`,
-      });
-      log.add("test-after-retired", { file, sheet, line, column: null, value: String(values.serial) }, words);
+    const serial = entry.values.serial as string;
+    let tests = bySerial.get(serial);
+    if (!tests) {
+      tests = testsOfPack(serial, retired, bySerial);
+      bySerial.set(serial, tests);
     }
-    if (typeof values.cycles !== "number") continue;
-    const list = counts.get(serial);
-    if (list) list.push(entry);
-    else counts.set(serial, [entry]);
+    if ((entry.values.date as number) > tests.retired) noteLate(entry, tests.retired, log);
+    if (entry.values.cycles !== null) tests.counted.push(entry);
   }
-  for (const list of counts.values()) noteFall(list, log);
+  for (const { counted } of new Set(bySerial.values())) noteFalls(counted, log);
 }
 
-function noteFall(tests: Entry[], log: FindingLog): void {
-  tests.sort((a, b) => (a.values.date as number) - (b.values.date as number));
+interface TestsOfPack {
+  retired: number;
+  counted: Entry[];
+}
+
+/** The tests of a pack, shared by every spelling of its serial. */
+function testsOfPack(
+  serial: string,
+  retired: ReadonlyMap<string, number>,
+  bySerial: Map<string, TestsOfPack>,
+): TestsOfPack {
+  const key = nameKey(serial);
+  const tests = bySerial.get(key) ?? { retired: retired.get(key) ?? Number.POSITIVE_INFINITY, counted: [] };
+  bySerial.set(key, tests);
+  return tests;
+}
+
+function noteLate({ values }: Entry, end: number, log: FindingLog): void {
+  const { file, sheet, line } = values.source;
+  log.add("test-after-retired", { file, sheet, line, column: null, value: String(values.serial) }, () => ({
+    message: `"${values.serial}" was tested on ${isoFromDay(values.date as number)}, after it was retired on ${isoFromDay(end)}.`,
+  }));
+}
+
+function noteFalls(tests: Entry[], log: FindingLog): void {
+  const inOrder = tests.every(
+    (test, at) => at === 0 || (test.values.date as number) >= (tests[at - 1]!.values.date as number),
+  );
+  if (!inOrder) tests.sort((a, b) => (a.values.date as number) - (b.values.date as number));
   for (let i = 1; i < tests.length; i++) {
-    const [before, after] = [tests[i - 1]!.values, tests[i]!.values];
+    const before = tests[i - 1]!.values;
+    const after = tests[i]!.values;
     if ((after.cycles as number) >= (before.cycles as number)) continue;
     const { file, sheet, line } = after.source;
-    const words = () => ({
+    log.add("cycles-fall", { file, sheet, line, column: null, value: String(after.cycles) }, () => ({
       message: `"${after.serial}" has ${after.cycles} cycles on ${isoFromDay(after.date as number)} but ${before.cycles} on ${isoFromDay(before.date as number)}.`,
-    });
-    log.add("cycles-fall", { file, sheet, line, column: null, value: String(after.cycles) }, words);
+    }));
   }
 }

@@ -7,8 +7,10 @@ import type { Entry } from "./entry.ts";
 export function resolveBoxes(byKind: Map<string, Entry[]>, log: FindingLog): void {
   let sizes: Map<string, number | null> | null = null;
   for (const [kind, entries] of byKind) {
+    const fields = (entries[0]?.sheet.columns ?? []).filter(({ unit }) => unit === "units").map(({ field }) => field);
+    if (!entries.some(({ values }) => fields.some((field) => values[field] instanceof Boxes))) continue;
     const kept = entries.filter((entry) => {
-      for (const { field } of entry.sheet.columns) {
+      for (const field of fields) {
         const value = entry.values[field];
         if (!(value instanceof Boxes)) continue;
         sizes ??= boxSizes(byKind.get("catalogue") ?? []);

@@ -36,7 +36,8 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
     }
     for (const plan of plans) {
       if (!speaksOf(plan, record.cells)) continue;
-      const values = { ...plan.template, source: { file, sheet, line: record.line } };
+      const values = { ...plan.template } as Entry["values"];
+      values.source = { file, sheet, line: record.line };
       const filled = fillRow(values, plan, record, table, options.asOf, log);
       if (filled.code !== null) {
         state.never(row, filled.code, filled.message);

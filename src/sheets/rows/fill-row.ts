@@ -32,6 +32,8 @@ const FILLED: Filled = { code: null, product: null };
 export function rowPlan(output: Output, readers: FieldReader[], alone: boolean): RowPlan {
   const template: Record<string, unknown> = {};
   for (const { field } of output.sheet.columns) template[field] = output.implied[field] ?? null;
+  // The place of the source is kept from the start: an object that grows later is many times dearer to make.
+  template.source = null;
   const date =
     output.sheet.kind === "runtime_tests" ? output.fields.find(({ spec }) => spec.field === "date") : undefined;
   return {

@@ -46,7 +46,7 @@ function folded(name: string): string {
 }
 
 /** Days of a date key lie well under this, so that a name's number and a day make one whole number. */
-const DAYS = 2 ** 20;
+const DAYS = 2 ** 16;
 
 /** The entry's key; null where it has none. Name and day alone, the commonest, are one number: that is cheaper. */
 function keyOf({ sheet, values, time }: Entry, numbers: Map<string, number>): string | number | null {
