@@ -5,6 +5,7 @@ import { scheduleOrders } from "./orders/schedule-orders.ts";
 import { assemblePlan } from "./out/assemble-plan.ts";
 import type { Plan } from "./out/plan-schema.ts";
 import type { Reading } from "./sheets/reading.ts";
+import { deferOrders } from "./short/defer-orders.ts";
 import { forecastShort } from "./short/forecast-short.ts";
 import { forecastDatedStock } from "./supplies/forecast-dated-stock.ts";
 import { usableLots } from "./supplies/usable-lots.ts";
@@ -23,5 +24,6 @@ export function makePlan(reading: Reading, policy: Policy): Plan {
   const lots = usableLots(fleet, policy, life.stock);
   const schedule = scheduleOrders(fleet, policy, demand, lots);
   const short = forecastShort(fleet, policy, life, dated, demand, lots, schedule);
-  return assemblePlan({ reading, policy, life, dated, demand, schedule, short });
+  const capped = deferOrders(fleet, policy, life, dated, demand, lots, schedule);
+  return assemblePlan({ reading, policy, life, dated, demand, schedule, short, capped });
 }

@@ -13,7 +13,7 @@ export async function runOrders(inputs: readonly string[], options: VerbOptions)
     writeFiles(options.out, [{ name: "orders.csv", chunks: [ordersCsv(plan)] }], paths);
     note(`Written to ${options.out}: orders.csv.`);
   }
-  const json = () => jsonChunks(planPart(plan, ["demand", "orders", "budget", "short"]));
+  const json = () => jsonChunks(planPart(plan, ["demand", "orders", "budget", "deferrals", "short"]));
   await print(options.json ? json() : [ordersText(plan, stdoutSetting())]);
   failOn(options.failOn ?? [], reading, plan);
 }

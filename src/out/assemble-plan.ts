@@ -5,14 +5,14 @@ import type { Policy } from "../fleet/policy.ts";
 import type { LifeForecast } from "../life/types.ts";
 import type { OrderSchedule } from "../orders/types.ts";
 import type { Reading } from "../sheets/reading.ts";
-import type { ShortMonth } from "../short/types.ts";
+import type { CappedSchedule, ShortMonth } from "../short/types.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { ENGINE } from "./engine.ts";
 import { crowdedRows, datedRows, moveRows, swapRows } from "./plan-dated.ts";
 import { demandRows } from "./plan-demand.ts";
 import { findingRows, inputRows, policyRecord } from "./plan-head.ts";
-import { budgetRows, orderRows, shortRows } from "./plan-orders.ts";
+import { budgetRows, deferralRows, orderRows, shortRows } from "./plan-orders.ts";
 import { fadeGroupRows, packRows } from "./plan-packs.ts";
 import type { Plan } from "./plan-schema.ts";
 
@@ -25,13 +25,15 @@ export interface PlanParts {
   demand: readonly ItemDemand[];
   schedule: OrderSchedule;
   short: readonly ShortMonth[];
+  /** null where the policy sets no budget. */
+  capped: CappedSchedule | null;
 }
 
 /**
  * The plan as it stands in plan.json: ISO dates, stated digits, rows in the order of stable keys, so that
  * the same sheets give the same bytes whatever the order of their rows and whichever engine runs.
  */
-export function assemblePlan({ reading, policy, life, dated, demand, schedule, short }: PlanParts): Plan {
+export function assemblePlan({ reading, policy, life, dated, demand, schedule, short, capped }: PlanParts): Plan {
   const from = monthOfDay(policy.asOf);
   return {
     format: "wanecast.plan/1",
@@ -50,7 +52,8 @@ export function assemblePlan({ reading, policy, life, dated, demand, schedule, s
     demand: demandRows(demand),
     orders: orderRows(schedule),
     budget: budgetRows(schedule),
-    short: shortRows(short),
-    cautions: [...new Set([...STANDING_CAUTIONS, ...life.cautions, ...schedule.cautions])],
+    deferrals: deferralRows(capped),
+    short: shortRows(short, capped),
+    cautions: [...new Set([...STANDING_CAUTIONS, ...life.cautions, ...schedule.cautions, ...(capped?.cautions ?? [])])],
   };
 }

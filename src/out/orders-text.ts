@@ -1,7 +1,7 @@
 import { aheadText } from "./ahead.ts";
 import { horizonText } from "./horizon-text.ts";
 import type { Plan } from "./plan-schema.ts";
-import { budgetTable, ordersTable, shortTable } from "./summary-tables.ts";
+import { budgetTable, deferralsTable, ordersTable, shortTable } from "./summary-tables.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
 
@@ -23,6 +23,11 @@ export function ordersText(plan: Plan, setting: TextSetting): string {
       setting,
     ),
     ...section("Spend by fiscal year of the order", plan.budget.length > 0 ? [budgetTable(plan, width)] : [], setting),
+    ...section(
+      "Over the budget: what to defer, in this order",
+      plan.deferrals.length > 0 ? [deferralsTable(plan, width)] : [],
+      setting,
+    ),
     ...section("Devices short, expected", plan.short.length > 0 ? [shortTable(plan, width)] : [], setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);

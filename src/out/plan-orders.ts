@@ -1,7 +1,7 @@
 import { isoFromDay } from "../calendar/day.ts";
 import { monthText } from "../calendar/month.ts";
 import type { BudgetYear, OrderLine, OrderSchedule } from "../orders/types.ts";
-import type { ShortMonth } from "../short/types.ts";
+import type { CappedSchedule, ShortMonth } from "../short/types.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundChance, roundUnits } from "./rounding.ts";
 import { sortBy } from "./sort-by.ts";
@@ -16,13 +16,30 @@ export function budgetRows(schedule: OrderSchedule): Plan["budget"] {
   return sortBy(schedule.budget.map(budgetRow), (row) => [row.fiscalYear, row.currency]);
 }
 
+/** What to defer as plan rows, in the order in which to defer. */
+export function deferralRows(capped: CappedSchedule | null): Plan["deferrals"] {
+  return (capped?.deferrals ?? []).map((one) => ({
+    fiscalYear: one.fiscalYear,
+    currency: one.currency,
+    line: one.line,
+    supplier: one.supplier,
+    item: one.item,
+    quantity: one.quantity,
+    orderBy: isoFromDay(one.orderBy),
+    deferredTo: isoFromDay(one.deferredTo),
+    saves: one.saves,
+    deviceMonthsShort: roundUnits(one.deviceMonthsShort),
+  }));
+}
+
 /** Devices short as plan rows, by month. */
-export function shortRows(short: readonly ShortMonth[]): Plan["short"] {
-  const rows = short.map(({ month, devices, withoutBuying, withSchedule }) => ({
+export function shortRows(short: readonly ShortMonth[], capped: CappedSchedule | null): Plan["short"] {
+  const rows = short.map(({ month, devices, withoutBuying, withSchedule }, index) => ({
     month: monthText(month),
     devices,
     withoutBuying: shortage(withoutBuying),
     withSchedule: shortage(withSchedule),
+    withinBudget: capped === null ? null : shortage(capped.short[index]!),
   }));
   return sortBy(rows, (row) => [row.month]);
 }

@@ -138,6 +138,22 @@ const orderSchema = z.object({
   expectedWaste: amount,
 });
 
+/** An order line that the year's budget has no room for, put off; in the order in which to defer. */
+const deferralSchema = z.object({
+  fiscalYear: z.string(),
+  currency: z.string(),
+  /** Id of the order line. */
+  line: z.string(),
+  supplier: z.string(),
+  item: z.string(),
+  quantity: z.number().int(),
+  orderBy: isoDay,
+  deferredTo: isoDay,
+  saves: minorUnits,
+  /** Device-months short that this brings, expected over the plan's months. */
+  deviceMonthsShort: z.number(),
+});
+
 const spend = { planned: minorUnits, p50: minorUnits, p80: minorUnits, p95: minorUnits };
 const shortage = z.object({ expected: amount, anyChance: chance });
 
@@ -175,8 +191,17 @@ export const planSchema = z.object({
       byItem: z.array(z.object({ item: z.string(), ...spend })),
     }),
   ),
+  /** What to put off where budget_per_fiscal_year is less than planned; empty without a budget. */
+  deferrals: z.array(deferralSchema),
   short: z.array(
-    z.object({ month: isoMonth, devices: z.number().int(), withoutBuying: shortage, withSchedule: shortage }),
+    z.object({
+      month: isoMonth,
+      devices: z.number().int(),
+      withoutBuying: shortage,
+      withSchedule: shortage,
+      /** With the schedule less what is deferred; null without a budget. */
+      withinBudget: shortage.nullable(),
+    }),
   ),
   cautions: z.array(z.string()),
 });

@@ -64,6 +64,24 @@ export function budgetTable(plan: Plan, width: number): string {
   );
 }
 
+/** What to defer where a year's budget is short, in that order: what it spares and what it costs in readiness. */
+export function deferralsTable(plan: Plan, width: number): string {
+  type Deferral = Plan["deferrals"][number];
+  return textTable<Deferral>(
+    [
+      { head: "fiscal year", cell: (one) => one.fiscalYear },
+      { head: "order by", cell: (one) => one.orderBy, dropRank: 2 },
+      { head: "item", cell: (one) => one.item, clipTo: 12 },
+      { head: "units", align: "right", cell: (one) => countText(one.quantity) },
+      ...moneyColumns<Deferral>(plan.deferrals, { saves: (one) => one.saves }),
+      { head: "deferred to", cell: (one) => one.deferredTo, dropRank: 1 },
+      { head: "device-months short", align: "right", cell: (one) => one.deviceMonthsShort.toFixed(1) },
+    ],
+    plan.deferrals,
+    width,
+  );
+}
+
 /** Amounts, with the currency in the first head where all rows share it and in a column of its own where not. */
 function moneyColumns<Row extends { currency: string }>(
   rows: readonly Row[],
@@ -94,6 +112,15 @@ export function shortTable(plan: Plan, width: number): string {
       { head: "any short", align: "right", dropRank: 2, cell: (row) => chanceText(row.withoutBuying.anyChance) },
       { head: "schedule followed", align: "right", cell: (row) => row.withSchedule.expected.toFixed(1) },
       { head: "any short", align: "right", dropRank: 2, cell: (row) => chanceText(row.withSchedule.anyChance) },
+      ...(plan.deferrals.length === 0
+        ? []
+        : [
+            {
+              head: "within budget",
+              align: "right" as const,
+              cell: (row: ShortMonth) => row.withinBudget?.expected.toFixed(1) ?? "-",
+            },
+          ]),
     ],
     plan.short.filter((_, index) => shown.has(index)),
     width,

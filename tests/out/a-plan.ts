@@ -151,12 +151,14 @@ export function aPlan(changes: Partial<Plan> = {}): Plan {
         byItem: [],
       },
     ],
+    deferrals: [],
     short: [
       {
         month: "2026-11",
         devices: 60,
         withoutBuying: { expected: 1.25, anyChance: 0.7 },
         withSchedule: { expected: 0.4, anyChance: 0.004 },
+        withinBudget: null,
       },
     ],
     cautions: ["This is a planning aid only."],

@@ -152,6 +152,7 @@ function parts(): PlanParts {
         withSchedule: { expected: 0, anyChance: 0 },
       },
     ],
+    capped: null,
   };
 }
 
