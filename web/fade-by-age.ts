@@ -1,5 +1,5 @@
 import type { Plan, Reading } from "../src/index.ts";
-import { dayNumber, monthAfter, monthEnd } from "./months.ts";
+import { dayNumber, monthEnds, monthsBetween } from "./months.ts";
 import { nameKey, type PackReadings, readingsOf } from "./pack-readings.ts";
 
 const DAYS_PER_YEAR = 365.25;
@@ -32,15 +32,17 @@ export function fadeByAge(item: string, plan: Plan, reading: Reading, readings: 
   const born = new Map(reading.fleet.packs.map((row) => [nameKey(row.serial), row.made ?? row.inService]));
   const dots: AgePoint[] = [];
   const paths: AgePoint[][] = [];
+  // Every path starts in the plan's first month.
+  const ends = monthEnds(plan.horizon.from, monthsBetween(plan.horizon.from, plan.horizon.to).length);
+  const asOf = dayNumber(plan.asOf);
   for (const pack of plan.packs) {
     const from = born.get(nameKey(pack.serial)) ?? null;
     if (pack.item !== item || from === null) continue;
     const age = (day: number) => (day - from) / DAYS_PER_YEAR;
     dots.push(...readingsOf(pack.serial, readings).map((dot) => ({ age: age(dot.day), percent: dot.percent })));
-    const asOf = dayNumber(plan.asOf);
     const start = pack.capacityNow ? [{ age: age(asOf), percent: pack.capacityNow.p50 * 100 }] : [];
     const ahead = pack.path.p50.map((value, index) => ({
-      age: age(monthEnd(monthAfter(pack.path.from, index))),
+      age: age(ends[index]!),
       percent: value * 100,
     }));
     if (ahead.length > 0) paths.push([...start, ...ahead]);

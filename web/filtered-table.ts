@@ -1,5 +1,5 @@
 import { make } from "./dom.ts";
-import { numberWords } from "./format.ts";
+import { compareNames, numberWords } from "./format.ts";
 import { say } from "./strings.ts";
 import { type TableSpec, table } from "./table.ts";
 
@@ -18,7 +18,7 @@ export function filteredTable<Row>(spec: TableSpec<Row>, filters: Filter<Row>[])
   const controls = filters.flatMap((filter) => {
     const values = [...new Set(spec.rows.map(filter.of).filter((value) => value !== null))];
     if (values.length < 2) return [];
-    values.sort((a, b) => a.localeCompare(b, undefined, { numeric: true }));
+    values.sort(compareNames);
     const select = make(
       "select",
       {

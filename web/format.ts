@@ -4,6 +4,7 @@ const locale = navigator.language || "en";
 const wholeDay = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short", year: "numeric", timeZone: "UTC" });
 const longMonth = new Intl.DateTimeFormat(locale, { month: "long", year: "numeric", timeZone: "UTC" });
 const shortMonth = new Intl.DateTimeFormat(locale, { month: "short", timeZone: "UTC" });
+const collator = new Intl.Collator(locale, { numeric: true });
 const byDigits = new Map<number, Intl.NumberFormat>();
 
 const switches = { isoDates: false };
@@ -81,6 +82,11 @@ export function majorUnits(minorUnits: number, currency: string): number {
   } catch {
     return minorUnits / 100;
   }
+}
+
+/** Orders names as the reader does, with numbers by value: P2 before P10. */
+export function compareNames(a: string, b: string): number {
+  return collator.compare(a, b);
 }
 
 /** "a", "a and b", "a, b and c". */

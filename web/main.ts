@@ -9,7 +9,7 @@ import { dayWords, isoDates, setIsoDates } from "./format.ts";
 import { intake, listenForDrops } from "./intake/intake.ts";
 import { planner } from "./planner.ts";
 import { setPrintFooter } from "./print-footer.ts";
-import { report } from "./report.ts";
+import { showReport } from "./report.ts";
 import { cautions } from "./sections/cautions.ts";
 import { empty } from "./sections/empty.ts";
 import { scanBox } from "./sections/scan-box.ts";
@@ -26,24 +26,22 @@ const plans = planner({ show, tell, mention, busy }, document.getElementById("wa
 
 const scans = scanBox(plans.addFile);
 
-function show(session: Session): void {
-  const focused = document.activeElement?.id;
+async function show(session: Session): Promise<void> {
+  if (session.plan !== null) {
+    setPrintFooter(say.printFooter(dayWords(session.plan.asOf)));
+    const tools = [scans, intake(plans.takeFiles, say.intake.again)];
+    return showReport(content, session as PlannedSession, { ...plans, switchIso }, tools);
+  }
   forgetFigures(content);
-  const parts =
-    session.plan !== null
-      ? report(session as PlannedSession, { ...plans, switchIso }, [scans, intake(plans.takeFiles, say.intake.again)])
-      : [
-          make(
-            "main",
-            { id: "plan" },
-            empty(intake(plans.takeFiles, say.intake.drop)),
-            session.reading && sheets(session, plans),
-            cautions(session.words.cautions, []),
-          ),
-        ];
-  content.replaceChildren(...parts);
-  if (session.plan) setPrintFooter(say.printFooter(dayWords(session.plan.asOf)));
-  if (focused) document.getElementById(focused)?.focus({ preventScroll: true });
+  content.replaceChildren(
+    make(
+      "main",
+      { id: "plan" },
+      empty(intake(plans.takeFiles, say.intake.drop)),
+      session.reading && sheets(session, plans),
+      cautions(session.words.cautions, []),
+    ),
+  );
 }
 
 function tell(text: string): void {

@@ -30,6 +30,11 @@ export function monthEnd(month: string): number {
   return dayNumber(`${monthAfter(month, 1)}-01`) - 1;
 }
 
+/** Day numbers of the last days of `count` months from one on. */
+export function monthEnds(from: string, count: number): number[] {
+  return Array.from({ length: count }, (_, index) => monthEnd(monthAfter(from, index)));
+}
+
 /** Today on the reader's own calendar, as a day number. The engine has no clock: this is where as-of comes from. */
 export function todayHere(): number {
   const now = new Date();

@@ -13,7 +13,7 @@ import { say } from "./strings.ts";
 
 /** How the planner shows what it has. */
 export interface Stage {
-  show: (session: Session) => void;
+  show: (session: Session) => Promise<void>;
   /** Says something until the next thing is said. */
   tell: (text: string) => void;
   /** Says something for a while: good news, which may go by unread. */
@@ -30,6 +30,7 @@ export function planner(stage: Stage, embedded: string | null) {
     plan: null,
     reading: null as unknown as Reading,
     readings: new Map(),
+    signs: [],
     problems: [],
     before: null,
     kept: false,
@@ -40,6 +41,8 @@ export function planner(stage: Stage, embedded: string | null) {
   let files: NamedBytes[] = [];
   /** Values that an embedded plan was made with, beneath the reader's own. */
   let underlying: PolicyChoice[] = [];
+  /** What came inside the page, whole. */
+  let inside: { plan: Plan; reading: Reading } | null = null;
   /** Whether the engine still has what it read. */
   let engineKnows = false;
 
@@ -87,17 +90,15 @@ export function planner(stage: Stage, embedded: string | null) {
     stage.busy(text, stopEngine);
     const hasSheets = files.length > 0;
     try {
-      const { plan, reading, readings, problems } = await plannedAnew(hasSheets);
+      const planned = await plannedAnew(hasSheets);
+      const { plan } = planned;
       session = {
         ...session,
-        plan,
-        reading,
-        readings,
-        problems,
+        ...planned,
         hasSheets,
         before: session.kept ? session.before : before,
       };
-      stage.show(session);
+      await stage.show(session);
       if (plan === null) stage.tell(say.intake.noTable);
       else stage.mention(say.intake.done(dayWords(plan.asOf)));
       await keep();
@@ -114,7 +115,7 @@ export function planner(stage: Stage, embedded: string | null) {
       engineKnows = true;
       return planned;
     }
-    if (!engineKnows && session.plan) await ask("adopt", { plan: session.plan, reading: session.reading });
+    if (!engineKnows && inside) await ask("adopt", inside);
     engineKnows = true;
     return ask("replan", how);
   }
@@ -157,13 +158,12 @@ export function planner(stage: Stage, embedded: string | null) {
       });
       const last = await keptWork(embedded);
       if (embedded !== null) {
-        const { plan, reading } = JSON.parse(embedded) as { plan: Plan; reading: Reading };
-        underlying = choicesOfPlan(plan);
-        const readings = await ask("adopt", { plan, reading });
-        session = { ...session, plan, reading, readings, hasSheets: false };
+        inside = JSON.parse(embedded) as { plan: Plan; reading: Reading };
+        underlying = choicesOfPlan(inside.plan);
+        session = { ...session, ...inside, ...(await ask("adopt", inside)), hasSheets: false };
         engineKnows = true;
       }
-      stage.show(session);
+      await stage.show(session);
       if (last === null || (last.files.length === 0 && last.choices.length === 0)) return;
       files = last.files;
       if (files.length > 0) {

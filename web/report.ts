@@ -1,3 +1,4 @@
+import { forgetFigures } from "./charts/figure.ts";
 import { make } from "./dom.ts";
 import { ahead } from "./sections/ahead.ts";
 import { type AssumptionActions, assumptions } from "./sections/assumptions.ts";
@@ -14,22 +15,58 @@ export interface ReportActions extends AssumptionActions, SheetActions {
   switchIso: () => void;
 }
 
-/** The whole planning sheet, top to bottom. */
-export function report(session: PlannedSession, actions: ReportActions, tools: HTMLElement[]): HTMLElement[] {
+/** The parts of the planning sheet, top to bottom, each made when its turn comes. */
+function parts(session: PlannedSession, actions: ReportActions, tools: HTMLElement[]): (() => HTMLElement)[] {
   return [
-    masthead(session, actions.switchIso),
-    contents(["ahead", "batteries", "dates", "orders", "sheets", "assumptions"]),
-    make(
-      "main",
-      { id: "plan" },
-      ahead(session),
-      cautions(session.words.cautions, session.plan.cautions),
-      batteries(session),
-      dates(session),
-      orders(session),
-      sheets(session, actions, ...tools),
-      assumptions(session, actions),
-    ),
-    make("footer", {}, make("p", {}, say.title.madeBy(session.plan.engine))),
+    () => ahead(session),
+    () => cautions(session.words.cautions, session.plan.cautions),
+    () => batteries(session),
+    () => dates(session),
+    () => orders(session),
+    () => sheets(session, actions, ...tools),
+    () => assumptions(session, actions),
   ];
+}
+
+let latest = 0;
+
+/**
+ * Shows the planning sheet. Parts are made one a task, so that a large fleet does not hold up the page, and each takes
+ * the place of the one before it, so that nothing jumps while the plan is made anew.
+ */
+export async function showReport(
+  content: HTMLElement,
+  session: PlannedSession,
+  actions: ReportActions,
+  tools: HTMLElement[],
+): Promise<void> {
+  latest += 1;
+  const mine = latest;
+  const focused = document.activeElement?.id;
+  let main = content.querySelector<HTMLElement>("#plan.whole");
+  if (main) content.querySelector(".masthead")?.replaceWith(masthead(session, actions.switchIso));
+  else {
+    main = make("main", { id: "plan", class: "whole" });
+    content.replaceChildren(
+      masthead(session, actions.switchIso),
+      contents(["ahead", "batteries", "dates", "orders", "sheets", "assumptions"]),
+      main,
+      make("footer", {}, make("p", {}, say.title.madeBy(session.plan.engine))),
+    );
+  }
+  for (const [index, part] of parts(session, actions, tools).entries()) {
+    const before = main.children[index];
+    const made = part();
+    if (before) {
+      forgetFigures(before);
+      before.replaceWith(made);
+    } else main.append(made);
+    await nextTask();
+    if (mine !== latest) return;
+  }
+  if (focused) document.getElementById(focused)?.focus({ preventScroll: true });
+}
+
+function nextTask(): Promise<void> {
+  return new Promise((done) => setTimeout(done));
 }

@@ -1,5 +1,5 @@
 import { make } from "./dom.ts";
-import { numberWords } from "./format.ts";
+import { compareNames, numberWords } from "./format.ts";
 import { say } from "./strings.ts";
 
 export interface Column<Row> {
@@ -127,6 +127,6 @@ function sorted<Row>(rows: readonly Row[], column: Column<Row>, direction: Direc
     const [x, y] = [column.value(a), column.value(b)];
     if (x === null || y === null) return x === y ? 0 : x === null ? 1 : -1;
     if (typeof x === "number" && typeof y === "number") return sign * (x - y);
-    return sign * String(x).localeCompare(String(y), undefined, { numeric: true });
+    return sign * compareNames(String(x), String(y));
   });
 }

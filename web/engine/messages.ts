@@ -3,6 +3,7 @@ import type { Plan, PolicyChoice, Reading, resolvePolicy, SheetFile } from "../.
 /** A policy value that could not be used, with why. */
 export type PolicyProblem = ReturnType<typeof resolvePolicy>["problems"][number];
 
+import type { EarlySign } from "../early-signs.ts";
 import type { PackReadings } from "../pack-readings.ts";
 
 /** Files that the page offers for download. */
@@ -27,7 +28,7 @@ export interface EngineWords {
 export interface Asks {
   describe: { ask: Record<string, never>; answer: EngineWords };
   read: { ask: { files: SheetFile[]; choices: PolicyChoice[]; today: number }; answer: Planned };
-  adopt: { ask: { plan: Plan; reading: Reading }; answer: PackReadings };
+  adopt: { ask: { plan: Plan; reading: Reading }; answer: Drawn };
   replan: { ask: { choices: PolicyChoice[]; today: number }; answer: Planned };
   /** The choices in files that hold nothing but policy sheets; null where they hold more. */
   choicesIn: { ask: { files: SheetFile[]; today: number }; answer: PolicyChoice[] | null };
@@ -52,11 +53,17 @@ export interface Scanned {
 
 export type AskName = keyof Asks;
 
-/** A plan with the reading that it rests on. `plan` is null where no input gave a table or a file was refused. */
-export interface Planned {
-  plan: Plan | null;
-  reading: Reading;
+/** What the page draws beside the plan, worked out in the worker since a large fleet takes a while. */
+export interface Drawn {
   readings: PackReadings;
+  signs: EarlySign[];
+}
+
+/** A plan with the reading that it rests on. `plan` is null where no input gave a table or a file was refused. */
+export interface Planned extends Drawn {
+  plan: Plan | null;
+  /** Without the fleet's tests and use log. */
+  reading: Reading;
   problems: PolicyProblem[];
 }
 

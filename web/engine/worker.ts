@@ -17,9 +17,10 @@ import {
   setAsideCsv,
   writePlanJson,
 } from "../../src/index.ts";
+import { earlySigns } from "../early-signs.ts";
 import type { PackReadings } from "../pack-readings.ts";
 import { correctRow } from "./correct-row.ts";
-import type { Answer, AskName, Asks, Download, Planned, Question } from "./messages.ts";
+import type { Answer, AskName, Asks, Download, Drawn, Planned, Question } from "./messages.ts";
 
 // The page's security policy forbids compiled text, and zod would try it once and be logged for it.
 z.config({ jitless: true });
@@ -48,7 +49,7 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     files = [];
     reading = ask.reading;
     plan = ask.plan;
-    return dotsOf(reading);
+    return drawn(plan, reading);
   },
   choicesIn: async (ask) => {
     await openWorkbooks(ask.files);
@@ -94,19 +95,25 @@ async function planNow(choices: PolicyChoice[], today: number): Promise<Planned>
   // A plan that misses a sheet buys wrongly: as on the command line, a refused file stops it.
   const whole = reading.inputs.length > 0 && reading.refused.length === 0;
   plan = whole ? makePlan(reading, policy) : null;
-  return { plan, reading, readings: dotsOf(reading), problems };
+  return { plan, reading: withoutTests(reading), problems, ...drawn(plan, reading) };
 }
 
 // Only decides how a failed test bounds the capacity, which is not drawn.
 const ANY_THRESHOLD = 0.8;
 
-function dotsOf({ fleet }: Reading): PackReadings {
-  return new Map(
-    [...readingsByPack(fleet, ANY_THRESHOLD)].map(([key, { readings }]) => [
+function drawn(plan: Plan | null, reading: Reading): Drawn {
+  const readings: PackReadings = new Map(
+    [...readingsByPack(reading.fleet, ANY_THRESHOLD)].map(([key, { readings }]) => [
       key,
       readings.map(({ day, capacity }) => ({ day, percent: capacity * 100 })),
     ]),
   );
+  return { readings, signs: plan === null ? [] : earlySigns(plan, reading, readings) };
+}
+
+/** The long lists stay here: the page draws readings and has no use for the rest, and handing them over takes time. */
+function withoutTests(reading: Reading): Reading {
+  return { ...reading, fleet: { ...reading.fleet, runtimeTests: [], useLog: [] } };
 }
 
 function textOf(file: Download): string {

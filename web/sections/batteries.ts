@@ -4,7 +4,7 @@ import { itemFade } from "../charts/item-fade.ts";
 import { packFade } from "../charts/pack-fade.ts";
 import { packsDue, packsDueByMonth } from "../charts/packs-due.ts";
 import { make } from "../dom.ts";
-import { monthWords, numberWords } from "../format.ts";
+import { compareNames, monthWords, numberWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { earlySignsTable } from "./early-signs-table.ts";
@@ -57,14 +57,14 @@ export function batteries(session: PlannedSession): HTMLElement {
           document.getElementById("pack-choice")?.focus({ preventScroll: true });
         },
       },
-      packs.map((pack) =>
-        make(
-          "option",
-          { value: pack.serial, selected: pack === chosen },
-          `${pack.serial} · ${pack.item} · ${pack.device ?? pack.site ?? say.none}`,
-        ),
-      ),
+      option(chosen),
     );
+    // Thousands of options take their time: the chart comes first.
+    setTimeout(() => {
+      const at = packs.indexOf(chosen);
+      picker.prepend(...packs.slice(0, at).map(option));
+      picker.append(...packs.slice(at + 1).map(option));
+    });
     const choices = make(
       "p",
       { class: "choices" },
@@ -72,6 +72,11 @@ export function batteries(session: PlannedSession): HTMLElement {
       picker,
     );
     detail.replaceChildren(packFade(chosen, session, choices));
+  }
+
+  function option(pack: Pack): HTMLOptionElement {
+    const where = pack.device ?? pack.site ?? say.none;
+    return make("option", { value: pack.serial }, `${pack.serial} · ${pack.item} · ${where}`);
   }
 
   function leadText(): string {
@@ -123,7 +128,7 @@ function byLikelyDate(packs: readonly Pack[]): Pack[] {
   const never = "9999";
   return [...packs].sort((a, b) => {
     const [x, y] = [a.replaceBy.p50 ?? never, b.replaceBy.p50 ?? never];
-    return x < y ? -1 : x > y ? 1 : a.serial.localeCompare(b.serial, undefined, { numeric: true });
+    return x < y ? -1 : x > y ? 1 : compareNames(a.serial, b.serial);
   });
 }
 

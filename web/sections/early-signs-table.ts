@@ -1,6 +1,6 @@
 import type { Plan } from "../../src/index.ts";
 import { make } from "../dom.ts";
-import { type EarlySign, earlySigns } from "../early-signs.ts";
+import type { EarlySign } from "../early-signs.ts";
 import { monthWords, numberWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
@@ -10,7 +10,7 @@ import { answer } from "./section.ts";
 /** Packs, sites and batches that lie below their like: worth a look before the forecast says so. */
 export function earlySignsTable(session: PlannedSession, choose: (pack: Plan["packs"][number]) => void): HTMLElement {
   const words = say.batteries.signs;
-  const signs = earlySigns(session.plan, session.reading, session.readings);
+  const { signs } = session;
   if (signs.length === 0) return answer(words.heading, make("p", {}, words.none));
   return answer(
     words.heading,
