@@ -23,6 +23,13 @@ export const VERB_HELP: Record<string, { answers: string; examples: string[] }> 
     answers: "the procurement schedule and the budget",
     examples: ["wanecast orders sheets/", "wanecast orders sheets/ --out out --fail-on late"],
   },
+  compare: {
+    answers: "two saved plans, or one fleet under two policies, side by side",
+    examples: [
+      "wanecast compare october/plan.json january/plan.json",
+      "wanecast compare sheets/ --policy end_of_life_percent=80 --against end_of_life_percent=70",
+    ],
+  },
   page: {
     answers: "the self-contained chart page with the plan inside",
     examples: ["wanecast page sheets/ --out out", "wanecast page sheets/ > page.html"],

@@ -1,7 +1,8 @@
 import { Command } from "commander";
 import { version } from "../package.json";
 import { CAUTION_HELP, POLICY_HELP, VERB_HELP } from "./help-text.ts";
-import { addOutputOptions, addSheetOptions, type FailCondition, type VerbOptions } from "./verb-options.ts";
+import { addOutputOptions, addSheetOptions, collect, type FailCondition, type VerbOptions } from "./verb-options.ts";
+import type { CompareOptions } from "./verbs/compare.ts";
 
 const PLAN_CONDITIONS: readonly FailCondition[] = ["late", "short", "set-aside", "warning"];
 const CHECK_CONDITIONS: readonly FailCondition[] = ["set-aside", "warning"];
@@ -20,7 +21,7 @@ export function makeProgram(): Command {
   sheetVerb(
     program,
     "plan",
-    "plan.json, orders.csv, packs.csv, set-aside.csv and page.html",
+    "plan.json, orders.csv, orders.ics, packs.csv, set-aside.csv and page.html",
     PLAN_CONDITIONS,
     async () => (await import("./verbs/plan.ts")).runPlan,
   );
@@ -36,10 +37,19 @@ export function makeProgram(): Command {
   sheetVerb(
     program,
     "orders",
-    "orders.csv",
+    "orders.csv and orders.ics",
     PLAN_CONDITIONS,
     async () => (await import("./verbs/orders.ts")).runOrders,
   );
+
+  addSheetOptions(verb(program, "compare").argument("<input...>", `two saved plans (.json), or ${INPUTS}`))
+    .option("--against <key=value>", "a policy value of the second plan; may be repeated", collect)
+    .option("--json", "print JSON on stdout and nothing else")
+    .option("--out <folder>", "write compare.json into this folder")
+    .addHelpText("after", POLICY_HELP)
+    .action(async (inputs: string[], options: CompareOptions) =>
+      (await import("./verbs/compare.ts")).runCompare(inputs, options),
+    );
 
   addSheetOptions(verb(program, "page").argument("<input...>", INPUTS))
     .option("--out <folder>", "write page.html into this folder (default: print it on stdout)")

@@ -50,7 +50,8 @@ export function addOutputOptions(command: Command, written: string, conditions: 
     );
 }
 
-function collect(value: string, earlier: string[] | undefined): string[] {
+/** Gathers the values of an option that may be repeated. */
+export function collect(value: string, earlier: string[] | undefined): string[] {
   return [...(earlier ?? []), value];
 }
 

@@ -11,14 +11,18 @@ export { POLICY_KEYS, type Policy, type PolicyChoice, resolvePolicy } from "./fl
 export { STANDING_CAUTIONS } from "./out/cautions.ts";
 export { checkJson } from "./out/check-json.ts";
 export { checkText } from "./out/check-text.ts";
+export { comparePlans, type NamedPlan } from "./out/compare.ts";
+export { compareText } from "./out/compare-text.ts";
 export { datesCsv } from "./out/dates-csv.ts";
 export { datesText } from "./out/dates-text.ts";
 export { embedInPage } from "./out/embed-in-page.ts";
 export { ordersCsv } from "./out/orders-csv.ts";
+export { ordersIcs } from "./out/orders-ics.ts";
 export { ordersText } from "./out/orders-text.ts";
 export { packsCsv } from "./out/packs-csv.ts";
 export { packsText } from "./out/packs-text.ts";
 export type { Plan } from "./out/plan-schema.ts";
+export { readPlan } from "./out/read-plan.ts";
 export { setAsideCsv } from "./out/set-aside-csv.ts";
 export { summaryText } from "./out/summary-text.ts";
 export type { TextSetting } from "./out/text-section.ts";

@@ -1,4 +1,4 @@
-import { jsonChunks, ordersCsv, ordersText } from "../../src/index.ts";
+import { jsonChunks, ordersCsv, ordersIcs, ordersText } from "../../src/index.ts";
 import { failOn } from "../fail-on.ts";
 import { loadPlan } from "../load-plan.ts";
 import { planPart } from "../plan-part.ts";
@@ -10,8 +10,12 @@ import { writeFiles } from "../write-files.ts";
 export async function runOrders(inputs: readonly string[], options: VerbOptions): Promise<void> {
   const { reading, plan, paths } = await loadPlan(inputs, options);
   if (options.out !== undefined) {
-    writeFiles(options.out, [{ name: "orders.csv", chunks: [ordersCsv(plan)] }], paths);
-    note(`Written to ${options.out}: orders.csv.`);
+    const files = [
+      { name: "orders.csv", chunks: [ordersCsv(plan)] },
+      { name: "orders.ics", chunks: [ordersIcs(plan)] },
+    ];
+    writeFiles(options.out, files, paths);
+    note(`Written to ${options.out}: orders.csv, orders.ics.`);
   }
   const json = () => jsonChunks(planPart(plan, ["demand", "orders", "budget", "deferrals", "short"]));
   await print(options.json ? json() : [ordersText(plan, stdoutSetting())]);

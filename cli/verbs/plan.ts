@@ -1,4 +1,12 @@
-import { embedInPage, ordersCsv, packsCsv, setAsideCsv, summaryText, writePlanJson } from "../../src/index.ts";
+import {
+  embedInPage,
+  ordersCsv,
+  ordersIcs,
+  packsCsv,
+  setAsideCsv,
+  summaryText,
+  writePlanJson,
+} from "../../src/index.ts";
 import { failOn } from "../fail-on.ts";
 import { type LoadedPlan, loadPlan } from "../load-plan.ts";
 import { pageTemplate } from "../page-template.ts";
@@ -21,6 +29,7 @@ function planFiles({ reading, plan }: LoadedPlan): OutFile[] {
   return [
     { name: "plan.json", chunks: writePlanJson(plan) },
     { name: "orders.csv", chunks: [ordersCsv(plan)] },
+    { name: "orders.ics", chunks: [ordersIcs(plan)] },
     { name: "packs.csv", chunks: [packsCsv(plan)] },
     { name: "set-aside.csv", chunks: [setAsideCsv(reading.setAside)] },
     { name: "page.html", chunks: [embedInPage(pageTemplate(), plan, reading)] },

@@ -5,7 +5,7 @@ import { planSchema } from "../../src/out/plan-schema.ts";
 import { folderWith, SAMPLE, wanecast } from "./run-wanecast.ts";
 import { SMALL_FLEET } from "./small-fleet.ts";
 
-const FILES = ["orders.csv", "packs.csv", "page.html", "plan.json", "set-aside.csv"];
+const FILES = ["orders.csv", "orders.ics", "packs.csv", "page.html", "plan.json", "set-aside.csv"];
 
 describe("wanecast plan on the invented fleet", () => {
   const out = join(folderWith(), "out");
@@ -17,7 +17,9 @@ describe("wanecast plan on the invented fleet", () => {
     expect(planSchema.safeParse(plan).error).toBeUndefined();
     expect([plan.asOf, plan.horizon]).toEqual(["2026-11-01", { from: "2026-11", to: "2029-10" }]);
     expect(readdirSync(out).sort()).toEqual(FILES);
-    expect(stderr).toMatch(`Written to ${out}: plan.json, orders.csv, packs.csv, set-aside.csv, page.html.\n`);
+    expect(stderr).toMatch(
+      `Written to ${out}: plan.json, orders.csv, orders.ics, packs.csv, set-aside.csv, page.html.\n`,
+    );
   });
   it("--fail-on late exits with 4: AED batteries should have been ordered before", () => {
     expect(code).toBe(4);

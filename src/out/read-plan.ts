@@ -1,0 +1,21 @@
+import { type Plan, planSchema } from "./plan-schema.ts";
+
+/**
+ * A saved plan from the text of its plan.json.
+ *
+ * @returns the plan; null where the text is no plan at all; or what is wrong with it
+ */
+export function readPlan(text: string): { plan: Plan } | { problem: string } | null {
+  let saved: unknown;
+  try {
+    saved = JSON.parse(text);
+  } catch {
+    return null;
+  }
+  const format = (saved as { format?: unknown } | null)?.format;
+  if (typeof format !== "string" || !format.startsWith("wanecast.plan/")) return null;
+  const read = planSchema.safeParse(saved);
+  if (read.success) return { plan: read.data };
+  const { path, message } = read.error.issues[0]!;
+  return { problem: `The plan does not hold to its format at ${path.join(".") || "its top"}: ${message}.` };
+}

@@ -1,0 +1,51 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { folderWith, wanecast } from "./run-wanecast.ts";
+import { SMALL_FLEET } from "./small-fleet.ts";
+
+const sheets = folderWith(SMALL_FLEET);
+
+describe("wanecast compare", () => {
+  it("sets one fleet under two policies side by side", () => {
+    const { code, stdout, stderr } = wanecast([
+      "compare",
+      sheets,
+      "--policy",
+      "service_level=0.8",
+      "--against",
+      "service_level=0.99",
+    ]);
+    expect([code, stderr]).toEqual([0, ""]);
+    expect(stdout).toContain("A: service_level=0.8, as of 2026-11-01");
+    expect(stdout).toContain("Policy: service_level 0.8 against 0.99.");
+  });
+
+  it("compares two saved plans, on stdout and as a file", () => {
+    const [before, after, out] = [folderWith(), folderWith(), folderWith()];
+    wanecast(["plan", sheets, "--out", before]);
+    wanecast(["plan", sheets, "--out", after, "--as-of", "2026-12-01"]);
+    const plans = [join(before, "plan.json"), join(after, "plan.json")];
+    const { code, stdout, stderr } = wanecast(["compare", ...plans, "--json", "--out", out]);
+    expect([code, stderr]).toEqual([0, `Written to ${out}: compare.json.\n`]);
+    const comparison = JSON.parse(stdout);
+    expect(comparison.format).toBe("wanecast.compare/1");
+    expect(comparison.months).toEqual({ from: "2026-12", to: "2028-04" });
+    expect(readFileSync(join(out, "compare.json"), "utf8")).toBe(stdout);
+  });
+
+  it.each([
+    ["sheets without a second policy", ["devices.csv"], 2, "Give two saved plans"],
+    ["a file that is no plan", ["other.json", "other.json"], 3, "The file holds no plan"],
+    ["a plan that lacks its parts", ["plan.json", "plan.json"], 3, "does not hold to its format"],
+  ])("refuses %s", (_, names, exit, message) => {
+    const folder = folderWith({
+      "plan.json": '{"format":"wanecast.plan/1"}',
+      "other.json": "{}",
+      "devices.csv": "device\nD1\n",
+    });
+    const { code, stdout, stderr } = wanecast(["compare", ...names.map((name) => join(folder, name))]);
+    expect([code, stdout]).toEqual([exit, ""]);
+    expect(stderr).toContain(message);
+  });
+});
