@@ -1,30 +1,19 @@
 import type { Day } from "../calendar/day.ts";
-import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type DatedStockRow, nameKey } from "../fleet/rows.ts";
+import type { DatedStockRow } from "../fleet/rows.ts";
 import { chancesUsed } from "./chance-used.ts";
 import type { ItemPlace, ItemPlaces } from "./item-places.ts";
-import { type MovePlace, searchMoves } from "./move-search.ts";
+import { type Candidate, listMoves } from "./move-list.ts";
+import { searchMoves } from "./move-search.ts";
 import { ratesDiffer } from "./rates-differ.ts";
 import type { Move } from "./types.ts";
 import { DAYS_PER_MONTH } from "./use-rates.ts";
 
 /** What carrying a unit to another place costs, in units: an exchange of two must save more than a fifth of one. */
-export const COST_PER_UNIT_MOVED = 0.1;
+const COST_PER_UNIT_MOVED = 0.1;
 /** Places looked at: those that stand to lose most, and those that use most. More would not fit a round of visits. */
 const PLACES_THAT_LOSE = 120;
 const PLACES_THAT_USE = 60;
-/** A move waits for the next round of visits, this many days, but not past half of its unit's time. */
-const DAYS_TO_NEXT_ROUND = 30;
-
-interface Candidate {
-  place: ItemPlace;
-  /** Rows whose units may move, in the order in which they are taken. */
-  rows: { row: DatedStockRow; day: Day }[];
-  search: MovePlace;
-  value: number;
-  units: number;
-}
 
 /**
  * Exchanges of an item's units between devices that raise the units expected to be used before they lapse, every
@@ -88,93 +77,6 @@ function candidate({ use }: ItemPlaces, place: ItemPlace, policy: Policy): Candi
     value: value(days),
     units: days.length,
   };
-}
-
-interface Carried {
-  from: number;
-  to: number;
-  row: DatedStockRow;
-  day: Day;
-  /** How much likelier the unit is to be used where it goes. */
-  better: number;
-}
-
-/** Turns the days that each place ends with into units carried from place to place. */
-function listMoves(candidates: readonly Candidate[], after: readonly Day[][], saved: number, policy: Policy): Move[] {
-  const givers = new Map<Day, number[]>();
-  const takers = new Map<Day, number[]>();
-  const push = (of: Map<Day, number[]>, day: Day, place: number) => of.set(day, [...(of.get(day) ?? []), place]);
-  candidates.forEach(({ search }, index) => {
-    const surplus = new Map<Day, number>();
-    for (const day of search.days) surplus.set(day, (surplus.get(day) ?? 0) + 1);
-    for (const day of after[index]!) surplus.set(day, (surplus.get(day) ?? 0) - 1);
-    for (const [day, count] of surplus) {
-      for (let unit = 0; unit < Math.abs(count); unit++) push(count > 0 ? givers : takers, day, index);
-    }
-  });
-  const taken = new Map<DatedStockRow, number>();
-  const carried: Carried[] = [];
-  for (const [day, from] of [...givers].sort(([a], [b]) => a - b)) {
-    from.forEach((giver, unit) => {
-      const to = takers.get(day)![unit]!;
-      const { row } = candidates[giver]!.rows.find(
-        (of) => of.day === day && (taken.get(of.row) ?? 0) < of.row.quantity,
-      )!;
-      taken.set(row, (taken.get(row) ?? 0) + 1);
-      const chanceThere = chanceOf(day, after[to]!, candidates[to]!);
-      carried.push({
-        from: giver,
-        to,
-        row,
-        day,
-        better: chanceThere - chanceOf(day, candidates[giver]!.search.days, candidates[giver]!),
-      });
-    });
-  }
-  return groupMoves(candidates, carried, saved, policy);
-}
-
-/** Mean chance of use of the units of one day at a place. */
-function chanceOf(day: Day, days: readonly Day[], { search }: Candidate): number {
-  const without = days.filter((other) => other < day);
-  const alike = days.filter((other) => other === day);
-  return (search.value([...without, ...alike]) - search.value(without)) / alike.length;
-}
-
-/** One row a lot and pair of places; the units saved are shared in proportion to what each unit gains by its move. */
-function groupMoves(
-  candidates: readonly Candidate[],
-  carried: readonly Carried[],
-  saved: number,
-  policy: Policy,
-): Move[] {
-  const better = carried.reduce((sum, of) => sum + Math.max(0, of.better), 0);
-  const rows = [...groupBy(carried, ({ from, to, row, day }) => `${from}\n${to}\n${row.lot ?? ""}\n${day}`).values()];
-  return rows
-    .map((alike) => {
-      const { from, to, row, day } = alike[0]!;
-      const gain = alike.reduce((sum, of) => sum + Math.max(0, of.better), 0);
-      return {
-        from: nameOf(candidates[from]!.place),
-        to: nameOf(candidates[to]!.place),
-        item: row.item,
-        lot: row.lot,
-        quantity: alike.length,
-        by: policy.asOf + Math.min(DAYS_TO_NEXT_ROUND, Math.floor((day - policy.asOf) / 2)),
-        unitsSaved: better > 0 ? (saved * gain) / better : saved / rows.length,
-      };
-    })
-    .sort(
-      (a, b) =>
-        compareText(nameKey(a.from), nameKey(b.from)) ||
-        compareText(nameKey(a.to), nameKey(b.to)) ||
-        compareText(a.lot ?? "", b.lot ?? "") ||
-        a.by - b.by,
-    );
-}
-
-function nameOf(place: ItemPlace): string {
-  return place.device!.device;
 }
 
 function compareText(a: string, b: string): number {

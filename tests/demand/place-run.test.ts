@@ -1,0 +1,83 @@
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { runPlace } from "../../src/demand/place-run.ts";
+
+const MONTHS = 24;
+const facts = {
+  monthStarts: Float64Array.from({ length: MONTHS + 1 }, (_, m) => m * 30),
+  // new units last ten months from the end of their month
+  swapDayOfReplacement: Float64Array.from({ length: MONTHS }, (_, m) => (m + 11) * 30),
+};
+
+/**
+ * The same place told step by step, with the rule of the World Health Organization's good distribution practices, "first
+ * expired, first out": stock with the earliest expiry date is used before the same item with a later one.
+ */
+function stepByStep(swapDays: readonly number[], uses: readonly number[]): { needs: number[]; fefoKept: boolean } {
+  const units = [...swapDays];
+  const needs = new Array<number>(MONTHS).fill(0);
+  let fefoKept = true;
+  for (let day = 0; day < MONTHS * 30; day++) {
+    const month = Math.floor(day / 30);
+    const takeOut = (unit: number) => {
+      if (units.some((other) => other < unit)) fefoKept = false;
+      units.splice(units.indexOf(unit), 1);
+      units.push((month + 11) * 30);
+      needs[month] = needs[month]! + 1;
+    };
+    for (const due of units.filter((unit) => unit <= day).sort((a, b) => a - b)) takeOut(due);
+    for (const use of uses) {
+      if (Math.floor(use) !== day) continue;
+      if (units.length > 0) takeOut(Math.min(...units));
+      else needs[month] = needs[month]! + 1;
+    }
+  }
+  return { needs, fefoKept };
+}
+
+describe("runPlace", () => {
+  it("takes the unit that expires first, and replaces it, as told day by day", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.integer({ min: 0, max: 900 }), { maxLength: 5 }),
+        fc.array(fc.integer({ min: 0, max: MONTHS * 30 - 1 }), { maxLength: 30 }),
+        (swapDays, useDays) => {
+          const uses = [...useDays].sort((a, b) => a - b).map((day) => day + 0.5);
+          const told = stepByStep(swapDays, uses);
+          expect(told.fefoKept).toBe(true);
+          const needs = new Array<number>(MONTHS).fill(0);
+          const place = {
+            from: 0,
+            until: Number.POSITIVE_INFINITY,
+            swapDays: [...swapDays].sort((a, b) => a - b),
+            lacking: 0,
+          };
+          runPlace(
+            place,
+            uses.map((day) => ({ day, units: 1 })),
+            [],
+            facts,
+            (_, month) => {
+              needs[month] = needs[month]! + 1;
+            },
+          );
+          expect(needs).toEqual(told.needs);
+        },
+      ),
+      { seed: 41, numRuns: 200 },
+    );
+  });
+
+  // By hand: two units needed on day 100, in the month of index 3, last until day 14 * 30 = 420, of index 14
+  it("gives a new device its units on its first day, and renews them", () => {
+    const place = { from: 100, until: 600, swapDays: [], lacking: 2 };
+    const needs: [string, number][] = [];
+    runPlace(place, [], [], facts, (cause, month) => needs.push([cause, month]));
+    expect(needs).toEqual([
+      ["growth", 3],
+      ["growth", 3],
+      ["expiry", 14],
+      ["expiry", 14],
+    ]);
+  });
+});
