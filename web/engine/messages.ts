@@ -27,6 +27,8 @@ export interface EngineWords {
 /** What the page asks of the worker. `today` is a day number. */
 export interface Asks {
   describe: { ask: Record<string, never>; answer: EngineWords };
+  /** The invented fleet's sheets. */
+  sample: { ask: Record<string, never>; answer: SheetFile[] };
   read: { ask: { files: SheetFile[]; choices: PolicyChoice[]; today: number }; answer: Planned };
   adopt: { ask: { plan: Plan; reading: Reading }; answer: Drawn };
   replan: { ask: { choices: PolicyChoice[]; today: number }; answer: Planned };

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { sampleSheets } from "../../sample-data/script/sample-sheets.ts";
 import {
   makePlan,
   openWorkbooks,
@@ -29,6 +30,7 @@ let files: SheetFile[] = [];
 let reading: Reading | null = null;
 let plan: Plan | null = null;
 let readWith = "";
+let sample: SheetFile[] | null = null;
 
 const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Name]["answer"]> } = {
   describe: async () => ({
@@ -40,6 +42,15 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     })),
     cautions: STANDING_CAUTIONS,
   }),
+  sample: async () => {
+    // Its random numbers go on from where they stand, so it is made once.
+    sample ??= sampleSheets().map(({ name, text }) => ({
+      name,
+      bytes: new TextEncoder().encode(text),
+      fromFolder: true,
+    }));
+    return sample;
+  },
   read: async (ask) => {
     files = ask.files;
     reading = null;

@@ -1,7 +1,7 @@
 import { make } from "../dom.ts";
+import { ask } from "../engine/engine.ts";
 import { say } from "../strings.ts";
 import { droppedFiles } from "./dropped-files.ts";
-import { sampleFiles } from "./sample.ts";
 
 export interface NamedBytes {
   name: string;
@@ -32,19 +32,17 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string): HT
     return [input, make("button", { type: "button", click: () => input.click() }, folder ? words.folder : words.files)];
   };
   const rows = make("textarea", { id: "pasted-rows", rows: 5, spellcheck: "false", wrap: "off" });
-  const sample = sampleFiles();
   return make(
     "div",
     { class: "intake" },
     make("p", { class: "drop" }, heading),
     make("p", { class: "buttons" }, chooser(false), chooser(true)),
-    sample.length > 0 &&
-      make(
-        "p",
-        { class: "buttons" },
-        make("button", { type: "button", id: "try-sample", click: () => take(sample) }, words.sample),
-        make("span", {}, words.sampleNote),
-      ),
+    make(
+      "p",
+      { class: "buttons" },
+      make("button", { type: "button", id: "try-sample", click: () => takeSample() }, words.sample),
+      make("span", {}, words.sampleNote),
+    ),
     make(
       "details",
       {},
@@ -54,6 +52,12 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string): HT
       make("button", { type: "button", click: () => takePasted() }, words.pasteGo),
     ),
   );
+
+  // Made by the script that made sample-data/, which is shorter than its sheets.
+  async function takeSample(): Promise<void> {
+    const sheets = await ask("sample", {});
+    take(sheets.map((sheet) => ({ ...sheet, fromFolder: true })));
+  }
 
   function takePasted(): void {
     if (rows.value.trim() === "") return;
