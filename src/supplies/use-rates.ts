@@ -46,18 +46,19 @@ interface Observed {
   months: number;
 }
 
-/** The log's uses up to as-of by item key (bulk issues and all), and the day from which the log is complete. */
+/**
+ * The log's uses by item key (bulk issues and all) from the day on which the log is complete up to as-of, and that day.
+ * Earlier uses are left out: nobody knows how many there were.
+ */
 export function usesByItem(
   fleet: Fleet,
   book: ItemBook,
   policy: Policy,
 ): { from: Day; uses: Map<string, UseLogRow[]> } {
   const log = fleet.useLog.filter((row) => row.date <= policy.asOf);
-  const uses = log.filter((row) => row.reason === "use" && row.quantity > 0);
-  return {
-    from: policy.useLogFrom ?? log.reduce((first, row) => Math.min(first, row.date), policy.asOf),
-    uses: groupBy(uses, (row) => book.find(row.item).key),
-  };
+  const from = policy.useLogFrom ?? log.reduce((first, row) => Math.min(first, row.date), policy.asOf);
+  const uses = log.filter((row) => row.reason === "use" && row.quantity > 0 && row.date >= from);
+  return { from, uses: groupBy(uses, (row) => book.find(row.item).key) };
 }
 
 /**

@@ -78,6 +78,18 @@ describe("forecastDatedStock: use rates", () => {
     expect(units[0]!.chanceUsed).toBeGreaterThan(0.3);
   });
 
+  it("leaves out uses from before the log is complete", () => {
+    const fleet: Fleet = {
+      ...emptyFleet(),
+      devices: [device("A1")],
+      datedStock: [stock("Pads", "2028-01-31", "A1")],
+      useLog: ["2024-01-01", "2025-03-01", "2026-02-01"].map((date) => use(date, "Pads", "A1")),
+    };
+    const { needing } = forecastDatedStock(fleet, { ...policy, useLogFrom: day("2025-01-01") });
+    const { events, months } = needing.items[0]!.use!.places[0]!;
+    expect([events, months]).toEqual([2, (policy.asOf - day("2025-01-01")) / 30.4375]);
+  });
+
   it("shares a use logged at a site among the devices there, and gives a store a rate of its own", () => {
     const fleet: Fleet = {
       ...emptyFleet(),
