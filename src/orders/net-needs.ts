@@ -21,15 +21,23 @@ export function missingThrough(
   supply: readonly SupplySpan[],
   needsOf: (after: number, through: number) => number,
 ): number {
-  let most = 0;
-  const starts = new Set([after, ...supply.map((span) => span.to)]);
-  for (const start of starts) {
-    if (start < after || start >= through) continue;
-    let missing = needsOf(start, through);
-    for (const span of supply) if (span.from <= through && span.to > start) missing -= span.units;
-    most = Math.max(most, missing);
+  let most = Math.max(0, missingAfter(after, through, supply, needsOf));
+  for (const { to } of supply) {
+    if (to > after && to < through) most = Math.max(most, missingAfter(to, through, supply, needsOf));
   }
   return most;
+}
+
+function missingAfter(
+  after: number,
+  through: number,
+  supply: readonly SupplySpan[],
+  needsOf: (after: number, through: number) => number,
+): number {
+  if (after >= through) return 0;
+  let missing = needsOf(after, through);
+  for (const span of supply) if (span.from <= through && span.to > after) missing -= span.units;
+  return missing;
 }
 
 /** What must still be bought for an item, at a service level. Month indices; spans (after, through] exclude `after`. */

@@ -4,7 +4,7 @@ import { Ledger, type SupplierDay } from "./ledger.ts";
 import { type ItemLots, lotsForNeeds, planItemLots } from "./plan-item.ts";
 
 // States of lot sizings gone through while looking for orders to share: bounds the time of big fleets.
-const MOST_EFFORT = 15_000_000;
+const MOST_EFFORT = 8_000_000;
 // Items of a supplier that are tried as the one that fills an order up to free_over.
 const MOST_FILLERS = 4;
 // A saving below a hundredth of a minor unit is rounding.
@@ -40,6 +40,8 @@ class Search {
   plans: (ItemLots | null)[] = [];
   private readonly ledger = new Ledger();
   private effort = 0;
+  /** Effort at which to stop: every supplier has an equal share. */
+  private allowed = MOST_EFFORT;
   private readonly bySupplier = new Map<string, number[]>();
   private readonly freeOver = new Map<string, number>();
 
@@ -65,7 +67,7 @@ class Search {
   /** Sizes the items again in turn, each beside the others' orders, until nothing changes. */
   settle(items: readonly number[]): void {
     let unchanged = 0;
-    for (let turn = 0; unchanged < items.length && this.effort < MOST_EFFORT; turn++) {
+    for (let turn = 0; unchanged < items.length && this.effort < this.allowed; turn++) {
       const index = items[turn % items.length]!;
       unchanged = this.resize(index, () => this.ledger.market(), false) ? 0 : unchanged + 1;
     }
@@ -74,9 +76,11 @@ class Search {
   /** Closes, opens and shifts order days of suppliers that several items can be had from, while that saves money. */
   tryDays(): void {
     const suppliers = [...this.bySupplier].filter(([, items]) => items.length > 1).sort(([a], [b]) => (a < b ? -1 : 1));
+    const share = (MOST_EFFORT - this.effort) / suppliers.length;
     for (const [supplier, items] of suppliers) {
+      this.allowed = this.effort + share;
       let saved = true;
-      while (saved && this.effort < MOST_EFFORT) {
+      while (saved && this.effort < this.allowed) {
         saved = false;
         const days = this.daysOf(supplier, items);
         days.forEach((day, at) => {
@@ -123,7 +127,7 @@ class Search {
   }
 
   private tryMove(items: readonly number[], { opened, closed }: Move): boolean {
-    if (this.effort > MOST_EFFORT) return false;
+    if (this.effort > this.allowed) return false;
     const plans = [...this.plans];
     const cost = this.cost();
     const market = () => this.ledger.market(opened, closed);

@@ -15,13 +15,15 @@ import type { PlannedLine } from "./order-lines.ts";
  * @returns units by planned line
  */
 export function unitsOnPath(of: ItemCase, lines: readonly PlannedLine[], policy: Policy, needs: Int32Array): number[] {
-  const stock = of.supply.map((span) => ({ ...span }));
+  let stock = of.supply.map((span) => ({ ...span }));
   let waiting = 0;
   let month = 0;
   return lines.map(({ line, lot, offer, covers, orderMonth }) => {
     for (; month <= orderMonth && month < needs.length; month++) {
       waiting = useFirstExpired(stock, month, waiting + needs[month]!);
     }
+    // what is used up or lapsed serves no later span
+    stock = stock.filter((span) => span.units > 0 && span.to > orderMonth);
     let units = line.quantity;
     if (line.orderBy > policy.asOf) {
       const missing = missingThrough(covers.to, orderMonth, stock, (after, through) => {
