@@ -16,7 +16,8 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     const above = group === null ? null : parseHeader(group);
     const things = meaning.things || above?.things || "";
     const before = after;
-    if (things !== "") after = things.split(" ").find((thing) => DATED_THINGS.has(thing)) ?? "";
+    if (things !== "")
+      after = things.split(" ").find((thing) => DATED_THINGS.has(thing)) ?? (things.includes("device") ? "device" : "");
     return [
       {
         column,

@@ -2,11 +2,14 @@ import type { Cell, Grid, GridRow } from "../grid.ts";
 import { isBlankRow } from "../grid.ts";
 import { type MappedHeader, mappedHeader, mappedOutputs } from "../mapping/apply-mapping.ts";
 import type { ColumnsFile } from "../mapping/columns-file.ts";
+import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
+import { readDateText } from "../values/date-text.ts";
+import { readNumber } from "../values/number-text.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { columnViews } from "./column-views.ts";
 import { type HeaderRows, knownNames, nameIn, oneRowHeader, twoRowHeader } from "./header-rows.ts";
 import { interpret, kindsOf } from "./interpret.ts";
-import type { Table } from "./table.ts";
+import type { Output, Table } from "./table.ts";
 
 /** Above this share of cells with a digit a row is data, never a header. */
 const MAX_DIGIT_SHARE = 0.5;
@@ -14,6 +17,9 @@ const MAX_DIGIT_SHARE = 0.5;
 /** The least share of a row's cells that must name something known, in a header and in one below a table. */
 const MIN_KNOWN_SHARE = 0.4;
 const MIN_KNOWN_BELOW = 0.6;
+/** The least share of attribute words in a header that stands right below a table. */
+const MIN_STRONG_SHARE = 0.75;
+const NUMERIC: ReadonlySet<string> = new Set(["number", "whole", "percent", "share", "money"]);
 
 /** How many lines above a header may be its title. */
 const TITLE_LINES = 3;
@@ -28,6 +34,8 @@ interface Found {
   odd: Table["odd"];
   /** What the line or lines above the header say; null where none stand there. */
   title: HeaderMeaning | null;
+  /** How the header was read by its words, to tell records from the next header. */
+  outputs: Output[];
   /** The mapping that named the header; null where it was recognised. */
   mapped: MappedHeader | null;
 }
@@ -56,12 +64,24 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
       }
     } else {
       dropTitles(current, row);
-      current = { rows: header, at: i, body: [], odd: new Map(), title: titleAbove(rows, i), mapped };
+      current = {
+        rows: header,
+        at: i,
+        body: [],
+        odd: new Map(),
+        title: titleAbove(rows, i),
+        outputs: outputsOf(header),
+        mapped,
+      };
       found.push(current);
     }
     i += header.lines.length - 1;
   }
   return found.map((each, at) => tableOf(grid, each, at + 1));
+}
+
+function outputsOf(header: HeaderRows): Output[] {
+  return interpret(columnViews(header, [], null), null).best?.outputs ?? [];
 }
 
 function looksLikeData(cells: readonly Cell[]): boolean {
@@ -95,42 +115,72 @@ function headerAt(
   spans: Grid["spans"],
 ): HeaderRows | null {
   const row = rows[at] as GridRow;
-  const { known, filled, strong } = knownNames(row.cells);
+  const next = rows[at + 1];
+  const names = knownNames(row.cells);
+  const { known, filled, strong } = names;
   const share = current ? MIN_KNOWN_BELOW : MIN_KNOWN_SHARE;
   if (known < Math.min(2, filled) || known < filled * share) return null;
   const one = oneRowHeader(row);
-  if (current && (sameHeader(current.rows, one) || current.rows.lines.length === 2)) {
-    const next = rows[at + 1];
+  if (current) {
     const two = next ? twoRowHeader(row, next, spans) : null;
-    if (two && sameHeader(current.rows, two)) return two;
+    if (two && current.rows.lines.length === 2 && sameHeader(current.rows, two)) return two;
     if (sameHeader(current.rows, one)) return one;
+    if (!mayStartTable(row, rows[at - 1] as GridRow, names, current)) return null;
   }
-  const next = rows[at + 1];
-  const below = next && !looksLikeData(next.cells) && next.line <= row.line + 1 ? knownNames(next.cells) : null;
-  const candidates = [one];
-  if (next && below && below.known >= 2 && below.known >= below.filled * MIN_KNOWN_SHARE) {
-    // A title above the header ("Battery register") names something known too: the header is the fuller row.
-    if (filled === 1) return nameIn(row.cells[0]) === null ? twoRowHeader(row, next, spans) : null;
-    candidates.push(twoRowHeader(row, next, spans));
-    if (below.strong > strong && filled < 3 && below.filled >= 2 * filled && nameIn(row.cells[0]) !== null)
-      candidates.shift();
-  }
+  // A line of one text above others is a title or a note, whatever its words.
   if (
     filled === 1 &&
-    rows.length > at + 1 &&
-    (rows[at + 1] as GridRow).cells.filter((cell) => nameIn(cell as Cell) !== null).length > 1
+    next &&
+    next.cells.filter((cell) => nameIn(cell) !== null).length > 1 &&
+    nameIn(row.cells[0]) !== null
   )
     return null;
+  const candidates = [one];
+  if (next && isLowerHeader(next, row, spans)) candidates.push(twoRowHeader(row, next, spans));
   const readings = candidates.map((header) => {
     const sample = rows.slice(at + header.lines.length, at + header.lines.length + LOOK_AHEAD);
-    const { best } = interpret(columnViews(header, sample, null), null);
-    return { header, points: best?.points ?? 0 };
+    return { header, points: interpret(columnViews(header, sample, null), null).best?.points ?? 0 };
   });
-  readings.sort((a, b) => b.points - a.points);
-  const [best] = readings;
-  if (!best || best.points <= 0)
-    return current === null && known >= 2 && strong >= 2 && known >= filled * MIN_KNOWN_BELOW ? one : null;
-  return best.header;
+  const best = readings.sort((a, b) => b.points - a.points)[0] as (typeof readings)[number];
+  if (best.points > 0) return best.header;
+  return current === null && strong >= 2 && known >= filled * MIN_KNOWN_BELOW ? one : null;
+}
+
+/** True where the row below a header's can be its second line: it names columns under groups or fills its gaps. */
+function isLowerHeader(lower: GridRow, upper: GridRow, spans: Grid["spans"]): boolean {
+  if (looksLikeData(lower.cells) || lower.line > upper.line + 1 || lower.cells.some(isNothing)) return false;
+  const { known, strong, filled } = knownNames(lower.cells);
+  if (known < 2 || strong < 1 || known < filled * MIN_KNOWN_SHARE) return false;
+  const merged = spans.some(({ line }) => line === upper.line);
+  return merged || lower.cells.some((cell, column) => nameIn(cell) !== null && nameIn(upper.cells[column]) === null);
+}
+
+/** True for a cell that says "nothing here", as cells below a header do and headers do not. */
+function isNothing(cell: Cell): boolean {
+  return typeof cell === "string" && cell.trim() !== "" && (meansEmpty(cell.trim()) || /^#[A-Z]/.test(cell.trim()));
+}
+
+/**
+ * True where a row among a table's records may be the header of the next table: it must not read as a record
+ * of the one before, and must either stand off from it or be named beyond doubt.
+ */
+function mayStartTable(
+  row: GridRow,
+  before: GridRow,
+  { strong, filled }: { strong: number; filled: number },
+  { outputs }: Found,
+): boolean {
+  if (row.cells.some(isNothing)) return false;
+  for (const { fields } of outputs) {
+    for (const { spec, columns } of fields) {
+      const text = cellText(row.cells[columns[0] as number] ?? null);
+      if (text === "" || text.length > MAX_TYPED_CHARACTERS) continue;
+      if (spec.type === "date" ? readDateText(text) !== null : NUMERIC.has(spec.type) && readNumber(text, ".") !== null)
+        return false;
+    }
+  }
+  const standsOff = row.line > before.line + 1 || before.cells.filter((cell) => nameIn(cell) !== null).length === 1;
+  return standsOff ? strong >= 2 : strong >= 3 && strong >= filled * MIN_STRONG_SHARE;
 }
 
 function sameHeader(a: HeaderRows, b: HeaderRows): boolean {

@@ -19,6 +19,8 @@ const OUTPUT_COST = 3;
 /** Points for each required column, taken away where what makes a kind likely is missing. */
 const REQUIRED_POINTS = 0.5;
 const UNLIKELY = 2;
+/** What it costs to read a column as of another thing than the one it stands behind. */
+const FAR_COST = 4;
 const TITLE_POINTS = 2.5;
 
 /** The best reading of a header's columns; the tied readings where two are as good; nothing where none fits. */
@@ -57,10 +59,10 @@ function readAs(
   title: HeaderMeaning | null,
   near: boolean,
 ): Interpretation | null {
-  const main =
-    sheet === null
-      ? []
-      : assign(sheet, near ? mainViews(views).filter((view) => !belongsLeft(view, sheet)) : mainViews(views));
+  const ofDevices = startsWithDevices(views);
+  const once = mainViews(views);
+  const apart = sheet === null ? [] : once.filter((view) => belongsLeft(view, sheet, ofDevices));
+  const main = sheet === null ? [] : assign(sheet, near ? once.filter((view) => !apart.includes(view)) : once);
   const output = sheet === null ? null : mainOutput(sheet, main, views, title);
   if (sheet !== null && output === null) return null;
   const taken = new Set((output?.fields ?? []).flatMap(({ columns }) => columns));
@@ -69,6 +71,7 @@ function readAs(
     (a, b) => SHEETS.indexOf(a.sheet) - SHEETS.indexOf(b.sheet),
   );
   if (outputs.length === 0) return null;
+  const far = near || !apart.some(({ column }) => output?.own.includes(column)) ? 0 : FAR_COST;
   const points = outputs.reduce(
     (sum, each) =>
       sum +
@@ -85,7 +88,8 @@ function readAs(
       points -
       OUTPUT_COST * (outputs.filter(({ fields }) => fields.some((field) => field.points > 0)).length - 1) +
       bonus(output) +
-      titlePoints(output, title),
+      titlePoints(output, title) -
+      far,
   };
 }
 
@@ -105,11 +109,20 @@ function mainViews(views: readonly ColumnView[]): ColumnView[] {
 const OF_THE_LINE = /site|place|duty/;
 
 /** True for a column without a thing of its own that stands behind another thing's: it says something of that thing. */
-function belongsLeft({ things, after, meaning }: ColumnView, sheet: SheetSpec): boolean {
+function belongsLeft({ things, after, meaning }: ColumnView, sheet: SheetSpec, ofDevices: boolean): boolean {
   if (things !== "" || after === "" || OF_THE_LINE.test(meaning.says)) return false;
+  if (after === "device") return ofDevices && sheet.kind === "packs";
   return (
     sheet.kind === "devices" ||
     (after === "battery" ? sheet.kind !== "packs" && sheet.kind !== "runtime_tests" : sheet.kind === "packs")
+  );
+}
+
+/** True where the columns start with a device and name its battery later: a list of devices, not of batteries. */
+function startsWithDevices(views: readonly ColumnView[]): boolean {
+  return (
+    views.find(({ things }) => things !== "")?.things.includes("device") === true &&
+    views.some(({ things }) => things === "battery")
   );
 }
 

@@ -7,6 +7,9 @@ import type { Profile } from "./profile.ts";
 /** A header below this share of known letters names nothing. */
 const MIN_COVERAGE = 0.55;
 
+/** A header that names a thing and nothing of it must be understood to this share. */
+const SURE_COVERAGE = 0.84;
+
 /** Points taken where most of a column's cells cannot be of the type that its header suggests. */
 const WRONG_CONTENTS = 4;
 
@@ -37,6 +40,8 @@ export function pointsFor(view: ColumnView, sheet: SheetSpec, spec: ColumnSpec):
   const { meaning, things, joined, profile } = view;
   if (meaning.words === headerWords(spec.name) && things === meaning.things) return POINTS.canonical;
   const table = HEADER_POINTS[sheet.kind][spec.name] as Points;
+  // A thing alone names a column only where nothing else stands beside it that is not understood.
+  if (meaning.says === "" && meaning.coverage < SURE_COVERAGE && !joined) return 0;
   const own =
     meaning.coverage < MIN_COVERAGE ? 0 : (table.get(conceptKey(things, meaning.says)) ?? 0) * meaning.coverage;
   const together =

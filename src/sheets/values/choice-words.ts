@@ -15,8 +15,8 @@ export function readYesNo(text: string): boolean | Problem {
 /** Words for each choice beside the choice itself, by column name. */
 const WORDS: Record<string, Record<string, string>> = {
   result: {
-    pass: "passed ok p good bestanden io i.o. in ordnung reussi conforme apto aprobado goed geslaagd goedgekeurd",
-    fail: "failed f bad nok nio n.i.o. durchgefallen nicht bestanden echec non conforme no apto fallo afgekeurd gezakt defekt",
+    pass: "passed|ok|p|good|bestanden|io|i.o.|in ordnung|reussi|conforme|apto|aprobado|goed|geslaagd|goedgekeurd|✓|✔",
+    fail: "failed|f|bad|nok|nio|n.i.o.|durchgefallen|nicht bestanden|nicht ok|not ok|echec|non conforme|no apto|fallo|afgekeurd|gezakt|defekt|✗|✘",
   },
   retired_because: {
     faded:
@@ -57,7 +57,7 @@ function tableOf(spec: ColumnSpec): Map<string, string> {
   if (!table) {
     table = new Map(spec.choices.map((choice) => [choice, choice]));
     for (const [choice, list] of Object.entries(WORDS[spec.name] ?? {})) {
-      for (const word of list.split(list.includes("|") ? "|" : " ")) table.set(word, choice);
+      for (const word of list.split("|")) table.set(word, choice);
     }
     TABLES.set(spec.name, table);
   }

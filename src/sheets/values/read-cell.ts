@@ -35,6 +35,7 @@ const MAY_BE_MANGLED: ReadonlySet<string> = new Set(["serial", "lot", "device", 
 /** Reads a cell's text (never empty) as the column's type: a value, or the problem with it. */
 export function readCell(text: string, spec: ColumnSpec, context: CellContext): unknown {
   if (text.charCodeAt(0) === 35 && ERROR_CELL.test(text)) return new Problem("error-cell", "is a spreadsheet's error");
+  if (spec.name === "held" && readYesNo(text) === false) return null;
   if (spec.type === "text")
     return MANGLED.test(text) && MAY_BE_MANGLED.has(spec.name)
       ? new Problem("serial-mangled", "is a rounded number and no longer the serial")

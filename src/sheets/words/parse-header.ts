@@ -146,12 +146,19 @@ function compound(token: string): string[] | null {
 }
 
 function nearWord(token: string): string | null {
-  if (token.length < FORGIVING_LENGTH || token.length > 20) return null;
+  if (token.length < FORGIVING_LENGTH - 1 || token.length > 20) return null;
   const near = new Set<string>();
   for (const [word, concept] of VOCABULARY) {
-    if (word.length >= FORGIVING_LENGTH && !word.includes(" ") && withinOneEdit(token, word)) near.add(concept);
+    if (word.length < FORGIVING_LENGTH - 1 || word.includes(" ") || !withinOneEdit(token, word)) continue;
+    // In words of four letters only a swap is forgiven: one letter more or less makes another word.
+    if (word.length >= FORGIVING_LENGTH && token.length >= FORGIVING_LENGTH) near.add(concept);
+    else if (sortedLetters(word) === sortedLetters(token)) near.add(concept);
   }
   return near.size === 1 ? ([...near][0] as string) : null;
+}
+
+function sortedLetters(word: string): string {
+  return [...word].sort().join("");
 }
 
 /** The words of the header that name its thing, as written. */

@@ -5,19 +5,19 @@
 const WORDS: Record<string, string> = {
   // Things.
   device:
-    "device|devices|asset|assets|equipment|equip|defib|defibrillator|defibrillators|aed|monitor|gerat|geraet|gerate|appareil|equipo|dispositivo|toestel|apparaat|defibrillateur|desfibrilador|machine|monitor defibrillator|inventory|inventar|inv|dae|medizingerat",
+    "device|unit|devices|asset|assets|equipment|equip|defib|defibrillator|defibrillators|aed|monitor|gerat|geraet|gerate|appareil|equipo|dispositivo|toestel|apparaat|defibrillateur|desfibrilador|machine|monitor defibrillator|inventory|inventar|inv|dae|medizingerat",
   battery:
     "battery|batteries|batt|bat|batts|pack|packs|battery pack|akku|akkus|akkupack|accu|accus|batterie|batterien|bateria|baterias|batterij|batterijen|pile|piles",
   pads: "pad|pads|electrode|electrodes|elektrode|elektroden|elektrodes|patch|patches|patchs|parche|parches|electrodo|electrodos|defib pads|aed pads|plakker|plakkers|padset|elektrodenset",
   gel: "gel|gels|ecg gel|kontaktgel",
   paper: "paper|ecg paper|recorder paper|paper roll|papier|papel|thermal paper|ekg papier|paper rolls|papierrolle",
   sensor: "sensor|sensors|probe|probes|spo2|spo2 sensor|sensoren|capteur|capteurs|sensores|sonde|sonda",
-  item: "item|items|article|artikel|articulo|product|products|produkt|produit|producto|part|parts|material|consumable|consumables|description|desc|bezeichnung|designation|descripcion|omschrijving|beschreibung|sku|stock item|verbrauchsmaterial|consommable|consumible|verbruiksartikel|item name|product name|artikelbezeichnung|libelle|what",
+  item: "item|p n|pn|part no|part number|part num|teilenummer|teilenr|artikelnummer|artikelnr|artikel nr|bestell nr|items|article|artikel|articulo|product|products|produkt|produit|producto|part|parts|material|consumable|consumables|description|desc|bezeichnung|designation|descripcion|omschrijving|beschreibung|sku|stock item|verbrauchsmaterial|consommable|consumible|verbruiksartikel|item name|product name|artikelbezeichnung|libelle|what",
   supplier:
     "supplier|suppliers|vendor|vendors|lieferant|fournisseur|proveedor|leverancier|distributor|supplied by|ordered from",
   order:
     "order|orders|po|p o|purchase order|bestellung|commande|pedido|bestelling|bestellnr|bestellnummer|auftrag|bon de commande|order ref",
-  test: "test|tests|tested|testing|prufung|gepruft|messung|essai|essais|mesure|prueba|pruebas|ensayo|meting|getest|runtime test|capacity test|battery test|conditioning|akkutest|last test|last tested|letzte prufung|letzter test|dernier test|dernier essai|ultima prueba|laatste test|checked|discharge test|performance test|calibration",
+  test: "test|pruf|mess|tests|tested|testing|prufung|gepruft|messung|essai|essais|mesure|prueba|pruebas|ensayo|meting|getest|runtime test|capacity test|battery test|conditioning|akkutest|last test|last tested|letzte prufung|letzter test|dernier test|dernier essai|ultima prueba|laatste test|checked|discharge test|performance test|calibration",
   task: "task|tasks|routine|aufgabe|tache|tarea|taak|procedure|activity|check|tatigkeit|checks",
   label:
     "label|barcode|bar code|scan|udi|label scan|etikett|code barres|code a barres|codigo de barras|streepjescode|datamatrix|data matrix|etiquette|etiqueta|gs1",
@@ -42,7 +42,7 @@ const WORDS: Record<string, string> = {
   retired:
     "retired|retired on|retire|retirement|retire date|retirement date|withdrawn|withdrawn on|decommissioned|decommission date|scrapped|disposed|disposal|removed|removed on|ausgemustert|ausgesondert|ausgesondert am|aussonderung|ausser betrieb|ausserbetriebnahme|reforme|retrait|mis hors service|hors service|baja|fecha de baja|dado de baja|retirado|afgevoerd|buiten gebruik|out of service|end date|out of use|date out|stillgelegt",
   reason: "reason|why|cause|grund|ursache|raison|motif|motivo|causa|reden|oorzaak|because",
-  date: "date|dt|datum|fecha|day|dated|when|jour",
+  date: "date|date used|used on|date of use|date issued|verbraucht am|utilise le|dt|datum|fecha|day|dated|when|jour",
   cycles:
     "cycle|cycles|cycle count|charge cycles|charge count|charges|cyc|zyklen|zyklus|ladezyklen|zyklenzahl|zyklus zahl|cycles de charge|nombre de cycles|nb cycles|ciclos|ciclos de carga|cycli|laadcycli|aantal cycli|discharge cycles|cycle no|num cycles|number of cycles|no of cycles|anzahl zyklen|anzahl ladezyklen",
   asof: "as of|read on|counted on|reading date|read date|stand|abgelesen am|count date|releve le|leido el|afgelezen op",
@@ -119,7 +119,7 @@ const WORDS: Record<string, string> = {
   position: "position|slot|bay",
   // Words that say nothing by themselves.
   filler:
-    "of|the|a|an|in|on|at|by|for|and|or|to|der|die|das|des|dem|den|am|im|von|de|du|la|le|les|d|l|et|el|los|del|y|en|het|van|op|und|date of|dd|mm|yy|yyyy|yyyymmdd|ddmmyyyy|mmm|iso|current|latest|aktuell|actuel|actual|huidig|last|recorded|c|f|w|m|min|h|s|months|month|days|monate|tage|mois|jours|meses|dias|maanden|dagen|eur|usd|gbp|years|hours|hrs|std|number of|total|avg|approx|estimated|est|yes no|y n|ja nein|optional|required|if any|info",
+    "of|time|uhrzeit|zeit|heure|hora|tijd|timestamp|the|a|an|in|on|at|by|for|and|or|to|der|die|das|des|dem|den|am|im|von|de|du|la|le|les|d|l|et|el|los|del|y|en|het|van|op|und|date of|dd|mm|yy|yyyy|yyyymmdd|ddmmyyyy|mmm|iso|current|latest|aktuell|actuel|actual|huidig|last|recorded|c|f|w|m|min|h|s|months|month|days|monate|tage|mois|jours|meses|dias|maanden|dagen|eur|usd|gbp|years|hours|hrs|std|number of|total|avg|approx|estimated|est|yes no|y n|ja nein|optional|required|if any|info",
 };
 
 /** Meaning of each known word or phrase; `filler` where it says nothing. */

@@ -1,0 +1,29 @@
+import { describe, expect, it } from "vitest";
+import type { SheetKind } from "../../src/fleet/columns.ts";
+import { canonicalRows } from "../../src/sheets/canonical-rows.ts";
+import type { AwkwardSheet } from "./awkward/awkward-sheet.ts";
+import { LISTS } from "./awkward/lists.ts";
+import { REGISTERS } from "./awkward/registers.ts";
+import { VALUES } from "./awkward/values.ts";
+import { read } from "./sheet-file.ts";
+
+// Read by hand from each sheet under the reading rules; common practice, no source.
+describe.each([
+  ["registers", REGISTERS],
+  ["lists", LISTS],
+  ["values", VALUES],
+])("readSheets: awkward %s", (_, sheets) => {
+  it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
+    const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);
+    const rows = canonicalRows(reading.fleet);
+    for (const [kind, expected] of Object.entries(sheet.rows)) {
+      expect(rows[kind as SheetKind]).toMatchObject(expected);
+      expect(rows[kind as SheetKind]).toHaveLength(expected.length);
+    }
+    expect(reading.setAside.map(({ line, reason }) => [line, reason])).toEqual(sheet.aside ?? []);
+    expect(reading.findings.map(({ code }) => code)).toEqual(expect.arrayContaining(sheet.findings ?? []));
+    const unread = reading.inputs.flatMap(({ columns }) => columns).filter(({ kind }) => kind === null);
+    expect(unread.map(({ header }) => header)).toEqual(sheet.unread ?? []);
+    for (const table of reading.inputs) expect(table.rows).toBe(table.used + table.setAside);
+  });
+});

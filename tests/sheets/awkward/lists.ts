@@ -1,0 +1,266 @@
+import type { AwkwardSheet } from "./awkward-sheet.ts";
+
+/** Lists of one kind under other people's headers. */
+export const LISTS: AwkwardSheet[] = [
+  {
+    name: "batteries with abbreviations",
+    text: `Batt. S/N\tP/N\tMfg date\tIn svc\tCycles #\tLoc.
+0001\tLX\t2021-11\t2022-01-10\t120\tDepot
+0002\tLX\t2021-11\t2022-01-10\t98\tDepot
+`,
+    rows: {
+      packs: [
+        { serial: "0001", item: "LX", made: "2021-11-01", in_service: "2022-01-10", cycles: 120, site: "Depot" },
+        { serial: "0002", item: "LX", made: "2021-11-01", in_service: "2022-01-10", cycles: 98, site: "Depot" },
+      ],
+    },
+  },
+  {
+    name: "typing errors in the header",
+    text: `Battery Seriel No,Battery Tpye,Instaled,Cylces
+B1,LX,2022-01-10,120
+B2,LX,2022-01-11,98
+`,
+    rows: {
+      packs: [
+        { serial: "B1", item: "LX", in_service: "2022-01-10", cycles: 120 },
+        { serial: "B2", item: "LX", in_service: "2022-01-11", cycles: 98 },
+      ],
+    },
+  },
+  {
+    name: "runtime tests in hours with a decimal comma",
+    text: `Akku-Nr;Prüfdatum;Laufzeit (h);Last (W);Ergebnis
+A1;13.05.2026;1,5;25;bestanden
+A2;14.05.2026;0,75;25;nicht bestanden
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "A1", date: "2026-05-13", minutes: 90, load_w: 25, result: "pass" },
+        { serial: "A2", date: "2026-05-14", minutes: 45, load_w: 25, result: "fail" },
+      ],
+    },
+  },
+  {
+    name: "capacities in mAh and as shares",
+    text: `Serial,Tested on,Capacity (mAh),SOH
+S1,2026-01-13,4350,0.87
+S2,2026-01-14,4800,0.96
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "S1", date: "2026-01-13", ah: 4.35, percent: 87 },
+        { serial: "S2", date: "2026-01-14", ah: 4.8, percent: 96 },
+      ],
+    },
+  },
+  {
+    name: "runtimes as clock times, and two tests of a day",
+    text: `Serial No,Date/Time,Run time
+S1,2026-01-13 08:00,1:12
+S1,2026-01-13 16:30,1:05
+S2,2026-01-14T09:15:00Z,0:58
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "S1", date: "2026-01-13", minutes: 72 },
+        { serial: "S1", date: "2026-01-13", minutes: 65 },
+        { serial: "S2", date: "2026-01-14", minutes: 58 },
+      ],
+    },
+  },
+  {
+    name: "a store of pads with boxes, words and a subtotal",
+    text: `Stock list,,,
+,,,
+Description,Exp. date,Qty,Where
+Adult pads,Mar-27,x10,Main store
+Child pads,Q2 2027,4 pcs,Main store
+Gel,31/12/2026,1,Van 3
+Subtotal,,15,
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-03-31", quantity: 10, place: "Main store" },
+        { item: "Child pads", expiry: "2027-06-30", quantity: 4, place: "Main store" },
+        { item: "Gel", expiry: "2026-12-31", quantity: 1, place: "Van 3" },
+      ],
+    },
+    aside: [[7, "total-row"]],
+  },
+  {
+    name: "an expiry list that only its title names",
+    text: `Electrode pads
+
+Exp,Lot,Qty,Station
+2027-05,A1,4,North
+2027-06,A2,2,South
+`,
+    rows: {
+      dated_stock: [
+        { item: "Electrode pads", expiry: "2027-05-31", lot: "A1", quantity: 4, place: "North" },
+        { item: "Electrode pads", expiry: "2027-06-30", lot: "A2", quantity: 2, place: "South" },
+      ],
+    },
+  },
+  {
+    name: "two tables in one file",
+    text: `Batteries
+Serial,Type,Installed
+B1,P,2022-01-01
+B2,P,2022-01-02
+
+Consumables
+Item,Expiry,Qty,Store
+Pad A,2027-01,10,Main
+Pad B,2027-02,2,Main
+`,
+    rows: {
+      packs: [
+        { serial: "B1", item: "P" },
+        { serial: "B2", item: "P" },
+      ],
+      dated_stock: [
+        { item: "Pad A", expiry: "2027-01-31", quantity: 10, place: "Main" },
+        { item: "Pad B", expiry: "2027-02-28", quantity: 2, place: "Main" },
+      ],
+    },
+  },
+  {
+    name: "a header repeated on every printed page",
+    text: `Asset,Station,Department
+A1,North,ED
+A2,North,ED
+Asset,Station,Department
+A3,South,ICU
+`,
+    rows: { devices: [{ device: "A1" }, { device: "A2" }, { device: "A3" }] },
+    aside: [[4, "repeated-header"]],
+    unread: ["Department"],
+  },
+  {
+    name: "a usage log",
+    text: `Date used,Consumable,Qty used,Vehicle,Reason
+13.01.2026,Pads adult,1,RTW 1,Einsatz
+14.01.2026,Paper,2,RTW 2,Prüfung
+15.01.2026,Pads adult,1,RTW 1,
+`,
+    rows: {
+      use_log: [
+        { date: "2026-01-13", item: "Pads adult", quantity: 1, place: "RTW 1", reason: "use" },
+        { date: "2026-01-14", item: "Paper", quantity: 2, place: "RTW 2", reason: "routine" },
+        { date: "2026-01-15", item: "Pads adult", quantity: 1, place: "RTW 1", reason: "use" },
+      ],
+    },
+  },
+  {
+    name: "open orders",
+    text: `PO number;Article;Ordered;Delivery date;Supplier
+4711;Pads;20;KW 50/2026;Nord GmbH
+4712;Paper;100;12/2026;Nord GmbH
+`,
+    rows: {
+      on_order: [
+        { order: "4711", item: "Pads", quantity: 20, arrives: "2026-12-13", supplier: "Nord GmbH" },
+        { order: "4712", item: "Paper", quantity: 100, arrives: "2026-12-31", supplier: "Nord GmbH" },
+      ],
+    },
+  },
+  {
+    name: "a price list with currency signs and weeks",
+    text: `Part no,Category,Vendor,Unit price,Per box,MOQ,Lead time (weeks),Shelf life,Rated capacity (Wh)
+P-1,Battery,Acme,"€ 1.234,50",1,1,6,,70
+PD-2,Electrodes,Acme,"€ 38,00",10,10,2,2 years,
+`,
+    rows: {
+      catalogue: [
+        {
+          item: "P-1",
+          kind: "pack",
+          supplier: "Acme",
+          price: "1234.50",
+          units_per_box: 1,
+          minimum_order: 1,
+          lead_days: 42,
+          rated_wh: 70,
+        },
+        {
+          item: "PD-2",
+          kind: "pads",
+          supplier: "Acme",
+          price: "38",
+          units_per_box: 10,
+          lead_days: 14,
+          shelf_months: 24,
+        },
+      ],
+    },
+  },
+  {
+    name: "a routine in words",
+    text: `Task,Frequency,Item,Units
+Weekly print test,weekly,Paper,0.5
+Monthly check,monthly,,
+`,
+    rows: {
+      routine: [
+        { task: "Weekly print test", per_year: 52, item: "Paper", quantity: 0.5 },
+        { task: "Monthly check", per_year: 12, item: null },
+      ],
+    },
+  },
+  {
+    name: "suppliers",
+    text: `Vendor name,Delivery charge,Free delivery over,Currency
+Acme,12.50,500,EUR
+Bolt,9,,EUR
+`,
+    rows: {
+      suppliers: [
+        { supplier: "Acme", order_fee: "12.50", free_over: "500", currency: "EUR" },
+        { supplier: "Bolt", order_fee: "9", free_over: null },
+      ],
+    },
+  },
+  {
+    name: "settings",
+    text: `Setting,Value
+As of,1 Nov 2026
+Service level,95 %
+`,
+    rows: {
+      policy: [
+        { key: "as_of", value: "2026-11-01" },
+        { key: "service_level", value: "0.95" },
+      ],
+    },
+  },
+  {
+    name: "a list of devices in Fahrenheit",
+    text: `Unit ID,Unit type,Fire station,Ambient temp (F),Date in service
+E1,AED,Station 9,104,2020-05-13
+E2,AED,Station 9,95,2020-05-14
+`,
+    rows: {
+      devices: [
+        { device: "E1", type: "AED", site: "Station 9", temperature_c: 40, in_service: "2020-05-13" },
+        { device: "E2", type: "AED", site: "Station 9", temperature_c: 35, in_service: "2020-05-14" },
+      ],
+    },
+  },
+  {
+    name: "retired packs with notes as reasons",
+    text: `Pack,Installed,Retired on,Reason retired
+B1,2019-01-10,2024-03-02,capacity below 60 %
+B2,2019-01-10,2024-03-02,dropped
+B3,2019-01-10,2024-03-02,recall notice
+`,
+    rows: {
+      packs: [
+        { serial: "B1", retired: "2024-03-02", retired_because: "faded" },
+        { serial: "B2", retired_because: "damaged" },
+        { serial: "B3", retired_because: "recalled" },
+      ],
+    },
+  },
+];

@@ -1,0 +1,215 @@
+import type { AwkwardSheet } from "./awkward-sheet.ts";
+
+/** Wide registers: devices, packs and dated units in one line. */
+export const REGISTERS: AwkwardSheet[] = [
+  {
+    name: "a register with a title, two pads and a total",
+    text: `Fleet register, printed 01/11/2026
+
+Asset No,Location,Model,Install Dt,Batt S/N,Batt Install,Pad 1 exp,Pad 2 exp,Comment
+D-001,Station 1,MD,23/05/2019,000817,14-Mar-22,03/2027,04/2027,ok
+D-002,Station 2,MD,01/06/2019,000818,14-Mar-22,05/2027,,
+Total,,,,2,,,,
+`,
+    rows: {
+      devices: [
+        { device: "D-001", site: "Station 1", type: "MD", in_service: "2019-05-23" },
+        { device: "D-002", site: "Station 2", type: "MD", in_service: "2019-06-01" },
+      ],
+      packs: [
+        { serial: "000817", device: "D-001", in_service: "2022-03-14" },
+        { serial: "000818", device: "D-002", in_service: "2022-03-14" },
+      ],
+      dated_stock: [
+        { item: "Pad", expiry: "2027-03-31", place: "D-001", quantity: 1 },
+        { item: "Pad", expiry: "2027-04-30", place: "D-001", quantity: 1 },
+        { item: "Pad", expiry: "2027-05-31", place: "D-002", quantity: 1 },
+      ],
+    },
+    aside: [[6, "total-row"]],
+    unread: ["Comment"],
+  },
+  {
+    name: "a two-row header with groups",
+    text: `,,,Battery,,,Adult pads,,Paediatric pads,
+Device,Site,Type,S/N,Installed,Cycles,Expiry,Lot,Expiry,Lot
+D1,North,AED,B1,2022-01-01,12,2027-01-31,L1,2028-02-29,C7
+D2,South,AED,B2,2022-02-01,40,2027-02-28,L2,,
+`,
+    rows: {
+      devices: [
+        { device: "D1", site: "North", type: "AED" },
+        { device: "D2", site: "South", type: "AED" },
+      ],
+      packs: [
+        { serial: "B1", device: "D1", in_service: "2022-01-01", cycles: 12 },
+        { serial: "B2", device: "D2", in_service: "2022-02-01", cycles: 40 },
+      ],
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-01-31", lot: "L1", place: "D1" },
+        { item: "Paediatric pads", expiry: "2028-02-29", lot: "C7", place: "D1" },
+        { item: "Adult pads", expiry: "2027-02-28", lot: "L2", place: "D2" },
+      ],
+    },
+  },
+  {
+    name: "columns that belong to the thing on their left",
+    text: `Device ID,Station,Battery serial,Install date,Cycle count,Electrodes,Use by,Batch
+D1,North,B1,2022-01-13,12,EL-A,2027-01-31,L1
+D1,North,B2,2023-01-13,15,EL-A,2027-01-31,L2
+D2,South,B3,2023-01-14,11,EL-C,2027-03-31,L2
+`,
+    rows: {
+      devices: [
+        { device: "D1", site: "North" },
+        { device: "D2", site: "South" },
+      ],
+      packs: [
+        { serial: "B1", device: "D1", in_service: "2022-01-13", cycles: 12 },
+        { serial: "B2", device: "D1", in_service: "2023-01-13", cycles: 15 },
+        { serial: "B3", device: "D2", in_service: "2023-01-14", cycles: 11 },
+      ],
+      dated_stock: [
+        { item: "EL-A", expiry: "2027-01-31", lot: "L1", place: "D1" },
+        { item: "EL-A", expiry: "2027-01-31", lot: "L2", place: "D1" },
+        { item: "EL-C", expiry: "2027-03-31", lot: "L2", place: "D2" },
+      ],
+    },
+  },
+  {
+    name: "two batteries a device",
+    text: `Defib,Base,Battery 1 SN,Battery 1 cycles,Battery 2 SN,Battery 2 cycles
+M1,Harbour,A1,100,A2,90
+M2,Harbour,A3,80,,
+`,
+    rows: {
+      devices: [
+        { device: "M1", site: "Harbour" },
+        { device: "M2", site: "Harbour" },
+      ],
+      packs: [
+        { serial: "A1", device: "M1", cycles: 100 },
+        { serial: "A2", device: "M1", cycles: 90 },
+        { serial: "A3", device: "M2", cycles: 80 },
+      ],
+    },
+  },
+  {
+    name: "a German register with semicolons",
+    text: `Gerätenummer;Standort;Inbetriebnahme;Akku-Seriennummer;Ladezyklen;Elektroden Verfall;Elektroden Charge;Bemerkung
+G1;Wache 1;21.02.2020;0012;1.214;31.12.2026;A1;x
+G2;Wache 2;01.03.2020;0013;87;28.02.2027;A2;
+Summe;;;;1.301;;;
+`,
+    rows: {
+      devices: [
+        { device: "G1", site: "Wache 1", in_service: "2020-02-21" },
+        { device: "G2", site: "Wache 2", in_service: "2020-03-01" },
+      ],
+      packs: [
+        { serial: "0012", device: "G1", cycles: 1214 },
+        { serial: "0013", device: "G2", cycles: 87 },
+      ],
+      dated_stock: [
+        { item: "Elektroden", expiry: "2026-12-31", lot: "A1", place: "G1" },
+        { item: "Elektroden", expiry: "2027-02-28", lot: "A2", place: "G2" },
+      ],
+    },
+    aside: [[4, "total-row"]],
+    unread: ["Bemerkung"],
+  },
+  {
+    name: "a French register",
+    text: `Appareil;Emplacement;Mise en service;N° série batterie;Date péremption électrodes;Lot électrodes
+DAE 1;Mairie;13/05/2021;FB-1;31/01/2027;E1
+DAE 2;Gymnase;14/05/2021;FB-2;28/02/2027;E2
+`,
+    rows: {
+      devices: [
+        { device: "DAE 1", site: "Mairie", in_service: "2021-05-13" },
+        { device: "DAE 2", site: "Gymnase", in_service: "2021-05-14" },
+      ],
+      packs: [
+        { serial: "FB-1", device: "DAE 1" },
+        { serial: "FB-2", device: "DAE 2" },
+      ],
+      dated_stock: [
+        { expiry: "2027-01-31", lot: "E1", place: "DAE 1" },
+        { expiry: "2027-02-28", lot: "E2", place: "DAE 2" },
+      ],
+    },
+  },
+  {
+    name: "a Spanish register",
+    text: `Equipo,Ubicación,Fecha de instalación,Nº de serie batería,Caducidad parches
+E1,Planta 1,2020-05-13,SB1,mar 2027
+E2,Planta 2,2020-05-14,SB2,dic 2026
+`,
+    rows: {
+      devices: [
+        { device: "E1", site: "Planta 1", in_service: "2020-05-13" },
+        { device: "E2", site: "Planta 2", in_service: "2020-05-14" },
+      ],
+      packs: [{ serial: "SB1" }, { serial: "SB2" }],
+      dated_stock: [
+        { expiry: "2027-03-31", place: "E1" },
+        { expiry: "2026-12-31", place: "E2" },
+      ],
+    },
+  },
+  {
+    name: "a Dutch register",
+    text: `Toestel;Locatie;In gebruik sinds;Serienummer accu;Elektroden houdbaar tot
+T1;Hal;2021-03-05;NB1;mrt 2027
+T2;Kantine;2021-03-06;NB2;okt 2027
+`,
+    rows: {
+      devices: [
+        { device: "T1", site: "Hal", in_service: "2021-03-05" },
+        { device: "T2", site: "Kantine", in_service: "2021-03-06" },
+      ],
+      packs: [{ serial: "NB1" }, { serial: "NB2" }],
+      dated_stock: [{ expiry: "2027-03-31" }, { expiry: "2027-10-31" }],
+    },
+  },
+  {
+    name: "section lines and a note between the rows",
+    text: `Device,Type,Site,Battery S/N,Battery expiry
+Station 3,,,,
+M-01,AED,Front,P1,2028-05
+M-02,AED,Back,P2,2028-06
+Station 4,,,,
+M-03,AED,Front,P3,2028-07
+* checked by phone,,,,
+`,
+    rows: {
+      devices: [{ device: "M-01" }, { device: "M-02" }, { device: "M-03" }],
+      packs: [{ serial: "P1" }, { serial: "P2" }, { serial: "P3" }],
+      dated_stock: [
+        { serial: "P1", expiry: "2028-05-31", place: "M-01" },
+        { serial: "P2", expiry: "2028-06-30", place: "M-02" },
+        { serial: "P3", expiry: "2028-07-31", place: "M-03" },
+      ],
+    },
+    aside: [
+      [2, "section-line"],
+      [5, "section-line"],
+      [7, "note-row"],
+    ],
+  },
+  {
+    name: "tests beside the packs, numbered",
+    text: `Pack serial,Unit,Test 1 date,Test 1 %,Test 2 date,Test 2 %
+B1,D1,2024-05-01,97,2025-05-02,91
+B2,D2,2024-05-03,96 %,,
+`,
+    rows: {
+      packs: [{ serial: "B1" }, { serial: "B2" }],
+      runtime_tests: [
+        { serial: "B1", date: "2024-05-01", percent: 97 },
+        { serial: "B1", date: "2025-05-02", percent: 91 },
+        { serial: "B2", date: "2024-05-03", percent: 96 },
+      ],
+    },
+  },
+];
