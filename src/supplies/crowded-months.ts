@@ -67,11 +67,14 @@ function crowdsOfItem(item: Item, due: readonly Due[], first: Month, horizon: nu
     const found = { item: item.name, month, units: count, evenShare, pValue, span, lots: [...lots].sort(), places };
     const inSpan = cluster.reduce((sum, member) => sum + (deliveries.get(member) ?? 0), 0);
     // one unit fewer than a crowd
-    const uncrowdedUnits = Math.max(LEAST_UNITS, Math.ceil(TIMES_EVEN_SHARE * evenShare)) - 1;
+    const most = Math.max(LEAST_UNITS, Math.ceil(TIMES_EVEN_SHARE * evenShare)) - 1;
+    const roomBefore = [1, 2, 3]
+      .filter((back) => month - back >= first)
+      .reduce((room, back) => room + Math.max(0, most - unitsOf(byMonth.get(month - back) ?? [])), 0);
     const spanChance = widestClusterChance(points, cluster.length / months, inSpan);
     crowded.push({
       ...found,
-      says: describeCrowd(found, { item, months, deliveries: inSpan, spanChance, uncrowdedUnits }),
+      says: describeCrowd(found, { item, months, deliveries: inSpan, spanChance, tooMany: count - most, roomBefore }),
     });
   }
   return crowded;

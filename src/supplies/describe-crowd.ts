@@ -11,9 +11,14 @@ export interface CrowdFacts {
   /** Deliveries in the crowd's span, and the chance of as many in any stretch of its length. */
   deliveries: number;
   spanChance: number;
-  /** Units a month at which a month is crowded no more. */
-  uncrowdedUnits: number;
+  /** Units over what a month can hold without being crowded. */
+  tooMany: number;
+  /** Units that the three months before can take over without being crowded. */
+  roomBefore: number;
 }
+
+/** A span's chance is told where it says something. */
+const WORTH_TELLING = 0.05;
 
 /** A crowd in plain sentences: how many, what even would be, how unlikely, where, what it costs, what flattens it. */
 export function describeCrowd(found: Omit<CrowdedMonth, "says">, facts: CrowdFacts): string {
@@ -25,21 +30,28 @@ export function describeCrowd(found: Omit<CrowdedMonth, "says">, facts: CrowdFac
     `They stand at ${places} ${places === 1 ? "place" : "places"}${from}.`,
   ];
   if (span.from !== span.to) {
+    const stretch = span.to - span.from + 1;
+    const chance =
+      facts.spanChance < WORTH_TELLING ? ` (chance in any ${stretch} months: ${chanceText(facts.spanChance)})` : "";
     sentences.push(
       `They belong to ${facts.deliveries} deliveries that fall due from ${monthText(span.from)} to ` +
-        `${monthText(span.to)} (chance in any ${span.to - span.from + 1} months: ${chanceText(facts.spanChance)}).`,
+        `${monthText(span.to)}${chance}.`,
     );
   }
   const { price, currency } = facts.item;
   if (price !== null && currency !== null) {
     sentences.push(`Replacing them costs ${exactText(timesExact(exactFromText(price), units), currency)} ${currency}.`);
   }
-  const over = Math.ceil(units - facts.uncrowdedUnits);
-  sentences.push(
-    `To flatten it, swap ${over} of them one to three months early, or have the next purchase delivered in parts ` +
-      "with expiry dates some months apart.",
-  );
+  sentences.push(flattening(facts));
   return sentences.join(" ");
+}
+
+function flattening({ tooMany, roomBefore }: CrowdFacts): string {
+  const apart = "have what replaces them delivered in parts, with expiry dates some months apart";
+  const early = Math.min(tooMany, roomBefore);
+  if (early === 0) return `To flatten it, ${apart}.`;
+  const some = early < tooMany ? `${early} of the ${tooMany} units too many` : `the ${tooMany} units too many`;
+  return `To flatten it, swap ${some} one to three months early, or ${apart}.`;
 }
 
 function chanceText(chance: number): string {
