@@ -129,9 +129,9 @@ describe("forecastDatedStock: crowded months", () => {
     expect(crowdedMonths[0]).toMatchObject({ month: monthFromText("2027-09"), units: 17, places: 17 });
     expect(crowdedMonths[0]!.lots).toContain("WALL");
     expect(crowdedMonths[0]!.pValue).toBeLessThan(0.01);
-    // By hand: 40 units over 24 months are 1.67 a month, so five make a crowd and four none: 13 too many; each of the three
+    // By hand: 40 units over the 26 months to 2028-12 are 1.54 a month, so five make a crowd and four none: 13 too many; each of the three
     // months before has one unit and room for three more
-    expect(crowdedMonths[0]!.evenShare).toBeCloseTo(40 / 24, 12);
+    expect(crowdedMonths[0]!.evenShare).toBeCloseTo(40 / 26, 12);
     expect(crowdedMonths[0]!.says).toContain("swap 9 of the 13 units too many one to three months early");
     expect(crowdedMonths[0]!.says).toMatch(/^17 units of Pads fall due in 2027-09, .*\.$/);
   });
