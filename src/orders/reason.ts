@@ -29,7 +29,8 @@ export function reasonFor(line: OrderLine, facts: LineFacts): string {
     said.push(`At ${percent(risk.lower.level)} it would be ${fewer} fewer${savedWords(saves, line.currency)}.`);
   }
   if (Math.round(risk.expectedLeft) > 0) {
-    said.push(`${unitWords(Math.round(risk.expectedLeft), offer)} expected to be left then.`);
+    const left = Math.round(risk.expectedLeft);
+    said.push(`${unitWords(left, offer)} ${left === 1 ? "is" : "are"} expected to be left then.`);
   }
   if (line.expectedWaste > 0) {
     said.push(`Of these, ${unitWords(line.expectedWaste, offer)} cannot be needed before they lapse.`);

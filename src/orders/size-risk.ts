@@ -51,5 +51,7 @@ function expectedLeft(of: ItemCase, supply: readonly SupplySpan[], through: numb
       waiting -= used;
     }
   }
-  return left.reduce((sum, span) => sum + (span.from <= through && span.to > through ? span.units : 0), 0);
+  // what lasts to the last month is not known to lapse after it
+  const lasts = (span: SupplySpan) => span.from <= through && (span.to > through || span.to === of.demand.months - 1);
+  return left.reduce((sum, span) => sum + (lasts(span) ? span.units : 0), 0);
 }
