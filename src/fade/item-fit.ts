@@ -33,7 +33,7 @@ export function fitCurves(packs: readonly PackEvidence[]): NodeTables[] {
     const rough = drawCurves(heard, { points: 40, draws: 12, stepsPerTempering: 2, lastSteps: 4, seed: SEED });
     for (const pack of speaking) updateTrust(pack, rough);
   }
-  return drawCurves(heard, { points: 100, draws: DRAWS, stepsPerTempering: 3, lastSteps: 12, seed: SEED + 1 });
+  return drawCurves(heard, { points: 100, draws: DRAWS, stepsPerTempering: 5, lastSteps: 30, seed: SEED + 1 });
 }
 
 function drawCurves(packs: readonly PackEvidence[], settings: Parameters<typeof posteriorDraws>[2]): NodeTables[] {

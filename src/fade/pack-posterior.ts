@@ -1,4 +1,4 @@
-import { logNormalCdf } from "../maths/normal.ts";
+import { roughLogNormalCdf } from "../maths/rough-normal.ts";
 import { type FleetCurve, riseShare } from "./curve.ts";
 import { type Bound, type PackEvidence, wearAt } from "./evidence.ts";
 import { LOG_LIVES } from "./life-grid.ts";
@@ -34,7 +34,7 @@ export function emptyPosterior(): PackPosterior {
 /** Lives looked at first; the ones between are visited only where these leave weight. */
 const STRIDE = 6;
 /** Log weight below the best at which a stretch of nodes is passed over. */
-const NEGLIGIBLE = 12;
+const NEGLIGIBLE = 10;
 const LOG_2_PI = Math.log(2 * Math.PI);
 
 /** Sums over a pack's readings from which the likelihood of every node follows. */
@@ -92,32 +92,43 @@ export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: 
   const toMean = perNoise / precision;
   const shrink = perNoise * toMean;
   const base = -0.5 * (sums.n * (LOG_2_PI - Math.log(perNoise)) + Math.log(startVariance * precision));
-  const bounds = evidence.bounds.map((bound) => preparedBound(bound, curve, precision));
-  const { nodes, chance } = into;
+  const bounds = evidence.bounds.map((bound) => preparedBound(bound, curve, precision, toMean, sums));
+  // the exponent is a quadratic in the two factors of the loss, so six numbers stand for all readings
+  const c0 = base - 0.5 * (sums.yy * perNoise - sums.y * sums.y * shrink);
+  const ca = sums.y * sums.p * shrink - sums.yp * perNoise;
+  const cb = sums.y * sums.k * shrink - sums.yk * perNoise;
+  const caa = 0.5 * (sums.p * sums.p * shrink - sums.pp * perNoise);
+  const cbb = 0.5 * (sums.k * sums.k * shrink - sums.kk * perNoise);
+  const cab = sums.p * sums.k * shrink - sums.pk * perNoise;
 
-  const look = (node: number): number => {
-    const a = slow[node]!;
-    const b = knee[node]!;
-    const sum = sums.y + a * sums.p + b * sums.k;
-    const square = sums.yy + a * (a * sums.pp + 2 * sums.yp + 2 * b * sums.pk) + b * (b * sums.kk + 2 * sums.yk);
-    let log = logPrior[node]! + base - 0.5 * (square * perNoise - sum * sum * shrink);
-    for (const bound of bounds) {
-      const expected = a * bound.slow + b * bound.knee - toMean * sum;
-      log += logNormalCdf((bound.gap + expected) * bound.perSd);
+  /** Log weights of nodes first, first + stride, ... below `end`, written from `at` on; returns their number. */
+  const look = (first: number, stride: number, end: number, logs: Float64Array, at: number): number => {
+    let i = at;
+    for (let node = first; node < end; node += stride) {
+      const a = slow[node]!;
+      const b = knee[node]!;
+      let log = logPrior[node]! + c0 + a * (ca + a * caa + b * cab) + b * (cb + b * cbb);
+      for (let j = 0; j < bounds.length; j++) {
+        const bound = bounds[j]!;
+        log += roughLogNormalCdf(bound.gap + a * bound.slow + b * bound.knee);
+      }
+      logs[i++] = log;
     }
-    return log;
+    return i - at;
   };
-  const { seen, best } = lookWhereItMatters(look, nodes, chance);
-
+  const { nodes, chance } = into;
+  const { seen, step } = lookWhereItMatters(look, nodes, chance);
+  let best = -Infinity;
+  for (let i = 0; i < seen; i++) if (chance[i]! > best) best = chance[i]!;
   let total = 0;
   let live = 0;
   for (let i = 0; i < seen; i++) {
-    const log = chance[i]!;
-    if (log < best - NEGLIGIBLE) continue;
+    const below = chance[i]! - best;
+    if (below < -NEGLIGIBLE) continue;
+    const weight = Math.exp(below);
     nodes[live] = nodes[i]!;
-    chance[live] = Math.exp(log - best);
-    total += chance[live]!;
-    live++;
+    chance[live++] = weight;
+    total += weight;
   }
   for (let i = 0; i < live; i++) {
     const node = nodes[i]!;
@@ -126,7 +137,7 @@ export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: 
   }
   into.count = live;
   into.startSd = 1 / Math.sqrt(precision);
-  into.logLikelihood = best + Math.log(total);
+  into.logLikelihood = best + Math.log(total * step);
 }
 
 const LIVES = LOG_LIVES.length;
@@ -134,54 +145,64 @@ const COARSE = Math.floor((LIVES - 1) / STRIDE) + 1;
 const coarse = new Float64Array(COARSE * KNEE_LEVELS);
 
 /**
- * Looks at every STRIDE-th life first, then between those that leave weight.
- *
- * @param nodes  receives the nodes worth keeping
- * @param logs   receives their log weights
- * @returns how many were kept, and the largest log weight
+ * Lively stretches of coarse nodes from which a pack's life is so uncertain that every second, or every third,
+ * node tells as much as all: the weights are smooth on that scale.
  */
-function lookWhereItMatters(look: (node: number) => number, nodes: Int32Array, logs: Float64Array) {
+const WIDE = 4;
+const VERY_WIDE = 6;
+
+/**
+ * Looks at every STRIDE-th life first, then between those that leave weight, as finely as the width asks.
+ *
+ * @param nodes  receives the nodes looked at that are worth keeping
+ * @param logs   receives their log weights
+ * @returns how many were kept, and how many nodes each stands for
+ */
+function lookWhereItMatters(
+  look: (first: number, stride: number, end: number, logs: Float64Array, at: number) => number,
+  nodes: Int32Array,
+  logs: Float64Array,
+): { seen: number; step: number } {
   let best = -Infinity;
+  let bestLevel = 0;
   for (let level = 0; level < KNEE_LEVELS; level++) {
-    for (let c = 0; c < COARSE; c++) {
-      const log = look(level * LIVES + c * STRIDE);
-      coarse[level * COARSE + c] = log;
-      if (log > best) best = log;
+    look(level * LIVES, STRIDE, (level + 1) * LIVES, coarse, level * COARSE);
+    for (let i = level * COARSE; i < (level + 1) * COARSE; i++) {
+      if (coarse[i]! <= best) continue;
+      best = coarse[i]!;
+      bestLevel = level;
     }
   }
   const floor = best - NEGLIGIBLE;
+  let lively = 0;
+  for (let i = bestLevel * COARSE; i < (bestLevel + 1) * COARSE; i++) if (coarse[i]! >= floor) lively++;
+  const step = lively >= VERY_WIDE ? 3 : lively >= WIDE ? 2 : 1;
   let seen = 0;
   for (let level = 0; level < KNEE_LEVELS; level++) {
-    let nextLively = coarse[level * COARSE]! >= floor;
     for (let c = 0; c < COARSE; c++) {
-      const lively = nextLively;
-      nextLively = c + 1 < COARSE && coarse[level * COARSE + c + 1]! >= floor;
-      const node = level * LIVES + c * STRIDE;
-      if (lively) {
-        nodes[seen] = node;
-        logs[seen++] = coarse[level * COARSE + c]!;
-      }
-      if (!lively && !nextLively) continue;
-      for (let k = 1; k < STRIDE && c * STRIDE + k < LIVES; k++) {
-        const log = look(node + k);
-        if (log > best) best = log;
-        nodes[seen] = node + k;
-        logs[seen++] = log;
-      }
+      const here = coarse[level * COARSE + c]! >= floor;
+      const next = c + 1 < COARSE && coarse[level * COARSE + c + 1]! >= floor;
+      if (!here && !next) continue;
+      // a stretch with weight at either end is filled in, its first node included
+      const first = level * LIVES + c * STRIDE;
+      const end = Math.min(first + STRIDE, (level + 1) * LIVES);
+      const count = look(first, step, end, logs, seen);
+      for (let i = 0; i < count; i++) nodes[seen + i] = first + i * step;
+      seen += count;
     }
   }
-  return { seen, best };
+  return { seen, step };
 }
 
-/** A one-sided reading with its powers of wear taken and its sign folded in. */
-function preparedBound(bound: Bound, curve: FleetCurve, precision: number) {
+/** A one-sided reading with all but the loss factors worked into three numbers. */
+function preparedBound(bound: Bound, curve: FleetCurve, precision: number, toMean: number, sums: Sums) {
   const s = wearAt(bound, curve.useShare);
   const logWear = Math.log(s);
   const perSd = 1 / Math.sqrt(1 / precision + curve.noise * curve.noise);
+  const sign = bound.below ? perSd : -perSd;
   return {
-    gap: bound.threshold - curve.startCapacity - curve.earlyRise * riseShare(s),
-    slow: Math.exp(curve.slowPower * logWear),
-    knee: Math.exp(curve.kneePower * logWear),
-    perSd: bound.below ? perSd : -perSd,
+    gap: sign * (bound.threshold - curve.startCapacity - curve.earlyRise * riseShare(s) - toMean * sums.y),
+    slow: sign * (Math.exp(curve.slowPower * logWear) - toMean * sums.p),
+    knee: sign * (Math.exp(curve.kneePower * logWear) - toMean * sums.k),
   };
 }

@@ -1,4 +1,3 @@
-import { cholesky } from "./cholesky.ts";
 import { type Random, seededRandom } from "./random.ts";
 
 /** How `posteriorDraws` searches. */
@@ -44,16 +43,15 @@ export function posteriorDraws(
     cloud.push({ x, logLikelihood: logLikelihood(x) });
   }
   let temper = 0;
-  let stride = 2.38 / Math.sqrt(dimensions);
+  let stride = 2.38 / Math.sqrt(2 * dimensions);
   while (temper < 1) {
     const next = hardestTrusted(cloud, temper);
     const weights = weightsFor(cloud, next - temper);
-    const lower = spreadOf(cloud, weights, dimensions);
     temper = next;
     cloud = resample(cloud, weights, temper < 1 ? settings.points : settings.draws);
     const steps = temper < 1 ? settings.stepsPerTempering : settings.lastSteps;
     for (let step = 0; step < steps; step++) {
-      const accepted = moveAll(cloud, lower, stride, temper, logLikelihood, random);
+      const accepted = moveAll(cloud, stride, temper, logLikelihood, random);
       stride *= Math.exp(2 * (accepted - BEST_ACCEPTANCE));
     }
   }
@@ -91,24 +89,6 @@ function hardestTrusted(cloud: Cloud, before: number): number {
   return Math.max(low, before + 1e-6);
 }
 
-/** Cholesky factor of the weighted covariance of the points, slightly widened so that it is never singular. */
-function spreadOf(cloud: Cloud, weights: Float64Array, n: number): Float64Array {
-  const mean = new Float64Array(n);
-  cloud.forEach(({ x }, i) => {
-    for (let d = 0; d < n; d++) mean[d] = mean[d]! + weights[i]! * x[d]!;
-  });
-  const matrix = new Float64Array(n * n);
-  cloud.forEach(({ x }, i) => {
-    for (let a = 0; a < n; a++) {
-      for (let b = 0; b <= a; b++) {
-        matrix[a * n + b] = matrix[a * n + b]! + weights[i]! * (x[a]! - mean[a]!) * (x[b]! - mean[b]!);
-      }
-    }
-  });
-  for (let a = 0; a < n; a++) matrix[a * n + a] = matrix[a * n + a]! + 1e-4;
-  return cholesky(matrix, n);
-}
-
 /** Systematic resampling: each point as often as its weight says, to within one. */
 function resample(cloud: Cloud, weights: Float64Array, count: number): Cloud {
   const chosen: Cloud = [];
@@ -121,33 +101,40 @@ function resample(cloud: Cloud, weights: Float64Array, count: number): Cloud {
   return chosen;
 }
 
-/** One Metropolis step of every point; returns the share accepted. */
+/** Share of steps that leap by a whole difference, from one peak to another where there are two. */
+const LEAP_SHARE = 0.1;
+/** A little blur, so that points which are copies of one another part. */
+const BLUR = 0.01;
+
+/** One Metropolis step of every point along the difference of two others; returns the share accepted. */
 function moveAll(
   cloud: Cloud,
-  lower: Float64Array,
   stride: number,
   temper: number,
   logLikelihood: (x: Float64Array) => number,
   random: Random,
 ): number {
   let accepted = 0;
-  for (const point of cloud) {
-    const n = point.x.length;
-    const z = Float64Array.from({ length: n }, () => random.normal());
-    const x = new Float64Array(n);
+  const anyOther = (self: number) => {
+    const pick = Math.floor(random.uniform() * (cloud.length - 1));
+    return pick < self ? pick : pick + 1;
+  };
+  cloud.forEach((point, self) => {
+    const one = cloud[anyOther(self)]!.x;
+    const other = cloud[anyOther(self)]!.x;
+    const factor = random.uniform() < LEAP_SHARE ? 1 : stride;
     let logPriorGain = 0;
-    for (let d = 0; d < n; d++) {
-      let sum = point.x[d]!;
-      for (let k = 0; k <= d; k++) sum += stride * lower[d * n + k]! * z[k]!;
-      x[d] = sum;
-      logPriorGain += 0.5 * (point.x[d]! ** 2 - sum * sum);
-    }
+    const x = point.x.map((value, d) => {
+      const moved = value + factor * (one[d]! - other[d]!) + BLUR * random.normal();
+      logPriorGain += 0.5 * (value * value - moved * moved);
+      return moved;
+    });
     const proposed = logLikelihood(x);
     if (Math.log(random.uniform()) < logPriorGain + temper * (proposed - point.logLikelihood)) {
       point.x = x;
       point.logLikelihood = proposed;
       accepted++;
     }
-  }
+  });
   return accepted / cloud.length;
 }
