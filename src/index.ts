@@ -5,12 +5,16 @@ export { type Day, dayFromIso, isoFromDay } from "./calendar/day.ts";
 
 // What the tests say, for drawing
 export { readingsByPack } from "./fade/capacity-readings.ts";
+// Sheets in: await openWorkbooks first, then readSheets needs no waiting
+// Columns chosen by hand
+export { SHEETS } from "./fleet/columns.ts";
 // The fleet and the planner's choices
 export { POLICY_KEYS, type Policy, type PolicyChoice, resolvePolicy } from "./fleet/policy.ts";
 // The plan out
 export { STANDING_CAUTIONS } from "./out/cautions.ts";
 export { checkJson } from "./out/check-json.ts";
 export { checkText } from "./out/check-text.ts";
+export { cleanSheets } from "./out/clean-sheets.ts";
 export { comparePlans, type NamedPlan } from "./out/compare.ts";
 export { compareText } from "./out/compare-text.ts";
 export { datesCsv } from "./out/dates-csv.ts";
@@ -30,7 +34,8 @@ export { jsonChunks } from "./out/write-json.ts";
 export { writePlanJson } from "./out/write-plan-json.ts";
 // The plan
 export { makePlan } from "./plan.ts";
-// Sheets in: await openWorkbooks first, then readSheets needs no waiting
+export { type ColumnChoices, columnChoices } from "./sheets/mapping/column-choices.ts";
+export { type ColumnsFile, columnsFileOf, parseColumnsFile } from "./sheets/mapping/columns-file.ts";
 export { openWorkbooks } from "./sheets/open-file.ts";
 export { policyChoicesIn } from "./sheets/policy-choices.ts";
 export { readSheets } from "./sheets/read-sheets.ts";

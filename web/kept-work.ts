@@ -1,8 +1,10 @@
+import type { ColumnsFile } from "../src/index.ts";
 import type { NamedBytes } from "./intake/intake.ts";
 
 /** What is kept of the reader's work in this browser, so that it survives a reload. */
 export interface KeptWork {
   files: NamedBytes[];
+  columns: ColumnsFile | null;
   choices: [string, string][];
 }
 

@@ -1,4 +1,4 @@
-import type { Plan, PolicyChoice, Reading } from "../src/index.ts";
+import type { ColumnsFile, Plan, PolicyChoice, Reading } from "../src/index.ts";
 import { choicesOfPlan } from "./embedded-choices.ts";
 import { ask, Stopped, stopEngine } from "./engine/engine.ts";
 import type { Planned } from "./engine/messages.ts";
@@ -7,7 +7,7 @@ import type { NamedBytes } from "./intake/intake.ts";
 import { forgetWork, keepWork, keptWork } from "./kept-work.ts";
 import { todayHere } from "./months.ts";
 import { policyCsv } from "./policy-file.ts";
-import { saveBlob } from "./save-file.ts";
+import { saveText } from "./save-file.ts";
 import type { Session } from "./session.ts";
 import { say } from "./strings.ts";
 
@@ -36,9 +36,11 @@ export function planner(stage: Stage, embedded: string | null) {
     kept: false,
     hasSheets: true,
     choices: new Map(),
-    words: { policy: [], cautions: [] },
+    words: { policy: [], sheets: [], cautions: [] },
   };
   let files: NamedBytes[] = [];
+  /** How columns are read, where the reader chose; null lets the engine recognise them. */
+  let columns: ColumnsFile | null = null;
   /** Values that an embedded plan was made with, beneath the reader's own. */
   let underlying: PolicyChoice[] = [];
   /** What came inside the page, whole. */
@@ -50,12 +52,13 @@ export function planner(stage: Stage, embedded: string | null) {
     ...underlying.filter(({ key }) => !session.choices.has(key)),
     ...[...session.choices].map(([key, value]) => ({ key, value })),
   ];
-  const keep = () => keepWork({ files, choices: [...session.choices] }, embedded);
+  const keep = () => keepWork({ files, columns, choices: [...session.choices] }, embedded);
 
   async function takeFiles(taken: NamedBytes[]): Promise<void> {
     if (taken.length === 0) return stage.tell(say.intake.nothing);
-    if (await tookPolicy(taken)) return;
+    if ((await tookColumns(taken)) || (await tookPolicy(taken))) return;
     files = taken;
+    columns = null;
     underlying = [];
     engineKnows = false;
     await work(say.intake.working(files.length), null);
@@ -67,6 +70,22 @@ export function planner(stage: Stage, embedded: string | null) {
     files = [...files.filter(({ name }) => name !== file.name), file];
     engineKnows = false;
     await work(say.intake.replanning, session.plan);
+  }
+
+  async function setColumns(chosen: ColumnsFile): Promise<void> {
+    columns = chosen;
+    engineKnows = false;
+    await work(say.intake.replanning, session.plan);
+  }
+
+  /** A columns file that was dropped says how the columns of the sheets at hand are read. */
+  async function tookColumns(taken: NamedBytes[]): Promise<boolean> {
+    const [file] = taken;
+    if (!session.hasSheets || !file || taken.length > 1 || !file.name.endsWith(".json")) return false;
+    const found = await ask("columnsIn", { text: new TextDecoder().decode(file.bytes) });
+    if ("problem" in found) stage.tell(found.problem);
+    else await setColumns(found.columns);
+    return true;
   }
 
   async function correct(file: string, line: number, cells: string[]): Promise<void> {
@@ -111,7 +130,7 @@ export function planner(stage: Stage, embedded: string | null) {
   async function plannedAnew(hasSheets: boolean): Promise<Planned> {
     const how = { choices: choices(), today: todayHere() };
     if (!engineKnows && hasSheets) {
-      const planned = await ask("read", { files, ...how });
+      const planned = await ask("read", { files, columns, ...how });
       engineKnows = true;
       return planned;
     }
@@ -124,6 +143,7 @@ export function planner(stage: Stage, embedded: string | null) {
     takeFiles,
     addFile,
     correct,
+    setColumns,
     async set(key: string, value: string): Promise<void> {
       if (value === "") session.choices.delete(key);
       else session.choices.set(key, value);
@@ -142,7 +162,7 @@ export function planner(stage: Stage, embedded: string | null) {
       stage.show(session);
     },
     save(): void {
-      if (session.plan) saveBlob(new Blob([policyCsv(session.plan)], { type: "text/csv" }), "policy.csv");
+      if (session.plan) saveText(policyCsv(session.plan), "policy.csv");
     },
     async forget(): Promise<void> {
       await forgetWork(embedded);
@@ -166,6 +186,7 @@ export function planner(stage: Stage, embedded: string | null) {
       await stage.show(session);
       if (last === null || (last.files.length === 0 && last.choices.length === 0)) return;
       files = last.files;
+      columns = last.columns ?? null;
       if (files.length > 0) {
         underlying = [];
         engineKnows = false;

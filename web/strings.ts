@@ -123,11 +123,19 @@ export const say = {
       unit: "devices short at the month's end (expected)",
       without: "if nothing is bought",
       with: "if the schedule is followed",
+      within: "with the schedule, less what the budget defers",
       caption: (without: string, withSchedule: string, month: string, devices: string) =>
         `A device is short when it has no good pack or lacks in-date supplies. If nothing is bought, ${without} of ${devices} devices are expected to be short at the end of ${month}; if the schedule is followed, ${withSchedule}.`,
       at: (month: string, without: string, withSchedule: string, chance: string) =>
         `${month}: ${without} short if nothing is bought, ${withSchedule} with the schedule (chance that any is: ${chance})`,
-      heads: ["Month's end", "If nothing is bought", "Chance of any", "With the schedule", "Chance of any"],
+      heads: [
+        "Month's end",
+        "If nothing is bought",
+        "Chance of any",
+        "With the schedule",
+        "Chance of any",
+        "Within the budget",
+      ],
     },
   },
 
@@ -299,10 +307,16 @@ export const say = {
       byItem: "By item",
       fiscal: (year: string) => `FY ${year}`,
     },
+    deferrals: {
+      heading: "What would be put off to stay within the budget?",
+      lead: "The least harmful first. Putting a line off saves its cost in that fiscal year and brings devices short, counted in months.",
+      heads: ["Fiscal year", "Item", "Units", "Order by", "Put off to", "Saves", "Device-months short"],
+    },
     downloads: "Take it with you",
     downloadNote: {
       "plan.json": "the whole plan, for programs and for comparing",
       "orders.csv": "the schedule, one line a row",
+      "orders.ics": "an all-day event on every order-by date",
       "packs.csv": "every pack with its forecast",
       "set-aside.csv": "every row that was not used, with its reason",
     },
@@ -315,7 +329,13 @@ export const say = {
     tablesCaption: "Tables found",
     tableHeads: ["File", "Read as", "Rows", "Used", "Set aside"],
     columnsOf: (file: string, n: number) => `How the ${n} columns of ${file} were read`,
-    columnHeads: ["Column", "Header", "Read as", "How"],
+    columnHeads: ["Column", "Header", "Read as", "How", "What stands in it"],
+    readColumnAs: (header: string) => `Read column ${header} as`,
+    takeAlong: {
+      clean: "Save the sheets cleaned",
+      columns: "Save columns.json",
+      note: "Cleaned sheets have canonical columns, one sheet a kind. columns.json keeps how the columns are read: drop it here, or give it to the program as --columns.",
+    },
     notUsed: "not used",
     by: { header: "by its header", contents: "by what is in it", mapping: "by your choice" },
     order: (order: string) => `, dates ${order}`,

@@ -3,7 +3,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { SMALL_SHEETS } from "./fixtures/small-sheets.ts";
 import { openPage, startBrowser } from "./open-page.ts";
-import { planned } from "./page-actions.ts";
+import { planned, savedBy } from "./page-actions.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -30,6 +30,42 @@ describe("a row that was set aside", () => {
     await page.locator(".correction").getByLabel("date").fill("2025-08-30");
     await page.keyboard.press("Enter");
     await page.locator("#sheets", { hasText: "None: every row was used." }).waitFor();
+  });
+});
+
+describe("a column that was not recognised", () => {
+  const ODD = {
+    name: "odd_tests.csv",
+    mimeType: "text/csv",
+    buffer: Buffer.from("serial,date,percent,zzz\nP3,2025-02-01,98,12.5\nP3,2025-08-01,97,12.5\n"),
+  };
+
+  it("is chosen by hand, saved with the others, and taken from the file again", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles([...SMALL_SHEETS, ODD]);
+    await planned(page);
+    await page.locator("details.columns summary", { hasText: "odd_tests.csv" }).click();
+    const row = page.locator("details.columns[open] tbody tr", { hasText: "zzz" });
+    expect(await row.locator("td").last().textContent()).toBe("12.5");
+    await row.getByRole("combobox").selectOption("runtime_tests.load_w");
+    await page.locator(".status", { hasText: "ready" }).waitFor();
+
+    const file = (await savedBy(page, "#save-columns")).toString();
+    expect(JSON.parse(file).format).toBe("wanecast.columns/1");
+    const odd = JSON.parse(file).tables.find((table: { file: string }) => table.file === ODD.name);
+    expect(odd.rows[0].columns.load_w).toBe("zzz");
+
+    // A colleague reads the same sheets and drops the file.
+    const other = (await openPage(browser, null)).page;
+    await other.locator("input[data-chooses=files]").setInputFiles([...SMALL_SHEETS, ODD]);
+    await planned(other);
+    await other
+      .locator("input[data-chooses=files]")
+      .setInputFiles({ name: "columns.json", mimeType: "application/json", buffer: Buffer.from(file) });
+    await other.locator(".status", { hasText: "ready" }).waitFor();
+    await other.locator("details.columns summary", { hasText: "odd_tests.csv" }).click();
+    const theirs = other.locator("details.columns[open] tbody tr", { hasText: "zzz" });
+    expect(await theirs.getByRole("combobox").inputValue()).toBe("runtime_tests.load_w");
   });
 });
 

@@ -9,6 +9,12 @@ export async function planned(page: Page): Promise<void> {
   await chartsDrawn(page);
 }
 
+/** What is downloaded when something is clicked. */
+export async function savedBy(page: Page, selector: string): Promise<Buffer> {
+  const [download] = await Promise.all([page.waitForEvent("download"), page.locator(selector).click()]);
+  return readFileSync((await download.path())!);
+}
+
 /** What the download behind a button holds. */
 export async function saved(page: Page, button: string): Promise<Buffer> {
   const [download] = await Promise.all([

@@ -11,6 +11,7 @@ export function devicesShort(plan: Plan): HTMLElement | null {
   const last = rows.at(-1);
   if (!last) return null;
   const words = say.ahead.short;
+  const capped = rows.some((row) => row.withinBudget !== null);
   const months = rows.map((row) => row.month);
   return figure({
     question: words.heading,
@@ -18,6 +19,7 @@ export function devicesShort(plan: Plan): HTMLElement | null {
     key: [
       { mark: "dashed", label: words.without },
       { mark: "accent-line", label: words.with },
+      ...(capped ? [{ mark: "dotted" as const, label: words.within }] : []),
     ],
     caption: words.caption(
       numberWords(last.withoutBuying.expected, 1),
@@ -60,6 +62,17 @@ export function devicesShort(plan: Plan): HTMLElement | null {
               pointStyle: "rect",
               pointRadius: rows.map((_, index) => (every(index) ? 4 : 0)),
             },
+            ...(capped
+              ? [
+                  {
+                    data: rows.map((row) => row.withinBudget?.expected ?? null),
+                    borderColor: colours.ink,
+                    borderWidth: 2,
+                    borderDash: [2, 3],
+                    pointRadius: 0,
+                  },
+                ]
+              : []),
           ],
         },
         options: { ...options, plugins: { rules: { list: [], font: colours.font, paper: colours.paper } } },
@@ -77,6 +90,16 @@ export function devicesShort(plan: Plan): HTMLElement | null {
           { title: words.heads[2]!, value: (row) => chanceWords(row.withoutBuying.anyChance), figures: true },
           { title: words.heads[3]!, value: (row) => numberWords(row.withSchedule.expected, 1), figures: true },
           { title: words.heads[4]!, value: (row) => chanceWords(row.withSchedule.anyChance), figures: true },
+          ...(capped
+            ? [
+                {
+                  title: words.heads[5]!,
+                  value: (row: (typeof rows)[number]) =>
+                    row.withinBudget === null ? null : numberWords(row.withinBudget.expected, 1),
+                  figures: true,
+                },
+              ]
+            : []),
         ],
       }),
   });

@@ -1,4 +1,12 @@
-import type { Plan, PolicyChoice, Reading, resolvePolicy, SheetFile } from "../../src/index.ts";
+import type {
+  ColumnChoices,
+  ColumnsFile,
+  Plan,
+  PolicyChoice,
+  Reading,
+  resolvePolicy,
+  SheetFile,
+} from "../../src/index.ts";
 
 /** A policy value that could not be used, with why. */
 export type PolicyProblem = ReturnType<typeof resolvePolicy>["problems"][number];
@@ -7,7 +15,7 @@ import type { EarlySign } from "../early-signs.ts";
 import type { PackReadings } from "../pack-readings.ts";
 
 /** Files that the page offers for download. */
-export const DOWNLOADS = ["plan.json", "orders.csv", "packs.csv", "set-aside.csv"] as const;
+export const DOWNLOADS = ["plan.json", "orders.csv", "orders.ics", "packs.csv", "set-aside.csv"] as const;
 export type Download = (typeof DOWNLOADS)[number];
 
 /** A policy key's words for people, as the engine gives them. */
@@ -21,6 +29,8 @@ export interface PolicyWords {
 /** The engine's own words: policy keys and the cautions that stand beside every forecast. */
 export interface EngineWords {
   policy: PolicyWords[];
+  /** Canonical sheets with the names of their columns. */
+  sheets: { kind: string; columns: string[] }[];
   cautions: readonly string[];
 }
 
@@ -29,11 +39,20 @@ export interface Asks {
   describe: { ask: Record<string, never>; answer: EngineWords };
   /** The invented fleet's sheets. */
   sample: { ask: Record<string, never>; answer: SheetFile[] };
-  read: { ask: { files: SheetFile[]; choices: PolicyChoice[]; today: number }; answer: Planned };
+  read: {
+    ask: { files: SheetFile[]; columns: ColumnsFile | null; choices: PolicyChoice[]; today: number };
+    answer: Planned;
+  };
   adopt: { ask: { plan: Plan; reading: Reading }; answer: Drawn };
   replan: { ask: { choices: PolicyChoice[]; today: number }; answer: Planned };
   /** The choices in files that hold nothing but policy sheets; null where they hold more. */
   choicesIn: { ask: { files: SheetFile[]; today: number }; answer: PolicyChoice[] | null };
+  /** How the columns are read now, as a columns file, with examples of what they hold. */
+  columns: { ask: Record<string, never>; answer: { file: ColumnsFile; tables: ColumnChoices[] } };
+  /** A columns file that a person handed over; null where the text is none, with the reason. */
+  columnsIn: { ask: { text: string }; answer: { columns: ColumnsFile } | { problem: string } };
+  /** The fleet as sheets in canonical columns. */
+  clean: { ask: Record<string, never>; answer: { name: string; text: string }[] };
   /** Reads label scans beside the sheets, whose catalogue names the products. */
   scan: { ask: { scans: SheetFile; today: number }; answer: Scanned[] };
   /** Replaces one record of a text sheet; answers with the sheet as it now stands. */

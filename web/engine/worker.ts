@@ -1,18 +1,25 @@
 import * as z from "zod";
 import { sampleSheets } from "../../sample-data/script/sample-sheets.ts";
 import {
+  type ColumnsFile,
+  cleanSheets,
+  columnChoices,
+  columnsFileOf,
   makePlan,
   openWorkbooks,
   ordersCsv,
+  ordersIcs,
   type Plan,
   POLICY_KEYS,
   type PolicyChoice,
   packsCsv,
+  parseColumnsFile,
   policyChoicesIn,
   type Reading,
   readingsByPack,
   readSheets,
   resolvePolicy,
+  SHEETS,
   type SheetFile,
   STANDING_CAUTIONS,
   setAsideCsv,
@@ -29,6 +36,7 @@ z.config({ jitless: true });
 let files: SheetFile[] = [];
 let reading: Reading | null = null;
 let plan: Plan | null = null;
+let columns: ColumnsFile | null = null;
 let readWith = "";
 let sample: SheetFile[] | null = null;
 
@@ -40,6 +48,7 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
       default: byDefault,
       explains,
     })),
+    sheets: SHEETS.map(({ kind, columns }) => ({ kind, columns: columns.map(({ name }) => name) })),
     cautions: STANDING_CAUTIONS,
   }),
   sample: async () => {
@@ -53,6 +62,7 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
   },
   read: async (ask) => {
     files = ask.files;
+    columns = ask.columns;
     reading = null;
     return planNow(ask.choices, ask.today);
   },
@@ -68,9 +78,15 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     const onlyPolicy = inputs.length > 0 && inputs.every(({ kinds }) => kinds.every((kind) => kind === "policy"));
     return onlyPolicy ? policyChoicesIn(ask.files) : null;
   },
+  columns: async () => {
+    await openWorkbooks(files);
+    return { file: columnsFileOf(files, columns), tables: columnChoices(files, columns) };
+  },
+  columnsIn: async ({ text }) => parseColumnsFile(text),
+  clean: async () => (reading === null ? [] : cleanSheets(reading.fleet)),
   scan: async ({ scans, today }) => {
     await openWorkbooks(files);
-    const { fleet, setAside } = readSheets([...files, scans], { asOf: today, dateOrder: null });
+    const { fleet, setAside } = readSheets([...files, scans], { asOf: today, dateOrder: null, columns });
     const nothing = { item: null, lot: null, serial: null, expiry: null, quantity: null };
     return [
       ...fleet.datedStock
@@ -98,7 +114,7 @@ async function planNow(choices: PolicyChoice[], today: number): Promise<Planned>
   await openWorkbooks(files);
   const inSheets = files.length > 0 ? policyChoicesIn(files) : (reading?.fleet.policy ?? []);
   const { policy, problems } = resolvePolicy([...inSheets, ...choices], today);
-  const how = { asOf: policy.asOf, dateOrder: policy.dateOrder };
+  const how = { asOf: policy.asOf, dateOrder: policy.dateOrder, columns };
   if (reading === null || (files.length > 0 && readWith !== JSON.stringify(how))) {
     reading = readSheets(files, how);
     readWith = JSON.stringify(how);
@@ -131,6 +147,7 @@ function textOf(file: Download): string {
   if (reading === null || plan === null) throw new Error("There is no plan to write yet.");
   if (file === "plan.json") return [...writePlanJson(plan)].join("");
   if (file === "orders.csv") return ordersCsv(plan);
+  if (file === "orders.ics") return ordersIcs(plan);
   if (file === "packs.csv") return packsCsv(plan);
   return setAsideCsv(reading.setAside);
 }

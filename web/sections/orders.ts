@@ -2,7 +2,7 @@ import { spend } from "../charts/spend.ts";
 import { make } from "../dom.ts";
 import { offerDownload } from "../download.ts";
 import { DOWNLOADS } from "../engine/messages.ts";
-import { moneyWords } from "../format.ts";
+import { dayWords, moneyWords, numberWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
@@ -22,6 +22,7 @@ export function orders({ plan }: PlannedSession): HTMLElement {
     plan.orders.length > 0 && orderTable({ caption: words.caption, orders: plan.orders, short: false }),
     ...currencies.map((currency) => spend(plan, currency)),
     plan.budget.length > 0 && yearTable(),
+    plan.deferrals.length > 0 && answer(words.deferrals.heading, make("p", {}, words.deferrals.lead), deferralTable()),
     answer(
       words.downloads,
       make(
@@ -38,6 +39,34 @@ export function orders({ plan }: PlannedSession): HTMLElement {
       ),
     ),
   );
+
+  function deferralTable(): HTMLElement {
+    const heads = words.deferrals.heads;
+    return table({
+      caption: words.deferrals.heading,
+      rows: plan.deferrals,
+      wholeInPrint: true,
+      columns: [
+        { title: heads[0]!, value: (row) => row.fiscalYear },
+        { title: heads[1]!, value: (row) => row.item, wide: true },
+        { title: heads[2]!, value: (row) => row.quantity, show: (row) => numberWords(row.quantity), figures: true },
+        { title: heads[3]!, value: (row) => row.orderBy, show: (row) => dayWords(row.orderBy) },
+        { title: heads[4]!, value: (row) => row.deferredTo, show: (row) => dayWords(row.deferredTo) },
+        {
+          title: heads[5]!,
+          value: (row) => row.saves,
+          show: (row) => moneyWords(row.saves, row.currency),
+          figures: true,
+        },
+        {
+          title: heads[6]!,
+          value: (row) => row.deviceMonthsShort,
+          show: (row) => numberWords(row.deviceMonthsShort, 1),
+          figures: true,
+        },
+      ],
+    });
+  }
 
   function yearTable(): HTMLElement {
     const heads = words.spend.heads;

@@ -1,9 +1,12 @@
 import type { Reading } from "../../src/index.ts";
 import { make } from "../dom.ts";
+import { ask } from "../engine/engine.ts";
 import { numberWords } from "../format.ts";
+import { saveText } from "../save-file.ts";
 import type { Session } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
+import { columnsOf, type SetColumns } from "./columns-table.ts";
 import { findings } from "./findings.ts";
 import { answer, lead, section } from "./section.ts";
 import { type Correct, setAsideTable } from "./set-aside-table.ts";
@@ -11,10 +14,15 @@ import { type Correct, setAsideTable } from "./set-aside-table.ts";
 export interface SheetActions {
   forget: () => void;
   correct: Correct;
+  setColumns: SetColumns;
 }
 
 /** Sheets: what was read and how, what was found on the way, and every row that was set aside. */
-export function sheets({ reading, hasSheets }: Session, actions: SheetActions, ...tools: HTMLElement[]): HTMLElement {
+export function sheets(
+  { reading, hasSheets, words: engineWords }: Session,
+  actions: SheetActions,
+  ...tools: HTMLElement[]
+): HTMLElement {
   const words = say.sheets;
   const sum = (of: (input: Reading["inputs"][number]) => number) =>
     reading.inputs.reduce((all, input) => all + of(input), 0);
@@ -45,7 +53,8 @@ export function sheets({ reading, hasSheets }: Session, actions: SheetActions, .
       : make("p", {}, words.embedded),
     reading.refused.length > 0 && answer(words.refusedHeading, refused(reading)),
     reading.inputs.length > 0 && tables(reading),
-    ...reading.inputs.map(columnsOf),
+    ...reading.inputs.map((input) => columnsOf(input, engineWords, hasSheets ? actions.setColumns : null)),
+    hasSheets && reading.inputs.length > 0 && takeAlong(),
     answer(words.findingsHeading, findings(reading)),
     answer(
       words.asideHeading,
@@ -54,6 +63,22 @@ export function sheets({ reading, hasSheets }: Session, actions: SheetActions, .
         : make("p", {}, words.noneAside),
     ),
     ...tools,
+  );
+}
+
+/** The fleet as clean sheets, and how the columns were read, to keep. */
+function takeAlong(): HTMLElement {
+  const words = say.sheets.takeAlong;
+  const save = async () => {
+    for (const { name, text } of await ask("clean", {})) saveText(text, name);
+  };
+  const saveColumns = async () => saveText(JSON.stringify((await ask("columns", {})).file, null, 2), "columns.json");
+  return make(
+    "p",
+    { class: "buttons act-on" },
+    make("button", { type: "button", id: "save-clean", click: () => save() }, words.clean),
+    make("button", { type: "button", id: "save-columns", click: () => saveColumns() }, words.columns),
+    make("span", {}, words.note),
   );
 }
 
@@ -73,43 +98,6 @@ function tables(reading: Reading): HTMLElement {
       { title: heads[4]!, value: (row) => row.setAside, show: (row) => numberWords(row.setAside), figures: true },
     ],
   });
-}
-
-function columnsOf(input: Reading["inputs"][number]): HTMLElement {
-  const words = say.sheets;
-  const name = place(input.file, input.sheet);
-  const details = make(
-    "details",
-    {},
-    make("summary", {}, words.columnsOf(name, new Set(input.columns.map((c) => c.column)).size)),
-  );
-  details.addEventListener("toggle", () => {
-    if (!details.open || details.children.length > 1) return;
-    details.append(
-      table({
-        caption: words.columnsOf(name, input.columns.length),
-        rows: input.columns,
-        first: 60,
-        sortable: false,
-        columns: [
-          { title: words.columnHeads[0]!, value: (row) => row.column, figures: true },
-          { title: words.columnHeads[1]!, value: (row) => [row.group, row.header].filter(Boolean).join(" · ") || null },
-          {
-            title: words.columnHeads[2]!,
-            value: (row) =>
-              row.field === null ? words.notUsed : `${kindWords(row.kind ?? "")}: ${kindWords(row.field)}`,
-          },
-          {
-            title: words.columnHeads[3]!,
-            value: (row) =>
-              row.by === null ? null : words.by[row.by] + (row.dateOrder === null ? "" : words.order(row.dateOrder)),
-            wide: true,
-          },
-        ],
-      }),
-    );
-  });
-  return details;
 }
 
 function refused(reading: Reading): HTMLElement {
