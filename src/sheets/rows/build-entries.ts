@@ -1,4 +1,4 @@
-import type { FindingLog } from "../finding-log.ts";
+import { type FindingLog, shortened } from "../finding-log.ts";
 import type { GridRow } from "../grid.ts";
 import type { Table } from "../tables/table.ts";
 import { type Entry, TableState } from "./entry.ts";
@@ -22,6 +22,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   const oddRow = oddRowTest(table);
   const unknown = unknownTable(table, log);
   noteChanges(table, log);
+  noteUnread(table, log);
   const { file, sheet } = table.grid;
   for (let row = 0; row < table.rows.length; row++) {
     const record = table.rows[row] as GridRow;
@@ -50,6 +51,22 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
     if (state.live[row] === 0) state.never(row, "missing-required", "No cell of a known column holds anything.");
   }
   return { state, entries, readers };
+}
+
+/** A finding for each named column from which nothing is read, where the table itself is known. */
+function noteUnread({ grid, number, header, headerLines, outputs }: Table, log: FindingLog): void {
+  if (outputs.length === 0) return;
+  const read = new Set(outputs.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns)));
+  header.forEach((name, column) => {
+    if (name === null || read.has(column)) return;
+    const place = { file: grid.file, sheet: grid.sheet, line: headerLines[0] ?? null, column: column + 1, value: name };
+    log.add(
+      "column-unread",
+      place,
+      () => ({ message: `Nothing is read from the column "${shortened(name)}".` }),
+      String(number),
+    );
+  });
 }
 
 /** Why no record of the table can be read, with its finding; null where its columns are known. */

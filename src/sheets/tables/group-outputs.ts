@@ -36,7 +36,11 @@ export function groupOutputs(views: readonly ColumnView[], taken: ReadonlySet<nu
   const outputs: Output[] = [];
   for (const group of groupsOf(left)) {
     const before = [...(main ? [main] : []), ...outputs];
-    if (group.thing === "battery") {
+    const again = main?.sheet.kind === "packs" || main?.sheet.kind === "runtime_tests";
+    if (
+      group.thing === "battery" &&
+      !(again && group.views.every(({ index, variant }) => index === null && variant === ""))
+    ) {
       const pack = packOutput(group, views, before);
       if (pack) outputs.push(pack);
     }
@@ -204,7 +208,9 @@ function sideOutputs(rest: readonly ColumnView[], main: Output | null, wide: boo
   const sheet = sheetSpec(kind);
   const about = (field: string) => sheet.columns.find((column) => column.field === field) as ColumnSpec;
   const thing = kind === "packs" ? "battery" : "device";
-  const views = rest.filter(({ things }) => kind === "packs" || things.includes("device"));
+  const views = rest.filter(
+    ({ things, after }) => kind === "packs" || things.includes("device") || (things === "" && after === "device"),
+  );
   const said = fieldsIn(kind, { thing, views }).filter(({ spec }) => spec.field !== keyField);
   // A register with pads beside the packs is a list of devices, even where it says no more of them than the site.
   if (said.length === 0 && !(wide && kind === "devices")) return [];

@@ -19,6 +19,9 @@ const OUTPUT_COST = 3;
 /** Points for each required column, taken away where what makes a kind likely is missing. */
 const REQUIRED_POINTS = 0.5;
 const UNLIKELY = 2;
+/** The share of different serials from which each stands once, and what that is worth. */
+const MOSTLY_ONCE = 0.9;
+const SERIAL_POINTS = 1.5;
 /** What it costs to read a column as of another thing than the one it stands behind. */
 const FAR_COST = 4;
 const TITLE_POINTS = 2.5;
@@ -87,7 +90,7 @@ function readAs(
     points:
       points -
       OUTPUT_COST * (outputs.filter(({ fields }) => fields.some((field) => field.points > 0)).length - 1) +
-      bonus(output) +
+      bonus(output, views) +
       titlePoints(output, title) -
       far,
   };
@@ -188,7 +191,7 @@ function titlePoints(output: Output | null, title: HeaderMeaning | null): number
 }
 
 /** What speaks for a kind beyond its columns' own words. */
-function bonus(output: Output | null): number {
+function bonus(output: Output | null, views: readonly ColumnView[]): number {
   if (output === null) return 0;
   const { sheet, fields } = output;
   const has = (field: string) => fields.some(({ spec }) => spec.field === field);
@@ -196,6 +199,20 @@ function bonus(output: Output | null): number {
   const unlikely: Partial<Record<SheetKind, boolean>> = {
     on_order: !has("order") && !has("arrives") && !has("supplier"),
     catalogue: fields.length < 2,
+    // A bare serial beside a battery's columns is hardly a device's.
+    devices:
+      fields[0]!.points <= 4 &&
+      views.some(({ things }) => things === "battery") &&
+      !views.some(({ things }) => things.includes("device")),
   };
-  return required - (unlikely[sheet.kind] ? UNLIKELY : 0);
+  return required + onceOrOften(output, views) - (unlikely[sheet.kind] ? UNLIKELY : 0);
+}
+
+/** Serials that stand once speak for a list of packs, serials that come again for one of tests. */
+function onceOrOften({ sheet, fields }: Output, views: readonly ColumnView[]): number {
+  if (sheet.kind !== "packs" && sheet.kind !== "runtime_tests") return 0;
+  const serial = fields.find(({ spec }) => spec.field === "serial")?.columns[0];
+  const profile = views.find(({ column }) => column === serial)?.profile;
+  if (!profile || profile.filled < 2) return 0;
+  return profile.distinct > MOSTLY_ONCE === (sheet.kind === "packs") ? SERIAL_POINTS : 0;
 }

@@ -20,6 +20,10 @@ export interface Profile {
 /** Rows looked at: enough to tell a column's nature, few enough to cost nothing. */
 const SAMPLE = 120;
 
+/** Lengths of time written as clock times; and "€ 12", "x10" and "-5" count as numbers, "I-1" and "B2" do not. */
+const CLOCK = /^\d{1,3}\s*(:|h)\s*[0-5]\d/i;
+const STARTS_AS_NUMBER = /^[€$£~x×\s]{0,3}[+-]?[\d.,]/i;
+
 const EMPTY: Profile = { filled: 0, dates: 0, numbers: 0, future: 0, distinct: 0, labels: 0 };
 
 /** The profile of one column (0-based) over a sample spread evenly over the rows. */
@@ -44,7 +48,7 @@ export function profileColumn(rows: readonly GridRow[], column: number, today: n
       dates++;
       const day = written.kind === "span" ? written.last : (written.days.dmy ?? written.days.mdy ?? 0);
       if (today !== null && day > today) future++;
-    } else if (readNumber(text, ".") !== null) numbers++;
+    } else if (STARTS_AS_NUMBER.test(text) && (readNumber(text, ".") !== null || CLOCK.test(text))) numbers++;
   }
   const filled = texts.length;
   return {

@@ -11,7 +11,7 @@ const MIN_COVERAGE = 0.55;
 const SURE_COVERAGE = 0.84;
 
 /** Points taken where most of a column's cells cannot be of the type that its header suggests. */
-const WRONG_CONTENTS = 4;
+const WRONG_CONTENTS = 3;
 
 /** The least points from which a column is read. */
 export const MIN_POINTS = 2.5;
@@ -61,10 +61,10 @@ function conceptKey(things: string, says: string): string {
     .join(" ");
 }
 
-function contentsFit({ type }: ColumnSpec, { filled, dates, numbers }: Profile): boolean {
-  if (filled < 3) return true;
+function contentsFit({ type, unit }: ColumnSpec, { filled, dates, numbers }: Profile): boolean {
+  if (filled < 2) return true;
   if (type === "date") return dates + numbers > 0.4 && (dates > 0.2 || numbers > 0.6);
   if (type === "text") return dates < 0.6;
   if (type === "list" || type === "breaks" || type === "choice" || type === "yes-no") return dates < 0.5;
-  return numbers > 0.3 || dates < 0.3;
+  return numbers > 0.3 || unit === "per year";
 }

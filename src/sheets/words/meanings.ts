@@ -93,7 +93,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
   use_log: {
     date: "date, date uses, item date",
     item: "item, id item, name:4, dated:4",
-    quantity: "quantity, item quantity, uses:4",
+    quantity: "quantity, item quantity, uses:4, id:3",
     place: "place, site, device, device id, device name, device site:5, id place, id site, place site",
     reason: "reason, reason uses, type:3, type uses",
   },

@@ -1,0 +1,43 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { canonicalRows } from "../../src/sheets/canonical-rows.ts";
+import { readSheets } from "../../src/sheets/read-sheets.ts";
+import { sheetBytes } from "./fuzz-sheets.ts";
+import { AS_OF, textFile } from "./sheet-file.ts";
+
+const options = { asOf: AS_OF, dateOrder: null };
+
+describe("readSheets: any bytes", () => {
+  it("never throws, loses no row and touches no prototype", () => {
+    fc.assert(
+      fc.property(sheetBytes, (bytes) => {
+        const { fleet, inputs, setAside } = readSheets([{ name: "f.csv", bytes }], options);
+        for (const table of inputs) expect(table.rows).toBe(table.used + table.setAside);
+        expect(setAside).toHaveLength(inputs.reduce((sum, table) => sum + table.setAside, 0));
+        canonicalRows(fleet);
+        expect(Object.keys(Object.prototype)).toEqual([]);
+      }),
+      { seed: 20261101, numRuns: 2000 },
+    );
+  });
+
+  it.each([
+    ["one cell of digits", "1".repeat(1_000_000)],
+    ["one cell of blanks and words", "a ".repeat(500_000)],
+    ["one cell of separators of dates", "1/".repeat(500_000)],
+    ["one cell of commas in quotes", `"${",1".repeat(500_000)}"`],
+    ["one cell of brackets", "(01)".repeat(250_000)],
+    ["one cell of plus signs", "+".repeat(1_000_000)],
+    ["one cell of apostrophes", "'".repeat(1_000_000)],
+  ])("reads a megabyte in %s in time that grows with its length", (_, cell) => {
+    const texts = [
+      `item,expiry,quantity,label,lot\n${cell},${cell},${cell},${cell},${cell}\n`,
+      `${cell}\nitem,expiry\nA,2027-01-01\n`,
+      `serial,date,minutes,percent,${cell}\nA,2026-01-01,${cell},${cell},x\n`,
+    ];
+    for (const text of texts) {
+      const { inputs } = readSheets([textFile("f.csv", text)], options);
+      for (const table of inputs) expect(table.rows).toBe(table.used + table.setAside);
+    }
+  });
+});
