@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { SMALL_SHEETS } from "./fixtures/small-sheets.ts";
+import { BROKEN_TESTS, SMALL_SHEETS } from "./fixtures/small-sheets.ts";
 import { openPage, startBrowser } from "./open-page.ts";
 import { planned, savedBy } from "./page-actions.ts";
 
@@ -11,17 +11,10 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-// A fourth test whose date does not exist; the quoted note runs over two lines, so that lines and records differ.
-const BROKEN = {
-  name: "more_tests.csv",
-  mimeType: "text/csv",
-  buffer: Buffer.from('serial,date,percent,note\nP3,2025-02-01,98,"two\nlines"\nP3,2025-02-30,97,\n'),
-};
-
 describe("a row that was set aside", () => {
   it("is corrected in place, read again and used", async () => {
     const { page } = await openPage(browser, null);
-    await page.locator("input[data-chooses=files]").setInputFiles([...SMALL_SHEETS, BROKEN]);
+    await page.locator("input[data-chooses=files]").setInputFiles([...SMALL_SHEETS, BROKEN_TESTS]);
     await planned(page);
     const sheets = page.locator("#sheets");
     const row = sheets.locator("tr", { hasText: "more_tests.csv" }).filter({ hasText: "P3 | 2025-02-30" });

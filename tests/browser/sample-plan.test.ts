@@ -41,7 +41,7 @@ describe("the sample, dropped on the empty page", () => {
     await drop(page, SAMPLE);
     await planned(page);
     expect((await saved(page, "plan.json")).equals(run.stdout)).toBe(true);
-    for (const file of ["orders.csv", "packs.csv", "set-aside.csv"]) {
+    for (const file of ["orders.csv", "orders.ics", "packs.csv", "set-aside.csv"]) {
       expect((await saved(page, file)).equals(readFileSync(join(out, file))), file).toBe(true);
     }
     expect(complaints).toEqual([]);
