@@ -117,9 +117,9 @@ function headerAt(
   const row = rows[at] as GridRow;
   const next = rows[at + 1];
   const names = knownNames(row.cells);
-  const { known, filled, strong } = names;
+  const { known, filled, strong, exact } = names;
   const share = current ? MIN_KNOWN_BELOW : MIN_KNOWN_SHARE;
-  if (known < Math.min(2, filled) || known < filled * share) return null;
+  if (known < Math.min(exact > 0 ? 1 : 2, filled) || known < filled * share) return null;
   const one = oneRowHeader(row);
   if (current) {
     const two = next ? twoRowHeader(row, next, spans) : null;

@@ -1,4 +1,6 @@
+import { SHEETS } from "../../fleet/columns.ts";
 import type { Cell, GridRow } from "../grid.ts";
+import { headerWords } from "../words/header-words.ts";
 import { parseHeader } from "../words/parse-header.ts";
 
 /** A header over one or two lines: the names of the columns and of the groups above them. */
@@ -18,9 +20,12 @@ export function nameIn(cell: Cell | undefined): string | null {
   return text === "" || text.length > MAX_NAME ? null : text;
 }
 
-/** How many of a row's cells name something known, and how many hold anything. */
-export function knownNames(cells: readonly Cell[]): { known: number; strong: number; filled: number } {
+const CANONICAL = new Set(SHEETS.flatMap(({ columns }) => columns.map(({ name }) => headerWords(name))));
+
+/** How many of a row's cells name something known, and how many hold anything; exact ones are canonical names. */
+export function knownNames(cells: readonly Cell[]): { known: number; strong: number; exact: number; filled: number } {
   let known = 0;
+  let exact = 0;
   let strong = 0;
   let filled = 0;
   for (const cell of cells) {
@@ -28,12 +33,13 @@ export function knownNames(cells: readonly Cell[]): { known: number; strong: num
     filled++;
     const name = typeof cell === "string" ? nameIn(cell) : null;
     if (name === null) continue;
-    const { coverage, says, things } = parseHeader(name);
+    const { coverage, says, things, words } = parseHeader(name);
     if (coverage < 0.55 || (says === "" && things === "")) continue;
     known++;
     if (says !== "") strong++;
+    if (CANONICAL.has(words)) exact++;
   }
-  return { known, strong, filled };
+  return { known, strong, exact, filled };
 }
 
 /** One row as the header of its columns. */
