@@ -45,14 +45,15 @@ export function capacityBands(
       const logWear = Math.log(s);
       const p = Math.exp(curve.slowPower * logWear);
       const k = Math.exp(curve.kneePower * logWear);
-      const rise = curve.earlyRise * riseShare(s);
+      const r = riseShare(s, curve.earlyYears);
+      const sd = Math.sqrt(posterior.startVariance + r * (2 * posterior.covariance + r * posterior.riseVariance));
       for (let i = 0; i < posterior.count; i++) {
         const chance = posterior.chance[i]!;
         if (chance < NODE_WORTH_COUNTING) continue;
         const node = posterior.nodes[i]!;
-        const capacity = posterior.startMean[i]! + rise - slow[node]! * p - knee[node]! * k;
+        const capacity = posterior.startMean[i]! + r * posterior.riseMean[i]! - slow[node]! * p - knee[node]! * k;
         for (let o = 0; o < OFFSETS.length; o++) {
-          const bin = Math.floor((capacity + OFFSETS[o]! * posterior.startSd) / STEP);
+          const bin = Math.floor((capacity + OFFSETS[o]! * sd) / STEP);
           const at = Math.max(0, Math.min(BINS - 1, bin));
           tally[at] = tally[at]! + chance * WEIGHTS[o]!;
         }

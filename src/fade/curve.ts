@@ -4,7 +4,7 @@ import { PRIORS, type PriorName } from "./priors.ts";
  * The shape of an item's fade, shared by its packs. With s = wear-years at typical use and L = the pack's life
  * (wear-years until a fifth of the rated capacity is lost):
  *
- *   q(s) = q0 + rise (1 - exp(-s / RISE_YEARS)) - FADE_SCALE ((1 - c) (s/L)^p + c (s/L)^k)
+ *   q(s) = q0 + rise (1 - exp(-s / T)) - FADE_SCALE ((1 - c) (s/L)^p + c (s/L)^k)
  *
  * a slow loss with power p (about 0.5 in storage, about 1 in cycling) and a knee with power k that brings the
  * share c of the loss at s = L.
@@ -12,9 +12,6 @@ import { PRIORS, type PriorName } from "./priors.ts";
 
 /** Loss at s = L, as a fraction of rated capacity. A scale: the threshold in force never enters the fit. */
 export const FADE_SCALE = 0.2;
-
-/** Wear-years over which a fresh pack's early rise or drop settles. */
-const RISE_YEARS = 0.25;
 
 /** An item's shared curve and spreads, on their natural scales. */
 export interface FleetCurve {
@@ -36,8 +33,12 @@ export interface FleetCurve {
   kneePower: number;
   /** Standard deviation of one reading, fraction of rated. */
   noise: number;
-  /** Capacity gained early in service, fraction of rated; may be negative. */
+  /** Mean capacity gained early in service, fraction of rated; may be negative. */
   earlyRise: number;
+  /** Standard deviation of that between packs. */
+  earlySpread: number;
+  /** T: wear-years over which it settles. */
+  earlyYears: number;
   /** Share of packs in a harder use that no sheet names, 0 to 1. */
   hardUseShare: number;
   /** How much shorter those live, in log life. */
@@ -47,8 +48,8 @@ export interface FleetCurve {
 }
 
 /** Share of the early rise that has come after s wear-years. */
-export function riseShare(s: number): number {
-  return 1 - Math.exp(-s / RISE_YEARS);
+export function riseShare(s: number, earlyYears: number): number {
+  return 1 - Math.exp(-s / earlyYears);
 }
 
 /** 10 significant digits: beyond them, engines may differ. */
@@ -78,6 +79,8 @@ export function curveFromCoordinates(x: ArrayLike<number>): FleetCurve {
     kneePower: Math.exp(at.kneePower),
     noise: Math.exp(at.noise),
     earlyRise: at.earlyRise,
+    earlySpread: Math.exp(at.earlySpread),
+    earlyYears: Math.exp(at.earlyYears),
     hardUseShare: logistic(at.hardUseShare),
     hardUseGap: Math.exp(at.hardUseGap),
     useShare: logistic(at.useShare),

@@ -14,6 +14,7 @@ const posterior = emptyPosterior();
 const slowPowers = new Float64Array(GRID_SIZE);
 const kneePowers = new Float64Array(GRID_SIZE);
 const rises = new Float64Array(GRID_SIZE);
+const perSds = new Float64Array(GRID_SIZE);
 
 /**
  * Chance that a pack's true capacity is below a threshold, by draw and time ahead, before any model error.
@@ -39,9 +40,10 @@ export function chancesBelow(
       const logWear = Math.log(s);
       slowPowers[k] = Math.exp(curve.slowPower * logWear);
       kneePowers[k] = Math.exp(curve.kneePower * logWear);
-      rises[k] = curve.earlyRise * riseShare(s);
+      const r = riseShare(s, curve.earlyYears);
+      rises[k] = r;
+      perSds[k] = 1 / Math.sqrt(posterior.startVariance + r * (2 * posterior.covariance + r * posterior.riseVariance));
     }
-    const perSd = 1 / posterior.startSd;
     const start = draw * GRID_SIZE;
     let counted = 0;
     for (let i = 0; i < posterior.count; i++) {
@@ -51,10 +53,11 @@ export function chancesBelow(
       const a = slow[posterior.nodes[i]!]!;
       const b = knee[posterior.nodes[i]!]!;
       const room = posterior.startMean[i]! - threshold;
+      const rise = posterior.riseMean[i]!;
       let highest = -Infinity;
       for (let k = 0; k < GRID_SIZE; k++) {
         // the early rise may make capacity grow for a while: what was below once stays due
-        const z = (a * slowPowers[k]! + b * kneePowers[k]! - rises[k]! - room) * perSd;
+        const z = (a * slowPowers[k]! + b * kneePowers[k]! - rise * rises[k]! - room) * perSds[k]!;
         if (z > highest) highest = z;
         if (highest < -CERTAIN) continue;
         if (highest > CERTAIN) {

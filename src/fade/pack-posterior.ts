@@ -10,10 +10,13 @@ export interface PackPosterior {
   count: number;
   nodes: Int32Array;
   chance: Float64Array;
-  /** Mean of the start capacity given the node, at the nodes that count. */
+  /** Mean of the start capacity and of the early rise given the node, at the nodes that count. */
   startMean: Float64Array;
-  /** Standard deviation of the start capacity, the same for every node. */
-  startSd: number;
+  riseMean: Float64Array;
+  /** Their variances and covariance, the same for every node. */
+  startVariance: number;
+  riseVariance: number;
+  covariance: number;
   /** Log of the pack's marginal likelihood. */
   logLikelihood: number;
 }
@@ -26,7 +29,10 @@ export function emptyPosterior(): PackPosterior {
     nodes: new Int32Array(n),
     chance: new Float64Array(n),
     startMean: new Float64Array(n),
-    startSd: 0,
+    riseMean: new Float64Array(n),
+    startVariance: 0,
+    riseVariance: 0,
+    covariance: 0,
     logLikelihood: 0,
   };
 }
@@ -37,14 +43,19 @@ const STRIDE = 6;
 const NEGLIGIBLE = 10;
 const LOG_2_PI = Math.log(2 * Math.PI);
 
-/** Sums over a pack's readings from which the likelihood of every node follows. */
+/** Weighted sums over a pack's readings of the products of 1, r (rise), y, p (slow power) and k (knee power). */
 interface Sums {
   n: number;
   w: number;
+  r: number;
   y: number;
-  yy: number;
   p: number;
   k: number;
+  rr: number;
+  ry: number;
+  rp: number;
+  rk: number;
+  yy: number;
   yp: number;
   yk: number;
   pp: number;
@@ -54,20 +65,29 @@ interface Sums {
 
 function sumReadings(evidence: PackEvidence, curve: FleetCurve): Sums {
   const { years, useYears, capacity, trust } = evidence;
-  const sums: Sums = { n: years.length, w: 0, y: 0, yy: 0, p: 0, k: 0, yp: 0, yk: 0, pp: 0, pk: 0, kk: 0 };
+  const sums: Sums = {
+    n: years.length,
+    ...{ w: 0, r: 0, y: 0, p: 0, k: 0, rr: 0, ry: 0, rp: 0, rk: 0, yy: 0, yp: 0, yk: 0, pp: 0, pk: 0, kk: 0 },
+  };
   for (let j = 0; j < years.length; j++) {
     const w = trust[j]!;
     const s = (1 - curve.useShare) * years[j]! + curve.useShare * useYears[j]!;
     const logWear = Math.log(s);
-    // centred on the start capacity: the sums of squares would cancel otherwise
-    const y = capacity[j]! - curve.startCapacity - curve.earlyRise * riseShare(s);
+    // centred on what is expected of a new pack: the sums of squares would cancel otherwise
+    const r = riseShare(s, curve.earlyYears);
+    const y = capacity[j]! - curve.startCapacity - curve.earlyRise * r;
     const p = Math.exp(curve.slowPower * logWear);
     const k = Math.exp(curve.kneePower * logWear);
     sums.w += w;
+    sums.r += w * r;
     sums.y += w * y;
-    sums.yy += w * y * y;
     sums.p += w * p;
     sums.k += w * k;
+    sums.rr += w * r * r;
+    sums.ry += w * r * y;
+    sums.rp += w * r * p;
+    sums.rk += w * r * k;
+    sums.yy += w * y * y;
     sums.yp += w * y * p;
     sums.yk += w * y * k;
     sums.pp += w * p * p;
@@ -80,26 +100,43 @@ function sumReadings(evidence: PackEvidence, curve: FleetCurve): Sums {
 /**
  * Marginal likelihood of one pack's evidence given the shared curve, and its posterior by node.
  *
- * Given the life and the knee's share, the readings are linear in the start capacity, which is integrated out in
- * closed form; ten sums over the readings make a node's cost independent of their number.
+ * Given the life and the knee's share, the readings are linear in the start capacity and the early rise, which are
+ * integrated out in closed form; fifteen sums over the readings make a node's cost independent of their number.
  */
 export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: PackPosterior): void {
   const { curve, logPrior, slow, knee } = tables;
   const sums = sumReadings(evidence, curve);
   const perNoise = 1 / (curve.noise * curve.noise);
-  const startVariance = curve.startSpread * curve.startSpread;
-  const precision = sums.w * perNoise + 1 / startVariance;
-  const toMean = perNoise / precision;
-  const shrink = perNoise * toMean;
-  const base = -0.5 * (sums.n * (LOG_2_PI - Math.log(perNoise)) + Math.log(startVariance * precision));
-  const bounds = evidence.bounds.map((bound) => preparedBound(bound, curve, precision, toMean, sums));
+  const perStart = 1 / (curve.startSpread * curve.startSpread);
+  const perRise = 1 / (curve.earlySpread * curve.earlySpread);
+  // precision matrix of start capacity and early rise, and its inverse
+  const m11 = sums.w * perNoise + perStart;
+  const m12 = sums.r * perNoise;
+  const m22 = sums.rr * perNoise + perRise;
+  const determinant = m11 * m22 - m12 * m12;
+  const v11 = m22 / determinant;
+  const v12 = -m12 / determinant;
+  const v22 = m11 / determinant;
+  const base = -0.5 * (sums.n * (LOG_2_PI - Math.log(perNoise)) + Math.log(determinant / (perStart * perRise)));
+  // how the readings pull on the two, from y, p and k each; then their means as an affine function of the factors
+  const startOf = (plain: number, byRise: number) => perNoise * (v11 * plain + v12 * byRise);
+  const riseOf = (plain: number, byRise: number) => perNoise * (v12 * plain + v22 * byRise);
+  const startY = startOf(sums.y, sums.ry);
+  const startP = startOf(sums.p, sums.rp);
+  const startK = startOf(sums.k, sums.rk);
+  const riseY = riseOf(sums.y, sums.ry);
+  const riseP = riseOf(sums.p, sums.rp);
+  const riseK = riseOf(sums.k, sums.rk);
+  const centre = { startY, startP, startK, riseY, riseP, riseK };
+  const spread = { v11, v12, v22 };
+  const bounds = evidence.bounds.map((bound) => preparedBound(bound, curve, centre, spread));
   // the exponent is a quadratic in the two factors of the loss, so six numbers stand for all readings
-  const c0 = base - 0.5 * (sums.yy * perNoise - sums.y * sums.y * shrink);
-  const ca = sums.y * sums.p * shrink - sums.yp * perNoise;
-  const cb = sums.y * sums.k * shrink - sums.yk * perNoise;
-  const caa = 0.5 * (sums.p * sums.p * shrink - sums.pp * perNoise);
-  const cbb = 0.5 * (sums.k * sums.k * shrink - sums.kk * perNoise);
-  const cab = sums.p * sums.k * shrink - sums.pk * perNoise;
+  const c0 = base - 0.5 * perNoise * (sums.yy - sums.y * startY - sums.ry * riseY);
+  const ca = perNoise * (sums.p * startY + sums.rp * riseY - sums.yp);
+  const cb = perNoise * (sums.k * startY + sums.rk * riseY - sums.yk);
+  const caa = 0.5 * perNoise * (sums.p * startP + sums.rp * riseP - sums.pp);
+  const cbb = 0.5 * perNoise * (sums.k * startK + sums.rk * riseK - sums.kk);
+  const cab = perNoise * (sums.p * startK + sums.rp * riseK - sums.pk);
 
   /** Log weights of nodes first, first + stride, ... below `end`, written from `at` on; returns their number. */
   const look = (first: number, stride: number, end: number, logs: Float64Array, at: number): number => {
@@ -133,10 +170,13 @@ export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: 
   for (let i = 0; i < live; i++) {
     const node = nodes[i]!;
     chance[i] = chance[i]! / total;
-    into.startMean[i] = curve.startCapacity + toMean * (sums.y + slow[node]! * sums.p + knee[node]! * sums.k);
+    into.startMean[i] = curve.startCapacity + startY + slow[node]! * startP + knee[node]! * startK;
+    into.riseMean[i] = curve.earlyRise + riseY + slow[node]! * riseP + knee[node]! * riseK;
   }
   into.count = live;
-  into.startSd = 1 / Math.sqrt(precision);
+  into.startVariance = v11;
+  into.riseVariance = v22;
+  into.covariance = v12;
   into.logLikelihood = best + Math.log(total * step);
 }
 
@@ -148,8 +188,8 @@ const coarse = new Float64Array(COARSE * KNEE_LEVELS);
  * Lively stretches of coarse nodes from which a pack's life is so uncertain that every second, or every third,
  * node tells as much as all: the weights are smooth on that scale.
  */
-const WIDE = 4;
-const VERY_WIDE = 6;
+const WIDE = 6;
+const VERY_WIDE = 9;
 
 /**
  * Looks at every STRIDE-th life first, then between those that leave weight, as finely as the width asks.
@@ -195,14 +235,21 @@ function lookWhereItMatters(
 }
 
 /** A one-sided reading with all but the loss factors worked into three numbers. */
-function preparedBound(bound: Bound, curve: FleetCurve, precision: number, toMean: number, sums: Sums) {
+function preparedBound(
+  bound: Bound,
+  curve: FleetCurve,
+  centre: { startY: number; startP: number; startK: number; riseY: number; riseP: number; riseK: number },
+  { v11, v12, v22 }: { v11: number; v12: number; v22: number },
+) {
   const s = wearAt(bound, curve.useShare);
   const logWear = Math.log(s);
-  const perSd = 1 / Math.sqrt(1 / precision + curve.noise * curve.noise);
+  const r = riseShare(s, curve.earlyYears);
+  const perSd = 1 / Math.sqrt(v11 + r * (2 * v12 + r * v22) + curve.noise * curve.noise);
   const sign = bound.below ? perSd : -perSd;
+  const expected = curve.startCapacity + centre.startY + r * (curve.earlyRise + centre.riseY);
   return {
-    gap: sign * (bound.threshold - curve.startCapacity - curve.earlyRise * riseShare(s) - toMean * sums.y),
-    slow: sign * (Math.exp(curve.slowPower * logWear) - toMean * sums.p),
-    knee: sign * (Math.exp(curve.kneePower * logWear) - toMean * sums.k),
+    gap: sign * (bound.threshold - expected),
+    slow: sign * (Math.exp(curve.slowPower * logWear) - centre.startP - r * centre.riseP),
+    knee: sign * (Math.exp(curve.kneePower * logWear) - centre.startK - r * centre.riseK),
   };
 }

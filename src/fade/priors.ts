@@ -24,6 +24,8 @@ export type PriorName =
   | "kneePower"
   | "noise"
   | "earlyRise"
+  | "earlySpread"
+  | "earlyYears"
   | "hardUseShare"
   | "hardUseGap"
   | "kneeSpread"
@@ -101,6 +103,20 @@ export const PRIORS: readonly Prior[] = [
       "Capacity rises or drops by one or two percent in the first months (electrode overhang; Gyenes et al. 2015, from memory).",
   },
   {
+    name: "earlySpread",
+    scale: "log",
+    mean: Math.log(0.01),
+    spread: 0.5,
+    source: "That first rise or drop hangs on how each cell was stored and charged: about a percent, no source.",
+  },
+  {
+    name: "earlyYears",
+    scale: "log",
+    mean: Math.log(0.4),
+    spread: 0.5,
+    source: "Overhang effects settle within weeks to a year or more (Lewerenz et al. 2017, from memory).",
+  },
+  {
     name: "hardUseShare",
     scale: "logit",
     mean: -2.5,
@@ -126,7 +142,7 @@ export const PRIORS: readonly Prior[] = [
     name: "kneeByHardness",
     scale: "plain",
     mean: 0,
-    spread: 1,
+    spread: 2,
     source: "Harder use may bring the knee sooner or not at all: no direction is assumed.",
   },
   {
@@ -143,4 +159,4 @@ export const PRIORS: readonly Prior[] = [
  * What no curve of this shape can know, as a spread of log remaining time: the part that all packs of an item
  * share, and each pack's own. Used where too few lives have been completed to learn it.
  */
-export const MODEL_ERROR = { common: 0.12, own: 0.12 } as const;
+export const MODEL_ERROR = { common: 0.08, own: 0.08 } as const;

@@ -25,10 +25,12 @@ export function updateTrust(evidence: PackEvidence, tables: readonly NodeTables[
       const logWear = Math.log(s);
       const p = Math.exp(curve.slowPower * logWear);
       const k = Math.exp(curve.kneePower * logWear);
-      let residual = evidence.capacity[j]! - curve.earlyRise * riseShare(s);
+      const r = riseShare(s, curve.earlyYears);
+      let residual = evidence.capacity[j]!;
       for (let i = 0; i < posterior.count; i++) {
         const node = posterior.nodes[i]!;
-        residual += posterior.chance[i]! * (slow[node]! * p + knee[node]! * k - posterior.startMean[i]!);
+        const expected = posterior.startMean[i]! + r * posterior.riseMean[i]! - slow[node]! * p - knee[node]! * k;
+        residual -= posterior.chance[i]! * expected;
       }
       deviation[j] = deviation[j]! + residual / curve.noise / tables.length;
     }

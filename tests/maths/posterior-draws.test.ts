@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { cholesky } from "../../src/maths/cholesky.ts";
 import { posteriorDraws } from "../../src/maths/posterior-draws.ts";
 import { seededRandom } from "../../src/maths/random.ts";
 
@@ -32,17 +31,6 @@ describe("posteriorDraws", () => {
     const first = posteriorDraws(1, cliff, settings);
     expect(posteriorDraws(1, cliff, settings)).toEqual(first);
     expect(first.every((x) => x[0]! > 1.5)).toBe(true);
-  });
-});
-
-describe("cholesky", () => {
-  // By hand: (4 2; 2 5) = L Lᵀ with L = (2 0; 1 2).
-  it("factors a small matrix", () => {
-    expect([...cholesky(Float64Array.from([4, 2, 2, 5]), 2)]).toEqual([2, 0, 1, 2]);
-  });
-
-  it("refuses a matrix that is not positive definite, naming the row", () => {
-    expect(() => cholesky(Float64Array.from([1, 2, 2, 1]), 2)).toThrow(/row 2/);
   });
 });
 
