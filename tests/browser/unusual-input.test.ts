@@ -1,5 +1,7 @@
+import { writeXlsx } from "hucre/xlsx";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { SMALL_SHEETS } from "./fixtures/small-sheets.ts";
 import { openPage, startBrowser } from "./open-page.ts";
 import { planned } from "./page-actions.ts";
 
@@ -8,6 +10,46 @@ beforeAll(async () => {
   browser = await startBrowser();
 });
 afterAll(() => browser.close());
+
+/** The small sheets as the tabs of one workbook, numbers as numbers. */
+async function workbook(): Promise<Buffer> {
+  const sheets = SMALL_SHEETS.map(({ name, buffer }) => ({
+    name: name.replace(".csv", ""),
+    rows: buffer
+      .toString()
+      .trim()
+      .split("\n")
+      .map((line) => line.split(",").map((cell) => (/^\d+(\.\d+)?$/.test(cell) ? Number(cell) : cell))),
+  }));
+  return Buffer.from(await writeXlsx({ sheets }));
+}
+
+describe("a workbook", () => {
+  it("is read tab by tab like sheets of text", async () => {
+    const { page, complaints } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles({
+      name: "fleet.xlsx",
+      mimeType: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+      buffer: await workbook(),
+    });
+    await planned(page);
+    expect(await page.locator("#sheets .lead").textContent()).toContain("22 rows in 1 file: 22 used, 0 set aside");
+    expect(await page.locator("#sheets").textContent()).toContain("fleet.xlsx · runtime_tests");
+    expect(complaints).toEqual([]);
+  });
+});
+
+describe("long work", () => {
+  it("can be stopped, and the page goes on", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("#try-sample").click();
+    await page.getByRole("button", { name: "Stop" }).click();
+    await page.locator(".status", { hasText: "Stopped" }).waitFor();
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    expect(await page.locator(".masthead .facts").nth(1).textContent()).toContain("3 devices");
+  });
+});
 
 describe("what is no fleet", () => {
   it("is refused with a clear message and no plan", async () => {
