@@ -37,7 +37,7 @@ export function makeProgram(): Command {
   sheetVerb(
     program,
     "orders",
-    "orders.csv and orders.ics",
+    "orders.csv, orders.ics and budget.txt",
     PLAN_CONDITIONS,
     async () => (await import("./verbs/orders.ts")).runOrders,
   );

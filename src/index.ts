@@ -11,6 +11,7 @@ export { SHEETS } from "./fleet/columns.ts";
 // The fleet and the planner's choices
 export { POLICY_KEYS, type Policy, type PolicyChoice, resolvePolicy } from "./fleet/policy.ts";
 // The plan out
+export { budgetText } from "./out/budget-text.ts";
 export { STANDING_CAUTIONS } from "./out/cautions.ts";
 export { checkJson } from "./out/check-json.ts";
 export { checkText } from "./out/check-text.ts";

@@ -1,10 +1,13 @@
-import { jsonChunks, ordersCsv, ordersIcs, ordersText } from "../../src/index.ts";
+import { budgetText, jsonChunks, ordersCsv, ordersIcs, ordersText } from "../../src/index.ts";
 import { failOn } from "../fail-on.ts";
 import { loadPlan } from "../load-plan.ts";
 import { planPart } from "../plan-part.ts";
 import { note, print, stdoutSetting } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
+
+/** Characters on a line of a printed page. */
+const PAGE_WIDTH = 80;
 
 /** The procurement schedule and the budget. */
 export async function runOrders(inputs: readonly string[], options: VerbOptions): Promise<void> {
@@ -13,9 +16,10 @@ export async function runOrders(inputs: readonly string[], options: VerbOptions)
     const files = [
       { name: "orders.csv", chunks: [ordersCsv(plan)] },
       { name: "orders.ics", chunks: [ordersIcs(plan)] },
+      { name: "budget.txt", chunks: [budgetText(plan, { width: PAGE_WIDTH })] },
     ];
     writeFiles(options.out, files, paths);
-    note(`Written to ${options.out}: orders.csv, orders.ics.`);
+    note(`Written to ${options.out}: orders.csv, orders.ics, budget.txt.`);
   }
   const json = () => jsonChunks(planPart(plan, ["demand", "orders", "budget", "deferrals", "short"]));
   await print(options.json ? json() : [ordersText(plan, stdoutSetting())]);

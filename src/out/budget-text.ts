@@ -1,0 +1,71 @@
+import { fiscalYearOfMonth } from "../calendar/fiscal-year.ts";
+import { monthFromText } from "../calendar/month.ts";
+import { horizonText } from "./horizon-text.ts";
+import { groupedMoney } from "./money-text.ts";
+import type { Plan } from "./plan-schema.ts";
+import { sortBy } from "./sort-by.ts";
+import { budgetTable, deferralsTable } from "./summary-tables.ts";
+import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
+import { textTable } from "./text-table.ts";
+import { wrapText } from "./text-width.ts";
+
+/** Fiscal years told item by item; more would not fit a page. */
+const YEARS_BY_ITEM = 2;
+
+/** One page for the budget meeting: what each fiscal year takes, for what, what that buys, and what to put off. */
+export function budgetText(plan: Plan, setting: TextSetting): string {
+  const { width } = setting;
+  const years = plan.budget.slice(0, YEARS_BY_ITEM);
+  return joinLines([
+    titleLine(`Budget ${horizonText(plan)}`, setting),
+    "",
+    wrapText(
+      "Likely is the middle of what a year may cost (P50); safe is enough in 19 years of 20 (P95). Amounts fall in the year in which the order leaves.",
+      width,
+    ),
+    ...section("By fiscal year", plan.budget.length > 0 ? [budgetTable(plan, width)] : [], setting),
+    ...years.flatMap((year) =>
+      section(`${year.fiscalYear} by item, ${year.currency}`, [itemTable(year, width)], setting),
+    ),
+    ...section("What it buys", bullets(readiness(plan), setting), setting),
+    ...section(
+      "Over the budget: what to defer, in this order",
+      plan.deferrals.length > 0 ? [deferralsTable(plan, width)] : [],
+      setting,
+    ),
+    ...section("Cautions", bullets(plan.cautions, setting), setting),
+  ]);
+}
+
+function itemTable(year: Plan["budget"][number], width: number): string {
+  type Item = (typeof year.byItem)[number];
+  const money = (amount: number) => groupedMoney(amount, year.currency);
+  return textTable<Item>(
+    [
+      { head: "item", cell: (item) => item.item, clipTo: 20 },
+      { head: "planned", align: "right", cell: (item) => money(item.planned) },
+      { head: "likely (P50)", align: "right", cell: (item) => money(item.p50) },
+      { head: "P80", align: "right", cell: (item) => money(item.p80), dropRank: 1 },
+      { head: "safe (P95)", align: "right", cell: (item) => money(item.p95) },
+    ],
+    sortBy(year.byItem, (item) => [-item.planned, item.item]),
+    width,
+  );
+}
+
+/** The worst month end of each fiscal year, with nothing bought, with the schedule, and within the budget. */
+function readiness(plan: Plan): string[] {
+  const starts = Number(plan.policy.fiscal_year_starts ?? 1);
+  const years = new Map<string, Plan["short"]>();
+  for (const row of plan.short) {
+    const year = fiscalYearOfMonth(monthFromText(row.month)!, starts);
+    years.set(year, [...(years.get(year) ?? []), row]);
+  }
+  return [...years].map(([year, rows]) => {
+    const most = (of: (row: Plan["short"][number]) => number) => Math.max(...rows.map(of)).toFixed(1);
+    const within = rows.some((row) => row.withinBudget !== null)
+      ? `, within the budget ${most((row) => row.withinBudget?.expected ?? 0)}`
+      : "";
+    return `${year}: at its worst month end ${most((row) => row.withoutBuying.expected)} of ${most((row) => row.devices).replace(".0", "")} devices are expected to be short if nothing is bought, with the schedule ${most((row) => row.withSchedule.expected)}${within}.`;
+  });
+}

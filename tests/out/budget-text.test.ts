@@ -1,0 +1,47 @@
+import { describe, expect, it } from "vitest";
+import { budgetText } from "../../src/out/budget-text.ts";
+import { aPlan } from "./a-plan.ts";
+
+const plan = aPlan();
+
+describe("budgetText", () => {
+  const year = {
+    ...plan.budget[0]!,
+    byItem: [{ item: "pack-md", planned: 473_300, p50: 473_300, p80: 1, p95: 512_200 }],
+  };
+  const text = budgetText(aPlan({ budget: [year] }), { width: 90 });
+
+  it("tells each year's amounts, by item, and what they buy", () => {
+    expect(text).toMatch(/2026\/27 +4,733\.00 +4,733\.00 +4,733\.00 +5,122\.00/);
+    expect(text).toMatch(/pack-md +4,733\.00 +4,733\.00 +0\.01 +5,122\.00/);
+    expect(text.replace(/\s+/g, " ")).toContain(
+      "2026: at its worst month end 1.3 of 60 devices are expected to be short if nothing is bought, with the schedule 0.4.",
+    );
+    expect(text).toContain("This is a planning aid only.");
+  });
+
+  it("fits a page and its width", () => {
+    const lines = text.split("\n");
+    expect(lines.length).toBeLessThan(60);
+    for (const line of lines) expect([...line].length).toBeLessThanOrEqual(90);
+  });
+
+  it("lists what to defer where the budget is short", () => {
+    const deferral = {
+      fiscalYear: "2026/27",
+      currency: "EUR",
+      line: plan.orders[0]!.id,
+      supplier: "Fenwold Batteries",
+      item: "pack-md",
+      quantity: 12,
+      orderBy: "2026-11-01",
+      deferredTo: "2027-04-01",
+      saves: 473_300,
+      deviceMonthsShort: 18.25,
+    };
+    const short = [{ ...plan.short[0]!, withinBudget: { expected: 1.2, anyChance: 0.7 } }];
+    const over = budgetText(aPlan({ deferrals: [deferral], short }), { width: 90 });
+    expect(over).toMatch(/2026\/27 .*pack-md .*12 .*4,733\.00 +2027-04-01 +18\.3/);
+    expect(over.replace(/\s+/g, " ")).toContain("within the budget 1.2.");
+  });
+});
