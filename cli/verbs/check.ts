@@ -12,7 +12,7 @@ export async function runCheck(inputs: readonly string[], options: VerbOptions):
   if (options.out !== undefined) {
     const files = [
       { name: "check.json", chunks: jsonChunks(check) },
-      { name: "set-aside.csv", chunks: [setAsideCsv(reading.setAside)] },
+      { name: "set-aside.csv", chunks: [setAsideCsv(reading.setAside, reading.inputs)] },
     ];
     writeFiles(options.out, files, paths);
     note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);

@@ -31,7 +31,7 @@ function planFiles({ reading, plan }: LoadedPlan): OutFile[] {
     { name: "orders.csv", chunks: [ordersCsv(plan)] },
     { name: "orders.ics", chunks: [ordersIcs(plan)] },
     { name: "packs.csv", chunks: [packsCsv(plan)] },
-    { name: "set-aside.csv", chunks: [setAsideCsv(reading.setAside)] },
+    { name: "set-aside.csv", chunks: [setAsideCsv(reading.setAside, reading.inputs)] },
     { name: "page.html", chunks: [embedInPage(pageTemplate(), plan, reading)] },
   ];
 }

@@ -9,6 +9,7 @@ import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { columnViews } from "./column-views.ts";
 import { type HeaderRows, knownNames, nameIn, oneRowHeader, twoRowHeader } from "./header-rows.ts";
 import { interpret, kindsOf } from "./interpret.ts";
+import { type SetAsidePart, setAsideParts } from "./set-aside-tables.ts";
 import type { Output, Table } from "./table.ts";
 
 /** Above this share of cells with a digit a row is data, never a header. */
@@ -43,6 +44,8 @@ interface Found {
 /** Every table of a text file or tab. Rows above a header are titles and no rows; so are those between tables. */
 export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
   const rows = grid.rows.filter(({ cells }) => !isBlankRow(cells));
+  const parts = setAsideParts(rows);
+  if (parts) return parts.map((part, at) => tableOf(grid, foundPart(part), at + 1));
   const found: Found[] = [];
   let current: Found | null = null;
   for (let i = 0; i < rows.length; i++) {
@@ -78,6 +81,12 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
     i += header.lines.length - 1;
   }
   return found.map((each, at) => tableOf(grid, each, at + 1));
+}
+
+/** A source table's part of a set-aside.csv, as if its header had been found in the sheet. */
+function foundPart({ line, header, rows }: SetAsidePart): Found {
+  const headerRows = { lines: [line], header, groups: header.map(() => null) };
+  return { rows: headerRows, at: 0, body: rows, odd: new Map(), title: null, outputs: [], mapped: null };
 }
 
 function outputsOf(header: HeaderRows): Output[] {

@@ -30,8 +30,14 @@ interface Group {
  * device, site and pack that the rest of the line names.
  *
  * @param taken  columns that the main rows use; they are shared, not left over
+ * @param ofDevices  the lines are of devices, whatever else they say
  */
-export function groupOutputs(views: readonly ColumnView[], taken: ReadonlySet<number>, main: Output | null): Output[] {
+export function groupOutputs(
+  views: readonly ColumnView[],
+  taken: ReadonlySet<number>,
+  main: Output | null,
+  ofDevices: boolean,
+): Output[] {
   const left = views.filter(({ column }) => !taken.has(column));
   const outputs: Output[] = [];
   for (const group of groupsOf(left)) {
@@ -53,11 +59,7 @@ export function groupOutputs(views: readonly ColumnView[], taken: ReadonlySet<nu
   const rest = left.filter(({ column }) => !used.has(column));
   for (const output of [
     ...testOutputs(rest, views, [...(main ? [main] : []), ...outputs]),
-    ...sideOutputs(
-      rest,
-      main,
-      outputs.some(({ sheet }) => sheet.kind === "dated_stock"),
-    ),
+    ...sideOutputs(rest, main, ofDevices || outputs.some(({ sheet }) => sheet.kind === "dated_stock")),
   ])
     outputs.push(output);
   return outputs;
@@ -212,7 +214,7 @@ function sideOutputs(rest: readonly ColumnView[], main: Output | null, wide: boo
     ({ things, after }) => kind === "packs" || things.includes("device") || (things === "" && after === "device"),
   );
   const said = fieldsIn(kind, { thing, views }).filter(({ spec }) => spec.field !== keyField);
-  // A register with pads beside the packs is a list of devices, even where it says no more of them than the site.
+  // A register is a list of devices, even where it says no more of them than the site.
   if (said.length === 0 && !(wide && kind === "devices")) return [];
   const site =
     kind === "devices" && !said.some(({ spec }) => spec.field === "site")

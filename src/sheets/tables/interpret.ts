@@ -69,7 +69,7 @@ function readAs(
   const output = sheet === null ? null : mainOutput(sheet, main, views, title);
   if (sheet !== null && output === null) return null;
   const taken = new Set((output?.fields ?? []).flatMap(({ columns }) => columns));
-  const groups = groupOutputs(views, taken, output);
+  const groups = groupOutputs(views, taken, output, ofDevices);
   const outputs = [...(output ? [output] : []), ...groups].sort(
     (a, b) => SHEETS.indexOf(a.sheet) - SHEETS.indexOf(b.sheet),
   );
