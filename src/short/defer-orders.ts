@@ -1,4 +1,3 @@
-import type { Day } from "../calendar/day.ts";
 import { fiscalYearOfMonth, fiscalYearStart } from "../calendar/fiscal-year.ts";
 import { firstDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import type { ItemDemand } from "../demand/types.ts";
@@ -6,20 +5,22 @@ import { exactFromText, minorUnits } from "../fleet/money.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { Fleet } from "../fleet/rows.ts";
 import type { LifeForecast } from "../life/types.ts";
-import { lotsOfSchedule } from "../orders/lots-of-schedule.ts";
 import type { OrderLine, OrderSchedule } from "../orders/types.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { UsableLot } from "../supplies/types.ts";
+import { costOf, DeferrableLine } from "./deferrable-line.ts";
 import { lotsByItem } from "./forecast-short.ts";
-import { shortModel } from "./short-model.ts";
+import { type ShortModel, shortModel } from "./short-model.ts";
 import type { CappedSchedule, Deferral } from "./types.ts";
+import type { SupplyMonths } from "./unmet-needs.ts";
 
 /**
  * What to put off where a fiscal year's orders cost more than its budget, the least harmful per unit of money first.
  *
- * Year by year: while the lines of the year cost more than the budget, the line whose delay to the next fiscal year's
- * first day brings the fewest device-months short of its item per unit of money is deferred; harm is counted anew after
- * each. A deferred line counts against the next year and may be deferred again; each keeps its price and fee share.
+ * Year by year: while the year's lines cost more than the budget, some boxes (an eighth of a line at a time) go to the
+ * next fiscal year's first day, always those whose delay brings the fewest device-months short of their item per unit
+ * of money; harm is counted anew after each. What is deferred counts against the next year and may be deferred again.
+ * A line cut below its minimum order goes as a whole. The fee stays with what is left of a line.
  *
  * @returns null where the policy sets no budget
  */
@@ -36,91 +37,100 @@ export function deferOrders(
   const currencies = [...new Set(schedule.orders.map((line) => line.currency))];
   const named = policy.currency?.trim().toUpperCase();
   const currency = named ?? currencies[0] ?? "";
-  const cautions = cautionsOn(currency, currencies, named !== undefined);
   const cap = minorUnits(exactFromText(policy.budgetPerFiscalYear), currency);
-
   const model = shortModel(policy, life, dated, demand);
-  const stock = lotsByItem(lots, dated);
-  const itemOf = new Map(model.items.map((key, index) => [key, index]));
+  const harm = new Harm(model, lotsByItem(lots, dated));
   const keyOf = (line: OrderLine) => dated.needing.book.find(line.item).key;
-  const lines = [...schedule.orders];
-  const supplyOf = (key: string, ordered: readonly OrderLine[]) => [
-    ...(stock.get(key) ?? []),
-    ...lotsOfSchedule(
-      ordered.filter((line) => keyOf(line) === key),
-      fleet,
-      policy,
-    ),
-  ];
-  const harmOf = (key: string, ordered: readonly OrderLine[]) => {
-    const item = itemOf.get(key);
-    return item === undefined ? 0 : model.deviceMonths(item, model.waiting(item, supplyOf(key, ordered)));
-  };
-  const harm = new Map<string, number>();
-  const added = new Map<string, number>();
-  const harmOfDeferring = (at: number, to: Day): number => {
-    const key = keyOf(lines[at]!);
-    const known = added.get(lines[at]!.id);
-    if (known !== undefined) return known;
-    const now = harm.get(key) ?? harmOf(key, lines);
-    harm.set(key, now);
-    const more =
-      harmOf(
-        key,
-        lines.map((line, index) => (index === at ? postponed(line, to) : line)),
-      ) - now;
-    added.set(lines[at]!.id, more);
-    return more;
-  };
-
+  let lines = schedule.orders.map((line) => new DeferrableLine(line, keyOf(line), fleet, policy, model));
   const deferrals: Deferral[] = [];
   const firstYear = fiscalYearStart(model.from, policy.fiscalYearStarts);
   for (let year = firstYear; year < model.from + model.months; year += 12) {
     const to = firstDayOfMonth(year + 12);
+    const isWithin = ({ line }: DeferrableLine) => {
+      const month = monthOfDay(line.orderBy);
+      return line.currency === currency && month >= year && month < year + 12;
+    };
+    const within = lines.filter((one) => isWithin(one) && costOf(one.line) > 0);
+    for (const one of within) one.startYear(to);
+    cutToBudget(within, lines, cap, harm);
+    const rows = within.filter((one) => one.deferredUnits > 0);
+    rows.sort((a, b) => a.harm * b.saved - b.harm * a.saved || b.saved - a.saved || (a.line.id < b.line.id ? -1 : 1));
     const fiscalYear = fiscalYearOfMonth(year, policy.fiscalYearStarts);
-    added.clear();
-    for (;;) {
-      const within = lines.flatMap((line, at) => {
-        const month = monthOfDay(line.orderBy);
-        return line.currency === currency && month >= year && month < year + 12 ? [at] : [];
-      });
-      const spend = within.reduce((sum, at) => sum + costOf(lines[at]!), 0);
-      const candidates = within.filter((at) => costOf(lines[at]!) > 0);
-      if (spend <= cap || candidates.length === 0) break;
-      const ranked = candidates
-        .map((at) => ({ at, more: harmOfDeferring(at, to), cost: costOf(lines[at]!), id: lines[at]!.id }))
-        .sort((a, b) => a.more * b.cost - b.more * a.cost || b.cost - a.cost || (a.id < b.id ? -1 : 1));
-      const { at, more, cost } = ranked[0]!;
-      const line = lines[at]!;
+    for (const one of rows) {
       deferrals.push({
         fiscalYear,
         currency,
-        line: line.id,
-        supplier: line.supplier,
-        item: line.item,
-        quantity: line.quantity,
-        orderBy: line.orderBy,
+        line: one.line.id,
+        supplier: one.line.supplier,
+        item: one.line.item,
+        quantity: one.deferredUnits,
+        orderBy: one.line.orderBy,
         deferredTo: to,
-        saves: cost,
-        deviceMonthsShort: more,
+        saves: one.saved,
+        deviceMonthsShort: one.harm,
       });
-      lines[at] = postponed(line, to);
-      const key = keyOf(line);
-      harm.delete(key);
-      for (const other of lines) if (keyOf(other) === key) added.delete(other.id);
     }
+    lines = lines.flatMap((one) => one.split());
   }
-  const waiting = model.items.map((key, item) => model.waiting(item, supplyOf(key, lines)));
-  return { deferrals, short: model.shortBy(waiting), cautions };
+  const waiting = model.items.map((key, item) => model.waiting(item, harm.supplyOf(key, lines)));
+  return { deferrals, short: model.shortBy(waiting), cautions: cautionsOn(currency, currencies, named !== undefined) };
 }
 
-function costOf(line: OrderLine): number {
-  return line.lineCost + line.feeShare;
+/** Defers boxes of the year's lines until they cost no more than the budget. */
+function cutToBudget(within: DeferrableLine[], lines: readonly DeferrableLine[], cap: number, harm: Harm): void {
+  let spend = within.reduce((sum, one) => sum + costOf(one.line), 0);
+  const harmNow = new Map<string, number>();
+  const next = new Map<DeferrableLine, { units: number; more: number; saves: number }>();
+  const prospectOf = (one: DeferrableLine) => {
+    let prospect = next.get(one);
+    if (!prospect) {
+      const before = harmNow.get(one.key) ?? harm.of(one.key, lines);
+      harmNow.set(one.key, before);
+      const units = one.nextUnits(spend - cap);
+      const more = one.tryDeferring(units, () => harm.of(one.key, lines)) - before;
+      prospect = { units, more, saves: one.savesBy(units) };
+      next.set(one, prospect);
+    }
+    return prospect;
+  };
+  while (spend > cap) {
+    const open = within.filter((one) => one.keptUnits > 0);
+    if (open.length === 0) return;
+    let best = open[0]!;
+    for (const one of open) {
+      const [a, b] = [prospectOf(one), prospectOf(best)];
+      if (a.more * b.saves < b.more * a.saves) best = one;
+    }
+    const { units, more, saves } = prospectOf(best);
+    best.defer(units, more, saves);
+    spend -= saves;
+    harmNow.delete(best.key);
+    for (const one of within) if (one.key === best.key) next.delete(one);
+  }
 }
 
-/** A line that leaves later and takes as long. */
-function postponed(line: OrderLine, to: Day): OrderLine {
-  return { ...line, orderBy: to, arriveBy: to + (line.arriveBy - line.orderBy) };
+/** Device-months short of an item alone, for the lines as they stand. */
+class Harm {
+  private readonly stock = new Map<string, SupplyMonths[]>();
+  private readonly itemOf: Map<string, number>;
+
+  constructor(
+    private readonly model: ShortModel,
+    stock: ReadonlyMap<string, readonly UsableLot[]>,
+  ) {
+    this.itemOf = new Map(model.items.map((key, index) => [key, index]));
+    for (const [key, lots] of stock) this.stock.set(key, model.spans(lots));
+  }
+
+  supplyOf(key: string, lines: readonly DeferrableLine[]): SupplyMonths[] {
+    return [...(this.stock.get(key) ?? []), ...lines.flatMap((one) => (one.key === key ? one.spans() : []))];
+  }
+
+  of(key: string, lines: readonly DeferrableLine[]): number {
+    const item = this.itemOf.get(key);
+    if (item === undefined) return 0;
+    return this.model.deviceMonths(item, this.model.waiting(item, this.supplyOf(key, lines)));
+  }
 }
 
 function cautionsOn(currency: string, currencies: readonly string[], named: boolean): string[] {

@@ -33,7 +33,7 @@ export function forecastShort(
   const onHand = lotsByItem(lots, dated);
   const bought = lotsByItem(lotsOfSchedule(schedule.orders, fleet, policy), dated);
   const short = (supplyOf: (key: string) => readonly UsableLot[]) =>
-    model.shortBy(model.items.map((key, item) => model.waiting(item, supplyOf(key))));
+    model.shortBy(model.items.map((key, item) => model.waiting(item, model.spans(supplyOf(key)))));
   const withoutBuying = short((key) => onHand.get(key) ?? []);
   const withSchedule = short((key) => [...(onHand.get(key) ?? []), ...(bought.get(key) ?? [])]);
   return model.devices.map((devices, month) => ({

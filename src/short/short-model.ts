@@ -9,7 +9,7 @@ import type { UsableLot } from "../supplies/types.ts";
 import { countInService, deviceClasses } from "./device-classes.ts";
 import { shortOnPaths } from "./short-on-paths.ts";
 import type { Shortage } from "./types.ts";
-import { supplyMonths, unmetNeeds } from "./unmet-needs.ts";
+import { inOrderOfLapse, type SupplyMonths, supplyMonths, unmetNeeds } from "./unmet-needs.ts";
 
 /** Units of an item that wait at the month's end, at path * months + month. */
 export type Waiting = Float64Array;
@@ -22,8 +22,10 @@ export interface ShortModel {
   items: readonly string[];
   /** Devices in service at each month's end. */
   devices: readonly number[];
+  /** Lots as months of the plan; those that serve none of them are left out. */
+  spans(lots: readonly UsableLot[]): SupplyMonths[];
   /** What waits of one item (index) with the supply given. */
-  waiting(item: number, supply: readonly UsableLot[]): Waiting;
+  waiting(item: number, supply: readonly SupplyMonths[]): Waiting;
   /** Devices short by month, with what waits of every item. */
   shortBy(waiting: readonly Waiting[]): Shortage[];
   /** Device-months short of one item alone, expected over all months. */
@@ -58,13 +60,14 @@ export function shortModel(
     months,
     items: items.map((one) => one.key),
     devices: byMonth.map((all) => all.reduce((sum, one) => sum + one.count, 0)),
+    spans: (lots) => lots.flatMap((lot) => supplyMonths(lot, policy, from, months) ?? []),
     waiting(item, supply) {
-      const span = supplyMonths(supply, policy, from, months);
+      const ordered = inOrderOfLapse(supply);
       const good = inDate.get(items[item]!.key);
       const all = new Float64Array(SAMPLED_PATHS * months);
       paths[item]!.forEach((needs, path) => {
         const ofPath = all.subarray(path * months, (path + 1) * months);
-        unmetNeeds(needs, span, ofPath);
+        unmetNeeds(needs, ordered, ofPath);
         if (good) for (let m = 0; m < months; m++) ofPath[m] = Math.max(0, ofPath[m]! - good[m]!);
       });
       return all;

@@ -4,31 +4,23 @@ import { needDay } from "../orders/order-slots.ts";
 import type { UsableLot } from "../supplies/types.ts";
 
 /** Supply in months: index of the first month in which it is there, and the last whose needs it can serve. */
-interface SupplyMonths {
+export interface SupplyMonths {
   units: number;
   from: number;
   to: number;
 }
 
-/** Supply as months of the plan, in the order in which it lapses. */
-export function supplyMonths(
-  supply: readonly UsableLot[],
-  policy: Policy,
-  from: Month,
-  months: number,
-): SupplyMonths[] {
-  const found: SupplyMonths[] = [];
-  for (const { quantity: units, availableFrom, usableUntil } of supply) {
-    let first = 0;
-    while (first < months && lastDayOfMonth(from + first) < availableFrom) first++;
-    let last = months - 1;
-    // what arrives within a month serves needs that have waited for it
-    const reaches = (index: number) =>
-      usableUntil === null || Math.max(needDay(policy, from, index), availableFrom) <= usableUntil;
-    while (last >= first && !reaches(last)) last--;
-    if (units > 0 && first <= last) found.push({ units, from: first, to: last });
-  }
-  return found.sort((a, b) => a.to - b.to || a.from - b.from);
+/** A lot as months of the plan; null where it serves none of them. */
+export function supplyMonths(lot: UsableLot, policy: Policy, from: Month, months: number): SupplyMonths | null {
+  const { quantity: units, availableFrom, usableUntil } = lot;
+  let first = 0;
+  while (first < months && lastDayOfMonth(from + first) < availableFrom) first++;
+  let last = months - 1;
+  // what arrives within a month serves needs that have waited for it
+  const reaches = (index: number) =>
+    usableUntil === null || Math.max(needDay(policy, from, index), availableFrom) <= usableUntil;
+  while (last >= first && !reaches(last)) last--;
+  return units > 0 && first <= last ? { units, from: first, to: last } : null;
 }
 
 /**
@@ -36,7 +28,7 @@ export function supplyMonths(
  * serves them, first expired, first out.
  *
  * @param needs   units needed by month
- * @param supply  in the order in which it lapses
+ * @param supply  in the order in which it lapses, see `inOrderOfLapse`
  * @param into    filled with units unmet by month
  */
 export function unmetNeeds(needs: Int32Array, supply: readonly SupplyMonths[], into: Float64Array): void {
@@ -53,4 +45,9 @@ export function unmetNeeds(needs: Int32Array, supply: readonly SupplyMonths[], i
     }
     into[month] = waiting;
   }
+}
+
+/** Supply in the order in which it lapses. */
+export function inOrderOfLapse(supply: readonly SupplyMonths[]): SupplyMonths[] {
+  return [...supply].sort((a, b) => a.to - b.to || a.from - b.from);
 }

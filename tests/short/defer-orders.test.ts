@@ -42,18 +42,22 @@ describe("deferOrders", () => {
   });
 
   it("keeps every fiscal year within the budget and is never better than the whole schedule", () => {
-    const demand = [PADS, GEL].map((item) => poissonDemand(item, new Array<number>(30).fill(2)));
-    const { schedule, cut, full } = capped(demand, { budgetPerFiscalYear: "300.00", fiscalYearStarts: 7 });
-    const leaves = new Map(schedule.orders.map((line) => [line.id, line.orderBy]));
-    for (const one of cut!.deferrals) leaves.set(one.line, one.deferredTo);
+    const demand = [PADS, GEL].map((item) => poissonDemand(item, new Array<number>(18).fill(2)));
+    const { schedule, cut, full } = capped(demand, { budgetPerFiscalYear: "250.00", fiscalYearStarts: 7 });
     const spend = new Map<string, number>();
-    for (const line of schedule.orders) {
-      const [year, month] = isoFromDay(leaves.get(line.id)!).split("-").map(Number);
+    const add = (leaves: number, amount: number) => {
+      const [year, month] = isoFromDay(leaves).split("-").map(Number);
       const fiscal = String(month! >= 7 ? year : year! - 1);
-      spend.set(fiscal, (spend.get(fiscal) ?? 0) + line.lineCost + line.feeShare);
+      spend.set(fiscal, (spend.get(fiscal) ?? 0) + amount);
+    };
+    for (const line of schedule.orders) add(line.orderBy, line.lineCost + line.feeShare);
+    for (const one of cut!.deferrals) {
+      add(one.orderBy, -one.saves);
+      add(one.deferredTo, one.quantity * 1000); // 10.00 a unit, no fees
     }
+    expect(cut!.deferrals.length).toBeGreaterThan(0);
     // beyond the plan's last fiscal year nothing is held against a budget
-    for (const [year, sum] of spend) if (year < "2029") expect(sum).toBeLessThanOrEqual(30_000);
+    for (const [year, sum] of spend) if (year < "2028") expect(sum).toBeLessThanOrEqual(30_000);
     const total = (all: readonly { expected: number }[]) => all.reduce((sum, one) => sum + one.expected, 0);
     expect(total(cut!.short)).toBeGreaterThanOrEqual(total(full.map((one) => one.withSchedule)));
   });
