@@ -32,6 +32,12 @@ export const FINDING_CODES = {
     "notes.csv",
     "Nothing, if it is no sheet of the fleet; else give its columns the names that check lists.",
   ),
+  "quote-open": code(
+    "warning",
+    "A quotation mark opens a cell and is never closed.",
+    'a line that holds 12" of tape after an opening quote',
+    "Double the quotation marks inside cells, or save the sheet as CSV again.",
+  ),
   "hidden-read": code(
     "info",
     "Hidden rows, columns or tabs were read like the others.",

@@ -16,6 +16,8 @@ export interface Grid {
   sha256: string;
   /** True where the file parts its cells by semicolons, as places with a decimal comma do. */
   semicolons: boolean;
+  /** Lines on which a quote opens that never closes. */
+  openQuotes: number[];
   /** What a workbook hides of it; it is read all the same. */
   hidden: { tab: boolean; rows: number; columns: number };
   /** Cells merged over several columns (0-based, inclusive), by line. */

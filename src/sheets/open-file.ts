@@ -75,7 +75,7 @@ function notOpened(verdict: Exclude<ReturnType<typeof judgeFile>, { kind: "text"
 
 function unpackText({ name, bytes }: SheetFile): UnpackedFile {
   const { text } = decodeText(bytes);
-  const { rows, separator } = textRecords(text, LIMITS.rows + 1);
+  const { rows, separator, openQuotes } = textRecords(text, LIMITS.rows + 1);
   const code =
     rows.length > LIMITS.rows
       ? "too-many-rows"
@@ -89,6 +89,7 @@ function unpackText({ name, bytes }: SheetFile): UnpackedFile {
     rows,
     sha256: sha256(bytes),
     semicolons: separator === ";",
+    openQuotes,
     hidden: { tab: false, rows: 0, columns: 0 },
     spans: [],
   };

@@ -49,6 +49,7 @@ function tableOfScans({ name, bytes }: SheetFile): Table {
       rows,
       sha256: sha256(bytes),
       semicolons: false,
+      openQuotes: [],
       hidden: { tab: false, rows: 0, columns: 0 },
       spans: [],
     },

@@ -48,9 +48,18 @@ function noteEmptyFile(file: SheetFile, { tabs, refused, passedOver }: OpenedFil
   }
   for (const { grid, tables } of tabs) {
     noteHidden(grid, log);
+    noteOpenQuotes(grid, log);
     if (tables.length > 0) continue;
     log.add("no-table", { ...place, sheet: grid.sheet }, () => ({
       message: `No row of ${grid.sheet === null ? "the file" : `tab "${grid.sheet}"`} names columns that are known here.`,
+    }));
+  }
+}
+
+function noteOpenQuotes({ file, sheet, openQuotes }: Grid, log: FindingLog): void {
+  for (const line of openQuotes) {
+    log.add("quote-open", { file, sheet, line, column: null, value: null }, () => ({
+      message: "A quote opens in the line and never closes, so the line was read as it stands.",
     }));
   }
 }

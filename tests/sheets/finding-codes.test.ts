@@ -12,6 +12,7 @@ const PACK = "serial,item,device,retired\nB-017,P1,D1,2025-05-01\n";
 const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "empty-file": { "a.csv": "" },
   "no-table": { "notes.csv": "some words\nand more\n" },
+  "quote-open": { "a.csv": 'serial,site\nA,"North\nB,South\n' },
   "error-cell": { "a.csv": "serial,cycles\nA,#REF!\n" },
   "serial-mangled": { "a.csv": "serial,cycles\n1.23457E+11,4\n" },
   "column-unread": { "a.csv": "serial,comment\nA,x\n" },

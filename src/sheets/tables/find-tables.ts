@@ -104,7 +104,7 @@ function looksLikeData(cells: readonly Cell[]): boolean {
   return digits > filled * MAX_DIGIT_SHARE;
 }
 
-/** True for a text that holds digits as values do: "000817", "14-Mar-27", but not "Pad 2 exp". */
+/** True for a text that holds digits as values do: "000817", "14-Mar-27", but not "Pad 2 exp" or a year. */
 function startsLikeValue(text: string): boolean {
   let digits = 0;
   let letters = 0;
@@ -113,6 +113,7 @@ function startsLikeValue(text: string): boolean {
     if (c >= 48 && c <= 57) digits++;
     else if ((c >= 65 && c <= 90) || (c >= 97 && c <= 122)) letters++;
   }
+  if (letters === 0 && /^\s*(19|20)\d\d\s*$/.test(text)) return false;
   return digits > 0 && digits * 2 >= letters;
 }
 

@@ -1,4 +1,5 @@
 import { type ColumnSpec, SHEETS, type SheetKind, type SheetSpec } from "../../fleet/columns.ts";
+import { POINTS } from "../words/meanings.ts";
 import type { HeaderMeaning } from "../words/parse-header.ts";
 import { fieldSource, groupOutputs, impliedItem } from "./group-outputs.ts";
 import { type ColumnView, MIN_POINTS, pointsFor } from "./score-column.ts";
@@ -171,6 +172,14 @@ function mainOutput(
     if (item === "") return null;
     output.implied.item = item;
   }
+  // Item and quantity alone may be stock, a count or a wish: only their own sheet's names say that they are ordered.
+  const ordered = has("order") || has("arrives") || has("supplier");
+  if (
+    sheet.kind === "on_order" &&
+    !ordered &&
+    (fields.length < views.length || fields.some(({ points }) => points < POINTS.canonical))
+  )
+    return null;
   const complete = sheet.columns.every(
     ({ required, field }) => !required || has(field) || output.implied[field] !== undefined,
   );

@@ -65,6 +65,7 @@ function contentsFit({ type, unit }: ColumnSpec, { filled, dates, numbers }: Pro
   if (filled < 2) return true;
   if (type === "date") return dates + numbers > 0.4 && (dates > 0.2 || numbers > 0.6);
   if (type === "text") return dates < 0.6;
-  if (type === "list" || type === "breaks" || type === "choice" || type === "yes-no") return dates < 0.5;
+  if (type === "choice") return dates < 0.5 && numbers < 0.5;
+  if (type === "list" || type === "breaks" || type === "yes-no") return dates < 0.5;
   return numbers > 0.3 || unit === "per year";
 }

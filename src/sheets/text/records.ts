@@ -8,23 +8,59 @@ const SEPARATORS = [",", ";", "\t", "|"] as const;
 const PREVIEW_RECORDS = 60;
 const PREVIEW_CHARACTERS = 65_536;
 
+/** Lines with a quote that never closes that are mended one by one; in a file of more, quotes mean nothing. */
+const MOST_REPAIRS = 20;
+
 /**
  * The records of a separated text, each with the physical line on which it starts, and its separator.
  *
  * @param most  how many records are read at most
  */
-export function textRecords(text: string, most: number): { rows: GridRow[]; separator: string } {
+export function textRecords(
+  text: string,
+  most: number,
+): {
+  rows: GridRow[];
+  separator: string;
+  openQuotes: number[];
+} {
   const { body, separator: said, skippedLines } = withoutSepLine(withPlainLineEnds(text));
   const separator = said ?? guessSeparator(body);
-  const records = Papa.parse<string[]>(body, { delimiter: separator, newline: "\n", preview: most }).data;
   const rows: GridRow[] = [];
-  let line = 1 + skippedLines;
+  const openQuotes: number[] = [];
   const mayHoldLines = body.includes('"');
-  for (const cells of records) {
-    rows.push({ line, cells });
-    line += 1 + (mayHoldLines ? linesWithin(cells) : 0);
+  let line = 1 + skippedLines;
+  let rest = body;
+  while (rest !== "") {
+    const { data, errors } = Papa.parse<string[]>(rest, {
+      delimiter: separator,
+      newline: "\n",
+      preview: most - rows.length,
+    });
+    const open = errors.find(({ code }) => code === "MissingQuotes")?.row;
+    const firstLine = line;
+    for (const cells of open === undefined ? data : data.slice(0, open)) {
+      rows.push({ line, cells });
+      line += 1 + (mayHoldLines ? linesWithin(cells) : 0);
+    }
+    if (open === undefined || rows.length >= most) break;
+    // A quote that never closes would swallow all that follows: its line is read as it stands, the rest anew.
+    const from = startOfLine(rest, line - firstLine);
+    const end = rest.indexOf("\n", from);
+    rows.push({ line, cells: rest.slice(from, end === -1 ? undefined : end).split(separator) });
+    openQuotes.push(line);
+    line++;
+    rest = end === -1 ? "" : rest.slice(end + 1);
+    if (openQuotes.length >= MOST_REPAIRS) rest = rest.replaceAll('"', "");
   }
-  return { rows, separator };
+  return { rows, separator, openQuotes };
+}
+
+/** Where a line starts, counted from 0, in a text. */
+function startOfLine(text: string, line: number): number {
+  let at = 0;
+  for (let i = 0; i < line; i++) at = text.indexOf("\n", at) + 1;
+  return at;
 }
 
 /** Line ends inside a record's quoted cells. */

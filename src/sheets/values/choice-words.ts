@@ -15,8 +15,8 @@ export function readYesNo(text: string): boolean | Problem {
 /** Words for each choice beside the choice itself, by column name. */
 const WORDS: Record<string, Record<string, string>> = {
   result: {
-    pass: "passed|ok|p|good|bestanden|io|i.o.|in ordnung|reussi|conforme|apto|aprobado|goed|geslaagd|goedgekeurd|✓|✔",
-    fail: "failed|f|bad|nok|nio|n.i.o.|durchgefallen|nicht bestanden|nicht ok|not ok|echec|non conforme|no apto|fallo|afgekeurd|gezakt|defekt|✗|✘",
+    pass: "passed|yes|y|true|ja|oui|si|ok|p|good|bestanden|io|i.o.|in ordnung|reussi|conforme|apto|aprobado|goed|geslaagd|goedgekeurd|✓|✔",
+    fail: "failed|no|n|false|nein|non|nee|f|bad|nok|nio|n.i.o.|durchgefallen|nicht bestanden|nicht ok|not ok|echec|non conforme|no apto|fallo|afgekeurd|gezakt|defekt|✗|✘",
   },
   retired_because: {
     faded:

@@ -48,7 +48,7 @@ const WORDS: Record<string, string> = {
   asof: "as of|read on|counted on|reading date|read date|stand|abgelesen am|count date|releve le|leido el|afgelezen op",
   quantity:
     "qty|qnty|quantity|quantities|quant|count|amount|pcs|pieces|units|unit count|menge|anzahl|stuck|stk|stuckzahl|quantite|qte|nombre d unites|cantidad|cant|cdad|aantal|hoeveelheid|stock|bestand|on hand|in stock|how many|quantity on hand|stock level|voorraad|unidades|unites|stueck|ordered|used|verbraucht|consumed|qty used|qty ordered",
-  site: "service|unit location|precinct|site|sites|location|loc|locn|station|stations|base|depot|standort|wache|rettungswache|lieu|emplacement|localisation|ubicacion|sede|lugar|locatie|plaats|standplaats|ward|department|dept|abteilung|region|where|ort|lagerort|lagerplatz|centre|center|post|building|gebaude|batiment|edificio|gebouw|room|raum|facility|hospital|fire station|stationed|house|post office|stationsname|base station",
+  site: "einsatzort|ort name|service|unit location|precinct|site|sites|location|loc|locn|station|stations|base|depot|standort|wache|rettungswache|lieu|emplacement|localisation|ubicacion|sede|lugar|locatie|plaats|standplaats|ward|department|dept|abteilung|region|where|ort|lagerort|lagerplatz|centre|center|post|building|gebaude|batiment|edificio|gebouw|room|raum|facility|hospital|fire station|stationed|house|post office|stationsname|base station",
   place:
     "assigned to|assigned|kit|kits|bag|case|cart|trolley|crash cart|tasche|rucksack|sac|mochila|tas|holder name|place|store|storage|shelf|cabinet|vehicle|fahrzeug|vehicule|vehiculo|voertuig|ambulance|truck|rig|lager|magasin|almacen|magazijn|holder|kept at|storage location|stored at|stock location|bin|apparatus|rtw",
   type: "type|model|models|typ|modell|modele|modelo|category|cat|class|version|make model|soort|tipo|art|style|variant|device type|geratetyp|geratetype|kind|item kind|gerateart|type de l appareil",
@@ -70,8 +70,8 @@ const WORDS: Record<string, string> = {
     "at least|stopped early|ended early|aborted|vorzeitig beendet|abgebrochen|arrete tot|interrompu|interrumpido|voortijdig gestopt|lower bound|minimum only|test stopped",
   held: "hold|held|on hold|hold reason|quarantine|quarantined|gesperrt|sperre|sperrgrund|quarantaine|quarantane|bloque|blocked|geblokkeerd|cuarentena|bloqueado|do not use|embargo",
   price:
-    "price|prices|cost|costs|preis|einzelpreis|stuckpreis|prix|cout|precio|coste|prijs|kosten|unit price|unit cost|list price|net price|prix unitaire|precio unitario|stukprijs|each price|price each|stueckpreis",
-  priceper: "price per|priced per|price unit|price basis|preis pro|prix par|precio por|prijs per|preiseinheit",
+    "price unit|price each|price piece|price|prices|cost|costs|preis|einzelpreis|stuckpreis|prix|cout|precio|coste|prijs|kosten|unit price|unit cost|list price|net price|prix unitaire|precio unitario|stukprijs|each price|price each|stueckpreis",
+  priceper: "price per|priced per|price basis|preis pro|prix par|precio por|prijs per|preiseinheit",
   currency: "currency|ccy|curr|wahrung|devise|monnaie|moneda|divisa|valuta|munt|currency code",
   box: "units per box|per box|box size|box qty|box quantity|units box|pack size|pieces per box|carton size|units per carton|case size|vpe|verpackungseinheit|stuck pro karton|stuck pro packung|inhalt|conditionnement|unites par boite|unidades por caja|stuks per doos|verpakkingseenheid|per carton|case qty|qty per box|quantity per box|pcs per box|order multiple|box of|pack qty",
   minorder:
@@ -119,7 +119,7 @@ const WORDS: Record<string, string> = {
   position: "position|slot|bay",
   // Words that say nothing by themselves.
   filler:
-    "of|time|uhrzeit|zeit|heure|hora|tijd|timestamp|the|a|an|in|on|at|by|for|and|or|to|der|die|das|des|dem|den|am|im|von|de|du|la|le|les|d|l|et|el|los|del|y|en|het|van|op|und|date of|dd|mm|yy|yyyy|yyyymmdd|ddmmyyyy|mmm|iso|current|latest|aktuell|actuel|actual|huidig|last|recorded|c|f|w|m|min|h|s|months|month|days|monate|tage|mois|jours|meses|dias|maanden|dagen|eur|usd|gbp|years|hours|hrs|std|number of|total|avg|approx|estimated|est|yes no|y n|ja nein|optional|required|if any|info",
+    "soonest|earliest|next|nearest|oldest|erste|nachste|first expiring|prochaine|proxima|eerste|of|time|uhrzeit|zeit|heure|hora|tijd|timestamp|the|a|an|in|on|at|by|for|and|or|to|der|die|das|des|dem|den|am|im|von|de|du|la|le|les|d|l|et|el|los|del|y|en|het|van|op|und|date of|dd|mm|yy|yyyy|yyyymmdd|ddmmyyyy|mmm|iso|current|latest|aktuell|actuel|actual|huidig|last|recorded|c|f|w|m|min|h|s|months|month|days|monate|tage|mois|jours|meses|dias|maanden|dagen|eur|usd|gbp|years|hours|hrs|std|number of|total|avg|approx|estimated|est|yes no|y n|ja nein|optional|required|if any|info",
 };
 
 /** Meaning of each known word or phrase; `filler` where it says nothing. */

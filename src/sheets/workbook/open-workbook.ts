@@ -58,6 +58,7 @@ function gridOf(sheet: Sheet, file: string, sha256: string, system: "1900" | "19
     rows,
     sha256,
     semicolons: false,
+    openQuotes: [],
     hidden: { tab: sheet.hidden === true || sheet.veryHidden === true, rows: hiddenRows, columns: hiddenColumns },
     spans: (sheet.merges ?? [])
       .filter(({ startCol, endCol }) => endCol > startCol)
