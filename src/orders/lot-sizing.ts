@@ -33,11 +33,12 @@ export function planLots(problem: LotProblem): LotPlan | null {
       if (tiers.length === 0) return;
       const lastServed = source.lastServed(period);
       const end = lattice.capAt(lastServed);
+      const box = lattice.stepOf(source.unitsPerBox);
       for (let rank = 0; rank < tiers.length; rank++) {
         const tier = tiers[rank]!;
-        const boxes = boxRange(tier, tiers[rank + 1]?.fromUnits ?? Number.POSITIVE_INFINITY, source.unitsPerBox);
+        const boxes = boxRange(tier, tiers[rank + 1]?.fromUnits ?? Number.POSITIVE_INFINITY, box);
         if (boxes.most < boxes.least) continue;
-        const step = { period, index, tier, boxes, box: source.unitsPerBox, first, end, cost, next, heldLater };
+        const step = { period, index, tier, boxes, box, first, end, cost, next, heldLater };
         extendWithinLife(step, lattice.unit, table);
         if (end < lattice.states - 1 || problem.surplusAtEnd) {
           extendPastLife(step, lattice.unit, lattice.periodsHeld(period, lastServed), table);

@@ -1,12 +1,14 @@
 import type { LotProblem } from "./lot-problem.ts";
 
 // Above this many states over all periods the lattice is made coarser, so that the tables stay within some 50 MB.
-const MOST_STATES = 4_000_000;
+const MOST_STATES = 8_000_000;
 
 /** The cumulative needs on a lattice of `unit` units: state n means that n * unit units of need are covered. */
 export interface NeedLattice {
   unit: number;
   states: number;
+  /** Least step in which lots of so many units a box move over the lattice, in units. */
+  stepOf(unitsPerBox: number): number;
   /** Cumulative need by period, in states, rounded up. */
   need: Int32Array;
   /** The last state that a lot serving up to a period can reach. */
@@ -34,12 +36,14 @@ export function needLattice({ cumulativeNeed, sources, surplusAtEnd }: LotProble
   const boxes = sources.map((source) => source.unitsPerBox);
   const common = boxes.reduce((a, b) => divisor(a, b), boxes[0] ?? 1);
   const exact = lapses || (!surplusAtEnd && total % common !== 0) ? 1 : common;
-  const unit = (total / exact) * periods > MOST_STATES ? common : exact;
+  const coarser = Math.ceil((total * periods) / common / MOST_STATES);
+  const unit = (total / exact) * periods > MOST_STATES ? common * coarser : exact;
   const need = Int32Array.from(cumulativeNeed, (units) => Math.ceil(units / unit));
   const states = (need[last] ?? 0) + 1;
   return {
     unit,
     states,
+    stepOf: (unitsPerBox) => (unitsPerBox * unit) / divisor(unitsPerBox, unit),
     need,
     capAt: (lastServed) => need[Math.min(lastServed, last)] ?? 0,
     periodsHeld: (period, lastServed) => Math.min(lastServed, last) - period + 1,

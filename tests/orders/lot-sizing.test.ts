@@ -118,6 +118,19 @@ describe("planLots: what lapses", () => {
     expect(plan?.cost).toBe(2 + 7 + 7);
   });
 
+  it("plans millions of units on a coarser lattice, in whole boxes, and still meets every need", () => {
+    const demand = new Array<number>(60).fill(100_001);
+    const setup = new Array<number>(60).fill(1_000_000);
+    const { plan } = solve(demand, { setup, box: 7, life: 12, surplus: true });
+    let bought = 0;
+    for (const lot of plan!.lots) {
+      expect(lot.units % 7).toBe(0);
+      bought += lot.units;
+    }
+    expect(bought).toBeGreaterThanOrEqual(60 * 100_001);
+    expect(bought).toBeLessThan(60 * 100_001 * 1.001);
+  });
+
   it("says so where nothing can meet the needs", () => {
     const source: LotSource = { unitsPerBox: 1, lastServed: () => 9, tiersAt: () => [] };
     expect(planLots({ cumulativeNeed: [1], sources: [source], surplusAtEnd: true })).toBeNull();
