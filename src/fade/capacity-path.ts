@@ -2,6 +2,8 @@ import type { Day } from "../calendar/day.ts";
 import { riseShare } from "./curve.ts";
 import { type PackEvidence, wearAt } from "./evidence.ts";
 import type { ItemFit } from "./item-fit.ts";
+import { startVarianceAt } from "./level-form.ts";
+import { LOG_LIVES } from "./life-grid.ts";
 import type { PackClock } from "./pack-clock.ts";
 import { emptyPosterior, packPosterior } from "./pack-posterior.ts";
 import type { TimeStretch } from "./time-stretch.ts";
@@ -35,7 +37,7 @@ export function capacityBands(
 ): CapacityBand[] {
   const tallies = days.map(() => new Float64Array(BINS));
   for (let draw = 0; draw < fit.tables.length; draw += EVERY) {
-    const { curve, slow, knee } = fit.tables[draw]!;
+    const { curve, slowPowers, slow, knee } = fit.tables[draw]!;
     packPosterior(evidence, fit.tables[draw]!, posterior);
     const own = stretch.own[(draw / EVERY) % stretch.own.length]!;
     const factor = Math.exp(stretch.common[draw]! + own);
@@ -43,15 +45,19 @@ export function capacityBands(
       const tally = tallies[m]!;
       const s = wearAt(clock.momentAt(asOf + (day - asOf) * factor), curve.useShare);
       const logWear = Math.log(s);
-      const p = Math.exp(curve.slowPower * logWear);
+      const powers = slowPowers.map((power) => Math.exp(power * logWear));
       const k = Math.exp(curve.kneePower * logWear);
       const r = riseShare(s, curve.earlyYears);
-      const sd = Math.sqrt(posterior.startVariance + r * (2 * posterior.covariance + r * posterior.riseVariance));
+      const sd = Math.sqrt(startVarianceAt(posterior.spread, r));
       for (let i = 0; i < posterior.count; i++) {
         const chance = posterior.chance[i]!;
         if (chance < NODE_WORTH_COUNTING) continue;
         const node = posterior.nodes[i]!;
-        const capacity = posterior.startMean[i]! + r * posterior.riseMean[i]! - slow[node]! * p - knee[node]! * k;
+        const capacity =
+          posterior.startMean[i]! +
+          r * posterior.riseMean[i]! -
+          slow[node]! * powers[Math.floor(node / LOG_LIVES.length)]! -
+          knee[node]! * k;
         for (let o = 0; o < OFFSETS.length; o++) {
           const bin = Math.floor((capacity + OFFSETS[o]! * sd) / STEP);
           const at = Math.max(0, Math.min(BINS - 1, bin));

@@ -24,6 +24,8 @@ export interface FleetCurve {
   /** Spread of log life between packs in ordinary use. */
   lifeSpread: number;
   slowPower: number;
+  /** Spread of its logarithm between packs. */
+  powerSpread: number;
   /** Share of the knee in the loss at the end of the median life, 0 to 1, as a logit. */
   kneeLogit: number;
   /** Spread of that logit between packs. */
@@ -73,6 +75,7 @@ export function curveFromCoordinates(x: ArrayLike<number>): FleetCurve {
     logMedianLife: at.medianLifeYears,
     lifeSpread: Math.exp(at.lifeSpread),
     slowPower: Math.exp(at.slowPower),
+    powerSpread: Math.exp(at.powerSpread),
     kneeLogit: at.kneeShare,
     kneeSpread: Math.exp(at.kneeSpread),
     kneeByHardness: at.kneeByHardness,

@@ -33,7 +33,23 @@ export function fitCurves(packs: readonly PackEvidence[]): NodeTables[] {
     const rough = drawCurves(heard, { points: 40, draws: 12, stepsPerTempering: 2, lastSteps: 4, seed: SEED });
     for (const pack of speaking) updateTrust(pack, rough);
   }
-  return drawCurves(heard, { points: 100, draws: DRAWS, stepsPerTempering: 5, lastSteps: 30, seed: SEED + 1 });
+  return drawCurves(heard, { ...effort(heard.length), draws: DRAWS, seed: SEED + 1 });
+}
+
+/** Times that one pack's likelihood may be worked out for a fit: some two seconds of one processor. */
+const EFFORT = 400_000;
+const POINTS = 100;
+const USUAL_TEMPERINGS = 14;
+
+/** How long to search: the fewer packs, the wider the posterior and the more steps each point gets. */
+function effort(packs: number) {
+  const looks = EFFORT / 2 / Math.max(1, packs);
+  const within = (low: number, high: number, value: number) => Math.max(low, Math.min(high, Math.round(value)));
+  return {
+    points: POINTS,
+    stepsPerTempering: within(2, 8, looks / POINTS / USUAL_TEMPERINGS),
+    lastSteps: within(8, 40, looks / DRAWS),
+  };
 }
 
 function drawCurves(packs: readonly PackEvidence[], settings: Parameters<typeof posteriorDraws>[2]): NodeTables[] {

@@ -10,18 +10,20 @@ const HARD_SPREAD = 0.35;
 /** Log life beyond which the knee's share changes no more. */
 const HARDNESS_AT_MOST = 2.5;
 /** Three-point Gauss-Hermite rule: exact for polynomials to the fifth degree under a normal. */
-const KNEE_OFFSETS = [-Math.sqrt(3), 0, Math.sqrt(3)];
-const KNEE_WEIGHTS = [1 / 6, 2 / 3, 1 / 6];
+const SHAPE_OFFSETS = [-Math.sqrt(3), 0, Math.sqrt(3)];
+const SHAPE_WEIGHTS = [1 / 6, 2 / 3, 1 / 6];
 
-/** Levels of the knee's share over which a pack is averaged. */
-export const KNEE_LEVELS = KNEE_OFFSETS.length;
+/** Levels of shape, from slowing down to speeding up, over which a pack is averaged. */
+export const SHAPE_LEVELS = SHAPE_OFFSETS.length;
 
 /** What depends on the curve and the node but not on the pack; node = level * LOG_LIVES.length + life. */
 export interface NodeTables {
   curve: FleetCurve;
+  /** Power of the slow loss, by level. */
+  slowPowers: number[];
   /** Log prior mass of each node. */
   logPrior: Float64Array;
-  /** Factor of s^p in the loss, per node. */
+  /** Factor of s^p in the loss, per node, p by its level. */
   slow: Float64Array;
   /** Factor of s^k in the loss, per node. */
   knee: Float64Array;
@@ -36,26 +38,26 @@ function heavyDensity(z: number): number {
 /** Node tables of a curve. */
 export function nodeTables(curve: FleetCurve): NodeTables {
   const n = LOG_LIVES.length;
-  const logPrior = new Float64Array(n * KNEE_LEVELS);
-  const slow = new Float64Array(n * KNEE_LEVELS);
-  const knee = new Float64Array(n * KNEE_LEVELS);
+  const logPrior = new Float64Array(n * SHAPE_LEVELS);
+  const slow = new Float64Array(n * SHAPE_LEVELS);
+  const knee = new Float64Array(n * SHAPE_LEVELS);
+  const slowPowers = SHAPE_OFFSETS.map((offset) => curve.slowPower * Math.exp(offset * curve.powerSpread));
   for (let g = 0; g < n; g++) {
     const logLife = LOG_LIVES[g]!;
     const shorter = curve.logMedianLife - logLife;
     const ordinary = heavyDensity(shorter / curve.lifeSpread) / curve.lifeSpread;
     const hard = heavyDensity((shorter - curve.hardUseGap) / HARD_SPREAD) / HARD_SPREAD;
     const mass = LOG_LIFE_STEP * ((1 - curve.hardUseShare) * ordinary + curve.hardUseShare * hard);
-    const slowScale = FADE_SCALE * Math.exp(-curve.slowPower * logLife);
     const kneeScale = FADE_SCALE * Math.exp(-curve.kneePower * logLife);
     const hardness = Math.max(-HARDNESS_AT_MOST, Math.min(HARDNESS_AT_MOST, shorter));
     const lean = curve.kneeLogit + curve.kneeByHardness * hardness;
-    for (let level = 0; level < KNEE_LEVELS; level++) {
+    for (let level = 0; level < SHAPE_LEVELS; level++) {
       const node = level * n + g;
-      const share = 1 / (1 + Math.exp(-lean - KNEE_OFFSETS[level]! * curve.kneeSpread));
-      logPrior[node] = Math.log(mass * KNEE_WEIGHTS[level]!);
-      slow[node] = slowScale * (1 - share);
+      const share = 1 / (1 + Math.exp(-lean - SHAPE_OFFSETS[level]! * curve.kneeSpread));
+      logPrior[node] = Math.log(mass * SHAPE_WEIGHTS[level]!);
+      slow[node] = FADE_SCALE * Math.exp(-slowPowers[level]! * logLife) * (1 - share);
       knee[node] = kneeScale * share;
     }
   }
-  return { curve, logPrior, slow, knee };
+  return { curve, slowPowers, logPrior, slow, knee };
 }

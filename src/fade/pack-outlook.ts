@@ -2,6 +2,9 @@ import { normalCdf } from "../maths/normal.ts";
 import { riseShare } from "./curve.ts";
 import { type Moment, type PackEvidence, wearAt } from "./evidence.ts";
 import type { ItemFit } from "./item-fit.ts";
+import { startVarianceAt } from "./level-form.ts";
+import { LOG_LIVES } from "./life-grid.ts";
+import { SHAPE_LEVELS } from "./node-tables.ts";
 import { emptyPosterior, packPosterior } from "./pack-posterior.ts";
 import { GRID_SIZE } from "./time-grid.ts";
 
@@ -11,7 +14,7 @@ const NODE_WORTH_COUNTING = 1e-3;
 const CERTAIN = 5;
 
 const posterior = emptyPosterior();
-const slowPowers = new Float64Array(GRID_SIZE);
+const slowLosses = new Float64Array(SHAPE_LEVELS * GRID_SIZE);
 const kneePowers = new Float64Array(GRID_SIZE);
 const rises = new Float64Array(GRID_SIZE);
 const perSds = new Float64Array(GRID_SIZE);
@@ -33,16 +36,18 @@ export function chancesBelow(
 ): Float32Array {
   const result = new Float32Array(fit.tables.length * GRID_SIZE);
   fit.tables.forEach((tables, draw) => {
-    const { curve, slow, knee } = tables;
+    const { curve, slowPowers, slow, knee } = tables;
     packPosterior(evidence, tables, posterior);
     for (let k = 0; k < GRID_SIZE; k++) {
       const s = wearAt(moments[k]!, curve.useShare);
       const logWear = Math.log(s);
-      slowPowers[k] = Math.exp(curve.slowPower * logWear);
+      slowPowers.forEach((power, level) => {
+        slowLosses[level * GRID_SIZE + k] = Math.exp(power * logWear);
+      });
       kneePowers[k] = Math.exp(curve.kneePower * logWear);
       const r = riseShare(s, curve.earlyYears);
       rises[k] = r;
-      perSds[k] = 1 / Math.sqrt(posterior.startVariance + r * (2 * posterior.covariance + r * posterior.riseVariance));
+      perSds[k] = 1 / Math.sqrt(startVarianceAt(posterior.spread, r));
     }
     const start = draw * GRID_SIZE;
     let counted = 0;
@@ -54,10 +59,11 @@ export function chancesBelow(
       const b = knee[posterior.nodes[i]!]!;
       const room = posterior.startMean[i]! - threshold;
       const rise = posterior.riseMean[i]!;
+      const level = Math.floor(posterior.nodes[i]! / LOG_LIVES.length) * GRID_SIZE;
       let highest = -Infinity;
       for (let k = 0; k < GRID_SIZE; k++) {
         // the early rise may make capacity grow for a while: what was below once stays due
-        const z = (a * slowPowers[k]! + b * kneePowers[k]! - rise * rises[k]! - room) * perSds[k]!;
+        const z = (a * slowLosses[level + k]! + b * kneePowers[k]! - rise * rises[k]! - room) * perSds[k]!;
         if (z > highest) highest = z;
         if (highest < -CERTAIN) continue;
         if (highest > CERTAIN) {

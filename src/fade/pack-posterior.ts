@@ -1,8 +1,9 @@
 import { roughLogNormalCdf } from "../maths/rough-normal.ts";
-import { type FleetCurve, riseShare } from "./curve.ts";
-import { type Bound, type PackEvidence, wearAt } from "./evidence.ts";
+import type { PackEvidence } from "./evidence.ts";
+import { levelForm, type StartSpread, startSpread } from "./level-form.ts";
 import { LOG_LIVES } from "./life-grid.ts";
-import { KNEE_LEVELS, type NodeTables } from "./node-tables.ts";
+import { type NodeTables, SHAPE_LEVELS } from "./node-tables.ts";
+import { sumReadings } from "./reading-sums.ts";
 
 /** The pack's posterior given a curve: chance of each node, and start capacity given the node. */
 export interface PackPosterior {
@@ -14,25 +15,21 @@ export interface PackPosterior {
   startMean: Float64Array;
   riseMean: Float64Array;
   /** Their variances and covariance, the same for every node. */
-  startVariance: number;
-  riseVariance: number;
-  covariance: number;
+  spread: StartSpread;
   /** Log of the pack's marginal likelihood. */
   logLikelihood: number;
 }
 
 /** Room for a posterior, to be used again and again. */
 export function emptyPosterior(): PackPosterior {
-  const n = LOG_LIVES.length * KNEE_LEVELS;
+  const n = LOG_LIVES.length * SHAPE_LEVELS;
   return {
     count: 0,
     nodes: new Int32Array(n),
     chance: new Float64Array(n),
     startMean: new Float64Array(n),
     riseMean: new Float64Array(n),
-    startVariance: 0,
-    riseVariance: 0,
-    covariance: 0,
+    spread: { startVariance: 0, covariance: 0, riseVariance: 0 },
     logLikelihood: 0,
   };
 }
@@ -41,105 +38,22 @@ export function emptyPosterior(): PackPosterior {
 const STRIDE = 6;
 /** Log weight below the best at which a stretch of nodes is passed over. */
 const NEGLIGIBLE = 10;
-const LOG_2_PI = Math.log(2 * Math.PI);
-
-/** Weighted sums over a pack's readings of the products of 1, r (rise), y, p (slow power) and k (knee power). */
-interface Sums {
-  n: number;
-  w: number;
-  r: number;
-  y: number;
-  p: number;
-  k: number;
-  rr: number;
-  ry: number;
-  rp: number;
-  rk: number;
-  yy: number;
-  yp: number;
-  yk: number;
-  pp: number;
-  pk: number;
-  kk: number;
-}
-
-function sumReadings(evidence: PackEvidence, curve: FleetCurve): Sums {
-  const { years, useYears, capacity, trust } = evidence;
-  const sums: Sums = {
-    n: years.length,
-    ...{ w: 0, r: 0, y: 0, p: 0, k: 0, rr: 0, ry: 0, rp: 0, rk: 0, yy: 0, yp: 0, yk: 0, pp: 0, pk: 0, kk: 0 },
-  };
-  for (let j = 0; j < years.length; j++) {
-    const w = trust[j]!;
-    const s = (1 - curve.useShare) * years[j]! + curve.useShare * useYears[j]!;
-    const logWear = Math.log(s);
-    // centred on what is expected of a new pack: the sums of squares would cancel otherwise
-    const r = riseShare(s, curve.earlyYears);
-    const y = capacity[j]! - curve.startCapacity - curve.earlyRise * r;
-    const p = Math.exp(curve.slowPower * logWear);
-    const k = Math.exp(curve.kneePower * logWear);
-    sums.w += w;
-    sums.r += w * r;
-    sums.y += w * y;
-    sums.p += w * p;
-    sums.k += w * k;
-    sums.rr += w * r * r;
-    sums.ry += w * r * y;
-    sums.rp += w * r * p;
-    sums.rk += w * r * k;
-    sums.yy += w * y * y;
-    sums.yp += w * y * p;
-    sums.yk += w * y * k;
-    sums.pp += w * p * p;
-    sums.pk += w * p * k;
-    sums.kk += w * k * k;
-  }
-  return sums;
-}
 
 /**
  * Marginal likelihood of one pack's evidence given the shared curve, and its posterior by node.
  *
- * Given the life and the knee's share, the readings are linear in the start capacity and the early rise, which are
- * integrated out in closed form; fifteen sums over the readings make a node's cost independent of their number.
+ * Given life and shape, the readings are linear in the start capacity and the early rise, which are integrated out
+ * in closed form; a few sums over the readings make a node's cost independent of their number.
  */
 export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: PackPosterior): void {
-  const { curve, logPrior, slow, knee } = tables;
-  const sums = sumReadings(evidence, curve);
-  const perNoise = 1 / (curve.noise * curve.noise);
-  const perStart = 1 / (curve.startSpread * curve.startSpread);
-  const perRise = 1 / (curve.earlySpread * curve.earlySpread);
-  // precision matrix of start capacity and early rise, and its inverse
-  const m11 = sums.w * perNoise + perStart;
-  const m12 = sums.r * perNoise;
-  const m22 = sums.rr * perNoise + perRise;
-  const determinant = m11 * m22 - m12 * m12;
-  const v11 = m22 / determinant;
-  const v12 = -m12 / determinant;
-  const v22 = m11 / determinant;
-  const base = -0.5 * (sums.n * (LOG_2_PI - Math.log(perNoise)) + Math.log(determinant / (perStart * perRise)));
-  // how the readings pull on the two, from y, p and k each; then their means as an affine function of the factors
-  const startOf = (plain: number, byRise: number) => perNoise * (v11 * plain + v12 * byRise);
-  const riseOf = (plain: number, byRise: number) => perNoise * (v12 * plain + v22 * byRise);
-  const startY = startOf(sums.y, sums.ry);
-  const startP = startOf(sums.p, sums.rp);
-  const startK = startOf(sums.k, sums.rk);
-  const riseY = riseOf(sums.y, sums.ry);
-  const riseP = riseOf(sums.p, sums.rp);
-  const riseK = riseOf(sums.k, sums.rk);
-  const centre = { startY, startP, startK, riseY, riseP, riseK };
-  const spread = { v11, v12, v22 };
-  const bounds = evidence.bounds.map((bound) => preparedBound(bound, curve, centre, spread));
-  // the exponent is a quadratic in the two factors of the loss, so six numbers stand for all readings
-  const c0 = base - 0.5 * perNoise * (sums.yy - sums.y * startY - sums.ry * riseY);
-  const ca = perNoise * (sums.p * startY + sums.rp * riseY - sums.yp);
-  const cb = perNoise * (sums.k * startY + sums.rk * riseY - sums.yk);
-  const caa = 0.5 * perNoise * (sums.p * startP + sums.rp * riseP - sums.pp);
-  const cbb = 0.5 * perNoise * (sums.k * startK + sums.rk * riseK - sums.kk);
-  const cab = perNoise * (sums.p * startK + sums.rp * riseK - sums.pk);
+  const { curve, slowPowers, logPrior, slow, knee } = tables;
+  const sums = sumReadings(evidence, curve, slowPowers);
+  const spread = startSpread(sums, curve);
+  const forms = slowPowers.map((power, level) => levelForm(sums, level, power, spread, evidence.bounds, curve));
 
   /** Log weights of nodes first, first + stride, ... below `end`, written from `at` on; returns their number. */
   const look = (first: number, stride: number, end: number, logs: Float64Array, at: number): number => {
+    const { c0, ca, cb, caa, cbb, cab, bounds } = forms[Math.floor(first / LIVES)]!;
     let i = at;
     for (let node = first; node < end; node += stride) {
       const a = slow[node]!;
@@ -170,19 +84,18 @@ export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: 
   for (let i = 0; i < live; i++) {
     const node = nodes[i]!;
     chance[i] = chance[i]! / total;
-    into.startMean[i] = curve.startCapacity + startY + slow[node]! * startP + knee[node]! * startK;
-    into.riseMean[i] = curve.earlyRise + riseY + slow[node]! * riseP + knee[node]! * riseK;
+    const { start, rise } = forms[Math.floor(node / LIVES)]!;
+    into.startMean[i] = curve.startCapacity + start.plain + slow[node]! * start.slow + knee[node]! * start.knee;
+    into.riseMean[i] = curve.earlyRise + rise.plain + slow[node]! * rise.slow + knee[node]! * rise.knee;
   }
   into.count = live;
-  into.startVariance = v11;
-  into.riseVariance = v22;
-  into.covariance = v12;
+  into.spread = spread;
   into.logLikelihood = best + Math.log(total * step);
 }
 
 const LIVES = LOG_LIVES.length;
 const COARSE = Math.floor((LIVES - 1) / STRIDE) + 1;
-const coarse = new Float64Array(COARSE * KNEE_LEVELS);
+const coarse = new Float64Array(COARSE * SHAPE_LEVELS);
 
 /**
  * Lively stretches of coarse nodes from which a pack's life is so uncertain that every second, or every third,
@@ -205,7 +118,7 @@ function lookWhereItMatters(
 ): { seen: number; step: number } {
   let best = -Infinity;
   let bestLevel = 0;
-  for (let level = 0; level < KNEE_LEVELS; level++) {
+  for (let level = 0; level < SHAPE_LEVELS; level++) {
     look(level * LIVES, STRIDE, (level + 1) * LIVES, coarse, level * COARSE);
     for (let i = level * COARSE; i < (level + 1) * COARSE; i++) {
       if (coarse[i]! <= best) continue;
@@ -218,7 +131,7 @@ function lookWhereItMatters(
   for (let i = bestLevel * COARSE; i < (bestLevel + 1) * COARSE; i++) if (coarse[i]! >= floor) lively++;
   const step = lively >= VERY_WIDE ? 3 : lively >= WIDE ? 2 : 1;
   let seen = 0;
-  for (let level = 0; level < KNEE_LEVELS; level++) {
+  for (let level = 0; level < SHAPE_LEVELS; level++) {
     for (let c = 0; c < COARSE; c++) {
       const here = coarse[level * COARSE + c]! >= floor;
       const next = c + 1 < COARSE && coarse[level * COARSE + c + 1]! >= floor;
@@ -232,24 +145,4 @@ function lookWhereItMatters(
     }
   }
   return { seen, step };
-}
-
-/** A one-sided reading with all but the loss factors worked into three numbers. */
-function preparedBound(
-  bound: Bound,
-  curve: FleetCurve,
-  centre: { startY: number; startP: number; startK: number; riseY: number; riseP: number; riseK: number },
-  { v11, v12, v22 }: { v11: number; v12: number; v22: number },
-) {
-  const s = wearAt(bound, curve.useShare);
-  const logWear = Math.log(s);
-  const r = riseShare(s, curve.earlyYears);
-  const perSd = 1 / Math.sqrt(v11 + r * (2 * v12 + r * v22) + curve.noise * curve.noise);
-  const sign = bound.below ? perSd : -perSd;
-  const expected = curve.startCapacity + centre.startY + r * (curve.earlyRise + centre.riseY);
-  return {
-    gap: sign * (bound.threshold - expected),
-    slow: sign * (Math.exp(curve.slowPower * logWear) - centre.startP - r * centre.riseP),
-    knee: sign * (Math.exp(curve.kneePower * logWear) - centre.startK - r * centre.riseK),
-  };
 }

@@ -20,6 +20,7 @@ export type PriorName =
   | "medianLifeYears"
   | "lifeSpread"
   | "slowPower"
+  | "powerSpread"
   | "kneeShare"
   | "kneePower"
   | "noise"
@@ -71,6 +72,13 @@ export const PRIORS: readonly Prior[] = [
     spread: 0.3,
     source:
       "Geometric mean and spread of published exponents: 0.5 (Naumann et al. 2018, storage), 0.55 (Wang et al. 2011), 0.75 (Schmalstieg et al. 2014), 1 (Wang et al. 2014, cycling); values from memory.",
+  },
+  {
+    name: "powerSpread",
+    scale: "log",
+    mean: Math.log(0.1),
+    spread: 0.5,
+    source: "Cells of one batch differ in shape, not in pace alone: about a tenth of the exponent, no source.",
   },
   {
     name: "kneeShare",
