@@ -131,7 +131,6 @@ export const VOCABULARY: ReadonlyMap<string, string> = new Map(
 
 /** Things that can stand at the head of a group of columns. */
 export const THINGS = ["device", "battery", "pads", "gel", "paper", "sensor", "item", "test"] as const;
-export type Thing = (typeof THINGS)[number];
 
 /** Things that a dated unit can be. */
 export const DATED_THINGS: ReadonlySet<string> = new Set(["pads", "gel", "paper", "sensor", "battery"]);
