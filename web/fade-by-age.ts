@@ -76,8 +76,17 @@ function valueAt(path: AgePoint[], age: number): number | null {
   return low.percent + ((high.percent - low.percent) * (age - low.age)) / (high.age - low.age);
 }
 
+/** Readings of all packs by age, whatever their item: what can be shown before there is a forecast. */
+export function dotsByAge({ fleet }: Reading, readings: PackReadings): AgePoint[] {
+  return fleet.packs.flatMap((row) => {
+    const from = row.made ?? row.inService;
+    if (from === null) return [];
+    return readingsOf(row.serial, readings).map(({ day, percent }) => ({ age: (day - from) / DAYS_PER_YEAR, percent }));
+  });
+}
+
 /** Quantile of a sorted list, straight between neighbours. */
-function quantile(sorted: number[], share: number): number {
+export function quantile(sorted: number[], share: number): number {
   const at = share * (sorted.length - 1);
   const low = sorted[Math.floor(at)]!;
   return low + (sorted[Math.ceil(at)]! - low) * (at - Math.floor(at));

@@ -21,6 +21,22 @@ const NOTHING: [RegExp, string][] = [
     "export const REL_CELL_IMAGES = 'none'; export const parseCellImages = () => []; " +
       "export const assembleCellImages = () => [];",
   ],
+  [/hucre\/dist\/xlsx\/comments-reader\.mjs$/, "export const parseComments = () => new Map();"],
+  [
+    /hucre\/dist\/xlsx\/doc-props-reader\.mjs$/,
+    "const none = () => ({}); export { none as parseCoreProperties, none as parseAppProperties, none as parseCustomProperties };",
+  ],
+  [
+    /hucre\/dist\/xlsx\/external-link-reader\.mjs$/,
+    "export const parseExternalLink = () => ({}); export const REL_EXTERNAL_LINK_PATH_TYPES = [];",
+  ],
+  // Colours are mixed only for hovering and motion, and the charts have neither (chart.js 4.6.1).
+  [
+    /@kurkle\/color\/dist\/color\.esm\.js$/,
+    "export class Color { constructor(value) { this.value = value; this.valid = false; } saturate() { return this; } " +
+      "darken() { return this; } alpha() { return this; } mix() { return this; } hexString() { return this.value; } " +
+      "rgbString() { return this.value; } }",
+  ],
   // A protected workbook is refused before it is opened: there is never a password.
   [
     /hucre\/dist\/xlsx\/crypto\/agile\.mjs$/,
@@ -35,7 +51,7 @@ const JSON_SCHEMA_LINES: [RegExp, string][] = [
   [/createStandardJSONSchemaMethod\(this, "\w+"\)/g, "undefined"],
 ];
 
-/** Build plug-in: keeps out of the page some 90 KB of libraries of which a planning sheet has no use. */
+/** Build plug-in: keeps out of the page some 100 KB of libraries of which a planning sheet has no use. */
 export function leaveOut() {
   const plain = (id: string) => id.replaceAll("\\", "/");
   return {

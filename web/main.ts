@@ -5,6 +5,7 @@ import "./style/form.css";
 import "./style/print.css";
 import { forgetFigures, keepChartsPrintable } from "./charts/figure.ts";
 import { make } from "./dom.ts";
+import type { Read } from "./engine/messages.ts";
 import { dayWords, isoDates, setIsoDates } from "./format.ts";
 import { intake, listenForDrops } from "./intake/intake.ts";
 import { planner } from "./planner.ts";
@@ -12,6 +13,7 @@ import { setPrintFooter } from "./print-footer.ts";
 import { showReport } from "./report.ts";
 import { cautions } from "./sections/cautions.ts";
 import { empty } from "./sections/empty.ts";
+import { firstLook } from "./sections/first-look.ts";
 import { scanBox } from "./sections/scan-box.ts";
 import { sheets } from "./sections/sheets.ts";
 import type { PlannedSession, Session } from "./session.ts";
@@ -22,7 +24,10 @@ const status = make("p", { class: "status", role: "status" });
 const content = make("div", { class: "report" });
 page.append(make("a", { class: "skip", href: "#plan" }, say.skip), status, content);
 
-const plans = planner({ show, tell, mention, busy }, document.getElementById("wanecast-data")?.textContent ?? null);
+const plans = planner(
+  { show, preview, tell, mention, busy },
+  document.getElementById("wanecast-data")?.textContent ?? null,
+);
 
 const scans = scanBox(plans.addFile);
 
@@ -42,6 +47,11 @@ async function show(session: Session): Promise<void> {
       cautions(session.words.cautions, []),
     ),
   );
+}
+
+function preview(read: Read): void {
+  forgetFigures(content);
+  content.replaceChildren(firstLook(read));
 }
 
 function tell(text: string): void {

@@ -1,7 +1,7 @@
 import type { ColumnsFile, Plan, PolicyChoice, Reading } from "../src/index.ts";
 import { choicesOfPlan } from "./embedded-choices.ts";
 import { ask, Stopped, stopEngine } from "./engine/engine.ts";
-import type { Planned } from "./engine/messages.ts";
+import type { Planned, Read } from "./engine/messages.ts";
 import { dayWords } from "./format.ts";
 import type { NamedBytes } from "./intake/intake.ts";
 import { forgetWork, keepWork, keptWork } from "./kept-work.ts";
@@ -14,6 +14,8 @@ import { say } from "./strings.ts";
 /** How the planner shows what it has. */
 export interface Stage {
   show: (session: Session) => Promise<void>;
+  /** Shows what was read, while the forecast is being made. */
+  preview: (read: Read) => void;
   /** Says something until the next thing is said. */
   tell: (text: string) => void;
   /** Says something for a while: good news, which may go by unread. */
@@ -130,9 +132,11 @@ export function planner(stage: Stage, embedded: string | null) {
   async function plannedAnew(hasSheets: boolean): Promise<Planned> {
     const how = { choices: choices(), today: todayHere() };
     if (!engineKnows && hasSheets) {
-      const planned = await ask("read", { files, columns, ...how });
+      const read = await ask("read", { files, columns, ...how });
       engineKnows = true;
-      return planned;
+      const planFollows = read.reading.inputs.length > 0 && read.reading.refused.length === 0;
+      if (session.plan === null && planFollows) stage.preview(read);
+      return ask("replan", how);
     }
     if (!engineKnows && inside) await ask("adopt", inside);
     engineKnows = true;

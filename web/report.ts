@@ -59,12 +59,35 @@ export async function showReport(
     const made = part();
     if (before) {
       forgetFigures(before);
+      openAsBefore(before, made);
       before.replaceWith(made);
     } else main.append(made);
     await nextTask();
     if (mine !== latest) return;
   }
-  if (focused) document.getElementById(focused)?.focus({ preventScroll: true });
+  await focusWhenThere(focused);
+}
+
+/** What the reader had opened stays open in the new part. */
+function openAsBefore(before: Element, made: Element): void {
+  const titles = [...before.querySelectorAll("details[open] > summary")].map((summary) => summary.textContent);
+  for (const details of made.querySelectorAll("details")) {
+    if (titles.includes(details.querySelector("summary")?.textContent ?? "")) details.open = true;
+  }
+}
+
+const FOCUS_TRIES = 20;
+const FOCUS_EVERY_MS = 50;
+
+/** Puts the focus back where it was; what is opened again fills a moment later. */
+async function focusWhenThere(id: string | undefined): Promise<void> {
+  if (!id) return;
+  for (let tries = 0; tries < FOCUS_TRIES; tries += 1) {
+    if (document.activeElement !== document.body && document.activeElement?.id !== id) return;
+    const element = document.getElementById(id);
+    if (element) return element.focus({ preventScroll: true });
+    await new Promise((done) => setTimeout(done, FOCUS_EVERY_MS));
+  }
 }
 
 function nextTask(): Promise<void> {

@@ -79,6 +79,16 @@ export const say = {
     done: (day: string) => `The plan is ready, as of ${day}.`,
   },
 
+  firstLook: {
+    title: "What the sheets say so far",
+    lead: "The sheets are read; the forecast is being made.",
+    chart: "How do the readings lie by age?",
+    caption: (readings: number, packs: number) =>
+      `${readings} capacity readings of ${packs} packs of all items, by the age of the pack.`,
+    at: (age: string, count: string, middle: string) => `${age} years: ${count} readings, ${middle} in the middle`,
+    heads: ["Years since made", "Readings", "In the middle"],
+  },
+
   cautions: {
     heading: "Before you rely on this",
     more: "About this plan",
@@ -252,7 +262,7 @@ export const say = {
     crowdedHeading: "Which months are crowded?",
     crowdedHeads: ["Month", "Item", "Units", "Even share", "Span", "Lots", "Places", "What it means"],
     swapsHeading: "What is swapped, and where?",
-    swapsHeads: ["Swap by", "Place", "Item", "Lot", "Units", "Days given up"],
+    swapsHeads: ["At the latest", "Place", "Item", "Lot", "Units", "Days given up", "Visit in"],
     swapsNone: "No swap calendar was asked for: give the visits a month under Assumptions (swaps_per_month).",
     movesHeading: "Which lots should move?",
     movesHeads: ["By", "From", "To", "Item", "Lot", "Units", "Units saved"],

@@ -8,7 +8,7 @@ export default defineConfig({
   base: "./",
   // The worker is carried inside the page as text and started from a Blob: file:// has no second file to load.
   worker: { format: "iife", plugins: () => [leaveOut()] },
-  plugins: [viteSingleFile({ removeViteModuleLoader: true }), namedPage()],
+  plugins: [leaveOut(), viteSingleFile({ removeViteModuleLoader: true }), namedPage()],
   build: {
     outDir: "../dist",
     // dist/ also holds the command-line program.

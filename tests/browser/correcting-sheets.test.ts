@@ -41,7 +41,8 @@ describe("a column that was not recognised", () => {
     const row = page.locator("details.columns[open] tbody tr", { hasText: "zzz" });
     expect(await row.locator("td").last().textContent()).toBe("12.5");
     await row.getByRole("combobox").selectOption("runtime_tests.load_w");
-    await page.locator(".status", { hasText: "ready" }).waitFor();
+    // The table stays open over the new plan, and says who chose.
+    await row.getByText("by your choice").waitFor();
 
     const file = (await savedBy(page, "#save-columns")).toString();
     expect(JSON.parse(file).format).toBe("wanecast.columns/1");
@@ -52,12 +53,12 @@ describe("a column that was not recognised", () => {
     const other = (await openPage(browser, null)).page;
     await other.locator("input[data-chooses=files]").setInputFiles([...SMALL_SHEETS, ODD]);
     await planned(other);
+    await other.locator("details.columns summary", { hasText: "odd_tests.csv" }).click();
     await other
       .locator("input[data-chooses=files]")
       .setInputFiles({ name: "columns.json", mimeType: "application/json", buffer: Buffer.from(file) });
-    await other.locator(".status", { hasText: "ready" }).waitFor();
-    await other.locator("details.columns summary", { hasText: "odd_tests.csv" }).click();
     const theirs = other.locator("details.columns[open] tbody tr", { hasText: "zzz" });
+    await theirs.getByText("by your choice").waitFor();
     expect(await theirs.getByRole("combobox").inputValue()).toBe("runtime_tests.load_w");
   });
 });

@@ -41,7 +41,7 @@ export interface Asks {
   sample: { ask: Record<string, never>; answer: SheetFile[] };
   read: {
     ask: { files: SheetFile[]; columns: ColumnsFile | null; choices: PolicyChoice[]; today: number };
-    answer: Planned;
+    answer: Read;
   };
   adopt: { ask: { plan: Plan; reading: Reading }; answer: Drawn };
   replan: { ask: { choices: PolicyChoice[]; today: number }; answer: Planned };
@@ -78,6 +78,13 @@ export type AskName = keyof Asks;
 export interface Drawn {
   readings: PackReadings;
   signs: EarlySign[];
+}
+
+/** What was read, before there is a plan. */
+export interface Read {
+  /** Without the fleet's tests and use log. */
+  reading: Reading;
+  readings: PackReadings;
 }
 
 /** A plan with the reading that it rests on. `plan` is null where no input gave a table or a file was refused. */

@@ -64,7 +64,8 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     files = ask.files;
     columns = ask.columns;
     reading = null;
-    return planNow(ask.choices, ask.today);
+    const now = (await readNow(ask.choices, ask.today)).reading;
+    return { reading: withoutTests(now), readings: dotsOf(now) };
   },
   adopt: async (ask) => {
     files = [];
@@ -109,8 +110,8 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
   write: async (ask) => textOf(ask.file),
 };
 
-/** Reads the sheets where as-of or the date order changed (both decide how cells are read), then plans. */
-async function planNow(choices: PolicyChoice[], today: number): Promise<Planned> {
+/** Reads the sheets where they are new, or where as-of or the date order changed: both decide how cells are read. */
+async function readNow(choices: PolicyChoice[], today: number) {
   await openWorkbooks(files);
   const inSheets = files.length > 0 ? policyChoicesIn(files) : (reading?.fleet.policy ?? []);
   const { policy, problems } = resolvePolicy([...inSheets, ...choices], today);
@@ -119,6 +120,11 @@ async function planNow(choices: PolicyChoice[], today: number): Promise<Planned>
     reading = readSheets(files, how);
     readWith = JSON.stringify(how);
   }
+  return { reading, policy, problems };
+}
+
+async function planNow(choices: PolicyChoice[], today: number): Promise<Planned> {
+  const { reading, policy, problems } = await readNow(choices, today);
   // A plan that misses a sheet buys wrongly: as on the command line, a refused file stops it.
   const whole = reading.inputs.length > 0 && reading.refused.length === 0;
   plan = whole ? makePlan(reading, policy) : null;
@@ -128,13 +134,17 @@ async function planNow(choices: PolicyChoice[], today: number): Promise<Planned>
 // Only decides how a failed test bounds the capacity, which is not drawn.
 const ANY_THRESHOLD = 0.8;
 
-function drawn(plan: Plan | null, reading: Reading): Drawn {
-  const readings: PackReadings = new Map(
-    [...readingsByPack(reading.fleet, ANY_THRESHOLD)].map(([key, { readings }]) => [
+function dotsOf({ fleet }: Reading): PackReadings {
+  return new Map(
+    [...readingsByPack(fleet, ANY_THRESHOLD)].map(([key, { readings }]) => [
       key,
       readings.map(({ day, capacity }) => ({ day, percent: capacity * 100 })),
     ]),
   );
+}
+
+function drawn(plan: Plan | null, reading: Reading): Drawn {
+  const readings = dotsOf(reading);
   return { readings, signs: plan === null ? [] : earlySigns(plan, reading, readings) };
 }
 
@@ -149,7 +159,7 @@ function textOf(file: Download): string {
   if (file === "orders.csv") return ordersCsv(plan);
   if (file === "orders.ics") return ordersIcs(plan);
   if (file === "packs.csv") return packsCsv(plan);
-  return setAsideCsv(reading.setAside);
+  return setAsideCsv(reading.setAside, reading.inputs);
 }
 
 self.addEventListener("message", async (event: MessageEvent<Question>) => {

@@ -61,6 +61,7 @@ async function columnsTable(
     return make(
       "select",
       {
+        id: `column-${input.file}-${input.sheet ?? ""}-${input.table}-${row.column}`,
         "aria-label": say.sheets.readColumnAs(row.header ?? String(row.column)),
         change: (event) => {
           const target = targetOf((event.target as HTMLSelectElement).value);

@@ -88,8 +88,9 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
       caption: words.swapsHeading,
       rows: plan.swapCalendar,
       columns: [
-        { title: heads[0]!, value: (row) => row.swapBy, show: (row) => dayWords(row.swapBy) },
+        { title: heads[6]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
         { title: heads[1]!, value: (row) => row.place, wide: true },
+        { title: heads[0]!, value: (row) => row.swapBy, show: (row) => dayWords(row.swapBy) },
         { title: heads[2]!, value: (row) => row.item },
         { title: heads[3]!, value: (row) => row.lot },
         { title: heads[4]!, value: (row) => row.quantity, figures: true },
@@ -103,6 +104,7 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
     return table({
       caption: words.movesHeading,
       rows: plan.moves,
+      wholeInPrint: true,
       columns: [
         { title: heads[0]!, value: (row) => row.by, show: (row) => dayWords(row.by) },
         { title: heads[1]!, value: (row) => row.from },

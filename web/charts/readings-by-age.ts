@@ -1,0 +1,96 @@
+import type { ChartConfiguration } from "chart.js";
+import type { Reading } from "../../src/index.ts";
+import { dotsByAge, quantile } from "../fade-by-age.ts";
+import { numberWords, percentWords } from "../format.ts";
+import { nameKey, type PackReadings } from "../pack-readings.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+import { capacityAxis, commonOptions } from "./chart-kit.ts";
+import { figure } from "./figure.ts";
+
+const USUAL_END_PERCENT = 80;
+
+/** Every reading by the age of its pack: the first chart, shown while the forecast is being made. */
+export function readingsByAge(reading: Reading, readings: PackReadings): HTMLElement | null {
+  const dots = dotsByAge(reading, readings).filter(({ age }) => age >= 0);
+  if (dots.length === 0) return null;
+  const words = say.firstLook;
+  const years = byYear(dots);
+  const tested = reading.fleet.packs.filter(({ serial }) => (readings.get(nameKey(serial))?.length ?? 0) > 0).length;
+  return figure({
+    question: words.chart,
+    unit: say.batteries.fleet.unit,
+    key: [{ mark: "dot", label: say.batteries.fleet.reading }],
+    caption: words.caption(dots.length, tested),
+    points: years.map((year) => ({
+      at: year.age + 0.5,
+      says: words.at(`${year.age}–${year.age + 1}`, numberWords(year.count), percentWords(year.middle / 100)),
+    })),
+    draw: (colours) => {
+      const options = commonOptions(colours, say.batteries.fleet.unit);
+      return {
+        type: "line",
+        data: {
+          datasets: [
+            {
+              data: dots.map((dot) => ({ x: dot.age, y: dot.percent })),
+              showLine: false,
+              pointRadius: dots.length > 400 ? 1.5 : 2.25,
+              pointBackgroundColor: colours.ink,
+              pointBorderWidth: 0,
+            },
+          ],
+        },
+        options: {
+          ...options,
+          events: [],
+          scales: {
+            x: {
+              ...options.scales?.x,
+              type: "linear",
+              min: 0,
+              max: years.length,
+              ticks: { ...options.scales?.x?.ticks, stepSize: 1 },
+            },
+            y: capacityAxis(
+              options,
+              USUAL_END_PERCENT,
+              dots.map((dot) => dot.percent),
+            ),
+          },
+        },
+      } as unknown as ChartConfiguration;
+    },
+    table: () =>
+      table({
+        caption: words.chart,
+        rows: years,
+        sortable: false,
+        columns: [
+          { title: words.heads[0]!, value: (row) => `${row.age}–${row.age + 1}` },
+          { title: words.heads[1]!, value: (row) => numberWords(row.count), figures: true },
+          { title: words.heads[2]!, value: (row) => percentWords(row.middle / 100), figures: true },
+        ],
+      }),
+  });
+}
+
+function byYear(dots: readonly { age: number; percent: number }[]): { age: number; count: number; middle: number }[] {
+  const years: number[][] = [];
+  for (const { age, percent } of dots) {
+    const year = Math.floor(age);
+    while (years.length <= year) years.push([]);
+    years[year]!.push(percent);
+  }
+  return years.map((values, age) => ({
+    age,
+    count: values.length,
+    middle:
+      values.length === 0
+        ? 0
+        : quantile(
+            values.sort((a, b) => a - b),
+            0.5,
+          ),
+  }));
+}
