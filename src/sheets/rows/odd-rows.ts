@@ -22,6 +22,8 @@ const NOTE_LENGTH = 60;
 const MIN_COLUMNS = 3;
 /** How many filled cells a record of words may have to be looked at as one. */
 const SAMPLE = 300;
+/** In how many of a row's first filled cells the word for a total is looked for. */
+const WORDS_LOOKED_AT = 3;
 
 /** Tells records that are totals, section lines or notes from those that are data. */
 export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) => OddRow | null {
@@ -34,7 +36,8 @@ export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) 
     let filled = 0;
     let first = -1;
     let total = false;
-    for (let column = 0; column < cells.length; column++) {
+    // A total is named in one of a row's first words: the rest of the row need not be looked at.
+    for (let column = 0; column < cells.length && filled < WORDS_LOOKED_AT; column++) {
       const cell = cells[column];
       if (cell === null || cell === undefined || (typeof cell === "string" && isBlank(cell))) continue;
       filled++;
@@ -42,10 +45,13 @@ export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) 
       if (typeof cell === "string" && cell.length < 30 && mayBeTotal(cell) && ONLY_TOTAL.test(cell.trim()))
         total = true;
     }
+    if (total) return "total-row";
     if (first === -1) return null;
-    const text = cellText(cells[first] as Cell);
-    if (total || (filled <= width / 2 && text.length < 40 && TOTAL.test(text))) return "total-row";
-    if (filled > 1 || width < MIN_COLUMNS || typeof cells[first] !== "string")
+    const head = cells[first] as Cell;
+    if (filled === WORDS_LOOKED_AT && !(typeof head === "string" && mayBeTotal(head))) return null;
+    const text = cellText(head);
+    if (text.length < 40 && TOTAL.test(text) && filledCells(cells) <= width / 2) return "total-row";
+    if (filled > 1 || width < MIN_COLUMNS || typeof head !== "string")
       return filled === 2 && NOTE.test(text) && text.length > 3 && !named.has(first) ? "note-row" : null;
     if (text.length > NOTE_LENGTH || NOTE.test(text)) return "note-row";
     if (!named.has(first)) return hasLetters(text) ? "section-line" : null;
@@ -54,6 +60,10 @@ export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) 
     if (known.has(prefix(text)) || /^\S*\d\S*$/.test(text)) return null;
     return row >= table.rows.length - 1 ? "note-row" : "section-line";
   };
+}
+
+function filledCells(cells: readonly Cell[]): number {
+  return cells.filter((cell) => cell !== null && !(typeof cell === "string" && isBlank(cell))).length;
 }
 
 function isBlank(text: string): boolean {

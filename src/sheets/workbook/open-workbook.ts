@@ -1,9 +1,9 @@
 import { readXlsx, type Sheet, type Workbook } from "hucre/xlsx";
-import type { Cell, Grid, GridRow } from "../grid.ts";
+import type { Grid, GridRow } from "../grid.ts";
 import { LIMITS } from "../limits.ts";
 import type { RefusedFile, SheetFile } from "../reading.ts";
 import { refusal } from "./refusals.ts";
-import { seenCell } from "./workbook-cell.ts";
+import { plainCell, seenCell } from "./workbook-cell.ts";
 
 /** The tabs of a workbook as grids, or why it is refused. */
 export interface OpenedWorkbook {
@@ -33,22 +33,23 @@ export async function openWorkbook({ name, bytes }: SheetFile, digest: string): 
 
 function gridOf(sheet: Sheet, file: string, sha256: string, system: "1900" | "1904"): Grid {
   const rows: GridRow[] = [];
-  sheet.rows.forEach((values, row) => {
+  const byIndex = new Map<number, GridRow>();
+  sheet.rows.forEach((values, index) => {
     let width = values.length;
     while (width > 0 && (values[width - 1] === null || values[width - 1] === undefined || values[width - 1] === ""))
       width--;
     if (width === 0) return;
-    const cells: Cell[] = [];
-    for (let column = 0; column < width; column++) {
-      const value = values[column] ?? null;
-      cells.push(
-        value === null || typeof value === "string"
-          ? value
-          : seenCell(value, sheet.cells?.get(`${row},${column}`), system),
-      );
-    }
-    rows.push({ line: row + 1, cells });
+    const row = { line: index + 1, cells: values.slice(0, width).map((value) => plainCell(value, system)) };
+    rows.push(row);
+    byIndex.set(index, row);
   });
+  // Only cells with a format or an error of their own stand here: far fewer than there are cells.
+  for (const [place, cell] of sheet.cells ?? []) {
+    const comma = place.indexOf(",");
+    const row = byIndex.get(Number(place.slice(0, comma)));
+    const column = Number(place.slice(comma + 1));
+    if (row && column < row.cells.length) row.cells[column] = seenCell(cell.formulaResult ?? cell.value, cell, system);
+  }
   fillDownMerges(rows, sheet);
   const hiddenRows = [...(sheet.rowDefs ?? [])].filter(([, def]) => def.hidden).length;
   const hiddenColumns = (sheet.columns ?? []).filter((column) => column?.hidden).length;

@@ -25,7 +25,33 @@ export function seenCell(
   return unit === "" ? value : `${value} ${unit}`;
 }
 
+/** A cell without a format of its own. */
+export function plainCell(value: WorkbookCell["value"] | undefined, system: "1900" | "1904"): Cell {
+  if (value instanceof Date) return seenDate(value, "yyyy-mm-dd", system);
+  return value ?? null;
+}
+
+/** Dates repeat down a column, and writing one out is the dear part. */
+const written = new Map<string, Map<number, Cell>>();
+const MOST_WRITTEN = 50_000;
+
 function seenDate(value: Date, format: string, system: "1900" | "1904"): Cell {
+  const key = `${system}${format}`;
+  let known = written.get(key);
+  if (!known || known.size > MOST_WRITTEN) {
+    known = new Map();
+    written.set(key, known);
+  }
+  const ms = value.getTime();
+  let cell = known.get(ms);
+  if (cell === undefined) {
+    cell = writeDate(value, format, system);
+    known.set(ms, cell);
+  }
+  return cell;
+}
+
+function writeDate(value: Date, format: string, system: "1900" | "1904"): Cell {
   const ms = value.getTime();
   if (!Number.isFinite(ms)) return "#NUM!";
   const { time } = formatMeaning(format);
