@@ -48,7 +48,7 @@ function demandOfItem(
   const from = monthOfDay(policy.asOf);
   const months = policy.horizonMonths;
   const atPlaces = placeNeeds(ofItem, policy);
-  const certain = atPlaces.certain.slice();
+  const { certain } = atPlaces;
   const causes: Partial<Record<DemandCause, Float64Array>> = { ...atPlaces.causes };
   const random = atPlaces.needs ? [atPlaces.needs] : [];
   const newPacks = ofItem.asPacks ? packsOfNewDevices(item, takes, policy) : [];
@@ -61,7 +61,6 @@ function demandOfItem(
       causes[cause] = units.map((count, m) => count + (causes[cause]?.[m] ?? 0));
     }
   }
-  if (ofItem.asPacks) addSpares(packIndices.length, newPacks, policy, certain, causes);
   return itemDemand({ item: item.name, from, months, draws: life.draws, certain, random, causes });
 }
 
@@ -76,26 +75,4 @@ function packsOfNewDevices(item: Item, takes: WhoTakes, policy: Policy): NewPack
     const lacking = Math.max(0, units - takes.holds(key, item));
     return Array.from({ length: lacking }, (_, unit) => ({ enters, end, name: `new ${key} ${unit}` }));
   });
-}
-
-/** Spares wanted on the shelf, as a share of the packs in use; they grow with the fleet. */
-function addSpares(
-  inUse: number,
-  newPacks: readonly NewPack[],
-  policy: Policy,
-  certain: Int32Array,
-  causes: Partial<Record<DemandCause, Float64Array>>,
-): void {
-  if (policy.sparesPercent <= 0) return;
-  const growth = (causes.growth ?? new Float64Array(certain.length)).slice();
-  let before = 0;
-  for (let m = 0; m < certain.length; m++) {
-    const packs = inUse + newPacks.filter(({ enters }) => enters <= m).length;
-    // rounded a little down first: 10 % of 30 is 3, not 4
-    const wanted = Math.ceil((packs * policy.sparesPercent) / 100 - 1e-9);
-    certain[m] = certain[m]! + wanted - before;
-    growth[m] = growth[m]! + wanted - before;
-    before = wanted;
-  }
-  causes.growth = growth;
 }

@@ -89,12 +89,6 @@ describe("forecastDemand: packs", () => {
     expect(demand.causes.growth[4]).toBe(2);
   });
 
-  it("keeps spares as a share of the packs in use", () => {
-    const packs = Array.from({ length: 30 }, () => ({ item: "Pack", due: [new Array(36).fill(0)] }));
-    const demand = demandOf({ ...emptyFleet(), packs: rows(30) }, packs, never, { sparesPercent: 10 }).get("Pack")!;
-    expect(monthsWith(monthly(demand))).toEqual([[0, 3]]);
-  });
-
   it("sends the needs of a replaced item to its replacement", () => {
     const fleet = {
       ...emptyFleet(),
