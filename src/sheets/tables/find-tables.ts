@@ -249,7 +249,7 @@ function tableOf(grid: Grid, { rows, body, odd, title, mapped }: Found, number: 
     outputs: wanted.outputs.length > 0 ? wanted.outputs : best && tied.length === 0 ? best.outputs : [],
     rows: body,
     odd,
-    tied: tied.length > 0 && wanted.outputs.length === 0 ? tied.map(kindsOf) : null,
+    tied: tied.length > 0 && wanted.outputs.length === 0 ? [...new Set(tied.map(kindsOf))] : null,
     changes: wanted.changes,
   };
 }

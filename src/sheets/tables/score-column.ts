@@ -10,6 +10,10 @@ const MIN_COVERAGE = 0.55;
 /** A header that names a thing and nothing of it must be understood to this share. */
 const SURE_COVERAGE = 0.84;
 
+/** The share of cells that are label scans from which a column is one of labels whatever it is called. */
+const LABEL_SHARE = 0.6;
+const LABEL_POINTS = 5;
+
 /** Points taken where most of a column's cells cannot be of the type that its header suggests. */
 const WRONG_CONTENTS = 3;
 
@@ -39,6 +43,8 @@ export interface ColumnView {
 export function pointsFor(view: ColumnView, sheet: SheetSpec, spec: ColumnSpec): number {
   const { meaning, things, joined, profile } = view;
   if (meaning.words === headerWords(spec.name) && things === meaning.things) return POINTS.canonical;
+  if (spec.name === "label" && sheet.kind === "dated_stock" && profile.filled > 0 && profile.labels >= LABEL_SHARE)
+    return LABEL_POINTS;
   const table = HEADER_POINTS[sheet.kind][spec.name] as Points;
   // A thing alone names a column only where nothing else stands beside it that is not understood.
   if (meaning.says === "" && meaning.coverage < SURE_COVERAGE && !joined) return 0;

@@ -29,7 +29,9 @@ export function setAsideParts(rows: readonly GridRow[]): SetAsidePart[] | null {
     const part = [...parts.values()].find(({ header }) =>
       header.some((name, column) => name !== null && nameIn(record.cells[column]) !== null),
     );
-    (part ?? [...parts.values()][0])?.rows.push(record);
+    // Where the row once stood says nothing of the fleet: only its own cells are read.
+    const cells = record.cells.map((cell, column) => (column < SET_ASIDE_HEAD.length ? null : cell));
+    (part ?? [...parts.values()][0])?.rows.push({ line: record.line, cells });
   }
   return [...parts.values()].filter((part) => part.rows.length > 0);
 }

@@ -1,0 +1,104 @@
+import { describe, expect, it } from "vitest";
+import { decodeText } from "../../../src/sheets/text/decode-text.ts";
+import { textRecords } from "../../../src/sheets/text/records.ts";
+
+const cells = (text: string) =>
+  textRecords(text, 1000)
+    .rows.map((row) => row.cells)
+    .filter((row) => row.join("") !== "");
+
+describe("textRecords", () => {
+  // Source: RFC 4180, section 2, rules 1 to 7 and their examples.
+  it.each([
+    [
+      "aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n",
+      [
+        ["aaa", "bbb", "ccc"],
+        ["zzz", "yyy", "xxx"],
+      ],
+    ],
+    [
+      "aaa,bbb,ccc\r\nzzz,yyy,xxx",
+      [
+        ["aaa", "bbb", "ccc"],
+        ["zzz", "yyy", "xxx"],
+      ],
+    ],
+    [
+      '"aaa","bbb","ccc"\r\nzzz,yyy,xxx',
+      [
+        ["aaa", "bbb", "ccc"],
+        ["zzz", "yyy", "xxx"],
+      ],
+    ],
+    [
+      '"aaa","b\r\nbb","ccc"\r\nzzz,yyy,xxx',
+      [
+        ["aaa", "b\nbb", "ccc"],
+        ["zzz", "yyy", "xxx"],
+      ],
+    ],
+    ['"aaa","b""bb","ccc"', [["aaa", 'b"bb', "ccc"]]],
+    ["a, b ,c\r\n", [["a", " b ", "c"]]],
+    [
+      "a,,c\r\nb,,d",
+      [
+        ["a", "", "c"],
+        ["b", "", "d"],
+      ],
+    ],
+  ])("parts %j", (text, expected) => {
+    expect(cells(text)).toEqual(expected);
+  });
+
+  // Common practice, no source.
+  it("takes the separator from a sep= line, which is a physical line all the same", () => {
+    const { rows, separator } = textRecords("sep=;\na;b\n1,5;2\n", 1000);
+    expect(separator).toBe(";");
+    expect(rows[0]).toEqual({ line: 2, cells: ["a", "b"] });
+  });
+
+  it.each([
+    ["a;b\n1,5;2,5\n3,5;4\n", ";"],
+    ["a\tb\n1,5\t2\n", "\t"],
+    ["a|b\n1|2\n", "|"],
+    ["title\n\na,b,c\n1,2,3\n4,5,6\n", ","],
+  ])("tells the separator of %j", (text, separator) => {
+    expect(textRecords(text, 1000).separator).toBe(separator);
+  });
+
+  it("gives each record the line on which it starts, also past a quote that never closes", () => {
+    const { rows, openQuotes } = textRecords('a,b\n"x\ny",1\n12" tape,2\n"open,3\nz,4\n', 1000);
+    expect(rows.slice(0, 5).map(({ line, cells: row }) => [line, row])).toEqual([
+      [1, ["a", "b"]],
+      [2, ["x\ny", "1"]],
+      [4, ['12" tape', "2"]],
+      [5, ['"open', "3"]],
+      [6, ["z", "4"]],
+    ]);
+    expect(openQuotes).toEqual([5]);
+  });
+});
+
+describe("decodeText", () => {
+  const utf16 = (text: string, little: boolean) =>
+    Uint8Array.from(
+      text.split("").flatMap((letter) => (little ? [letter.charCodeAt(0), 0] : [0, letter.charCodeAt(0)])),
+    );
+
+  it.each([
+    ["utf-8", new TextEncoder().encode("é,1")],
+    ["utf-8", new TextEncoder().encode("\ufeffé,1")],
+    ["windows-1252", Uint8Array.from([0xe9, 0x2c, 0x31])],
+    ["utf-16le", Uint8Array.from([0xff, 0xfe, 0xe9, 0, 0x2c, 0, 0x31, 0])],
+    ["utf-16be", Uint8Array.from([0xfe, 0xff, 0, 0xe9, 0, 0x2c, 0, 0x31])],
+  ])("reads %s", (encoding, bytes) => {
+    expect(decodeText(bytes)).toEqual({ text: "é,1", encoding });
+  });
+
+  it("tells UTF-16 without a mark, and drops NUL characters", () => {
+    expect(decodeText(utf16("serial,cycles", true))).toEqual({ text: "serial,cycles", encoding: "utf-16le" });
+    expect(decodeText(utf16("serial,cycles", false))).toEqual({ text: "serial,cycles", encoding: "utf-16be" });
+    expect(decodeText(new TextEncoder().encode("a\u0000b,c")).text).toBe("ab,c");
+  });
+});
