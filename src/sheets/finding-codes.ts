@@ -131,6 +131,12 @@ export const FINDING_CODES = {
     "10 for 38.50",
     "Write 10:38.50; 50:35.00.",
   ),
+  "kind-from-name": code(
+    "info",
+    "A catalogue row without a kind was given one by its item's name.",
+    "Adult pads, taken for pads",
+    "Nothing, if it is right; else fill in the kind.",
+  ),
   "boxes-unknown": code(
     "error",
     "A quantity is in boxes and the catalogue does not say how many units a box holds.",

@@ -10,6 +10,7 @@ import { readDateText } from "../values/date-text.ts";
 import { Problem } from "../values/problem.ts";
 import { columnName } from "./column-name.ts";
 import type { FieldReader } from "./field-reader.ts";
+import { kindFromName } from "./kind-from-name.ts";
 
 /** Everything that reading one output of every record needs, made once a table. */
 export interface RowPlan {
@@ -72,6 +73,7 @@ export function fillRow(
   }
   if (refused) return refused;
   const label = typeof values.label === "string" ? fillFromLabel(values, values.label, asOf, log) : null;
+  if (plan.output.sheet.kind === "catalogue" && values.kind === null) kindFromName(values, log);
   const lacks = plan.required.find(({ field }) => values[field] === null);
   if (lacks) return label !== null && label.code !== null ? label : missing(lacks, plan, table, line, log);
   const { oneOf } = plan.output.sheet;

@@ -23,6 +23,16 @@ const UNLIKELY = 2;
 /** The share of different serials from which each stands once, and what that is worth. */
 const MOSTLY_ONCE = 0.9;
 const SERIAL_POINTS = 1.5;
+/** Columns of which two make a price list. */
+const PRICE_LIST: ReadonlySet<string> = new Set([
+  "price",
+  "leadDays",
+  "unitsPerBox",
+  "minimumOrder",
+  "priceBreaks",
+  "gtin",
+  "shelfMonths",
+]);
 /** What it costs to read a column as of another thing than the one it stands behind. */
 const FAR_COST = 4;
 const TITLE_POINTS = 2.5;
@@ -180,8 +190,11 @@ function mainOutput(
     (fields.length < views.length || fields.some(({ points }) => points < POINTS.canonical))
   )
     return null;
+  // A price list often leaves the kind to the item's name; it is a price list by what else it says.
+  const priced = sheet.kind === "catalogue" && fields.filter(({ spec }) => PRICE_LIST.has(spec.field)).length >= 2;
   const complete = sheet.columns.every(
-    ({ required, field }) => !required || has(field) || output.implied[field] !== undefined,
+    ({ required, field }) =>
+      !required || has(field) || output.implied[field] !== undefined || (priced && field === "kind"),
   );
   return complete && (sheet.oneOf.length === 0 || sheet.oneOf.some(has)) ? output : null;
 }

@@ -35,7 +35,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
   },
   runtime_tests: {
     serial: SERIAL,
-    date: "date test, date:5, test:5, battery date test",
+    date: "date test, date:5, test:5, battery date test, capacity test:4, minutes test:4, battery test:4, capacity date test, date minutes test",
     minutes: "minutes, minutes test, battery minutes, capacity minutes, minutes result",
     wh: "wh, capacity wh, test wh, battery wh, result wh, battery capacity wh",
     ah: "ah, capacity ah, ah test, ah battery, ah result, ah battery capacity",
@@ -49,7 +49,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
   },
   dated_stock: {
     item: "item, id item, item type, dated item, dated type, dated:4, name:4, type:3, dated name, dated id item",
-    expiry: "expiry, dated expiry, expiry item, dated date:4",
+    expiry: "expiry, dated expiry, expiry item, dated date:4, dated arrives:4",
     lot: "lot, dated lot, item lot",
     serial: "serial, dated serial, item serial",
     quantity: "quantity, dated quantity, item quantity",
