@@ -4,6 +4,7 @@ import { canonicalRows } from "../../src/sheets/canonical-rows.ts";
 import type { AwkwardSheet } from "./awkward/awkward-sheet.ts";
 import { LISTS } from "./awkward/lists.ts";
 import { REGISTERS } from "./awkward/registers.ts";
+import { STRANGERS } from "./awkward/strangers.ts";
 import { VALUES } from "./awkward/values.ts";
 import { read } from "./sheet-file.ts";
 
@@ -12,6 +13,7 @@ describe.each([
   ["registers", REGISTERS],
   ["lists", LISTS],
   ["values", VALUES],
+  ["lists of strangers", STRANGERS],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
     const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);
