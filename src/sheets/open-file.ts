@@ -4,6 +4,7 @@ import { LIMITS } from "./limits.ts";
 import type { ColumnsFile } from "./mapping/columns-file.ts";
 import type { RefusedFile, SheetFile } from "./reading.ts";
 import { findTables } from "./tables/find-tables.ts";
+import { tablesSideBySide } from "./tables/side-by-side.ts";
 import type { Table } from "./tables/table.ts";
 import { decodeText } from "./text/decode-text.ts";
 import { textRecords } from "./text/records.ts";
@@ -43,7 +44,7 @@ export function openFile(file: SheetFile, columns: ColumnsFile | null): OpenedFi
 function tablesIn(grid: Grid, columns: ColumnsFile | null): Table[] {
   const before = found.get(grid);
   if (before && before.columns === columns) return before.tables;
-  const tables = findTables(grid, columns);
+  const tables = tablesSideBySide(grid, (part) => findTables(part, columns));
   found.set(grid, { columns, tables });
   return tables;
 }

@@ -158,4 +158,34 @@ Gel;Acme;12,50;EUR;10 days
     },
     findings: ["kind-from-name"],
   },
+  {
+    name: "two lists side by side",
+    text: `Serial,Type,Installed,,Item,Expiry,Qty,Store
+B1,P,2022-01-01,,Pad A,2027-01,10,Main
+B2,P,2022-01-02,,Pad B,2027-02,2,Main
+B3,P,2022-01-03,,,,,
+`,
+    rows: {
+      packs: [{ serial: "B1" }, { serial: "B2" }, { serial: "B3", in_service: "2022-01-03" }],
+      dated_stock: [
+        { item: "Pad A", expiry: "2027-01-31", quantity: 10, place: "Main" },
+        { item: "Pad B", expiry: "2027-02-28", quantity: 2, place: "Main" },
+      ],
+    },
+  },
+  {
+    name: "a register with an empty column between its groups",
+    text: `Device,Site,,Battery S/N,Cycles,,Pads exp
+D1,North,,B1,12,,2027-01-31
+D2,South,,B2,14,,2027-02-28
+`,
+    rows: {
+      devices: [{ device: "D1" }, { device: "D2" }],
+      packs: [
+        { serial: "B1", device: "D1", cycles: 12 },
+        { serial: "B2", device: "D2", cycles: 14 },
+      ],
+      dated_stock: [{ place: "D1" }, { place: "D2" }],
+    },
+  },
 ];
