@@ -30,6 +30,10 @@ export const VERB_HELP: Record<string, { answers: string; examples: string[] }> 
       "wanecast compare sheets/ --policy end_of_life_percent=80 --against end_of_life_percent=70",
     ],
   },
+  prove: {
+    answers: "hides recent history, forecasts it, scores it beside a straight line and an age rule",
+    examples: ["wanecast prove sheets/", "wanecast prove sheets/ --months-back 12 --months-back 36 --json"],
+  },
   page: {
     answers: "the self-contained chart page with the plan inside",
     examples: ["wanecast page sheets/ --out out", "wanecast page sheets/ > page.html"],

@@ -1,8 +1,16 @@
 import { Command } from "commander";
 import { version } from "../package.json";
 import { CAUTION_HELP, POLICY_HELP, VERB_HELP } from "./help-text.ts";
-import { addOutputOptions, addSheetOptions, collect, type FailCondition, type VerbOptions } from "./verb-options.ts";
+import {
+  addOutputOptions,
+  addSheetOptions,
+  collect,
+  collectMonths,
+  type FailCondition,
+  type VerbOptions,
+} from "./verb-options.ts";
 import type { CompareOptions } from "./verbs/compare.ts";
+import type { ProveOptions } from "./verbs/prove.ts";
 
 const PLAN_CONDITIONS: readonly FailCondition[] = ["late", "short", "set-aside", "warning"];
 const CHECK_CONDITIONS: readonly FailCondition[] = ["set-aside", "warning"];
@@ -49,6 +57,19 @@ export function makeProgram(): Command {
     .addHelpText("after", POLICY_HELP)
     .action(async (inputs: string[], options: CompareOptions) =>
       (await import("./verbs/compare.ts")).runCompare(inputs, options),
+    );
+
+  addSheetOptions(verb(program, "prove").argument("<input...>", INPUTS))
+    .option(
+      "--months-back <months>",
+      "how long before as-of to cut history off; may be repeated (default: 6, 12 and 24)",
+      collectMonths,
+    )
+    .option("--json", "print JSON on stdout and nothing else")
+    .option("--out <folder>", "write prove.json into this folder")
+    .addHelpText("after", POLICY_HELP)
+    .action(async (inputs: string[], options: ProveOptions) =>
+      (await import("./verbs/prove.ts")).runProve(inputs, options),
     );
 
   addSheetOptions(verb(program, "page").argument("<input...>", INPUTS))

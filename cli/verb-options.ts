@@ -55,6 +55,15 @@ export function collect(value: string, earlier: string[] | undefined): string[] 
   return [...(earlier ?? []), value];
 }
 
+/** Gathers whole numbers of months, 1 to 240. */
+export function collectMonths(value: string, earlier: number[] | undefined): number[] {
+  const months = value.split(",").map((text) => Number(text.trim()));
+  if (months.some((one) => !Number.isInteger(one) || one < 1 || one > 240)) {
+    throw new InvalidArgumentError("A whole number of months from 1 to 240 was expected.");
+  }
+  return [...(earlier ?? []), ...months];
+}
+
 function collectConditions(
   value: string,
   earlier: FailCondition[] | undefined,

@@ -10,6 +10,8 @@ export { readingsByPack } from "./fade/capacity-readings.ts";
 export { SHEETS } from "./fleet/columns.ts";
 // The fleet and the planner's choices
 export { POLICY_KEYS, type Policy, type PolicyChoice, resolvePolicy } from "./fleet/policy.ts";
+// Forecasts proved on the fleet's own past
+export { prove } from "./life/prove/prove.ts";
 // The plan out
 export { budgetText } from "./out/budget-text.ts";
 export { STANDING_CAUTIONS } from "./out/cautions.ts";
@@ -27,6 +29,7 @@ export { ordersText } from "./out/orders-text.ts";
 export { packsCsv } from "./out/packs-csv.ts";
 export { packsText } from "./out/packs-text.ts";
 export type { Plan } from "./out/plan-schema.ts";
+export { proveJson, proveText } from "./out/prove-out.ts";
 export { readPlan } from "./out/read-plan.ts";
 export { setAsideCsv } from "./out/set-aside-csv.ts";
 export { summaryText } from "./out/summary-text.ts";

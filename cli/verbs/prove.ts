@@ -1,0 +1,27 @@
+import { jsonChunks, prove, proveJson, proveText } from "../../src/index.ts";
+import { loadFleet, requireWholeReading } from "../load-fleet.ts";
+import { note, print, stdoutSetting } from "../print.ts";
+import type { SheetOptions } from "../verb-options.ts";
+import { writeFiles } from "../write-files.ts";
+
+/** Options of `prove`, as given. */
+export interface ProveOptions extends SheetOptions {
+  json?: boolean;
+  out?: string;
+  monthsBack?: number[];
+}
+
+/** Half a year, one year and two: long enough for ends to come, short enough for some history to remain. */
+const USUAL_MONTHS_BACK = [6, 12, 24];
+
+/** Hides the fleet's recent history, forecasts it, and scores the forecasts. */
+export async function runProve(inputs: readonly string[], options: ProveOptions): Promise<void> {
+  const { reading, policy, paths } = await loadFleet(inputs, options);
+  requireWholeReading(reading);
+  const proof = prove(reading.fleet, policy, options.monthsBack ?? USUAL_MONTHS_BACK);
+  if (options.out !== undefined) {
+    writeFiles(options.out, [{ name: "prove.json", chunks: jsonChunks(proveJson(proof)) }], paths);
+    note(`Written to ${options.out}: prove.json.`);
+  }
+  await print(options.json ? jsonChunks(proveJson(proof)) : [proveText(proof, stdoutSetting())]);
+}

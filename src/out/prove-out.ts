@@ -1,0 +1,115 @@
+import { isoFromDay } from "../calendar/day.ts";
+import type { Proof } from "../life/prove/prove.ts";
+import type { ProveScore } from "../life/prove/score-item.ts";
+import { STANDING_CAUTIONS } from "./cautions.ts";
+import { ENGINE } from "./engine.ts";
+import { CHANCE_DIGITS, roundTo, roundUnits } from "./rounding.ts";
+import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
+import { textTable } from "./text-table.ts";
+import { wrapText } from "./text-width.ts";
+
+/** The proof as JSON, format `wanecast.prove/1`: errors and widths are shares of a pack's life. */
+export function proveJson(proof: Proof): object {
+  return {
+    format: "wanecast.prove/1",
+    engine: ENGINE,
+    asOf: isoFromDay(proof.asOf),
+    cuts: proof.cuts.map(isoFromDay),
+    scores: proof.scores.map(roundedScore),
+    ownSpread: proof.ownSpread.map((one) => ({ ...one, spread: roundTo(one.spread, CHANCE_DIGITS) })),
+    cautions: STANDING_CAUTIONS,
+  };
+}
+
+function roundedScore(score: ProveScore): ProveScore {
+  const share = (value: number | null) => (value === null ? null : roundTo(value, CHANCE_DIGITS));
+  const both = (pair: ProveScore["error"]) =>
+    pair === null ? null : { mean: roundTo(pair.mean, CHANCE_DIGITS), median: roundTo(pair.median, CHANCE_DIGITS) };
+  return {
+    ...score,
+    error: both(score.error),
+    line: both(score.line),
+    age: both(score.age),
+    inside: share(score.inside),
+    width: share(score.width),
+    readingError: share(score.readingError),
+    readingInside: share(score.readingInside),
+    expectedEnds: roundUnits(score.expectedEnds),
+  };
+}
+
+/** The proof for a terminal: lives that came to their end, then hidden readings, then what was learned. */
+export function proveText(proof: Proof, setting: TextSetting): string {
+  const { width } = setting;
+  const cuts = proof.cuts.map(isoFromDay).join(", ");
+  return joinLines([
+    titleLine(`Forecasts proved on this fleet's own past, as of ${isoFromDay(proof.asOf)}`, setting),
+    wrapText(`History was hidden after each of ${cuts}, forecast from what was known then, and compared.`, width),
+    ...section(
+      "Ends of life that were hidden: error as a share of the pack's life",
+      [livesTable(proof, width)],
+      setting,
+    ),
+    ...section("Readings that were hidden, and ends counted", [readingsTable(proof, width)], setting),
+    ...section("What the completed lives teach", [learnedTable(proof, width)], setting),
+    ...section("Reading this", bullets(NOTES, setting), setting),
+    ...section("Cautions", bullets([...STANDING_CAUTIONS], setting), setting),
+  ]);
+}
+
+const NOTES = [
+  "Inside: ends that fell inside their 80 % interval; near 80 % is right, far less is overconfident, far more too wide.",
+  "Line: a straight line through the pack's own tests. Age: a rule that reads no test (the median life completed by then, else five years).",
+  "Only packs that ended after a cut-off can be scored by date, so early ends weigh more; the count of ends expected against those that came does not lean that way.",
+];
+
+const percent = (value: number | null) => (value === null ? "-" : `${(100 * value).toFixed(0)} %`);
+const pair = (value: ProveScore["error"]) =>
+  value === null ? "-" : `${percent(value.mean)} / ${percent(value.median)}`;
+
+function livesTable({ scores }: Proof, width: number): string {
+  return textTable<ProveScore>(
+    [
+      { head: "item", cell: (score) => score.item, clipTo: 10 },
+      { head: "ends", align: "right", cell: (score) => String(score.lives) },
+      { head: "mean / median", align: "right", cell: (score) => pair(score.error) },
+      { head: "inside", align: "right", cell: (score) => percent(score.inside) },
+      { head: "width", align: "right", cell: (score) => percent(score.width) },
+      { head: "line", align: "right", cell: (score) => pair(score.line), dropRank: 2 },
+      { head: "age", align: "right", cell: (score) => pair(score.age), dropRank: 1 },
+    ],
+    scores,
+    width,
+  );
+}
+
+function readingsTable({ scores }: Proof, width: number): string {
+  return textTable<ProveScore>(
+    [
+      { head: "item", cell: (score) => score.item, clipTo: 10 },
+      { head: "readings", align: "right", cell: (score) => String(score.readings) },
+      {
+        head: "off by",
+        align: "right",
+        cell: ({ readingError }) => (readingError === null ? "-" : `${(100 * readingError).toFixed(1)} %`),
+      },
+      { head: "inside", align: "right", cell: (score) => percent(score.readingInside) },
+      { head: "ends expected", align: "right", cell: (score) => score.expectedEnds.toFixed(1) },
+      { head: "came", align: "right", cell: (score) => String(score.ends) },
+    ],
+    scores,
+    width,
+  );
+}
+
+function learnedTable({ ownSpread }: Proof, width: number): string {
+  return textTable<Proof["ownSpread"][number]>(
+    [
+      { head: "item", cell: (one) => one.item, clipTo: 10 },
+      { head: "lives completed", align: "right", cell: (one) => String(one.completedLives) },
+      { head: "spread of remaining life beyond the curve", align: "right", cell: (one) => percent(one.spread) },
+    ],
+    ownSpread,
+    width,
+  );
+}
