@@ -36,14 +36,15 @@ export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) 
     let filled = 0;
     let first = -1;
     let total = false;
-    // A total is named in one of a row's first words: the rest of the row need not be looked at.
+    // A total is named in one of a row's first words: the rest of the row need not be looked at. Where all that a
+    // record needs is there, the word is a name: there are suppliers of that name.
     for (let column = 0; column < cells.length && filled < WORDS_LOOKED_AT; column++) {
       const cell = cells[column];
-      if (cell === null || cell === undefined || (typeof cell === "string" && isBlank(cell))) continue;
+      if (cell === undefined || isEmptyCell(cell)) continue;
       filled++;
       if (first === -1) first = column;
       if (typeof cell === "string" && cell.length < 30 && mayBeTotal(cell) && ONLY_TOTAL.test(cell.trim()))
-        total = true;
+        total ||= named.has(column) || [...named].some((needed) => isEmptyCell(cells[needed]));
     }
     if (total) return "total-row";
     if (first === -1) return null;
@@ -63,7 +64,11 @@ export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) 
 }
 
 function filledCells(cells: readonly Cell[]): number {
-  return cells.filter((cell) => cell !== null && !(typeof cell === "string" && isBlank(cell))).length;
+  return cells.filter((cell) => !isEmptyCell(cell)).length;
+}
+
+function isEmptyCell(cell: Cell | undefined): boolean {
+  return cell === null || cell === undefined || (typeof cell === "string" && isBlank(cell));
 }
 
 function isBlank(text: string): boolean {
