@@ -1,6 +1,6 @@
 /** Dates, numbers and money as the reader is used to them, or as ISO dates where the reader switched to these. */
 
-const locale = navigator.language || "en";
+const locale = readersLocale();
 const wholeDay = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short", year: "numeric", timeZone: "UTC" });
 const longMonth = new Intl.DateTimeFormat(locale, { month: "long", year: "numeric", timeZone: "UTC" });
 const shortMonth = new Intl.DateTimeFormat(locale, { month: "short", timeZone: "UTC" });
@@ -8,6 +8,15 @@ const collator = new Intl.Collator(locale, { numeric: true });
 const byDigits = new Map<number, Intl.NumberFormat>();
 
 const switches = { isoDates: false };
+
+/** The reader's locale; English where the browser names one that is no language tag, as some systems do ("C", "en@posix"). */
+function readersLocale(): string {
+  try {
+    return Intl.getCanonicalLocales(navigator.language)[0] ?? "en";
+  } catch {
+    return "en";
+  }
+}
 
 /** Whether dates stand as `2027-03-31` rather than in the reader's own order. */
 export function isoDates(): boolean {
