@@ -2,11 +2,15 @@ import type { Day } from "../calendar/day.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import { seedFromText } from "../maths/text-seed.ts";
 import { type PackReadings, readingsByPack } from "./capacity-readings.ts";
+import { curveFromCoordinates } from "./curve.ts";
 import { type PackEvidence, packEvidence } from "./evidence.ts";
 import { fitCurves, type ItemFit } from "./item-fit.ts";
+import { borrowedPrior, usualPrior, withStatedLife } from "./item-prior.ts";
 import { learnedOwnSpread } from "./learned-spread.ts";
+import { nodeTables } from "./node-tables.ts";
 import { type PackClock, packClocks } from "./pack-clock.ts";
 import { MODEL_ERROR } from "./priors.ts";
+import { statedLives } from "./stated-life.ts";
 import { thresholdInForce } from "./threshold-in-force.ts";
 import { timeStretch } from "./time-stretch.ts";
 import type { FadeGroup } from "./types.ts";
@@ -26,6 +30,8 @@ export interface FadingItem {
   fit: ItemFit;
   /** Packs retired as faded: lives seen to their end. */
   completedLives: number;
+  /** Items whose readings the curve leans on, having few of its own. */
+  borrowsFrom: string[];
   group: FadeGroup;
 }
 
@@ -50,16 +56,49 @@ export function fadeItems(fleet: Fleet, asOf: Day, isRechargeable: (item: string
     if (list) list.push(ready);
     else items.set(nameKey(pack.item), [ready]);
   }
-  return [...items.keys()].sort().map((key) => fitOne(key, items.get(key)!, inForce));
+  const stated = statedLives(known, clocks);
+  const drafts = [...items.keys()].sort().map((key): Draft => {
+    const packs = items.get(key)!.sort((a, b) => (nameKey(a.pack.serial) < nameKey(b.pack.serial) ? -1 : 1));
+    const prior = withStatedLife(usualPrior(), stated(key));
+    return { key, packs, coordinates: fitCurves(evidenceIn(packs), prior), borrowsFrom: [] };
+  });
+  return drafts.map((draft) => finish(borrowing(draft, drafts, stated(draft.key)), inForce));
 }
 
-function fitOne(key: string, packs: FadingPack[], inForce: number): FadingItem {
-  packs.sort((a, b) => (nameKey(a.pack.serial) < nameKey(b.pack.serial) ? -1 : 1));
-  const tables = fitCurves(packs.map((pack) => pack.evidence));
+/** An item's fit on the way: its curves' coordinates, and the items whose readings they lean on beside its own. */
+interface Draft {
+  key: string;
+  packs: FadingPack[];
+  coordinates: Float64Array[];
+  borrowsFrom: string[];
+}
+
+/** Readings below which an item's curve leans on the fleet's other items. */
+const FEW_READINGS = 24;
+
+const evidenceIn = (packs: readonly FadingPack[]) => packs.map((pack) => pack.evidence);
+const readingsIn = (packs: readonly FadingPack[]) =>
+  packs.reduce((sum, pack) => sum + pack.readings.readings.length, 0);
+
+/** Fits an item of few readings anew, with a prior borrowed from items that have more. */
+function borrowing(draft: Draft, drafts: readonly Draft[], statedYears: number | null): Draft {
+  if (readingsIn(draft.packs) >= FEW_READINGS) return draft;
+  const others = drafts.filter((other) => readingsIn(other.packs) >= FEW_READINGS);
+  if (others.length === 0) return draft;
+  const prior = withStatedLife(borrowedPrior(others.map((other) => other.coordinates)), statedYears);
+  return {
+    ...draft,
+    coordinates: fitCurves(evidenceIn(draft.packs), prior),
+    borrowsFrom: others.map((other) => other.packs[0]!.pack.item!.trim()),
+  };
+}
+
+function finish({ key, packs, coordinates, borrowsFrom }: Draft, inForce: number): FadingItem {
+  const tables = coordinates.map((x) => nodeTables(curveFromCoordinates(x)));
   const seed = seedFromText(`stretch ${key}`);
   const own = learnedOwnSpread(packs, { tables }, inForce, seed);
   const fit = { tables, stretch: timeStretch(tables.length, seed, { common: MODEL_ERROR.common, own }) };
-  const readings = packs.reduce((sum, pack) => sum + pack.readings.readings.length, 0);
+  const readings = readingsIn(packs);
   const completedLives = packs.filter((pack) => pack.pack.retiredBecause === "faded").length;
   const item = packs[0]!.pack.item!.trim();
   const inService = packs.filter((pack) => pack.pack.retired === null).length;
@@ -68,6 +107,7 @@ function fitOne(key: string, packs: FadingPack[], inForce: number): FadingItem {
     packs,
     fit,
     completedLives,
+    borrowsFrom,
     group: {
       item,
       packs: inService,

@@ -1,6 +1,7 @@
 import { posteriorDraws } from "../maths/posterior-draws.ts";
 import { curveFromCoordinates } from "./curve.ts";
 import type { PackEvidence } from "./evidence.ts";
+import type { ItemPrior } from "./item-prior.ts";
 import { type NodeTables, nodeTables } from "./node-tables.ts";
 import { emptyPosterior, packPosterior } from "./pack-posterior.ts";
 import { PRIORS } from "./priors.ts";
@@ -22,18 +23,25 @@ export interface ItemFit {
 }
 
 /**
- * Equally likely shared curves of an item, given its packs' evidence.
+ * Equally likely shared curves of an item, given its packs' evidence, as coordinates.
  *
  * @param packs  in an order that does not hang on the order of rows; the trust of their readings is set
  */
-export function fitCurves(packs: readonly PackEvidence[]): NodeTables[] {
+export function fitCurves(packs: readonly PackEvidence[], prior: ItemPrior): Float64Array[] {
   const speaking = packs.filter((pack) => pack.years.length + pack.bounds.length > 0);
   const heard = spreadOut(speaking, PACKS_AT_MOST);
   if (heard.length > 0) {
-    const rough = drawCurves(heard, { points: 40, draws: 12, stepsPerTempering: 2, lastSteps: 4, seed: SEED });
-    for (const pack of speaking) updateTrust(pack, rough);
+    const rough = drawCoordinates(heard, prior, {
+      points: 40,
+      draws: 12,
+      stepsPerTempering: 2,
+      lastSteps: 4,
+      seed: SEED,
+    });
+    const tables = rough.map((x) => nodeTables(curveFromCoordinates(x)));
+    for (const pack of speaking) updateTrust(pack, tables);
   }
-  return drawCurves(heard, { ...effort(heard.length), draws: DRAWS, seed: SEED + 1 });
+  return drawCoordinates(heard, prior, { ...effort(heard.length), draws: DRAWS, seed: SEED + 1 });
 }
 
 /** Times that one pack's likelihood may be worked out for a fit: some two seconds of one processor. */
@@ -52,10 +60,15 @@ function effort(packs: number) {
   };
 }
 
-function drawCurves(packs: readonly PackEvidence[], settings: Parameters<typeof posteriorDraws>[2]): NodeTables[] {
+function drawCoordinates(
+  packs: readonly PackEvidence[],
+  prior: ItemPrior,
+  settings: Parameters<typeof posteriorDraws>[2],
+): Float64Array[] {
   const posterior = emptyPosterior();
-  const logLikelihood = (x: Float64Array) => {
-    const tables = nodeTables(curveFromCoordinates(x));
+  const coordinates = (z: Float64Array) => z.map((value, d) => prior.mean[d]! + prior.deviation[d]! * value);
+  const logLikelihood = (z: Float64Array) => {
+    const tables = nodeTables(curveFromCoordinates(coordinates(z)));
     let sum = 0;
     for (const pack of packs) {
       packPosterior(pack, tables, posterior);
@@ -63,7 +76,7 @@ function drawCurves(packs: readonly PackEvidence[], settings: Parameters<typeof 
     }
     return Number.isFinite(sum) ? sum : -1e300;
   };
-  return posteriorDraws(PRIORS.length, logLikelihood, settings).map((x) => nodeTables(curveFromCoordinates(x)));
+  return posteriorDraws(PRIORS.length, logLikelihood, settings).map(coordinates);
 }
 
 /** At most `count` of the list, evenly spread over it. */

@@ -5,8 +5,11 @@ const START_TOO_LOW = 0.9;
 
 /** Cautions that an item's fit calls for. */
 export function fadeCautions(items: readonly FadingItem[]): string[] {
-  return items.flatMap(({ item, completedLives, group }) => {
+  return items.flatMap(({ item, completedLives, borrowsFrom, group }) => {
     const cautions: string[] = [];
+    if (borrowsFrom.length > 0) {
+      cautions.push(`There are few tests of ${item}: its curve leans on those of ${borrowsFrom.join(" and ")}.`);
+    }
     if (group.readings > 0 && completedLives === 0) {
       cautions.push(
         `No ${item} has been seen to its end of life: how fast these packs fall at the end is not in your readings, so the forecast is wide.`,

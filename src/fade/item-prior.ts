@@ -1,0 +1,83 @@
+import { PRIORS } from "./priors.ts";
+
+/**
+ * What is believed of one item's curve before its own readings speak, as a normal in every coordinate: mean and
+ * standard deviation in units of the usual prior (see priors.ts), which is mean 0 and deviation 1.
+ */
+export interface ItemPrior {
+  mean: Float64Array;
+  deviation: Float64Array;
+}
+
+/** Share of the usual prior's variance that items of one fleet have in common: half, for want of a source. */
+const SHARED_VARIANCE = 0.5;
+/** How surely a life stated in the catalogue is believed: as much as the usual prior. */
+const STATED_VARIANCE = 1;
+
+const LIFE = PRIORS.findIndex(({ name }) => name === "medianLifeYears");
+
+/** The usual prior. */
+export function usualPrior(): ItemPrior {
+  return { mean: new Float64Array(PRIORS.length), deviation: new Float64Array(PRIORS.length).fill(1) };
+}
+
+/**
+ * A prior that also heeds a life stated in the catalogue, weakly: makers state what they will stand for, fleets see
+ * what they get.
+ *
+ * @param years  stated life in years of typical use, > 0, or null where none is stated
+ */
+export function withStatedLife(prior: ItemPrior, years: number | null): ItemPrior {
+  if (years === null) return prior;
+  const { mean: usual, spread } = PRIORS[LIFE]!;
+  const stated = (Math.log(years) - usual) / spread;
+  return updated(prior, LIFE, stated, STATED_VARIANCE);
+}
+
+/**
+ * A prior that borrows from the fleet's other items: what their readings say, as far as items have it in common.
+ *
+ * With g the part in common and u an item's own, x = g + u; each other item's likelihood in a coordinate is taken as
+ * normal, recovered from its posterior under the usual prior.
+ *
+ * @param others  equally likely coordinates of each other item
+ */
+export function borrowedPrior(others: readonly (readonly Float64Array[])[]): ItemPrior {
+  const prior = usualPrior();
+  for (let d = 0; d < PRIORS.length; d++) {
+    let precision = 1 / SHARED_VARIANCE;
+    let pull = 0;
+    for (const draws of others) {
+      const { mean, variance } = moments(draws, d);
+      const information = 1 / Math.min(variance, 0.999) - 1;
+      const said = mean / variance / Math.max(information, 1e-3);
+      const weight = 1 / (1 - SHARED_VARIANCE + 1 / information);
+      precision += weight;
+      pull += weight * said;
+    }
+    prior.mean[d] = pull / precision;
+    prior.deviation[d] = Math.sqrt(1 / precision + 1 - SHARED_VARIANCE);
+  }
+  return prior;
+}
+
+function moments(draws: readonly Float64Array[], d: number): { mean: number; variance: number } {
+  let sum = 0;
+  let squares = 0;
+  for (const x of draws) {
+    sum += x[d]!;
+    squares += x[d]! * x[d]!;
+  }
+  const mean = sum / draws.length;
+  return { mean, variance: Math.max(1e-6, squares / draws.length - mean * mean) };
+}
+
+function updated(prior: ItemPrior, d: number, value: number, variance: number): ItemPrior {
+  const mean = prior.mean.slice();
+  const deviation = prior.deviation.slice();
+  const before = 1 / (deviation[d]! * deviation[d]!);
+  const precision = before + 1 / variance;
+  mean[d] = (mean[d]! * before + value / variance) / precision;
+  deviation[d] = Math.sqrt(1 / precision);
+  return { mean, deviation };
+}

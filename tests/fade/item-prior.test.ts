@@ -1,0 +1,49 @@
+import { describe, expect, it } from "vitest";
+import { borrowedPrior, usualPrior, withStatedLife } from "../../src/fade/item-prior.ts";
+import { PRIORS } from "../../src/fade/priors.ts";
+
+const LIFE = PRIORS.findIndex(({ name }) => name === "medianLifeYears");
+
+/** Many draws of one coordinate with a given mean and variance, the others as under the usual prior. */
+function draws(mean: number, variance: number): Float64Array[] {
+  // a two-point distribution has any mean and variance wanted
+  return Array.from({ length: 100 }, (_, i) => {
+    const sign = i % 2 === 0 ? 1 : -1;
+    return Float64Array.from(PRIORS, (_prior, d) => (d === LIFE ? mean + sign * Math.sqrt(variance) : sign));
+  });
+}
+
+describe("withStatedLife", () => {
+  // By hand: usual life 5 years, stated 8; both believed alike, so the mean lies half way in log life.
+  it("goes half way to a stated life, and is a little surer", () => {
+    const { mean, deviation } = withStatedLife(usualPrior(), 8);
+    const { mean: usual, spread } = PRIORS[LIFE]!;
+    expect(Math.exp(usual + spread * mean[LIFE]!)).toBeCloseTo(Math.sqrt(5 * 8), 9);
+    expect(deviation[LIFE]).toBeCloseTo(Math.SQRT1_2, 12);
+    expect(withStatedLife(usualPrior(), null)).toEqual(usualPrior());
+  });
+});
+
+describe("borrowedPrior", () => {
+  it("is the usual prior where the other items say nothing", () => {
+    const { mean, deviation } = borrowedPrior([]);
+    expect([...mean].every((value) => value === 0)).toBe(true);
+    expect([...deviation].every((value) => Math.abs(value - 1) < 1e-12)).toBe(true);
+  });
+
+  // By hand: another item whose readings say x = 2 beyond doubt tells g with variance 1/2; with g's own prior
+  // variance 1/2 that gives mean 1 and variance 1/4, and the new item's own half on top.
+  it("takes half of what a well known item says", () => {
+    const { mean, deviation } = borrowedPrior([draws(2, 1e-6)]);
+    expect(mean[LIFE]).toBeCloseTo(1, 4);
+    expect(deviation[LIFE]).toBeCloseTo(Math.sqrt(0.75), 4);
+    expect(deviation[0]).toBeGreaterThan(0.98);
+  });
+
+  it("is surer with more items, but never surer than items differ", () => {
+    const one = borrowedPrior([draws(1, 0.01)]).deviation[LIFE]!;
+    const many = borrowedPrior(Array.from({ length: 20 }, () => draws(1, 0.01))).deviation[LIFE]!;
+    expect(many).toBeLessThan(one);
+    expect(many).toBeGreaterThan(Math.sqrt(0.5));
+  });
+});
