@@ -3,6 +3,7 @@ import { lastDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import { capacityBands } from "../fade/capacity-path.ts";
 import { type FadingItem, type FadingPack, fadeItems } from "../fade/fade-items.ts";
 import { DRAWS } from "../fade/item-fit.ts";
+import { type PackClock, packClocks } from "../fade/pack-clock.ts";
 import { chancesBelow } from "../fade/pack-outlook.ts";
 import { GRID_DAYS } from "../fade/time-grid.ts";
 import { type TimeStretch, timeStretch } from "../fade/time-stretch.ts";
@@ -39,6 +40,8 @@ export function forecastPacks(fleet: Fleet, policy: Policy): LifeForecast {
   const limitsOf = itemLimits(fleet);
   const isRechargeable = (item: string) => limitsOf(item).kind !== "primary";
   const items = fadeItems(fleet, asOf, isRechargeable);
+  const clocks = packClocks(fleet, asOf);
+  const otherFailures = standingFailures(fleet, asOf);
   const itemByKey = new Map(items.map((item) => [nameKey(item.item), item]));
   const stretchOf = memo((item) => itemByKey.get(item)?.fit.stretch ?? timeStretch(DRAWS, seedFromText(item)));
   const fadingByKey = new Map(items.flatMap((item) => item.packs.map((p) => [nameKey(p.pack.serial), p] as const)));
@@ -57,7 +60,17 @@ export function forecastPacks(fleet: Fleet, policy: Policy): LifeForecast {
     const item = pack.item?.trim() ?? UNNAMED_ITEM;
     const fading = fadingByKey.get(nameKey(pack.serial)) ?? null;
     const fit = itemByKey.get(nameKey(item)) ?? null;
-    const one = packCase(pack, item, fading, fit, stretchOf(nameKey(item)), limitsOf(item), policy);
+    const clock = clocks.get(nameKey(pack.serial))!;
+    const failedOn = fading?.readings.failedOn ?? otherFailures.get(nameKey(pack.serial)) ?? null;
+    const one = packCase(
+      { pack, clock, failedOn },
+      item,
+      fading,
+      fit,
+      stretchOf(nameKey(item)),
+      limitsOf(item),
+      policy,
+    );
     const life = packLife(one, fit, stretchOf(nameKey(item)), policy);
     life.site = pack.site ?? sites.get(nameKey(pack.device ?? "")) ?? null;
     cases.push(one);
@@ -83,13 +96,26 @@ export function forecastPacks(fleet: Fleet, policy: Policy): LifeForecast {
   };
 }
 
+/** The day of the last failed test that no later pass has cleared, by pack key. */
+function standingFailures(fleet: Fleet, asOf: Day): Map<string, Day> {
+  const judged = fleet.runtimeTests.filter(({ date, result, fullCharge }) => {
+    return date <= asOf && result !== null && fullCharge !== false;
+  });
+  const failed = new Map<string, Day>();
+  for (const { serial, date, result } of judged.sort((a, b) => a.date - b.date)) {
+    if (result === "fail") failed.set(nameKey(serial), date);
+    else failed.delete(nameKey(serial));
+  }
+  return failed;
+}
+
 /** Shelf stock has no device, no first day in service, no cycles and no tests. */
 function isShelfStock(pack: PackRow, tested: ReadonlySet<string>): boolean {
   return pack.device === null && pack.inService === null && pack.cycles === null && !tested.has(nameKey(pack.serial));
 }
 
 function packCase(
-  pack: PackRow,
+  { pack, clock, failedOn }: { pack: PackRow; clock: PackClock; failedOn: Day | null },
   item: string,
   fading: FadingPack | null,
   fit: FadingItem | null,
@@ -109,8 +135,8 @@ function packCase(
     : null;
   const end: PackEnd = {
     fade: chances === null ? null : averageChances(chances, stretch),
-    failedOn: fading?.readings.failedOn ?? null,
-    limit: fading === null ? null : earliestLimit(pack, fading.clock, limits, policy),
+    failedOn,
+    limit: earliestLimit(pack, clock, limits, policy),
   };
   return { pack, item, fading, chances, end };
 }
@@ -143,7 +169,13 @@ function packLife(one: PackCase, fit: FadingItem | null, stretch: TimeStretch, p
     replaceBy,
     dueChance: due,
     causes: causesByMonth(due, end, asOf),
-    says: packSentence(pack, fading, now, { belowBy, replaceBy }, policy.endOfLifePercent / 100),
+    says: packSentence(
+      pack,
+      fading,
+      now,
+      { belowBy, replaceBy, failedOn: end.failedOn },
+      policy.endOfLifePercent / 100,
+    ),
   };
 }
 
@@ -164,9 +196,13 @@ function basisOf(readings: number): Basis {
   return readings >= MEASURED_FROM ? "measured" : "pooled";
 }
 
-function noteOf({ pack, fading }: PackCase): string | null {
+function noteOf({ pack, fading, end }: PackCase): string | null {
   if (pack.item === null) return "the sheet names no item for it";
-  if (fading === null) return "a battery that does not recharge lasts by its dates, and the sheets give none";
+  if (fading === null) {
+    return end.limit === null
+      ? "a battery that does not recharge lasts by its dates, and the sheets give none"
+      : "a battery that does not recharge: it lasts by its dates";
+  }
   if (fading.clock.start === null) return "no date made, in service or tested";
   if (fading.readings.ratedByEarlyTests) return "no rating: capacity is against the item's early tests";
   return null;

@@ -39,7 +39,7 @@ export function packSentence(
   pack: PackRow,
   fading: FadingPack | null,
   now: CapacityBand | null,
-  life: Pick<PackLife, "belowBy" | "replaceBy">,
+  life: Pick<PackLife, "belowBy" | "replaceBy"> & { failedOn: Day | null },
   threshold: number,
 ): string {
   const { belowBy, replaceBy } = life;
@@ -50,7 +50,7 @@ export function packSentence(
       ? "Never measured"
       : `${percent(last.capacity)} at the last of ${tests.length === 1 ? "1 test" : `${tests.length} tests`} in ${inWords(last.day)}`;
   if (replaceBy.because === "failed-test") {
-    return `Failed its test on ${isoFromDay(fading!.readings.failedOn!)} and no later test has cleared it: due now.`;
+    return `Failed its test on ${isoFromDay(life.failedOn!)} and no later test has cleared it: due now.`;
   }
   if (belowBy.kind === "no-forecast" && replaceBy.p50 === null) {
     return `${known}; no forecast: ${replaceBy.note ?? "nothing to go by"}.`;

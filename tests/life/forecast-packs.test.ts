@@ -189,6 +189,26 @@ describe("forecastPacks", () => {
     expect(bySerial(other, "UNKNOWN").says).toContain("no date made, in service or tested");
   });
 
+  // By hand: fitted on 1 March 2024 for 36 months, so due on 1 March 2027.
+  it("ends a battery that does not recharge by its dates, or by a failed test", () => {
+    const primary = emptyFleet();
+    primary.catalogue = [catalogued("aed", "primary", { serviceMonths: 36 }), catalogued("odd", "primary")];
+    const inService = day("2024-03-01");
+    primary.packs = [
+      pack("FITTED", { item: "aed", device: "A", inService }),
+      pack("FAILED", { item: "aed", device: "B", inService }),
+      pack("UNDATED", { item: "odd", device: "C", inService }),
+    ];
+    primary.runtimeTests = [percentTest("FAILED", asOf - 5, 70, { percent: null, result: "fail" })];
+    const life = forecast(primary);
+    expect(isoFromDay(bySerial(life, "FITTED").replaceBy.p50!)).toBe("2027-03-01");
+    expect(bySerial(life, "FITTED").replaceBy.because).toBe("service-life");
+    expect([...bySerial(life, "FITTED").dueChance].indexOf(1)).toBe(4);
+    expect(bySerial(life, "FAILED").replaceBy).toMatchObject({ kind: "already-due", because: "failed-test" });
+    expect(bySerial(life, "UNDATED").replaceBy.kind).toBe("no-forecast");
+    expect(bySerial(life, "UNDATED").says).toContain("lasts by its dates, and the sheets give none");
+  });
+
   it("cautions where no life has been seen to its end", () => {
     const young = { ...fleet, packs: fleet.packs.filter((row) => row.retired === null) };
     expect(forecast(young).cautions.join(" ")).toContain("has been seen to its end of life");
