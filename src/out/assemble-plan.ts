@@ -42,7 +42,7 @@ export function assemblePlan({ reading, policy, life, dated, demand, schedule, s
     horizon: { from: monthText(from), to: monthText(from + policy.horizonMonths - 1) },
     policy: policyRecord(policy),
     inputs: inputRows(reading.inputs),
-    findings: findingRows(reading.findings),
+    findings: findingRows([...reading.findings, ...dated.findings]),
     fadeGroups: fadeGroupRows(life),
     packs: packRows(life, from),
     datedStock: datedRows(dated.units),
@@ -54,6 +54,6 @@ export function assemblePlan({ reading, policy, life, dated, demand, schedule, s
     budget: budgetRows(schedule),
     deferrals: deferralRows(capped),
     short: shortRows(short, capped),
-    cautions: [...new Set([...STANDING_CAUTIONS, ...life.cautions, ...schedule.cautions, ...(capped?.cautions ?? [])])],
+    cautions: [...new Set([...STANDING_CAUTIONS, ...life.cautions, ...dated.cautions, ...schedule.cautions, ...(capped?.cautions ?? [])])],
   };
 }
