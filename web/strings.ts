@@ -85,7 +85,8 @@ export const say = {
     chart: "How do the readings lie by age?",
     caption: (readings: number, packs: number) =>
       `${readings} capacity readings of ${packs} packs of all items, by the age of the pack.`,
-    at: (age: string, count: string, middle: string) => `${age} years: ${count} readings, ${middle} in the middle`,
+    at: (age: string, count: string, middle: string) =>
+      `${age} years: ${count === "1" ? "1 reading" : `${count} readings`}, ${middle} in the middle`,
     heads: ["Years since made", "Readings", "In the middle"],
   },
 
@@ -388,8 +389,7 @@ export const say = {
     keptPlan: "Changes are compared with the plan that you kept.",
     letGo: "Compare with the last change again",
     save: "Save the assumptions as policy.csv",
-    saveNote:
-      "A colleague drops the file on this page, lays it beside the sheets, or gives its values to the program as --policy.",
+    saveNote: "A colleague drops the file on this page, or lays it beside the sheets for the program to read.",
     changedHeading: "What did the change bring?",
     changedHeads: ["", "Before", "Now"],
     unchanged: "The plan is the same as before.",

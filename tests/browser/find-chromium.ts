@@ -27,7 +27,7 @@ export default async function setup(project: TestProject): Promise<void> {
   project.provide("chromiumPath", await findChromium());
 }
 
-async function findChromium(): Promise<string> {
+export async function findChromium(): Promise<string> {
   const tried: string[] = [];
   for (const path of [process.env.CHROME_PATH, ...INSTALLED]) {
     if (path && existsSync(path) && starts(path, tried)) return path;

@@ -30,14 +30,14 @@ export { Chart };
 
 /** What every chart shares: no motion, no floating box (the readout under the chart speaks), quiet axes. */
 export function commonOptions(colours: Palette, unit: string): ChartOptions<"line" | "bar"> {
-  const ticks = { color: colours.soft, font: { family: colours.font, size: 12 } };
+  const ticks = { color: colours.soft, font: { family: colours.font, size: colours.size } };
   return {
     animation: false,
     responsive: true,
     maintainAspectRatio: false,
     interaction: { mode: "index", intersect: false },
     events: ["mousemove", "click", "touchstart", "touchmove"],
-    layout: { padding: { top: 18, right: 6 } },
+    layout: { padding: { top: colours.size + 6, right: 6 } },
     scales: {
       x: {
         grid: { display: false },

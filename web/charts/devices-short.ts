@@ -75,7 +75,10 @@ export function devicesShort(plan: Plan): HTMLElement | null {
               : []),
           ],
         },
-        options: { ...options, plugins: { rules: { list: [], font: colours.font, paper: colours.paper } } },
+        options: {
+          ...options,
+          plugins: { rules: { list: [], font: colours.font, size: colours.size, paper: colours.paper } },
+        },
       };
     },
     table: () =>

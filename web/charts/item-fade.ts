@@ -86,6 +86,7 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
                 },
               ],
               font: colours.font,
+              size: colours.size,
               paper: colours.paper,
             },
           },

@@ -110,6 +110,7 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
                 { axis: "x", at: asOf, label: words.asOf, colour: colours.soft, width: 1 },
               ],
               font: colours.font,
+              size: colours.size,
               paper: colours.paper,
             },
           },

@@ -8,9 +8,14 @@ export interface Palette {
   /** Lines that stand behind the one in question. */
   grey: string;
   serif: string;
+  /** Of the small type on axes and rules, in pixels; it grows with the page's type on very wide screens. */
+  size: number;
   accent: string;
   font: string;
 }
+
+const SMALLEST = 12;
+const SHARE = 0.72;
 
 export function palette(): Palette {
   const style = getComputedStyle(document.documentElement);
@@ -22,6 +27,7 @@ export function palette(): Palette {
     faint: of("--faint"),
     grey: of("--grey"),
     serif: of("--serif"),
+    size: Math.max(SMALLEST, Math.round(SHARE * Number.parseFloat(style.fontSize))),
     accent: of("--accent"),
     font: of("--sans"),
   };

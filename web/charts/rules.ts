@@ -8,14 +8,25 @@ export interface Rule {
   colour: string;
   dash?: number[];
   width?: number;
-  /** Where a level rule starts and ends on x; the whole width without. */
+  /**
+   * Where a level rule starts and ends on x; the whole width without. An upright rule's label is left out where it
+   * would run past `to`.
+   */
   from?: number;
   to?: number;
 }
 
+/** What the plug-in is given: the rules and the type in which their labels stand. */
+interface Rules {
+  list: Rule[];
+  font: string;
+  size: number;
+  paper: string;
+}
+
 declare module "chart.js" {
   interface PluginOptionsByType<TType extends ChartType> {
-    rules?: { list: Rule[]; font: string; paper: string; kind?: TType };
+    rules?: Rules & { kind?: TType };
   }
 }
 
@@ -32,19 +43,14 @@ export function showReadingLine(chart: Chart, at: number | null): void {
 export const rules: Plugin = {
   id: "rules",
   afterDatasetsDraw(chart, _arguments, options) {
-    const {
-      list = [],
-      font = "sans-serif",
-      paper = "#fff",
-    } = options as { list?: Rule[]; font?: string; paper?: string };
-    for (const rule of list) drawRule(chart, rule, font, paper);
+    const { list, ...type } = { list: [], font: "sans-serif", size: 12, paper: "#fff", ...options } as Rules;
+    for (const rule of list) drawRule(chart, rule, type);
     const at = readingPoints.get(chart);
-    if (at !== undefined)
-      drawRule(chart, { axis: "x", at, colour: String(chart.options.color), width: 1 }, font, paper);
+    if (at !== undefined) drawRule(chart, { axis: "x", at, colour: String(chart.options.color), width: 1 }, type);
   },
 };
 
-function drawRule(chart: Chart, rule: Rule, font: string, paper: string): void {
+function drawRule(chart: Chart, rule: Rule, { font, size, paper }: Omit<Rules, "list">): void {
   const { ctx: pen, chartArea: area, scales } = chart;
   const scale = scales[rule.axis];
   const across = scales.x;
@@ -67,9 +73,14 @@ function drawRule(chart: Chart, rule: Rule, font: string, paper: string): void {
     pen.lineTo(right, at);
   }
   pen.stroke();
-  if (rule.label) {
-    pen.font = `12px ${font}`;
-    const width = pen.measureText(rule.label).width;
+  if (rule.label) drawLabel(rule.label);
+  pen.restore();
+
+  function drawLabel(label: string): void {
+    pen.font = `${size}px ${font}`;
+    const width = pen.measureText(label).width;
+    const room = rule.axis === "x" && rule.to !== undefined ? right - at : area.width;
+    if (width + 8 > room) return;
     const x = rule.axis === "x" ? Math.min(at + 4, area.right - width) : Math.max(right - width, area.left);
     const y = rule.axis === "x" ? area.top - 6 : at - 5;
     // A halo of paper keeps the words readable where lines cross them.
@@ -77,9 +88,8 @@ function drawRule(chart: Chart, rule: Rule, font: string, paper: string): void {
     pen.strokeStyle = paper;
     pen.lineWidth = 4;
     pen.lineJoin = "round";
-    pen.strokeText(rule.label, x, y);
+    pen.strokeText(label, x, y);
     pen.fillStyle = rule.colour;
-    pen.fillText(rule.label, x, y);
+    pen.fillText(label, x, y);
   }
-  pen.restore();
 }

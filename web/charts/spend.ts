@@ -61,8 +61,8 @@ export function spend(plan: Plan, currency: string): HTMLElement | null {
       const edge = { borderColor: colours.soft, borderWidth: 0.75, pointRadius: 0 };
       const list: Rule[] = names.flatMap((name) => {
         const inYear = rows.flatMap((row, at) => (row.fiscalYear === name ? [at] : []));
-        const end = { axis: "x" as const, at: inYear[0]! - 0.5, colour: colours.faint, width: 1 };
-        return [{ ...end, label: inYear.length > 3 ? words.fiscal(name) : "", colour: colours.soft }];
+        const [from, to] = [inYear[0]! - 0.5, inYear.at(-1)! + 0.5];
+        return [{ axis: "x" as const, at: from, to, label: words.fiscal(name), colour: colours.soft, width: 1 }];
       });
       if (cap !== null && cap !== undefined) {
         list.push({ axis: "y", at: Number(cap), label: words.cap, colour: colours.ink, dash: [2, 3] });
@@ -90,7 +90,10 @@ export function spend(plan: Plan, currency: string): HTMLElement | null {
             },
           ]),
         },
-        options: { ...options, plugins: { rules: { list, font: colours.font, paper: colours.paper } } },
+        options: {
+          ...options,
+          plugins: { rules: { list, font: colours.font, size: colours.size, paper: colours.paper } },
+        },
       } as ChartConfiguration;
     },
     table: () =>

@@ -77,6 +77,7 @@ export function unitsDue(rows: DueMonth[], marginDays: number, choices: HTMLElem
                 width: 3,
               })),
               font: colours.font,
+              size: colours.size,
               paper: colours.paper,
             },
           },
