@@ -1,7 +1,7 @@
 // The public list, as a table of contents: what cli/ and web/ may use.
 
 // Days and months
-export { type Day, dayFromIso, isoFromDay } from "./calendar/day.ts";
+export { dayFromIso, isoFromDay } from "./calendar/day.ts";
 
 // What the tests say, for drawing
 export { readingsByPack } from "./fade/capacity-readings.ts";

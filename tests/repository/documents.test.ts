@@ -1,0 +1,64 @@
+import { existsSync, readFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { describe, expect, it } from "vitest";
+import { makeProgram } from "../../cli/program.ts";
+import { SHEETS } from "../../src/fleet/columns.ts";
+
+const ROOT = resolve(import.meta.dirname, "../..");
+const read = (name: string) => readFileSync(resolve(ROOT, name), "utf8");
+const readme = read("README.md");
+const developers = read("DEVELOPERS.md");
+const manifest = JSON.parse(read("package.json")) as Record<
+  "scripts" | "dependencies" | "devDependencies",
+  Record<string, string>
+>;
+
+describe("README", () => {
+  it("opens with the job in one paragraph, then the two commands", () => {
+    const [title, job] = readme.split("\n\n");
+    expect(title).toBe("# Wanecast");
+    expect(job!.split(" ").length).toBeGreaterThan(40);
+    const run = readme.indexOf("npm ci && npm start");
+    const test = readme.indexOf("npm ci && npm test");
+    expect(run).toBeGreaterThan(0);
+    expect(test).toBeGreaterThan(run);
+    expect(test).toBeLessThan(readme.indexOf("\n## "));
+  });
+
+  it("names every verb", () => {
+    for (const { name } of makeProgram().commands.map((command) => ({ name: command.name() }))) {
+      expect(readme, name).toMatch(new RegExp(`^\\| ${name} \\|`, "m"));
+    }
+  });
+
+  it("names every sheet with its required columns in bold", () => {
+    for (const { kind, columns } of SHEETS) {
+      const row = readme.split("\n").find((line) => line.startsWith(`| ${kind} |`));
+      expect(row, kind).toBeDefined();
+      for (const { name, required } of columns) if (required) expect(row, `${kind} ${name}`).toContain(`**${name}**`);
+    }
+  });
+});
+
+describe("DEVELOPERS.md", () => {
+  it("names every script and every package", () => {
+    for (const name of Object.keys(manifest.scripts)) expect(developers, name).toContain(name);
+    for (const name of Object.keys({ ...manifest.dependencies, ...manifest.devDependencies })) {
+      expect(developers, name).toContain(name);
+    }
+  });
+
+  it("names only files that are there", () => {
+    const paths = [...developers.matchAll(/`((?:src|tests|cli|web|sample-data|\.ci)\/[\w./-]*)`/g)].map((m) => m[1]!);
+    expect(paths.length).toBeGreaterThan(20);
+    for (const path of paths) expect(existsSync(resolve(ROOT, path)), path).toBe(true);
+  });
+});
+
+describe("links", () => {
+  it("lead somewhere", () => {
+    for (const [, target] of `${readme}\n${developers}`.matchAll(/\]\(([^)#]+)\)/g)) {
+      expect(existsSync(resolve(ROOT, target!)), target).toBe(true);
+    }
+  });
+});
