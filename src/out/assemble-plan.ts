@@ -54,6 +54,14 @@ export function assemblePlan({ reading, policy, life, dated, demand, schedule, s
     budget: budgetRows(schedule),
     deferrals: deferralRows(capped),
     short: shortRows(short, capped),
-    cautions: [...new Set([...STANDING_CAUTIONS, ...life.cautions, ...dated.cautions, ...schedule.cautions, ...(capped?.cautions ?? [])])],
+    cautions: [
+      ...new Set([
+        ...STANDING_CAUTIONS,
+        ...life.cautions,
+        ...dated.cautions,
+        ...schedule.cautions,
+        ...(capped?.cautions ?? []),
+      ]),
+    ],
   };
 }
