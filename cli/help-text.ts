@@ -30,6 +30,14 @@ export const VERB_HELP: Record<string, { answers: string; examples: string[] }> 
       "wanecast compare sheets/ --policy end_of_life_percent=80 --against end_of_life_percent=70",
     ],
   },
+  trace: {
+    answers: "where a lot, serial, GTIN or order number is, and what it touches",
+    examples: ["wanecast trace W2708 sheets/", "wanecast trace --ids recalled-lots.txt sheets/ --json"],
+  },
+  scan: {
+    answers: "label scans from standard input, one a line, to dated-stock rows",
+    examples: ["wanecast scan catalogue.csv < scans.txt > dated_stock.csv", "wanecast scan --json < scans.txt"],
+  },
   prove: {
     answers: "hides recent history, forecasts it, scores it beside a straight line and an age rule",
     examples: ["wanecast prove sheets/", "wanecast prove sheets/ --months-back 12 --months-back 36 --json"],

@@ -1,14 +1,18 @@
+import { readFileSync } from "node:fs";
 import {
+  type ColumnsFile,
   dayFromIso,
   isoFromDay,
   openWorkbooks,
   type Policy,
+  parseColumnsFile,
   policyChoicesIn,
   type Reading,
   readSheets,
   resolvePolicy,
+  type SheetFile,
 } from "../src/index.ts";
-import { InputRefused } from "./exit-codes.ts";
+import { InputRefused, UsageError } from "./exit-codes.ts";
 import { policyOptions } from "./policy-options.ts";
 import { note } from "./print.ts";
 import { readInputs } from "./read-inputs.ts";
@@ -20,6 +24,7 @@ export interface LoadedFleet {
   reading: Reading;
   policy: Policy;
   paths: string[];
+  files: SheetFile[];
 }
 
 /** Reads the inputs under the policy of sheet and command line. Refused files are in the reading. */
@@ -28,13 +33,27 @@ export async function loadFleet(inputs: readonly string[], options: SheetOptions
   const { files, refused, paths } = readInputs(inputs);
   await openWorkbooks(files);
   const today = dayFromIso(todayIso()) ?? 0;
-  const choices = [...policyChoicesIn(files), ...fromOptions];
+  const columns = options.columns === undefined ? null : columnsFrom(options.columns);
+  const choices = [...policyChoicesIn(files, columns), ...fromOptions];
   const { policy } = resolvePolicy(choices, today);
   if (!choices.some(({ key, value }) => key.trim().toLowerCase() === "as_of" && dayFromIso(value.trim()) !== null)) {
     note(`As of today, ${isoFromDay(today)}; --as-of DATE plans from another day.`);
   }
-  const reading = readSheets(files, { asOf: policy.asOf, dateOrder: policy.dateOrder });
-  return { reading: { ...reading, refused: [...refused, ...reading.refused] }, policy, paths };
+  const reading = readSheets(files, { asOf: policy.asOf, dateOrder: policy.dateOrder, columns });
+  return { reading: { ...reading, refused: [...refused, ...reading.refused] }, policy, paths, files };
+}
+
+/** The columns file named by `--columns`. */
+function columnsFrom(path: string): ColumnsFile {
+  let text: string;
+  try {
+    text = readFileSync(path, "utf8");
+  } catch {
+    throw new UsageError(`--columns ${path} cannot be read; wanecast check INPUT... --write-columns FILE writes one.`);
+  }
+  const parsed = parseColumnsFile(text);
+  if ("problem" in parsed) throw new UsageError(`--columns ${path}: ${parsed.problem}`);
+  return parsed.columns;
 }
 
 /**

@@ -9,8 +9,10 @@ import {
   type FailCondition,
   type VerbOptions,
 } from "./verb-options.ts";
+import type { CheckOptions } from "./verbs/check.ts";
 import type { CompareOptions } from "./verbs/compare.ts";
 import type { ProveOptions } from "./verbs/prove.ts";
+import type { TraceOptions } from "./verbs/trace.ts";
 
 const PLAN_CONDITIONS: readonly FailCondition[] = ["late", "short", "set-aside", "warning"];
 const CHECK_CONDITIONS: readonly FailCondition[] = ["set-aside", "warning"];
@@ -33,13 +35,14 @@ export function makeProgram(): Command {
     PLAN_CONDITIONS,
     async () => (await import("./verbs/plan.ts")).runPlan,
   );
-  sheetVerb(
-    program,
-    "check",
-    "check.json and set-aside.csv",
-    CHECK_CONDITIONS,
-    async () => (await import("./verbs/check.ts")).runCheck,
-  );
+  const check = addSheetOptions(verb(program, "check").argument("<input...>", INPUTS))
+    .option("--write-columns <file>", "write how columns were read, to edit and give back by --columns")
+    .option("--write-clean <folder>", "write the fleet as clean CSV sheets and one workbook");
+  addOutputOptions(check, "check.json and set-aside.csv", CHECK_CONDITIONS)
+    .addHelpText("after", POLICY_HELP)
+    .action(async (inputs: string[], options: CheckOptions) =>
+      (await import("./verbs/check.ts")).runCheck(inputs, options),
+    );
   sheetVerb(program, "packs", "packs.csv", PLAN_CONDITIONS, async () => (await import("./verbs/packs.ts")).runPacks);
   sheetVerb(program, "dates", "dates.csv", PLAN_CONDITIONS, async () => (await import("./verbs/dates.ts")).runDates);
   sheetVerb(
@@ -58,6 +61,26 @@ export function makeProgram(): Command {
     .action(async (inputs: string[], options: CompareOptions) =>
       (await import("./verbs/compare.ts")).runCompare(inputs, options),
     );
+
+  addSheetOptions(
+    verb(program, "trace").argument(
+      "<id-and-input...>",
+      `a lot, serial, GTIN or order number, or the start of one and *; then ${INPUTS}`,
+    ),
+  )
+    .option("--ids <file>", "a list instead of the one ID, one a line (a recall notice's lots); - for standard input")
+    .option("--json", "print JSON on stdout and nothing else")
+    .addHelpText("after", POLICY_HELP)
+    .action(async (args: string[], options: TraceOptions) =>
+      (await import("./verbs/trace.ts")).runTrace(args, options),
+    );
+
+  const scan = addSheetOptions(
+    verb(program, "scan").argument("[input...]", "sheets whose catalogue names the scanned products"),
+  );
+  addOutputOptions(scan, "nothing; redirect stdout", CHECK_CONDITIONS).action(
+    async (inputs: string[], options: VerbOptions) => (await import("./verbs/scan.ts")).runScan(inputs, options),
+  );
 
   addSheetOptions(verb(program, "prove").argument("<input...>", INPUTS))
     .option(

@@ -5,6 +5,7 @@ export interface SheetOptions {
   asOf?: string;
   policy?: string[];
   dateOrder?: string;
+  columns?: string;
 }
 
 /** Options of the verbs that print. */
@@ -34,7 +35,8 @@ export function addSheetOptions(command: Command): Command {
         "--date-order <order>",
         "how to read dates in columns that do not settle their own day/month order",
       ).choices(["dmy", "mdy", "ymd"]),
-    );
+    )
+    .option("--columns <file>", "how to read columns: a file that check --write-columns wrote and you edited");
 }
 
 /** Adds the options that say what comes out; `conditions` are those that the verb can judge. */

@@ -2,10 +2,10 @@ import { closeSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from "n
 import { join, resolve } from "node:path";
 import { UsageError } from "./exit-codes.ts";
 
-/** A file to be written: its name and its text in chunks. */
+/** A file to be written: its name and its text or bytes in chunks. */
 export interface OutFile {
   name: string;
-  chunks: Iterable<string>;
+  chunks: Iterable<string | Uint8Array>;
 }
 
 /**
@@ -37,16 +37,16 @@ export function writeFiles(folder: string, files: readonly OutFile[], inputs: re
   }
 }
 
-function writeChunks(path: string, chunks: Iterable<string>): void {
+function writeChunks(path: string, chunks: Iterable<string | Uint8Array>): void {
   const file = openSync(path, "w");
   try {
-    for (const chunk of chunks) writeWhole(file, Buffer.from(chunk, "utf8"));
+    for (const chunk of chunks) writeWhole(file, typeof chunk === "string" ? Buffer.from(chunk, "utf8") : chunk);
   } finally {
     closeSync(file);
   }
 }
 
 /** A write may take a part only. */
-function writeWhole(file: number, bytes: Buffer): void {
+function writeWhole(file: number, bytes: Uint8Array): void {
   for (let done = 0; done < bytes.length; ) done += writeSync(file, bytes, done);
 }

@@ -17,7 +17,7 @@ export { budgetText } from "./out/budget-text.ts";
 export { STANDING_CAUTIONS } from "./out/cautions.ts";
 export { checkJson } from "./out/check-json.ts";
 export { checkText } from "./out/check-text.ts";
-export { cleanSheets } from "./out/clean-sheets.ts";
+export { cleanSheets, cleanWorkbook } from "./out/clean-sheets.ts";
 export { comparePlans, type NamedPlan } from "./out/compare.ts";
 export { compareText } from "./out/compare-text.ts";
 export { datesCsv } from "./out/dates-csv.ts";
@@ -34,6 +34,8 @@ export { readPlan } from "./out/read-plan.ts";
 export { setAsideCsv } from "./out/set-aside-csv.ts";
 export { summaryText } from "./out/summary-text.ts";
 export type { TextSetting } from "./out/text-section.ts";
+// Recalls
+export { traceJson, traceText } from "./out/trace-out.ts";
 export { jsonChunks } from "./out/write-json.ts";
 export { writePlanJson } from "./out/write-plan-json.ts";
 // The plan
@@ -42,8 +44,11 @@ export { type ColumnChoices, columnChoices } from "./sheets/mapping/column-choic
 export { type ColumnsFile, columnsFileOf, parseColumnsFile } from "./sheets/mapping/columns-file.ts";
 export { openWorkbooks } from "./sheets/open-file.ts";
 export { policyChoicesIn } from "./sheets/policy-choices.ts";
+// Label scans
+export { readScans } from "./sheets/read-scans.ts";
 export { readSheets } from "./sheets/read-sheets.ts";
 export type { Reading, RefusedFile, SheetFile } from "./sheets/reading.ts";
 // A text sheet as it stands, for correcting a row
 export { decodeText } from "./sheets/text/decode-text.ts";
 export { textRecords } from "./sheets/text/records.ts";
+export { traceIds } from "./supplies/trace.ts";

@@ -1,21 +1,48 @@
-import { checkJson, checkText, isoFromDay, jsonChunks, setAsideCsv } from "../../src/index.ts";
+import { basename, dirname } from "node:path";
+import {
+  checkJson,
+  checkText,
+  cleanSheets,
+  cleanWorkbook,
+  columnsFileOf,
+  isoFromDay,
+  jsonChunks,
+  setAsideCsv,
+} from "../../src/index.ts";
 import { failOn } from "../fail-on.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
 import { note, print, stdoutSetting } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
 
+/** Options of `check`, as given. */
+export interface CheckOptions extends VerbOptions {
+  writeColumns?: string;
+  writeClean?: string;
+}
+
 /** How each sheet and column was read and every finding; nothing is forecast. Refused files are reported with the rest. */
-export async function runCheck(inputs: readonly string[], options: VerbOptions): Promise<void> {
-  const { reading, policy, paths } = await loadFleet(inputs, options);
+export async function runCheck(inputs: readonly string[], options: CheckOptions): Promise<void> {
+  const { reading, policy, paths, files } = await loadFleet(inputs, options);
   const check = checkJson(reading, policy.asOf);
   if (options.out !== undefined) {
-    const files = [
+    const written = [
       { name: "check.json", chunks: jsonChunks(check) },
       { name: "set-aside.csv", chunks: [setAsideCsv(reading.setAside, reading.inputs)] },
     ];
-    writeFiles(options.out, files, paths);
-    note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);
+    writeFiles(options.out, written, paths);
+    note(`Written to ${options.out}: ${written.map(({ name }) => name).join(", ")}.`);
+  }
+  if (options.writeColumns !== undefined) {
+    const text = `${JSON.stringify(columnsFileOf(files), null, 2)}\n`;
+    writeFiles(dirname(options.writeColumns), [{ name: basename(options.writeColumns), chunks: [text] }], paths);
+    note(`Written: ${options.writeColumns}. Edit it, then read with --columns ${options.writeColumns}.`);
+  }
+  if (options.writeClean !== undefined) {
+    const sheets = cleanSheets(reading.fleet).map(({ name, text }) => ({ name, chunks: [text] }));
+    const workbook = { name: "fleet.xlsx", chunks: [await cleanWorkbook(reading.fleet)] };
+    writeFiles(options.writeClean, [...sheets, workbook], paths);
+    note(`Written to ${options.writeClean}: ${[...sheets, workbook].map(({ name }) => name).join(", ")}.`);
   }
   await print(options.json ? jsonChunks(check) : [checkText(reading, isoFromDay(policy.asOf), stdoutSetting())]);
   failOn(options.failOn ?? [], reading, null);

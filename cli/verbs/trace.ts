@@ -1,0 +1,42 @@
+import { readFileSync } from "node:fs";
+import { jsonChunks, traceIds, traceJson, traceText } from "../../src/index.ts";
+import { UsageError } from "../exit-codes.ts";
+import { loadFleet, requireWholeReading } from "../load-fleet.ts";
+import { print, stdoutSetting } from "../print.ts";
+import type { SheetOptions } from "../verb-options.ts";
+
+/** Options of `trace`, as given. */
+export interface TraceOptions extends SheetOptions {
+  json?: boolean;
+  ids?: string;
+}
+
+/** Where a lot, serial, GTIN or order number is, and what it touches. */
+export async function runTrace(args: readonly string[], options: TraceOptions): Promise<void> {
+  const [first, ...rest] = args;
+  const ids = options.ids === undefined ? [first!] : idsIn(options.ids);
+  const inputs = options.ids === undefined ? rest : args;
+  if (inputs.length === 0) throw new UsageError("trace needs the sheets after the ID: wanecast trace ID INPUT...");
+  const { reading, policy } = await loadFleet(inputs, options);
+  requireWholeReading(reading);
+  const trace = traceIds(reading.fleet, policy, ids);
+  const json = () => jsonChunks(traceJson(trace, policy.asOf));
+  await print(options.json ? json() : [traceText(trace, policy.asOf, stdoutSetting())]);
+}
+
+/** The identifiers of a recall notice's list: one a line, or separated by commas or semicolons. */
+function idsIn(path: string): string[] {
+  let text: string;
+  try {
+    text = readFileSync(path === "-" ? 0 : path, "utf8");
+  } catch {
+    throw new UsageError(`The list ${path} cannot be read; give a text file of lots or serials, one a line.`);
+  }
+  const ids = text
+    .replace(/^\uFEFF/, "")
+    .split(/[\r\n,;]+/)
+    .map((id) => id.trim());
+  const named = ids.filter((id) => id !== "");
+  if (named.length === 0) throw new UsageError(`The list ${path} names nothing; give lots or serials, one a line.`);
+  return named;
+}
