@@ -131,6 +131,8 @@ function parts(): PlanParts {
     cautions: ["The knee is unseen.", STANDING_CAUTIONS[0]!],
   };
   const dated = {
+    findings: [],
+    cautions: ["The swap visits do not suffice in 2027-08."],
     units: [datedUnit("MD-02"), datedUnit("MD-01")],
     crowdedMonths: [],
     swapCalendar: [],
@@ -183,7 +185,12 @@ describe("assemblePlan", () => {
     });
   });
   it("puts the standing cautions first and says none twice", () => {
-    expect(plan.cautions).toEqual([...STANDING_CAUTIONS, "The knee is unseen.", "No currency is named."]);
+    expect(plan.cautions).toEqual([
+      ...STANDING_CAUTIONS,
+      "The knee is unseen.",
+      "The swap visits do not suffice in 2027-08.",
+      "No currency is named.",
+    ]);
   });
   it("does not depend on the order of rows", () => {
     const turned = parts();
