@@ -35,12 +35,25 @@ export interface FadingItem {
   group: FadeGroup;
 }
 
+/** Fits already made, by fleet and as-of: a planner who tries other choices on the same sheets does not wait again. */
+const made = new WeakMap<Fleet, Map<Day, FadingItem[]>>();
+
 /**
- * Fits every item's fade. Only what was known by as-of speaks: later tests and retirements are left out.
+ * Fits every item's fade. Only what was known by as-of speaks: later tests and retirements are left out. Nothing
+ * that a planner chooses enters, so that the fit is made once for a fleet and an as-of, and kept while the fleet is.
  *
- * @param isRechargeable  whether packs of an item fade by use; others are left out
+ * @param fleet           not changed while it is in use
+ * @param isRechargeable  whether packs of an item fade by use, as the fleet's catalogue has it; others are left out
  */
 export function fadeItems(fleet: Fleet, asOf: Day, isRechargeable: (item: string) => boolean): FadingItem[] {
+  const ofFleet = made.get(fleet) ?? new Map<Day, FadingItem[]>();
+  made.set(fleet, ofFleet);
+  const items = ofFleet.get(asOf) ?? fitItems(fleet, asOf, isRechargeable);
+  ofFleet.set(asOf, items);
+  return items;
+}
+
+function fitItems(fleet: Fleet, asOf: Day, isRechargeable: (item: string) => boolean): FadingItem[] {
   const known = knownBy(fleet, asOf);
   const inForce = thresholdInForce(known);
   const readings = readingsByPack(known, inForce);
