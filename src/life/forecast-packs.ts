@@ -1,99 +1,118 @@
 import type { Day } from "../calendar/day.ts";
-import { lastDayOfMonth, monthOfDay } from "../calendar/month.ts";
-import { capacityBands } from "../fade/capacity-path.ts";
-import { type FadingItem, type FadingPack, fadeItems } from "../fade/fade-items.ts";
 import { DRAWS } from "../fade/item-fit.ts";
 import { type PackClock, packClocks } from "../fade/pack-clock.ts";
-import { chancesBelow } from "../fade/pack-outlook.ts";
-import { GRID_DAYS } from "../fade/time-grid.ts";
-import { type TimeStretch, timeStretch } from "../fade/time-stretch.ts";
-import type { Basis } from "../fade/types.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
-import { seedFromText } from "../maths/text-seed.ts";
 import { averageChances, monthEndsAhead, monthlyChances } from "./chance-dates.ts";
 import { fadeCautions } from "./fade-cautions.ts";
-import { type ItemLimits, itemLimits } from "./item-limits.ts";
+import { failureCautions } from "./failure-cautions.ts";
+import { addFailures, averageLasting, type Exposure } from "./failure-chances.ts";
+import { declineOf, type ItemLife, type ItemLives, itemLives, newPackOf } from "./item-life.ts";
 import { earliestLimit } from "./life-limits.ts";
 import { newPackChances } from "./new-pack.ts";
-import { belowDates, causesByMonth, dueDates, overlayCertainDay, type PackEnd } from "./pack-end.ts";
-import { packSentence } from "./pack-sentence.ts";
-import type { LifeForecast, PackLife } from "./types.ts";
+import { overlayCertainDay } from "./pack-end.ts";
+import { type PackCase, packLife } from "./pack-life.ts";
+import type { LifeForecast } from "./types.ts";
+import { firstDayOfService, firstTests } from "./watched-lives.ts";
 
-/** Readings from which a pack's forecast rests on its own tests more than on its siblings'. */
-const MEASURED_FROM = 3;
 const UNNAMED_ITEM = "unnamed pack";
+const DAYS_PER_YEAR = 365.25;
 
-/** A pack with what its forecast is made of. */
-interface PackCase {
-  pack: PackRow;
-  item: string;
-  fading: FadingPack | null;
-  /** Chances by draw on the time grid, before model error; null where fade cannot be forecast. */
-  chances: Float32Array | null;
-  end: PackEnd;
-}
-
-/** Forecasts the life of every pack: the earliest of fade and of whatever limits policy and catalogue set. */
+/** Forecasts the life of every pack: the earliest of fade, sudden failure and whatever limits policy and catalogue set. */
 export function forecastPacks(fleet: Fleet, policy: Policy): LifeForecast {
   const { asOf, horizonMonths: months } = policy;
-  const limitsOf = itemLimits(fleet);
-  const isRechargeable = (item: string) => limitsOf(item).kind !== "primary";
-  const items = fadeItems(fleet, asOf, isRechargeable);
-  const clocks = packClocks(fleet, asOf);
-  const otherFailures = standingFailures(fleet, asOf);
-  const itemByKey = new Map(items.map((item) => [nameKey(item.item), item]));
-  const stretchOf = memo((item) => itemByKey.get(item)?.fit.stretch ?? timeStretch(DRAWS, seedFromText(item)));
-  const fadingByKey = new Map(items.flatMap((item) => item.packs.map((p) => [nameKey(p.pack.serial), p] as const)));
-
   const tested = new Set(fleet.runtimeTests.map((test) => nameKey(test.serial)));
-  const stock: PackRow[] = [];
-  const cases: PackCase[] = [];
-  const lives: PackLife[] = [];
+  const isStock = (pack: PackRow) => isShelfStock(pack, tested);
+  const items = itemLives(fleet, policy, isStock);
+  const context: Context = {
+    policy,
+    items,
+    clocks: packClocks(fleet, asOf),
+    failedOn: standingFailures(fleet, asOf),
+    firstTest: firstTests(fleet, asOf),
+  };
+  const serving = fleet.packs.filter((pack) => pack.retired === null || pack.retired > asOf);
+  const cases = serving.filter((pack) => !isStock(pack)).map((pack) => packCase(pack, context));
   const sites = new Map(fleet.devices.map((device) => [nameKey(device.device), device.site]));
-  for (const pack of fleet.packs) {
-    if (pack.retired !== null && pack.retired <= asOf) continue;
-    if (isShelfStock(pack, tested)) {
-      stock.push(pack);
-      continue;
-    }
-    const item = pack.item?.trim() ?? UNNAMED_ITEM;
-    const fading = fadingByKey.get(nameKey(pack.serial)) ?? null;
-    const fit = itemByKey.get(nameKey(item)) ?? null;
-    const clock = clocks.get(nameKey(pack.serial))!;
-    const failedOn = fading?.readings.failedOn ?? otherFailures.get(nameKey(pack.serial)) ?? null;
-    const one = packCase(
-      { pack, clock, failedOn },
-      item,
-      fading,
-      fit,
-      stretchOf(nameKey(item)),
-      limitsOf(item),
-      policy,
-    );
-    const life = packLife(one, fit, stretchOf(nameKey(item)), policy);
-    life.site = pack.site ?? sites.get(nameKey(pack.device ?? "")) ?? null;
-    cases.push(one);
-    lives.push(life);
-  }
+  const lives = cases.map((one) => {
+    const due = dueOf(one, new Float64Array(DRAWS * months), policy);
+    const site = one.pack.site ?? sites.get(nameKey(one.pack.device ?? "")) ?? null;
+    return { ...packLife(one, averageOfDraws(due, months), policy), site };
+  });
   return {
     months,
     draws: DRAWS,
     packs: lives,
-    stock,
-    dueByDraw(index, into) {
-      const { chances, end, item } = cases[index]!;
-      if (chances === null) into.fill(0);
-      else monthlyChances(chances, stretchOf(nameKey(item)), asOf, months, into);
-      overlayCertainDay(into, end, asOf, months);
-    },
-    newPackDueByDraw(item, into) {
-      const key = nameKey(item);
-      newPackChances(itemByKey.get(key) ?? null, stretchOf(key), limitsOf(item), policy, months, into);
-    },
-    fadeGroups: items.map((item) => item.group),
-    cautions: fadeCautions(items),
+    stock: serving.filter(isStock),
+    dueByDraw: (index, into) => void dueOf(cases[index]!, into, policy),
+    newPackDueByDraw: (item, into) => newPackChances(newPackOf(items.of(item), policy), policy, months, into),
+    fadeGroups: [...items.fadingItems, ...items.primaryItems].map((item) => item.group),
+    cautions: [...fadeCautions(items.fadingItems), ...failureCautions(risksOf(cases, items))],
   };
+}
+
+interface Context {
+  policy: Policy;
+  items: ItemLives;
+  clocks: Map<string, PackClock>;
+  failedOn: Map<string, Day>;
+  firstTest: Map<string, Day>;
+}
+
+function packCase(pack: PackRow, { policy, items, clocks, failedOn, firstTest }: Context): PackCase {
+  const key = nameKey(pack.serial);
+  const item = pack.item?.trim() ?? UNNAMED_ITEM;
+  const life = items.of(item);
+  const clock = clocks.get(key)!;
+  const fading = items.fadingPack(pack);
+  const decline = declineOf(pack, life, items, policy);
+  const exposure = exposureOf(pack, life, firstTest.get(key) ?? null, policy.asOf);
+  return {
+    pack,
+    item,
+    primary: life.limits.kind === "primary",
+    dated: clock.start !== null,
+    readings: fading?.readings.readings ?? items.primaryPack(pack)?.readings ?? [],
+    ratedByEarlyTests: fading?.readings.ratedByEarlyTests ?? false,
+    decline,
+    exposure,
+    end: {
+      fade: decline === null ? null : averageChances(decline.chances, decline.stretch),
+      lasting: exposure === null ? null : averageLasting(exposure),
+      failedOn: fading?.readings.failedOn ?? failedOn.get(key) ?? null,
+      limit: earliestLimit(pack, clock, life.limits, policy),
+    },
+  };
+}
+
+/** A pack's exposure to sudden failure; null where its item or its first day in service is unknown. */
+function exposureOf(pack: PackRow, life: ItemLife, firstTest: Day | null, asOf: Day): Exposure | null {
+  const from = firstDayOfService(pack, firstTest);
+  if (pack.item === null || from === null) return null;
+  return { risk: life.risk, ageYears: (asOf - from) / DAYS_PER_YEAR };
+}
+
+/** Chances that a pack is due from any cause by month's end, by draw. */
+function dueOf(one: PackCase, into: Float64Array, { asOf, horizonMonths: months }: Policy): Float64Array {
+  const { decline, exposure, end } = one;
+  if (decline === null) into.fill(0);
+  else monthlyChances(decline.chances, decline.stretch, asOf, months, into);
+  if (exposure !== null) addFailures(into, exposure, monthEndsAhead(asOf, months));
+  overlayCertainDay(into, end, asOf, months);
+  return into;
+}
+
+function averageOfDraws(byDraw: Float64Array, months: number): Float64Array {
+  const mean = new Float64Array(months);
+  for (let i = 0; i < byDraw.length; i++) mean[i % months] = mean[i % months]! + byDraw[i]!;
+  // divided once, so that certainty in every draw is exactly 1
+  return mean.map((sum) => Math.min(1, sum / DRAWS));
+}
+
+/** The risks of the items of packs in service, by name. */
+function risksOf(cases: readonly PackCase[], items: ItemLives) {
+  const names = new Map(cases.filter(({ pack }) => pack.item !== null).map(({ item }) => [nameKey(item), item]));
+  return [...names.keys()].sort().map((key) => ({ item: names.get(key)!, risk: items.of(key).risk }));
 }
 
 /** The day of the last failed test that no later pass has cleared, by pack key. */
@@ -112,107 +131,4 @@ function standingFailures(fleet: Fleet, asOf: Day): Map<string, Day> {
 /** Shelf stock has no device, no first day in service, no cycles and no tests. */
 function isShelfStock(pack: PackRow, tested: ReadonlySet<string>): boolean {
   return pack.device === null && pack.inService === null && pack.cycles === null && !tested.has(nameKey(pack.serial));
-}
-
-function packCase(
-  { pack, clock, failedOn }: { pack: PackRow; clock: PackClock; failedOn: Day | null },
-  item: string,
-  fading: FadingPack | null,
-  fit: FadingItem | null,
-  stretch: TimeStretch,
-  limits: ItemLimits,
-  policy: Policy,
-): PackCase {
-  const { asOf } = policy;
-  const canFade = fading !== null && fit !== null && fading.clock.start !== null;
-  const chances = canFade
-    ? chancesBelow(
-        fading.evidence,
-        Array.from(GRID_DAYS, (days) => fading.clock.momentAt(asOf + days)),
-        fit.fit,
-        policy.endOfLifePercent / 100,
-      )
-    : null;
-  const end: PackEnd = {
-    fade: chances === null ? null : averageChances(chances, stretch),
-    failedOn,
-    limit: earliestLimit(pack, clock, limits, policy),
-  };
-  return { pack, item, fading, chances, end };
-}
-
-function packLife(one: PackCase, fit: FadingItem | null, stretch: TimeStretch, policy: Policy): PackLife {
-  const { pack, item, fading, chances, end } = one;
-  const { asOf, horizonMonths: months } = policy;
-  const lastDay = lastDayOfMonth(monthOfDay(asOf) + months - 1);
-  const belowBy = belowDates(end, asOf, lastDay);
-  const replaceBy = { ...dueDates(end, asOf, lastDay), note: noteOf(one) };
-  const bands =
-    chances === null || fading === null || fit === null
-      ? []
-      : capacityBands(fading.evidence, fading.clock, fit.fit, stretch, asOf, [
-          asOf,
-          ...monthEndsAhead(asOf, months).map((ahead) => asOf + ahead),
-        ]);
-  const now = bands[0] ?? null;
-  const ahead = bands.slice(1);
-  const due = averageByMonth(one, stretch, asOf, months);
-  return {
-    pack,
-    item,
-    site: null,
-    basis: basisOf(fading?.readings.readings.length ?? 0),
-    readings: fading?.readings.readings.length ?? 0,
-    capacityNow: now,
-    path: { p10: ahead.map((b) => b.p10), p50: ahead.map((b) => b.p50), p90: ahead.map((b) => b.p90) },
-    belowBy,
-    replaceBy,
-    dueChance: due,
-    causes: causesByMonth(due, end, asOf),
-    says: packSentence(
-      pack,
-      fading,
-      now,
-      { belowBy, replaceBy, failedOn: end.failedOn },
-      policy.endOfLifePercent / 100,
-    ),
-  };
-}
-
-/** Chances by month's end, averaged over draws. */
-function averageByMonth({ chances, end }: PackCase, stretch: TimeStretch, asOf: Day, months: number): Float64Array {
-  const mean = new Float64Array(months);
-  if (chances !== null) {
-    const byDraw = new Float64Array(DRAWS * months);
-    monthlyChances(chances, stretch, asOf, months, byDraw);
-    for (let i = 0; i < byDraw.length; i++) mean[i % months] = mean[i % months]! + byDraw[i]! / DRAWS;
-  }
-  overlayCertainDay(mean, end, asOf, months);
-  return mean;
-}
-
-function basisOf(readings: number): Basis {
-  if (readings === 0) return "typical";
-  return readings >= MEASURED_FROM ? "measured" : "pooled";
-}
-
-function noteOf({ pack, fading, end }: PackCase): string | null {
-  if (pack.item === null) return "the sheet names no item for it";
-  if (fading === null) {
-    return end.limit === null
-      ? "a battery that does not recharge lasts by its dates, and the sheets give none"
-      : "a battery that does not recharge: it lasts by its dates";
-  }
-  if (fading.clock.start === null) return "no date made, in service or tested";
-  if (fading.readings.ratedByEarlyTests) return "no rating: capacity is against the item's early tests";
-  return null;
-}
-
-function memo<T>(make: (key: string) => T): (key: string) => T {
-  const known = new Map<string, T>();
-  return (key) => {
-    const found = known.get(key) ?? make(key);
-    known.set(key, found);
-    return found;
-  };
 }

@@ -4,52 +4,67 @@ import { chancesBelow } from "../fade/pack-outlook.ts";
 import { GRID_DAYS, GRID_SIZE, gridIndex, gridValue } from "../fade/time-grid.ts";
 import type { TimeStretch } from "../fade/time-stretch.ts";
 import type { Policy } from "../fleet/policy.ts";
+import { addFailures } from "./failure-chances.ts";
 import type { ItemLimits } from "./item-limits.ts";
+import type { FailureRisk } from "./sudden-failures.ts";
 
 const DAYS_PER_YEAR = 365.25;
 const DAYS_PER_MONTH = DAYS_PER_YEAR / 12;
 const UNTESTED = packEvidence([], []);
 
+/** What is known of an item's new packs. */
+export interface NewPack {
+  /** Chances of having run down by draw on the grid, before model error, and that error; null where unknown. */
+  decline: { chances: Float32Array; stretch: TimeStretch } | null;
+  risk: FailureRisk;
+  limits: ItemLimits;
+  /** Cycles a year in typical use; null where unknown. */
+  cyclesPerYear: number | null;
+}
+
+/** Chances by draw on the grid that a new pack in typical use has faded below the threshold. */
+export function newFadeChances(item: FadingItem, { endOfLifePercent }: Policy): Float32Array {
+  const moments = Array.from(GRID_DAYS, (day) => ({ years: day / DAYS_PER_YEAR, useYears: day / DAYS_PER_YEAR }));
+  return chancesBelow(UNTESTED, moments, item.fit, endOfLifePercent / 100);
+}
+
+/** Cycles a year of an item's middling pack; null where nothing tells. */
+export function usualCycles(item: FadingItem): number | null {
+  const rates = item.packs.map((pack) => pack.clock.cyclesPerYear ?? 0).sort((a, b) => a - b);
+  return rates[Math.floor(rates.length / 2)] ?? null;
+}
+
 /**
  * Chance that a new pack in typical use is due within m months of entering service, by draw.
  *
- * @param item    the item's fit, or null where none of its packs has one: then only limits end it
  * @param months  m runs from 0 to months
  * @param into    draws * (months + 1), draw-major
  */
-export function newPackChances(
-  item: FadingItem | null,
-  stretch: TimeStretch,
-  limits: ItemLimits,
-  policy: Policy,
-  months: number,
-  into: Float64Array,
-): void {
+export function newPackChances(pack: NewPack, policy: Policy, months: number, into: Float64Array): void {
   into.fill(0);
   const runs = months + 1;
-  if (item !== null) {
-    const moments = Array.from(GRID_DAYS, (day) => ({ years: day / DAYS_PER_YEAR, useYears: day / DAYS_PER_YEAR }));
-    const chances = chancesBelow(UNTESTED, moments, item.fit, policy.endOfLifePercent / 100);
+  const days = Array.from({ length: runs }, (_, m) => m * DAYS_PER_MONTH);
+  if (pack.decline !== null) {
+    const { chances, stretch } = pack.decline;
     for (let draw = 0; draw < stretch.common.length; draw++) {
       for (let m = 1; m <= months; m++) {
         let sum = 0;
         for (const own of stretch.own) {
-          const index = gridIndex(m * DAYS_PER_MONTH, stretch.common[draw]! + own);
-          sum += gridValue(chances, draw * GRID_SIZE, index);
+          sum += gridValue(chances, draw * GRID_SIZE, gridIndex(days[m]!, stretch.common[draw]! + own));
         }
         into[draw * runs + m] = sum / stretch.own.length;
       }
     }
   }
-  const certain = certainMonths(item, limits, policy);
+  addFailures(into, { risk: pack.risk, ageYears: 0 }, days);
+  const certain = certainMonths(pack, policy);
   for (let i = 0; i < into.length; i++) if (i % runs >= certain) into[i] = 1;
 }
 
 /** Months after which a limit ends a new pack, Infinity where none does. */
-function certainMonths(item: FadingItem | null, limits: ItemLimits, policy: Policy): number {
+function certainMonths({ limits, cyclesPerYear }: NewPack, policy: Policy): number {
   const cycles = Math.min(policy.packMaxCycles ?? Infinity, limits.maxCycles ?? Infinity);
-  const rates = item?.packs.map((pack) => pack.clock.cyclesPerYear ?? 0).sort((a, b) => a - b) ?? [];
-  const rate = rates[Math.floor(rates.length / 2)] ?? 0;
+  const rate = cyclesPerYear ?? 0;
   const byCycles = rate > 0 ? Math.floor((12 * cycles) / rate) : Infinity;
   return Math.max(
     1,

@@ -1,5 +1,4 @@
 import { type Day, isoFromDay, partsOfDay } from "../calendar/day.ts";
-import type { FadingPack } from "../fade/fade-items.ts";
 import type { CapacityBand } from "../fade/types.ts";
 import type { PackRow } from "../fleet/rows.ts";
 import type { EndCause, PackLife } from "./types.ts";
@@ -22,51 +21,60 @@ const MONTHS = [
 const inWords = (day: Day) => `${MONTHS[partsOfDay(day).month - 1]} ${partsOfDay(day).year}`;
 const percent = (fraction: number) => `${Math.round(fraction * 100)} %`;
 
-const LIMIT_WORDS: Record<Exclude<EndCause, "fade" | "failed-test">, string> = {
-  failure: "sudden failure",
+const LIMIT_WORDS: Record<Exclude<EndCause, "fade" | "failed-test" | "failure">, string> = {
   age: "the age limit",
   cycles: "the cycle limit",
   "use-by": "its use-by date",
   "service-life": "the end of its service life",
 };
 
-/**
- * One plain sentence for a pack, with the figures of its forecast.
- *
- * @param threshold  fraction of rated at which the pack is due
- */
-export function packSentence(
-  pack: PackRow,
-  fading: FadingPack | null,
-  now: CapacityBand | null,
-  life: Pick<PackLife, "belowBy" | "replaceBy"> & { failedOn: Day | null },
-  threshold: number,
-): string {
+/** What the sentence speaks of. */
+export interface Told {
+  /** Readings in the order of their days. */
+  readings: readonly { day: Day; capacity: number }[];
+  /** What is left now; null where it cannot be told. */
+  now: CapacityBand | null;
+  failedOn: Day | null;
+  /** Fraction at which the pack is due. */
+  threshold: number;
+  /** Whether the fraction is of a charge that does not come back. */
+  primary: boolean;
+}
+
+/** One plain sentence for a pack, with the figures of its forecast. */
+export function packSentence(pack: PackRow, told: Told, life: Pick<PackLife, "belowBy" | "replaceBy">): string {
   const { belowBy, replaceBy } = life;
-  const tests = fading?.readings.readings ?? [];
-  const last = tests.at(-1);
-  const known =
-    last === undefined
-      ? "Never measured"
-      : `${percent(last.capacity)} at the last of ${tests.length === 1 ? "1 test" : `${tests.length} tests`} in ${inWords(last.day)}`;
+  const level = told.primary ? `${percent(told.threshold)} of its charge` : percent(told.threshold);
+  const known = knownSoFar(told);
   if (replaceBy.because === "failed-test") {
-    return `Failed its test on ${isoFromDay(life.failedOn!)} and no later test has cleared it: due now.`;
+    return `Failed its test on ${isoFromDay(told.failedOn!)} and no later test has cleared it: due now.`;
   }
   if (belowBy.kind === "no-forecast" && replaceBy.p50 === null) {
     return `${known}; no forecast: ${replaceBy.note ?? "nothing to go by"}.`;
+  }
+  if (replaceBy.because === "failure") {
+    return `${known}; sudden failure is likelier to end it than anything else, by ${inWords(replaceBy.p50!)}${before(belowBy, replaceBy.p50!)}.`;
   }
   if (replaceBy.because !== null && replaceBy.because !== "fade") {
     const when = replaceBy.kind === "already-due" ? "has passed" : `comes in ${inWords(replaceBy.p50!)}`;
     return `${known}; ${LIMIT_WORDS[replaceBy.because]} ${when}${before(belowBy, replaceBy.p50!)}.`;
   }
   if (belowBy.kind === "already-due") {
-    const estimate = now === null ? "" : `, now about ${percent(now.p50)}`;
-    return `${known}${estimate}: more likely than not below ${percent(threshold)} already.`;
+    const estimate = told.now === null ? "" : `, now about ${percent(told.now.p50)}`;
+    return `${known}${estimate}: more likely than not below ${level} already.`;
   }
-  if (belowBy.p50 === null) return `${known}; not expected below ${percent(threshold)} within 30 years.`;
+  if (belowBy.p50 === null) return `${known}; not expected below ${level} within 30 years.`;
   const from = belowBy.p10 === null ? "" : belowBy.p10 <= belowBy.p50 - 31 ? ` (80 % range ${range(belowBy)})` : "";
-  const basis = last === undefined ? `, going by ${pack.item ?? "packs"} in general` : "";
-  return `${known}; likely below ${percent(threshold)} by ${inWords(belowBy.p50)}${from}${basis}.`;
+  const basis = told.readings.length === 0 ? `, going by ${pack.item ?? "packs"} in general` : "";
+  return `${known}; likely below ${level} by ${inWords(belowBy.p50)}${from}${basis}.`;
+}
+
+function knownSoFar({ readings, primary }: Told): string {
+  const last = readings.at(-1);
+  if (last === undefined) return "Never measured";
+  const [left, test] = primary ? [" left", "reading"] : ["", "test"];
+  const tests = readings.length === 1 ? `1 ${test}` : `${readings.length} ${test}s`;
+  return `${percent(last.capacity)}${left} at the last of ${tests} in ${inWords(last.day)}`;
 }
 
 function range({ p10, p90 }: PackLife["belowBy"]): string {

@@ -10,12 +10,13 @@ export interface WeibullFit {
   covariance: { logScale: number; logShape: number; both: number };
 }
 
-/** What is believed before the lives speak, as if `failures` had been seen in `exposure` lives up to `age`. */
+/** What is believed before the lives speak: normal in the logarithms, one not hanging on the other. */
 export interface WeibullPrior {
+  /** Age at which the hazard gone through is judged. */
   age: number;
-  failures: number;
-  exposure: number;
-  /** Mean and standard deviation of ln shape. */
+  /** Of ln H(age), where H is the expected number of failures of one life up to an age. */
+  logHazard: { mean: number; spread: number };
+  /** Of ln shape. */
   logShape: { mean: number; spread: number };
 }
 
@@ -27,50 +28,51 @@ const STEPS_AT_MOST = 200;
  * The Weibull distribution that makes the watched lives likeliest, with right censoring and late entry: a life
  * that enters at an age counts for what it did beyond that age only.
  *
- * Given the shape, the hazard at a reference age has its maximum in closed form; the shape is found by Newton steps
- * on its logarithm, inside a bracket that halves where a step would leave it.
+ * The shape is found by Newton steps on its logarithm, inside a bracket that halves where a step would leave it; for
+ * each shape the hazard is at its best.
  *
- * @param prior  added to the log likelihood (gamma for the expected failures up to its age, taken on their
- *               logarithm; normal for ln shape); null for maximum likelihood
+ * @param prior  its log density is added to the log likelihood; null for maximum likelihood
  * @returns null where there is no maximum: no failure and no prior, or a shape that runs to 0 or infinity
  * @see Meeker, W. Q., Escobar, L. A. (1998), Statistical Methods for Reliability Data, Wiley, ch. 8 and 11
  */
 export function fitWeibull(lives: readonly WatchedLife[], prior: WeibullPrior | null = null): WeibullFit | null {
   const reference = prior?.age ?? lives.reduce((most, life) => Math.max(most, life.exit), 0);
   const problem = prepare(lives, reference, prior);
-  if (!(problem.failures + problem.priorFailures > 0)) return null;
+  if (problem.failures === 0 && prior === null) return null;
   const logShape = maximum(problem);
   return logShape === null ? null : fitAt(problem, logShape, reference);
 }
 
-/** The lives in units of the reference age, and the prior, with none as nothing at all. */
+/** A normal belief; precision 0 is none. */
+interface Belief {
+  mean: number;
+  precision: number;
+}
+
+/** The lives in units of the reference age, and the beliefs. */
 interface Problem {
   exits: Float64Array;
   entries: Float64Array;
   /** Failures seen, and the sum of the logarithms of their ages. */
   failures: number;
   sumLogs: number;
-  priorFailures: number;
-  priorExposure: number;
-  shapeMean: number;
-  /** 1 / variance of ln shape before the lives speak. */
-  shapePrecision: number;
+  hazard: Belief;
+  shape: Belief;
 }
+
+const belief = (normal: { mean: number; spread: number } | undefined): Belief =>
+  normal === undefined ? { mean: 0, precision: 0 } : { mean: normal.mean, precision: 1 / normal.spread ** 2 };
 
 function prepare(lives: readonly WatchedLife[], reference: number, prior: WeibullPrior | null): Problem {
   const failed = lives.filter((life) => life.failed);
+  const late = lives.filter((life) => life.entry > 0);
   return {
     exits: Float64Array.from(lives, (life) => life.exit / reference),
-    entries: Float64Array.from(
-      lives.filter((life) => life.entry > 0),
-      (life) => life.entry / reference,
-    ),
+    entries: Float64Array.from(late, (life) => life.entry / reference),
     failures: failed.length,
     sumLogs: failed.reduce((sum, life) => sum + Math.log(life.exit / reference), 0),
-    priorFailures: prior?.failures ?? 0,
-    priorExposure: prior?.exposure ?? 0,
-    shapeMean: prior?.logShape.mean ?? 0,
-    shapePrecision: prior === null ? 0 : 1 / prior.logShape.spread ** 2,
+    hazard: belief(prior?.logHazard),
+    shape: belief(prior?.logShape),
   };
 }
 
@@ -89,18 +91,34 @@ function watched({ exits, entries }: Problem, shape: number) {
   return sums;
 }
 
-/** Slope and curvature of the log posterior along ln shape, the hazard always at its best. */
-function slopeAt(problem: Problem, logShape: number) {
+/** ln hazard at the reference age that is likeliest where the shape gives so much exposure. */
+function bestLogHazard({ failures, hazard }: Problem, exposure: number): number {
+  if (hazard.precision === 0) return Math.log(failures / exposure);
+  let log = hazard.mean;
+  // the slope is concave: from the second step on, Newton comes down to the root from above
+  for (let step = 0; step < STEPS_AT_MOST; step++) {
+    const gone = exposure * Math.exp(log);
+    const change = (failures - gone - (log - hazard.mean) * hazard.precision) / (gone + hazard.precision);
+    log += change;
+    if (Math.abs(change) < 1e-15) break;
+  }
+  return log;
+}
+
+/** Second derivatives of the log posterior by ln hazard and ln shape, its slope by ln shape, and the best hazard. */
+function bestAt(problem: Problem, logShape: number) {
   const shape = Math.exp(logShape);
   const { plain, first, second } = watched(problem, shape);
-  const exposure = problem.priorExposure + plain;
-  const failures = problem.priorFailures + problem.failures;
-  const f = (shape * first) / exposure;
-  const s = (shape * shape * second) / exposure;
-  const pull = (logShape - problem.shapeMean) * problem.shapePrecision;
+  const logHazard = bestLogHazard(problem, plain);
+  const hazard = Math.exp(logHazard);
+  const { failures, sumLogs } = problem;
   return {
-    slope: problem.failures + shape * problem.sumLogs - failures * f - pull,
-    curvature: shape * problem.sumLogs - failures * (f + s - f * f) - problem.shapePrecision,
+    plain,
+    logHazard,
+    slope: failures + shape * (sumLogs - hazard * first) - (logShape - problem.shape.mean) * problem.shape.precision,
+    ofHazard: -hazard * plain - problem.hazard.precision,
+    mixed: -hazard * shape * first,
+    ofShape: shape * sumLogs - hazard * (shape * first + shape * shape * second) - problem.shape.precision,
   };
 }
 
@@ -108,12 +126,13 @@ function maximum(problem: Problem): number | null {
   let low = Math.log(LOWEST_SHAPE);
   let high = Math.log(HIGHEST_SHAPE);
   // not a number where a narrow spread of ages underflows at the ends: no maximum can be told there
-  if (!(slopeAt(problem, low).slope > 0) || !(slopeAt(problem, high).slope < 0)) return null;
-  let at = Math.min(high, Math.max(low, problem.shapeMean));
+  if (!(bestAt(problem, low).slope > 0) || !(bestAt(problem, high).slope < 0)) return null;
+  let at = Math.min(high, Math.max(low, problem.shape.mean));
   for (let step = 0; step < STEPS_AT_MOST; step++) {
-    const { slope, curvature } = slopeAt(problem, at);
+    const { slope, ofHazard, mixed, ofShape } = bestAt(problem, at);
     if (slope > 0) low = at;
     else high = at;
+    const curvature = ofShape - (mixed * mixed) / ofHazard;
     const newton = at - slope / curvature;
     const next = curvature < 0 && newton > low && newton < high ? newton : (low + high) / 2;
     if (Math.abs(next - at) < 1e-14) return next;
@@ -124,22 +143,19 @@ function maximum(problem: Problem): number | null {
 
 function fitAt(problem: Problem, logShape: number, reference: number): WeibullFit {
   const shape = Math.exp(logShape);
-  const { plain, first, second } = watched(problem, shape);
-  const failures = problem.priorFailures + problem.failures;
-  const hazard = failures / (problem.priorExposure + plain);
-  const logHazard = Math.log(hazard);
+  const { plain, logHazard, ofHazard, mixed, ofShape } = bestAt(problem, logShape);
   // information on (ln hazard, ln shape), inverted, then turned to (ln scale, ln shape)
-  const mixed = hazard * shape * first;
-  const ofShape = hazard * (shape * first + shape * shape * second) - shape * problem.sumLogs + problem.shapePrecision;
-  const determinant = failures * ofShape - mixed * mixed;
-  const varHazard = ofShape / determinant;
-  const varShape = failures / determinant;
-  const cov = -mixed / determinant;
+  const determinant = ofHazard * ofShape - mixed * mixed;
+  const varHazard = -ofShape / determinant;
+  const varShape = -ofHazard / determinant;
+  const cov = mixed / determinant;
   return {
     scale: reference * Math.exp(-logHazard / shape),
     shape,
     logLikelihood:
-      problem.failures * (logHazard + logShape - Math.log(reference)) + (shape - 1) * problem.sumLogs - hazard * plain,
+      problem.failures * (logHazard + logShape - Math.log(reference)) +
+      (shape - 1) * problem.sumLogs -
+      Math.exp(logHazard) * plain,
     covariance: {
       logScale: (varHazard - 2 * logHazard * cov + logHazard * logHazard * varShape) / (shape * shape),
       logShape: varShape,

@@ -76,22 +76,31 @@ describe("fitWeibull", () => {
     expect(fitWeibull([...watched([1, 2], false), ...watched([3], true)])).toBeNull();
   });
 
+  const held = { mean: 0, spread: 1e-7 };
+  const unsure = { mean: 0, spread: 1e5 };
+
   // By derivation: with the shape held at 1 the hazard is constant, and the likelihood of d failures over the years
   // watched, sum of (exit - entry), has its maximum at d / years.
   it("with late entry and a shape of 1, gives failures over exposure", () => {
     const lives = [...watched([4, 5.5, 7], true, 3), ...watched([6, 8, 9], false, 2), ...watched([1, 2], true)];
     const years = 1 + 2.5 + 4 + 4 + 6 + 7 + 1 + 2;
-    const held: WeibullPrior = { age: 5, failures: 0, exposure: 0, logShape: { mean: 0, spread: 1e-7 } };
-    near(1 / fitWeibull(lives, held)!.scale, 5 / years, 1e-9);
+    near(1 / fitWeibull(lives, { age: 5, logHazard: unsure, logShape: held })!.scale, 5 / years, 1e-9);
   });
 
-  // By derivation: without failures, a prior of one failure in 40 lives stays one failure in 40 lives and those seen
-  it("falls back on the prior where nothing failed, and leaves it as failures come", () => {
-    const prior: WeibullPrior = { age: 5, failures: 1, exposure: 40, logShape: { mean: 0, spread: 1e-7 } };
-    near((5 / fitWeibull([], prior)!.scale) ** 1, 1 / 40, 1e-6);
-    near(5 / fitWeibull(watched(Array(20).fill(5), false), prior)!.scale, 1 / 60, 1e-6);
+  // By derivation: the log density d x - e^x E - (x - m)^2 / (2 s^2) of the log hazard x has its maximum where
+  // d - e^x E = (x - m) / s^2
+  it("weighs what was seen against what was believed", () => {
+    const logHazard = { mean: Math.log(0.02), spread: 1.3 };
+    const prior: WeibullPrior = { age: 5, logHazard, logShape: held };
+    near(5 / fitWeibull([], prior)!.scale, 0.02, 1e-9);
+    for (const failed of [0, 2, 15]) {
+      const lives = [...watched(Array(20).fill(4), false), ...watched(Array(failed).fill(2), true)];
+      const x = Math.log(5 / fitWeibull(lives, prior)!.scale);
+      const exposure = (20 * 4 + failed * 2) / 5;
+      expect(failed - Math.exp(x) * exposure).toBeCloseTo((x - logHazard.mean) / 1.3 ** 2, 6);
+    }
     const many = Array.from({ length: 200 }, () => handbook).flat();
-    const weak: WeibullPrior = { age: 500, failures: 1, exposure: 40, logShape: { mean: 0, spread: 0.3 } };
+    const weak: WeibullPrior = { age: 500, logHazard, logShape: { mean: 0, spread: 0.3 } };
     near(fitWeibull(many, weak)!.scale, fitWeibull(many)!.scale, 0.01);
   });
 

@@ -1,0 +1,88 @@
+import { type FadingItem, type FadingPack, fadeItems } from "../fade/fade-items.ts";
+import { DRAWS } from "../fade/item-fit.ts";
+import type { Policy } from "../fleet/policy.ts";
+import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import { type Decline, fadeDecline } from "./decline.ts";
+import { type ItemLimits, itemLimits } from "./item-limits.ts";
+import { type NewPack, newFadeChances, usualCycles } from "./new-pack.ts";
+import { newPrimaryChances, primaryDecline } from "./primary-decline.ts";
+import { fitPrimaryItem, type PrimaryItem } from "./primary-item.ts";
+import { type PrimaryPack, primaryPacks } from "./primary-readings.ts";
+import { type FailureRisk, failureRisk } from "./sudden-failures.ts";
+import { watchedLives } from "./watched-lives.ts";
+
+/** What is known of an item's packs as a whole. */
+export interface ItemLife {
+  limits: ItemLimits;
+  risk: FailureRisk;
+  fade: FadingItem | null;
+  /** Batteries that do not recharge, where something was read of them. */
+  primary: PrimaryItem | null;
+}
+
+/** What is known of all items, and of each pack within its item. */
+export interface ItemLives {
+  of(item: string): ItemLife;
+  fadingPack(pack: PackRow): FadingPack | null;
+  primaryPack(pack: PackRow): PrimaryPack | null;
+  fadingItems: FadingItem[];
+  primaryItems: PrimaryItem[];
+}
+
+/** Fits everything that packs of one item share: fade or discharge, and sudden failure. */
+export function itemLives(fleet: Fleet, policy: Policy, isStock: (pack: PackRow) => boolean): ItemLives {
+  const { asOf } = policy;
+  const limitsOf = itemLimits(fleet);
+  const isPrimary = (item: string) => limitsOf(item).kind === "primary";
+  const fadingItems = fadeItems(fleet, asOf, (item) => !isPrimary(item));
+  const primaries = primaryPacks(fleet, asOf, isPrimary);
+  const primaryItems = [...primaries.keys()].sort().flatMap((key) => {
+    return fitPrimaryItem(key, primaries.get(key)!, limitsOf(key).serviceMonths) ?? [];
+  });
+  const lives = watchedLives(fleet, asOf, isStock);
+  const fadeOf = new Map(fadingItems.map((item) => [nameKey(item.item), item]));
+  const primaryOf = new Map(primaryItems.map((item) => [nameKey(item.group.item), item]));
+  const fadingPacks = bySerial(fadingItems.flatMap((item) => item.packs));
+  const primaryPackOf = bySerial([...primaries.values()].flat());
+  const known = new Map<string, ItemLife>();
+  return {
+    fadingItems,
+    primaryItems,
+    fadingPack: (pack) => fadingPacks.get(nameKey(pack.serial)) ?? null,
+    primaryPack: (pack) => primaryPackOf.get(nameKey(pack.serial)) ?? null,
+    of(item) {
+      const key = nameKey(item);
+      const found = known.get(key) ?? {
+        limits: limitsOf(item),
+        risk: failureRisk(key, lives.get(key) ?? [], DRAWS),
+        fade: fadeOf.get(key) ?? null,
+        primary: primaryOf.get(key) ?? null,
+      };
+      known.set(key, found);
+      return found;
+    },
+  };
+}
+
+/** How one pack of an item runs down; null where nothing tells. */
+export function declineOf(pack: PackRow, life: ItemLife, lives: ItemLives, policy: Policy): Decline | null {
+  const fading = lives.fadingPack(pack);
+  if (fading !== null && life.fade !== null) return fadeDecline(fading, life.fade, policy);
+  const primary = lives.primaryPack(pack);
+  return primary !== null && life.primary !== null ? primaryDecline(life.primary, primary, policy) : null;
+}
+
+/** What is known of an item's new packs. */
+export function newPackOf({ fade, primary, risk, limits }: ItemLife, policy: Policy): NewPack {
+  const decline =
+    fade !== null
+      ? { chances: newFadeChances(fade, policy), stretch: fade.fit.stretch }
+      : primary !== null
+        ? { chances: newPrimaryChances(primary, policy), stretch: primary.stretch }
+        : null;
+  return { decline, risk, limits, cyclesPerYear: fade === null ? null : usualCycles(fade) };
+}
+
+function bySerial<T extends { pack: PackRow }>(packs: readonly T[]): Map<string, T> {
+  return new Map(packs.map((one) => [nameKey(one.pack.serial), one]));
+}
