@@ -28,6 +28,22 @@ export function gridIndex(daysAhead: number, logStretch: number): number {
   return Math.min(GRID_SIZE - 1, index);
 }
 
+/** Where a time ahead lies on the grid before any stretch, and how far a stretch of e^1 shifts it. */
+export const INDEX_PER_LOG_STRETCH = 1 / LOG_STEP;
+
+/**
+ * The index of a grid time after a stretch: a plain shift, since the grid's steps are equal in log time.
+ *
+ * @param index  gridIndex(daysAhead, 0)
+ * @param shift  logStretch * INDEX_PER_LOG_STRETCH
+ */
+export function shiftedIndex(index: number, shift: number): number {
+  if (index >= 1 && index + shift >= 1) return Math.min(GRID_SIZE - 1, index + shift);
+  // before the first step the grid is straight in time, not in its logarithm
+  const daysAhead = index < 1 ? index * FIRST_DAYS : FIRST_DAYS * Math.exp((index - 1) * LOG_STEP);
+  return gridIndex(daysAhead, shift * LOG_STEP);
+}
+
 /** A grid function at a fractional index, by straight lines. */
 export function gridValue(values: ArrayLike<number>, start: number, index: number): number {
   const below = Math.min(GRID_SIZE - 2, Math.floor(index));

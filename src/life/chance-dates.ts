@@ -1,6 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { lastDayOfMonth, monthOfDay } from "../calendar/month.ts";
-import { GRID_DAYS, GRID_SIZE, gridIndex, gridValue } from "../fade/time-grid.ts";
+import { GRID_DAYS, GRID_SIZE, gridIndex, gridValue, INDEX_PER_LOG_STRETCH, shiftedIndex } from "../fade/time-grid.ts";
 import type { TimeStretch } from "../fade/time-stretch.ts";
 import type { DateBand, ForecastKind } from "../fade/types.ts";
 
@@ -18,9 +18,9 @@ export function averageChances(chances: Float32Array, stretch: TimeStretch): Flo
   const share = 1 / (common.length * own.length);
   for (let draw = 0; draw < common.length; draw++) {
     for (let o = 0; o < own.length; o++) {
+      const shift = (common[draw]! + own[o]!) * INDEX_PER_LOG_STRETCH;
       for (let k = 0; k < GRID_SIZE; k++) {
-        const index = gridIndex(GRID_DAYS[k]!, common[draw]! + own[o]!);
-        result[k] = result[k]! + share * gridValue(chances, draw * GRID_SIZE, index);
+        result[k] = result[k]! + share * gridValue(chances, draw * GRID_SIZE, shiftedIndex(k, shift));
       }
     }
   }
@@ -40,14 +40,15 @@ export function monthlyChances(
   into: Float64Array,
 ): void {
   const { common, own } = stretch;
-  const ahead = monthEndsAhead(asOf, months);
+  const indices = monthEndsAhead(asOf, months).map((ahead) => gridIndex(ahead, 0));
+  into.fill(0);
   for (let draw = 0; draw < common.length; draw++) {
-    for (let m = 0; m < months; m++) {
-      let sum = 0;
-      for (let o = 0; o < own.length; o++) {
-        sum += gridValue(chances, draw * GRID_SIZE, gridIndex(ahead[m]!, common[draw]! + own[o]!));
+    for (let o = 0; o < own.length; o++) {
+      const shift = (common[draw]! + own[o]!) * INDEX_PER_LOG_STRETCH;
+      for (let m = 0; m < months; m++) {
+        const chance = gridValue(chances, draw * GRID_SIZE, shiftedIndex(indices[m]!, shift));
+        into[draw * months + m] = into[draw * months + m]! + chance / own.length;
       }
-      into[draw * months + m] = sum / own.length;
     }
   }
 }
