@@ -1,5 +1,5 @@
 import { GRID_DAYS } from "../fade/time-grid.ts";
-import { chanceToLast, type FailureRisk } from "./sudden-failures.ts";
+import { cumulativeHazard, type FailureRisk } from "./sudden-failures.ts";
 
 const DAYS_PER_YEAR = 365.25;
 
@@ -15,22 +15,30 @@ export interface Exposure {
  * @param chances  one or more draws of chances, one a time ahead, draw-major; changed in place
  * @param days     the times ahead, days from as-of
  */
-export function addFailures(chances: Float64Array, { risk, ageYears }: Exposure, days: readonly number[]): void {
-  const lasting = Array.from(risk.paces, (pace) =>
-    Float64Array.from(days, (day) => chanceToLast(risk, ageYears, day / DAYS_PER_YEAR, pace)),
-  );
-  for (let draw = 0; draw * days.length < chances.length; draw++) {
-    const last = lasting[risk.paceOf[draw]!]!;
-    const from = draw * days.length;
-    for (let m = 0; m < days.length; m++) chances[from + m] = 1 - (1 - chances[from + m]!) * last[m]!;
+export function addFailures(chances: Float64Array, exposure: Exposure, days: ArrayLike<number>): void {
+  const { paces, paceOf } = exposure.risk;
+  const hazards = hazardsAhead(exposure, days);
+  const lasting = Array.from(paces, (pace) => hazards.map((hazard) => Math.exp(-pace * hazard)));
+  const months = days.length;
+  for (let draw = 0; draw * months < chances.length; draw++) {
+    const last = lasting[paceOf[draw]!]!;
+    const from = draw * months;
+    for (let m = 0; m < months; m++) chances[from + m] = 1 - (1 - chances[from + m]!) * last[m]!;
   }
 }
 
 /** Chance to last without a sudden failure at the times of the grid, averaged over the paces. */
-export function averageLasting({ risk, ageYears }: Exposure): Float64Array {
-  return Float64Array.from(GRID_DAYS, (day) => {
+export function averageLasting(exposure: Exposure): Float64Array {
+  const { paces } = exposure.risk;
+  return hazardsAhead(exposure, GRID_DAYS).map((hazard) => {
     let sum = 0;
-    for (const pace of risk.paces) sum += chanceToLast(risk, ageYears, day / DAYS_PER_YEAR, pace);
-    return sum / risk.paces.length;
+    for (const pace of paces) sum += Math.exp(-pace * hazard);
+    return sum / paces.length;
   });
+}
+
+/** Hazard gone through between as-of and times ahead, at pace 1. */
+function hazardsAhead({ risk, ageYears }: Exposure, days: ArrayLike<number>): Float64Array {
+  const now = cumulativeHazard(risk, ageYears);
+  return Float64Array.from(days, (day) => cumulativeHazard(risk, ageYears + day / DAYS_PER_YEAR) - now);
 }

@@ -64,21 +64,6 @@ export function cumulativeHazard(risk: Pick<FailureRisk, "shape" | "scaleYears">
   return years > 0 ? (years / risk.scaleYears) ** risk.shape : 0;
 }
 
-/**
- * Chance that a pack of some age has not failed suddenly some time ahead, given that it has not yet.
- *
- * @param pace  factor on the hazard
- */
-export function chanceToLast(
-  risk: Pick<FailureRisk, "shape" | "scaleYears">,
-  ageYears: number,
-  yearsAhead: number,
-  pace: number,
-): number {
-  const hazard = cumulativeHazard(risk, ageYears + yearsAhead) - cumulativeHazard(risk, ageYears);
-  return Math.exp(-pace * hazard);
-}
-
 /** Levels dealt out evenly over the draws, in an order that goes with nothing else. */
 function shuffledLevels(draws: number, levels: number, seed: number): Uint8Array {
   const random = seededRandom(seed);

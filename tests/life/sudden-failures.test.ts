@@ -8,7 +8,7 @@ import { failureCautions } from "../../src/life/failure-cautions.ts";
 import { addFailures, averageLasting } from "../../src/life/failure-chances.ts";
 import { FAILURE_PRIOR } from "../../src/life/failure-prior.ts";
 import { forecastPacks } from "../../src/life/forecast-packs.ts";
-import { chanceToLast, cumulativeHazard, type FailureRisk, failureRisk } from "../../src/life/sudden-failures.ts";
+import { cumulativeHazard, type FailureRisk, failureRisk } from "../../src/life/sudden-failures.ts";
 import type { LifeForecast } from "../../src/life/types.ts";
 import { watchedLives } from "../../src/life/watched-lives.ts";
 import type { WatchedLife } from "../../src/maths/kaplan-meier.ts";
@@ -23,6 +23,14 @@ const hazardRisk = (shape: number, scaleYears: number): FailureRisk => ({
   shape,
   scaleYears,
 });
+
+/** The chance to last some years more from an age, at one pace: what addFailures takes from a sound pack. */
+function chanceToLast(risk: Pick<FailureRisk, "shape" | "scaleYears">, ageYears: number, ahead: number, pace: number) {
+  const chances = new Float64Array(1);
+  const one = { ...hazardRisk(risk.shape, risk.scaleYears), paces: Float64Array.of(pace), paceOf: Uint8Array.of(0) };
+  addFailures(chances, { risk: one, ageYears }, [365.25 * ahead]);
+  return 1 - chances[0]!;
+}
 
 function fleetOf(packs: PackRow[]): Fleet {
   return { ...emptyFleet(), packs, catalogue: [catalogued("p", "pack")] };
@@ -151,7 +159,7 @@ describe("failureRisk", () => {
   });
 });
 
-describe("chanceToLast", () => {
+describe("addFailures", () => {
   // Source: NIST/SEMATECH e-Handbook 8.4.1.3, scale and shape by R 4 survreg; conditional chances computed outside
   it("is conditioned on the age reached", () => {
     const risk = { shape: 1.7207972608014, scaleYears: 606.52755800357 };
@@ -168,9 +176,7 @@ describe("chanceToLast", () => {
     expect(chanceToLast(risk, -1, 3, 1)).toBeCloseTo(chanceToLast(risk, 0, 2, 1), 12);
     expect(chanceToLast(risk, 4, 0, 3)).toBe(1);
   });
-});
 
-describe("addFailures", () => {
   // By hand: 1 - (1 - 0.2) (1 - failing) in every draw
   it("joins two causes that do not know of each other", () => {
     const risk = hazardRisk(1, 10);
