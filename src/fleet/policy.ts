@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { type Day, dayFromIso } from "../calendar/day.ts";
 
 /** The planner's choices, with their defaults filled in. Field names are the policy sheet's keys in camel case. */
@@ -35,21 +35,24 @@ export interface PolicyKey {
   /** What a change does, one plain sentence. */
   explains: string;
   /** Reads the text of a cell or an option. */
-  schema: z.ZodType;
+  schema: z.ZodMiniType;
 }
 
-const number = (min: number, max: number) =>
+const number = (min: number, max: number, ...more: z.core.$ZodCheck<number>[]) =>
   z.coerce
     .number({ error: "a number was expected" })
-    .min(min, `${min} or more was expected`)
-    .max(max, `${max} or less was expected`);
-const whole = (min: number, max: number) => number(min, max).int({ error: "a whole number was expected" });
-const text = z.string().trim().min(1);
-const day = z.string().transform((value, context) => {
-  const found = dayFromIso(value.trim());
-  if (found === null) context.addIssue("a date as YYYY-MM-DD was expected");
-  return found;
-});
+    .check(z.gte(min, `${min} or more was expected`), z.lte(max, `${max} or less was expected`), ...more);
+const whole = (min: number, max: number) => number(min, max, z.multipleOf(1, { error: "a whole number was expected" }));
+const text = z.string().check(z.trim(), z.minLength(1, "some text was expected"));
+const day = z.pipe(
+  z.string(),
+  z.transform((value: string, context) => {
+    const found = dayFromIso(value.trim());
+    if (found !== null) return found;
+    context.issues.push({ code: "custom", message: "a date as YYYY-MM-DD was expected", input: value });
+    return z.NEVER;
+  }),
+);
 
 const row = (
   key: string,
@@ -57,7 +60,7 @@ const row = (
   unit: string,
   byDefault: string,
   explains: string,
-  schema: z.ZodType,
+  schema: z.ZodMiniType,
 ): PolicyKey => ({ key, field, unit, default: byDefault, explains, schema });
 
 /** Every policy key in the order in which help, the page and the sheet show them. */
@@ -117,7 +120,7 @@ export const POLICY_KEYS: readonly PolicyKey[] = [
     "share",
     "0.95",
     "The chance of no shortage that every order is sized for.",
-    number(0, 1).gt(0, "more than 0 was expected").lt(1, "less than 1 was expected"),
+    number(0, 1, z.gt(0, "more than 0 was expected"), z.lt(1, "less than 1 was expected")),
   ),
   row(
     "spares_percent",
@@ -182,7 +185,7 @@ export const POLICY_KEYS: readonly PolicyKey[] = [
     "money",
     "none",
     "What may be spent in one fiscal year.",
-    text.regex(/^\d+(\.\d+)?$/, "an amount such as 25000 was expected"),
+    text.check(z.regex(/^\d+(\.\d+)?$/, "an amount such as 25000 was expected")),
   ),
   row("currency", "currency", "code", "the catalogue's", "The currency of budgets and totals.", text),
   row(

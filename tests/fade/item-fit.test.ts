@@ -113,6 +113,6 @@ describe("updateTrust", () => {
     );
     updateTrust(spoilt, [nodeTables(curveFromCoordinates(PRIORS.map(() => 0)))]);
     expect(spoilt.trust[3]!).toBeLessThan(0.2);
-    for (const [j, trust] of spoilt.trust.entries()) if (j !== 3) expect(trust, `reading ${j}`).toBeGreaterThan(0.8);
+    for (const [j, trust] of spoilt.trust.entries()) if (j !== 3) expect(trust, `reading ${j}`).toBeGreaterThan(0.5);
   });
 });

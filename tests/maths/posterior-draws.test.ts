@@ -46,4 +46,11 @@ describe("seededRandom", () => {
     const normals = Array.from({ length: 4000 }, () => one.normal());
     expect(normals.reduce((a, b) => a + b * b, 0) / normals.length).toBeCloseTo(1, 1);
   });
+
+  it("starts well for small seeds, too", () => {
+    const firsts = Array.from({ length: 400 }, (_, seed) => seededRandom(seed).normal());
+    expect(Math.max(...firsts.map(Math.abs))).toBeLessThan(4.5);
+    expect(firsts.reduce((a, b) => a + b * b, 0) / firsts.length).toBeCloseTo(1, 0);
+    expect(Math.abs(firsts.reduce((a, b) => a + b, 0) / firsts.length)).toBeLessThan(0.2);
+  });
 });

@@ -1,4 +1,5 @@
-import * as z from "zod";
+import * as z from "zod/mini";
+import english from "zod/v4/locales/en.js";
 import { SHEETS, type SheetKind } from "../../fleet/columns.ts";
 import { openFile } from "../open-file.ts";
 import type { SheetFile } from "../reading.ts";
@@ -7,26 +8,33 @@ import { columnKeys } from "./column-keys.ts";
 
 const KINDS = SHEETS.map(({ kind }) => kind) as [SheetKind, ...SheetKind[]];
 
+// the small build of zod brings no words of its own
+z.config(english());
+
+const words = z.string().check(z.minLength(1));
+
 const mappedRows = z
   .strictObject({
     kind: z.enum(KINDS),
     /** The item's name where no column holds it. */
-    item: z.string().min(1).optional(),
+    item: z.optional(words),
     /** For each of the sheet's columns, the header that holds it. */
-    columns: z.record(z.string(), z.string().min(1)),
+    columns: z.record(z.string(), words),
   })
-  .refine(({ kind, columns }) => Object.keys(columns).every((name) => specOf(kind, name) !== undefined), {
-    error: ({ input }) => {
-      const { kind, columns } = input as { kind: SheetKind; columns: Record<string, string> };
-      const wrong = Object.keys(columns).find((name) => specOf(kind, name) === undefined);
-      return `"${wrong}" is no column of ${kind}`;
-    },
-  });
+  .check(
+    z.refine(({ kind, columns }) => Object.keys(columns).every((name) => specOf(kind, name) !== undefined), {
+      error: ({ input }) => {
+        const { kind, columns } = input as { kind: SheetKind; columns: Record<string, string> };
+        const wrong = Object.keys(columns).find((name) => specOf(kind, name) === undefined);
+        return `"${wrong}" is no column of ${kind}`;
+      },
+    }),
+  );
 
 const mappedTable = z.strictObject({
   file: z.string(),
-  sheet: z.string().nullable(),
-  table: z.number().int().min(1),
+  sheet: z.nullable(z.string()),
+  table: z.int().check(z.gte(1)),
   rows: z.array(mappedRows),
   unread: z.array(z.string()),
 });
