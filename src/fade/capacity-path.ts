@@ -21,6 +21,10 @@ const WEIGHTS = [1 / 6, 2 / 3, 1 / 6];
 
 const posterior = emptyPosterior();
 
+/** Of many days, every third is worked out and the others lie on straight lines between: fade bends slowly. */
+const DAYS_BETWEEN_KNOTS = 3;
+const FEW_DAYS = 6;
+
 /**
  * Bands of a pack's true capacity on given days (not of the next reading, which scatters more).
  *
@@ -28,6 +32,40 @@ const posterior = emptyPosterior();
  * @returns one band a day, fractions of rated
  */
 export function capacityBands(
+  evidence: PackEvidence,
+  clock: PackClock,
+  fit: Pick<ItemFit, "tables">,
+  stretch: TimeStretch,
+  asOf: Day,
+  days: readonly Day[],
+): CapacityBand[] {
+  const last = days.length - 1;
+  const knots = days.flatMap((_, m) =>
+    days.length <= FEW_DAYS || m % DAYS_BETWEEN_KNOTS === 0 || m === last ? [m] : [],
+  );
+  const bands = bandsOn(
+    evidence,
+    clock,
+    fit,
+    stretch,
+    asOf,
+    knots.map((m) => days[m]!),
+  );
+  let right = 0;
+  return days.map((day, m) => {
+    while (knots[right]! < m) right++;
+    if (knots[right] === m) return bands[right]!;
+    const [from, to] = [days[knots[right - 1]!]!, days[knots[right]!]!];
+    return between(bands[right - 1]!, bands[right]!, (day - from) / (to - from));
+  });
+}
+
+function between(one: CapacityBand, other: CapacityBand, share: number): CapacityBand {
+  const mix = (a: number, b: number) => a + share * (b - a);
+  return { p10: mix(one.p10, other.p10), p50: mix(one.p50, other.p50), p90: mix(one.p90, other.p90) };
+}
+
+function bandsOn(
   evidence: PackEvidence,
   clock: PackClock,
   fit: Pick<ItemFit, "tables">,

@@ -1,0 +1,54 @@
+import { describe, expect, it } from "vitest";
+import { capacityBands } from "../../src/fade/capacity-path.ts";
+import { curveFromCoordinates } from "../../src/fade/curve.ts";
+import { packEvidence } from "../../src/fade/evidence.ts";
+import { nodeTables } from "../../src/fade/node-tables.ts";
+import type { PackClock } from "../../src/fade/pack-clock.ts";
+import { PRIORS } from "../../src/fade/priors.ts";
+import { timeStretch } from "../../src/fade/time-stretch.ts";
+import { seededRandom } from "../../src/maths/random.ts";
+
+const random = seededRandom(40);
+const tables = Array.from({ length: 40 }, () =>
+  nodeTables(curveFromCoordinates(PRIORS.map(() => 0.4 * random.normal()))),
+);
+const stretch = timeStretch(40, 3);
+/** Day 0 is as-of; the pack was made two years before. */
+const clock: PackClock = {
+  start: -730,
+  cyclesPerYear: null,
+  cyclesAt: () => null,
+  momentAt: (day) => ({ years: (day + 730) / 365.25, useYears: (day + 730) / 365.25 }),
+};
+const evidence = packEvidence(
+  [0.2, 0.9, 1.5, 1.9].map((years) => ({ years, useYears: years, capacity: 1 - 0.04 * years })),
+  [],
+);
+const bandsOn = (days: number[]) => capacityBands(evidence, clock, { tables }, stretch, 0, days);
+
+describe("capacityBands", () => {
+  const months = Array.from({ length: 37 }, (_, m) => Math.round(m * 30.44));
+
+  it("orders every band, and never rises once the early rise is over", () => {
+    const bands = bandsOn(months);
+    bands.forEach(({ p10, p50, p90 }, m) => {
+      expect(p10).toBeLessThan(p50);
+      expect(p50).toBeLessThan(p90);
+      if (m > 0) expect(p50).toBeLessThanOrEqual(bands[m - 1]!.p50 + 1e-9);
+    });
+  });
+
+  // By hand: four percent a year for two years leaves 92 %.
+  it("starts where the readings are", () => {
+    expect(bandsOn([0])[0]!.p50).toBeCloseTo(0.92, 1);
+  });
+
+  it("is the same to half a percent of rated whether days are asked one by one or many at once", () => {
+    const many = bandsOn(months);
+    for (const m of [1, 2, 10, 22, 35]) {
+      const one = bandsOn([months[m]!])[0]!;
+      for (const level of ["p10", "p50", "p90"] as const)
+        expect(Math.abs(many[m]![level] - one[level])).toBeLessThan(0.005);
+    }
+  });
+});
