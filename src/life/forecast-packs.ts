@@ -9,17 +9,18 @@ import { failureCautions } from "./failure-cautions.ts";
 import { addFailures, averageLasting, type Exposure } from "./failure-chances.ts";
 import { declineOf, type ItemLife, type ItemLives, itemLives, newPackOf } from "./item-life.ts";
 import { earliestLimit } from "./life-limits.ts";
+import { unnamedCautions, withNamedItems } from "./named-items.ts";
 import { newPackChances } from "./new-pack.ts";
 import { overlayCertainDay } from "./pack-end.ts";
 import { type PackCase, packLife } from "./pack-life.ts";
 import type { LifeForecast } from "./types.ts";
 import { firstDayOfService, firstTests } from "./watched-lives.ts";
 
-const UNNAMED_ITEM = "unnamed pack";
 const DAYS_PER_YEAR = 365.25;
 
 /** Forecasts the life of every pack: the earliest of fade, sudden failure and whatever limits policy and catalogue set. */
-export function forecastPacks(fleet: Fleet, policy: Policy): LifeForecast {
+export function forecastPacks(sheets: Fleet, policy: Policy): LifeForecast {
+  const fleet = withNamedItems(sheets);
   const { asOf, horizonMonths: months } = policy;
   const tested = new Set(fleet.runtimeTests.map((test) => nameKey(test.serial)));
   const isStock = (pack: PackRow) => isShelfStock(pack, tested);
@@ -47,7 +48,11 @@ export function forecastPacks(fleet: Fleet, policy: Policy): LifeForecast {
     dueByDraw: (index, into) => void dueOf(cases[index]!, into, policy),
     newPackDueByDraw: (item, into) => newPackChances(newPackOf(items.of(item), policy), policy, months, into),
     fadeGroups: [...items.fadingItems, ...items.primaryItems].map((item) => item.group),
-    cautions: [...fadeCautions(items.fadingItems), ...failureCautions(risksOf(cases, items))],
+    cautions: [
+      ...unnamedCautions(sheets),
+      ...fadeCautions(items.fadingItems),
+      ...failureCautions(risksOf(cases, items)),
+    ],
   };
 }
 
@@ -61,7 +66,7 @@ interface Context {
 
 function packCase(pack: PackRow, { policy, items, clocks, failedOn, firstTest }: Context): PackCase {
   const key = nameKey(pack.serial);
-  const item = pack.item?.trim() ?? UNNAMED_ITEM;
+  const item = pack.item!.trim();
   const life = items.of(item);
   const clock = clocks.get(key)!;
   const fading = items.fadingPack(pack);
@@ -85,10 +90,10 @@ function packCase(pack: PackRow, { policy, items, clocks, failedOn, firstTest }:
   };
 }
 
-/** A pack's exposure to sudden failure; null where its item or its first day in service is unknown. */
+/** A pack's exposure to sudden failure; null where its first day in service is unknown. */
 function exposureOf(pack: PackRow, life: ItemLife, firstTest: Day | null, asOf: Day): Exposure | null {
   const from = firstDayOfService(pack, firstTest);
-  if (pack.item === null || from === null) return null;
+  if (from === null) return null;
   return { risk: life.risk, ageYears: (asOf - from) / DAYS_PER_YEAR };
 }
 

@@ -57,7 +57,7 @@ export function packLife(one: PackCase, due: Float64Array, policy: Policy): Pack
     replaceBy,
     dueChance: due,
     causes: causesByMonth(due, end, asOf),
-    says: packSentence(pack, told, { belowBy, replaceBy }),
+    says: packSentence(told, { belowBy, replaceBy }),
   };
 }
 
@@ -66,8 +66,7 @@ function basisOf(readings: number): Basis {
   return readings >= MEASURED_FROM ? "measured" : "pooled";
 }
 
-function noteOf({ pack, dated, primary, decline, ratedByEarlyTests, end }: PackCase): string | null {
-  if (pack.item === null) return "the sheet names no item for it";
+function noteOf({ dated, primary, decline, ratedByEarlyTests, end }: PackCase): string | null {
   if (primary) {
     if (decline !== null) return null;
     return end.limit === null

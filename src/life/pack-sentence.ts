@@ -1,6 +1,5 @@
 import { type Day, isoFromDay, partsOfDay } from "../calendar/day.ts";
 import type { CapacityBand } from "../fade/types.ts";
-import type { PackRow } from "../fleet/rows.ts";
 import type { EndCause, PackLife } from "./types.ts";
 
 const MONTHS = [
@@ -42,7 +41,7 @@ export interface Told {
 }
 
 /** One plain sentence for a pack, with the figures of its forecast. */
-export function packSentence(pack: PackRow, told: Told, life: Pick<PackLife, "belowBy" | "replaceBy">): string {
+export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "replaceBy">): string {
   const { belowBy, replaceBy } = life;
   const level = told.primary ? `${percent(told.threshold)} of its charge` : percent(told.threshold);
   const known = knownSoFar(told);
@@ -65,8 +64,8 @@ export function packSentence(pack: PackRow, told: Told, life: Pick<PackLife, "be
   }
   if (belowBy.p50 === null) return `${known}; not expected below ${level} within 30 years.`;
   const from = belowBy.p10 === null ? "" : belowBy.p10 <= belowBy.p50 - 31 ? ` (80 % range ${range(belowBy)})` : "";
-  const basis = told.readings.length === 0 ? `, going by ${pack.item ?? "packs"} in general` : "";
-  return `${known}; likely below ${level} by ${inWords(belowBy.p50)}${from}${basis}.`;
+  const basis = told.readings.length === 0 ? ", so going by its kind" : "";
+  return `${known}${basis}; likely below ${level} by ${inWords(belowBy.p50)}${from}.`;
 }
 
 function knownSoFar({ readings, primary }: Told): string {

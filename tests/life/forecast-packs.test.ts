@@ -209,6 +209,14 @@ describe("forecastPacks", () => {
     expect(bySerial(life, "UNDATED").says).toContain("lasts by its dates, and the sheets give none");
   });
 
+  it("forecasts packs whose sheet names no item as one kind, and says so", () => {
+    const unnamed = { ...fleet, packs: fleet.packs.map((row) => ({ ...row, item: null })) };
+    const other = forecast(unnamed);
+    expect(new Set(other.packs.map((one) => one.item))).toEqual(new Set(["unnamed pack"]));
+    for (const one of other.packs) expect(one.belowBy.kind).not.toBe("no-forecast");
+    expect(other.cautions.join(" ")).toContain("12 packs have no item in the sheets");
+  });
+
   it("cautions where no life has been seen to its end", () => {
     const young = { ...fleet, packs: fleet.packs.filter((row) => row.retired === null) };
     expect(forecast(young).cautions.join(" ")).toContain("has been seen to its end of life");

@@ -11,6 +11,7 @@ import { type Fleet, nameKey } from "../../fleet/rows.ts";
 import { normalQuantile } from "../../maths/normal.ts";
 import { averageChances, datesOfChance } from "../chance-dates.ts";
 import { itemLimits } from "../item-limits.ts";
+import { withNamedItems } from "../named-items.ts";
 import { outcomeAfter } from "./outcome.ts";
 import { type ProvedCount, type ProvedLife, type ProvedReading, type ProveScore, scoreItem } from "./score-item.ts";
 
@@ -37,7 +38,8 @@ const TENTHS_APART = 2 * normalQuantile(0.9);
  *
  * @param monthsBack  how long before as-of history is cut off, one forecast each
  */
-export function prove(fleet: Fleet, policy: Policy, monthsBack: readonly number[]): Proof {
+export function prove(sheets: Fleet, policy: Policy, monthsBack: readonly number[]): Proof {
+  const fleet = withNamedItems(sheets);
   const limitsOf = itemLimits(fleet);
   const isRechargeable = (item: string) => limitsOf(item).kind !== "primary";
   const threshold = thresholdInForce(fleet);

@@ -1,0 +1,30 @@
+import type { Fleet } from "../fleet/rows.ts";
+
+/** The name under which packs without an item are forecast. */
+const UNNAMED_ITEM = "unnamed pack";
+
+const named = new WeakMap<Fleet, Fleet>();
+
+/**
+ * The fleet with a name for every pack's item: a sheet of serial numbers and dates often names none, and its packs
+ * are then forecast as one kind. The same fleet gives the same answer, so that what hangs on it is kept.
+ */
+export function withNamedItems(fleet: Fleet): Fleet {
+  if (fleet.packs.every((pack) => pack.item !== null)) return fleet;
+  const found = named.get(fleet) ?? {
+    ...fleet,
+    packs: fleet.packs.map((pack) => ({ ...pack, item: pack.item ?? UNNAMED_ITEM })),
+  };
+  named.set(fleet, found);
+  return found;
+}
+
+/** What to say where packs have no item. */
+export function unnamedCautions(fleet: Fleet): string[] {
+  const count = fleet.packs.filter((pack) => pack.item === null).length;
+  if (count === 0) return [];
+  const packs = count === 1 ? "1 pack has no item" : `${count} packs have no item`;
+  return [
+    `${packs} in the sheets: they are forecast as one kind, ${UNNAMED_ITEM}. Name their items to tell kinds apart.`,
+  ];
+}
