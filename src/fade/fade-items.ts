@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day.ts";
+import { groupBy } from "../fleet/group-by.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import { seedFromText } from "../maths/text-seed.ts";
 import { type PackReadings, readingsByPack } from "./capacity-readings.ts";
@@ -58,17 +59,14 @@ function fitItems(fleet: Fleet, asOf: Day, isRechargeable: (item: string) => boo
   const inForce = thresholdInForce(known);
   const readings = readingsByPack(known, inForce);
   const clocks = packClocks(known, asOf);
-  const items = new Map<string, FadingPack[]>();
-  for (const pack of known.packs) {
-    if (pack.item === null || !isRechargeable(pack.item)) continue;
-    const key = nameKey(pack.serial);
-    const clock = clocks.get(key)!;
-    const fading = { pack, clock, readings: readings.get(key)! };
-    const list = items.get(nameKey(pack.item));
-    const ready = { ...fading, evidence: evidenceOf(pack, fading.readings, clock, inForce) };
-    if (list) list.push(ready);
-    else items.set(nameKey(pack.item), [ready]);
-  }
+  const fading = known.packs
+    .filter(({ item }) => item !== null && isRechargeable(item))
+    .map((pack): FadingPack => {
+      const clock = clocks.get(nameKey(pack.serial))!;
+      const read = readings.get(nameKey(pack.serial))!;
+      return { pack, clock, readings: read, evidence: evidenceOf(pack, read, clock, inForce) };
+    });
+  const items = groupBy(fading, ({ pack }) => nameKey(pack.item!));
   const stated = statedLives(known, clocks);
   const drafts = [...items.keys()].sort().map((key): Draft => {
     const packs = items.get(key)!.sort((a, b) => (nameKey(a.pack.serial) < nameKey(b.pack.serial) ? -1 : 1));

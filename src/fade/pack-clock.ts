@@ -1,5 +1,6 @@
 import { median } from "simple-statistics";
 import type { Day } from "../calendar/day.ts";
+import { groupBy } from "../fleet/group-by.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import { arrheniusFactor, FADE_ACTIVATION_EV } from "./arrhenius.ts";
 import { type CycleCount, type CycleHistory, cycleHistory } from "./cycle-history.ts";
@@ -77,16 +78,18 @@ function firstTestDays(fleet: Fleet): Map<string, Day> {
 }
 
 function* cycleHistories(fleet: Fleet, asOf: Day): Iterable<[string, CycleHistory]> {
-  const counts = new Map<string, CycleCount[]>();
-  const note = (serial: string, day: Day, cycles: number | null) => {
-    if (cycles === null) return;
-    const key = nameKey(serial);
-    const list = counts.get(key);
-    if (list) list.push({ day, cycles });
-    else counts.set(key, [{ day, cycles }]);
-  };
-  for (const test of fleet.runtimeTests) note(test.serial, test.date, test.cycles);
-  for (const pack of fleet.packs) note(pack.serial, pack.cyclesOn ?? pack.retired ?? asOf, pack.cycles);
+  const read = [
+    ...fleet.runtimeTests.map(({ serial, date, cycles }) => ({ serial, day: date, cycles })),
+    ...fleet.packs.map(({ serial, cyclesOn, retired, cycles }) => ({
+      serial,
+      day: cyclesOn ?? retired ?? asOf,
+      cycles,
+    })),
+  ];
+  const counts = groupBy(
+    read.filter((count): count is CycleCount & { serial: string } => count.cycles !== null),
+    ({ serial }) => nameKey(serial),
+  );
   for (const pack of fleet.packs) {
     const key = nameKey(pack.serial);
     yield [key, cycleHistory(pack.inService ?? pack.made, counts.get(key) ?? [])];
@@ -107,13 +110,7 @@ function medianBy(
   keyOf: (pack: PackRow) => string,
   valueIn: (pack: PackRow) => number | null,
 ): Map<string, number> {
-  const values = new Map<string, number[]>();
-  for (const pack of packs) {
-    const value = valueIn(pack);
-    if (value === null) continue;
-    const list = values.get(keyOf(pack));
-    if (list) list.push(value);
-    else values.set(keyOf(pack), [value]);
-  }
-  return new Map([...values].map(([key, list]) => [key, median(list)]));
+  const telling = packs.filter((pack) => valueIn(pack) !== null);
+  const groups = groupBy(telling, keyOf);
+  return new Map([...groups].map(([key, group]) => [key, median(group.map((pack) => valueIn(pack)!))]));
 }
