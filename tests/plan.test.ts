@@ -111,17 +111,20 @@ describe("makePlan on the sample fleet", () => {
     });
   });
 
-  it("never orders later for a longer lead", () => {
-    const slower = withFleet((fleet) => ({
-      catalogue: fleet.catalogue.map((row) => ({ ...row, leadDays: (row.leadDays ?? 0) + 30 })),
-    }));
+  // with a fee to share, an item may leave early in another's company: the rule is about each item's own days
+  it("never orders later for a longer lead, where no fee is shared", () => {
+    const without = (extraDays: number) =>
+      withFleet((fleet) => ({
+        suppliers: fleet.suppliers.map((row) => ({ ...row, orderFee: null, freeOver: null })),
+        catalogue: fleet.catalogue.map((row) => ({ ...row, leadDays: (row.leadDays ?? 0) + extraDays })),
+      }));
     const firstOrder = (of: Plan) => {
       const first = new Map<string, string>();
       for (const { item, orderBy } of of.orders) first.set(item, [first.get(item) ?? orderBy, orderBy].sort()[0]!);
       return first;
     };
-    const before = firstOrder(plan);
-    for (const [item, orderBy] of firstOrder(makePlan(slower, policy))) {
+    const before = firstOrder(makePlan(without(0), policy));
+    for (const [item, orderBy] of firstOrder(makePlan(without(30), policy))) {
       expect(orderBy <= (before.get(item) ?? "9999"), item).toBe(true);
     }
   });
