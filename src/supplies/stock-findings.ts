@@ -6,6 +6,7 @@ import type { Policy } from "../fleet/policy.ts";
 import { type DatedStockRow, type Fleet, nameKey, type Source, type UseLogRow } from "../fleet/rows.ts";
 import { inServiceOn } from "../fleet/who-takes.ts";
 import { splitBulk } from "./bulk-issues.ts";
+import { STOCK_FINDING_CODES, type StockFindingCode } from "./finding-codes.ts";
 import type { ItemPlaces, Needing } from "./item-places.ts";
 import type { StockUnit } from "./stock-units.ts";
 
@@ -39,8 +40,7 @@ function findTooManyInstalled({ item, places }: ItemPlaces): Finding[] {
     if (device === null || held <= carries) return [];
     const name = device.device;
     const message = `${name} holds ${held} units of ${item.name}, but a device carries ${carries}.`;
-    const fix = "Correct the quantities, give spare units the place where they lie, or correct per_device.";
-    return [finding("more-than-carried", "warning", rowsOf(stock), String(held), message, fix)];
+    return [finding("more-than-carried", rowsOf(stock), String(held), message)];
   });
 }
 
@@ -51,25 +51,15 @@ function findDevicesWithout({ item, stock }: ItemPlaces, { takes }: Needing, pol
   const without = takers.filter(({ key }) => takes.holds(key, item) === 0);
   if (without.length === 0 || without.length > takers.length * (1 - SHARE_THAT_HOLD)) return [];
   const message = `${counted(without.length, "device")} that ${without.length === 1 ? "takes" : "take"} ${item.name} ${without.length === 1 ? "has" : "have"} none in the sheets: ${list(without.map(({ device }) => device.device))}.`;
-  const fix = "Add the units they hold to dated_stock, or correct fits or carried_by in the catalogue.";
-  return [
-    finding(
-      "device-without",
-      "warning",
-      without.map(({ device }) => device),
-      null,
-      message,
-      fix,
-    ),
-  ];
+  const devices = without.map(({ device }) => device);
+  return [finding("device-without", devices, null, message)];
 }
 
 function findBulkIssues(item: Item, uses: readonly UseLogRow[]): Finding[] {
   const { bulk, usual } = splitBulk(uses);
   return bulk.map((row) => {
     const message = `${row.quantity} units of ${item.name} on ${isoFromDay(row.date)} are far more than the usual ${usual} a use; the row is taken as a restock, not as use.`;
-    const fix = "Write restock as its reason, or split it into the single uses.";
-    return finding("bulk-issue", "warning", [row], String(row.quantity), message, fix);
+    return finding("bulk-issue", [row], String(row.quantity), message);
   });
 }
 
@@ -79,7 +69,7 @@ function findStockAtRetiredDevices({ stock }: Needing): Finding[] {
     const here = rowsOf(units);
     const device = here[0]!.place!.trim();
     const message = `${unitCount(here)} of dated stock stand at ${device}, which has left service; they are not counted.`;
-    return finding("stock-at-retired", "warning", here, device, message, "Give them the place where they lie now.");
+    return finding("stock-at-retired", here, device, message);
   });
 }
 
@@ -96,24 +86,22 @@ function findPlacesUnknown(fleet: Fleet, { stock, takes }: Needing): Finding[] {
     const here = rowsOf(units);
     const place = here[0]!.place!.trim();
     const message = `"${place}" is neither a device nor a site; it is read as a store, whose ${unitCount(here)} serve every place.`;
-    const fix = "Nothing to do if it is a store; else write the device's name as the devices sheet has it.";
-    return finding("place-read-as-store", "info", here, place, message, fix);
+    return finding("place-read-as-store", here, place, message);
   });
 }
 
 /** A finding on the line of its first row, with the lines of its others in the same sheet. */
 function finding(
-  code: string,
-  severity: Finding["severity"],
+  code: StockFindingCode,
   rows: readonly { source: Source }[],
   value: string | null,
   message: string,
-  fix: string,
 ): Finding {
   const sources = rows.map((row) => row.source).sort((a, b) => a.line - b.line);
   const { file, sheet, line } = sources[0]!;
   const others = sources.filter((source) => source.file === file && source.sheet === sheet && source.line !== line);
   const lines = [...new Set(others.map((source) => source.line))];
+  const { severity, fix } = STOCK_FINDING_CODES[code];
   return { code, severity, file, sheet, line, lines, column: null, value, message, fix };
 }
 
