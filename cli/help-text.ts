@@ -16,7 +16,7 @@ export const VERB_HELP: Record<string, { answers: string; examples: string[] }> 
     examples: ["wanecast packs sheets/", "wanecast packs packs.csv tests.csv catalogue.csv --json"],
   },
   dates: {
-    answers: "dated stock by month, crowded months, swaps and moves",
+    answers: "dated stock by month and place, what lapses, crowded months, swaps and moves",
     examples: ["wanecast dates sheets/", "wanecast dates sheets/ --policy swap_before_expiry_days=30"],
   },
   orders: {

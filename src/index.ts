@@ -39,7 +39,7 @@ export { traceJson, traceText } from "./out/trace-out.ts";
 export { jsonChunks } from "./out/write-json.ts";
 export { writePlanJson } from "./out/write-plan-json.ts";
 // The plan
-export { makePlan } from "./plan.ts";
+export { makeDates, makePlan } from "./plan.ts";
 export { type ColumnChoices, columnChoices } from "./sheets/mapping/column-choices.ts";
 export { type ColumnsFile, columnsFileOf, parseColumnsFile } from "./sheets/mapping/columns-file.ts";
 export { openWorkbooks } from "./sheets/open-file.ts";

@@ -3,6 +3,7 @@ import type { Policy } from "./fleet/policy.ts";
 import { forecastPacks } from "./life/forecast-packs.ts";
 import { scheduleOrders } from "./orders/schedule-orders.ts";
 import { assemblePlan } from "./out/assemble-plan.ts";
+import { assembleDates, type DatesReport } from "./out/dates-report.ts";
 import type { Plan } from "./out/plan-schema.ts";
 import type { Reading } from "./sheets/reading.ts";
 import { deferOrders } from "./short/defer-orders.ts";
@@ -26,4 +27,9 @@ export function makePlan(reading: Reading, policy: Policy): Plan {
   const short = forecastShort(fleet, policy, life, dated, demand, lots, schedule);
   const capped = deferOrders(fleet, policy, life, dated, demand, lots, schedule);
   return assemblePlan({ reading, policy, life, dated, demand, schedule, short, capped });
+}
+
+/** The part of the plan that is about dated stock, for which no pack need be forecast. */
+export function makeDates(reading: Reading, policy: Policy): DatesReport {
+  return assembleDates(reading, policy, forecastDatedStock(reading.fleet, policy));
 }

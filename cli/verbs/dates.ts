@@ -1,19 +1,22 @@
-import { datesCsv, datesText, jsonChunks } from "../../src/index.ts";
+import { datesCsv, datesText, jsonChunks, makeDates, makePlan } from "../../src/index.ts";
 import { failOn } from "../fail-on.ts";
-import { loadPlan } from "../load-plan.ts";
-import { planPart } from "../plan-part.ts";
+import { loadFleet, requireWholeReading } from "../load-fleet.ts";
 import { note, print, stdoutSetting } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
 
-/** Dated stock by month, crowded months, swaps and moves. */
+/** Dated stock by month and place, what lapses, crowded months, swaps and moves. */
 export async function runDates(inputs: readonly string[], options: VerbOptions): Promise<void> {
-  const { reading, plan, paths } = await loadPlan(inputs, options);
+  const { reading, policy, paths } = await loadFleet(inputs, options);
+  requireWholeReading(reading);
+  const report = makeDates(reading, policy);
   if (options.out !== undefined) {
-    writeFiles(options.out, [{ name: "dates.csv", chunks: [datesCsv(plan)] }], paths);
+    writeFiles(options.out, [{ name: "dates.csv", chunks: [datesCsv(report)] }], paths);
     note(`Written to ${options.out}: dates.csv.`);
   }
-  const json = () => jsonChunks(planPart(plan, ["datedStock", "crowdedMonths", "swapCalendar", "moves"]));
-  await print(options.json ? json() : [datesText(plan, stdoutSetting())]);
-  failOn(options.failOn ?? [], reading, plan);
+  await print(options.json ? jsonChunks(report) : [datesText(report, stdoutSetting())]);
+  const conditions = options.failOn ?? [];
+  // packs and orders are forecast only where a condition asks for them
+  const askPlan = conditions.some((condition) => condition === "late" || condition === "short");
+  failOn(conditions, reading, askPlan ? makePlan(reading, policy) : report);
 }

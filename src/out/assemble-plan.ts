@@ -1,5 +1,4 @@
-import { isoFromDay } from "../calendar/day.ts";
-import { monthOfDay, monthText } from "../calendar/month.ts";
+import { monthOfDay } from "../calendar/month.ts";
 import type { ItemDemand } from "../demand/types.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { LifeForecast } from "../life/types.ts";
@@ -8,10 +7,9 @@ import type { Reading } from "../sheets/reading.ts";
 import type { CappedSchedule, ShortMonth } from "../short/types.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
-import { ENGINE } from "./engine.ts";
 import { crowdedRows, datedRows, moveRows, swapRows } from "./plan-dated.ts";
 import { demandRows } from "./plan-demand.ts";
-import { findingRows, inputRows, policyRecord } from "./plan-head.ts";
+import { planHead } from "./plan-head.ts";
 import { budgetRows, deferralRows, orderRows, shortRows } from "./plan-orders.ts";
 import { fadeGroupRows, packRows } from "./plan-packs.ts";
 import type { Plan } from "./plan-schema.ts";
@@ -34,17 +32,10 @@ export interface PlanParts {
  * the same sheets give the same bytes whatever the order of their rows and whichever engine runs.
  */
 export function assemblePlan({ reading, policy, life, dated, demand, schedule, short, capped }: PlanParts): Plan {
-  const from = monthOfDay(policy.asOf);
   return {
-    format: "wanecast.plan/1",
-    engine: ENGINE,
-    asOf: isoFromDay(policy.asOf),
-    horizon: { from: monthText(from), to: monthText(from + policy.horizonMonths - 1) },
-    policy: policyRecord(policy),
-    inputs: inputRows(reading.inputs),
-    findings: findingRows([...reading.findings, ...dated.findings]),
+    ...planHead(reading, policy, dated.findings),
     fadeGroups: fadeGroupRows(life),
-    packs: packRows(life, from),
+    packs: packRows(life, monthOfDay(policy.asOf)),
     datedStock: datedRows(dated.units),
     crowdedMonths: crowdedRows(dated.crowdedMonths),
     swapCalendar: swapRows(dated.swapCalendar),

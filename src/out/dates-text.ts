@@ -1,13 +1,18 @@
+import { busiestPlaces } from "./busiest-places.ts";
 import { counted, countText } from "./count-text.ts";
-import { moveTable, swapTable } from "./dates-tables.ts";
+import type { DatesReport } from "./dates-report.ts";
+import { moveTable, swapCapacityLines, swapTable, useTable } from "./dates-tables.ts";
 import { horizonText } from "./horizon-text.ts";
+import { lapseTable } from "./lapse-table.ts";
 import { pastExpiry } from "./out-now.ts";
-import type { Plan } from "./plan-schema.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
 
-/** Dated stock by the month in which it is to be swapped, crowded months with their reasons, swaps and moves. */
-export function datesText(plan: Plan, setting: TextSetting): string {
+/**
+ * Dated stock by the month in which it is to be swapped and by place, what lapses, crowded months with their reasons,
+ * swaps and moves, and the use rates behind them.
+ */
+export function datesText(plan: DatesReport, setting: TextSetting): string {
   const units = plan.datedStock.reduce((sum, row) => sum + row.quantity, 0);
   return joinLines([
     titleLine(`Dated stock ${horizonText(plan)}`, setting),
@@ -18,6 +23,8 @@ export function datesText(plan: Plan, setting: TextSetting): string {
     ),
     ...section("Out now", bullets(pastExpiry(plan), setting), setting),
     ...section("Units to swap by month", monthLines(plan, setting.width), setting),
+    ...section("Places with most to swap", [busiestPlaces(plan, setting.width) ?? []].flat(), setting),
+    ...section("What lapses if nothing is done", [lapseTable(plan, setting.width) ?? []].flat(), setting),
     ...section(
       "Crowded months",
       bullets(
@@ -31,13 +38,22 @@ export function datesText(plan: Plan, setting: TextSetting): string {
       plan.swapCalendar.length > 0 ? [swapTable(plan.swapCalendar, setting.width)] : [],
       setting,
     ),
-    ...section("Moves", plan.moves.length > 0 ? [moveTable(plan.moves, setting.width)] : [], setting),
+    ...section("Swap visits a month", swapCapacityLines(plan, setting.width), setting),
+    ...section("Moves", plan.moves.length > 0 ? moveLines(plan, setting.width) : [], setting),
+    ...section("Use behind these figures", plan.useRates.length > 0 ? [useTable(plan, setting.width)] : [], setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
 }
 
+function moveLines({ moves }: DatesReport, width: number): string[] {
+  const units = moves.reduce((sum, { quantity }) => sum + quantity, 0);
+  const saved = moves.reduce((sum, { unitsSaved }) => sum + unitsSaved, 0);
+  const says = `${counted(units, "unit")} that ${units === 1 ? "changes its place saves" : "change places save"} ${saved.toFixed(1)} from lapsing; every place keeps its count.`;
+  return [wrapText(says, width), "", moveTable(moves, width)];
+}
+
 /** A line a month: its total, then the items; what is overdue stands first and what comes after the plan last. */
-function monthLines(plan: Plan, width: number): string[] {
+function monthLines(plan: DatesReport, width: number): string[] {
   const byMonth = new Map<string, Map<string, number>>();
   for (const row of plan.datedStock) {
     if (row.quantity === 0) continue;
@@ -60,7 +76,7 @@ function monthLines(plan: Plan, width: number): string[] {
 const OVERDUE = "overdue";
 const LATER = "later";
 
-function monthLabel(swapBy: string, plan: Plan): string {
+function monthLabel(swapBy: string, plan: DatesReport): string {
   if (swapBy < plan.asOf) return OVERDUE.padEnd(7);
   const month = swapBy.slice(0, 7);
   return month > plan.horizon.to ? LATER.padEnd(7) : month;

@@ -10,7 +10,7 @@ export function outNow(plan: Plan): string[] {
 }
 
 /** Units past expiry, as one sentence or none; a unit is good to the end of its expiry day. */
-export function pastExpiry(plan: Plan): string[] {
+export function pastExpiry(plan: Pick<Plan, "asOf" | "datedStock">): string[] {
   const rows = plan.datedStock.filter((row) => row.expiry < plan.asOf && row.quantity > 0);
   const units = rows.reduce((sum, row) => sum + row.quantity, 0);
   const told = rows.map(({ item, place, expiry }) => `${item} at ${place ?? "no named place"} (${expiry})`);

@@ -1,12 +1,35 @@
 import { isoFromDay } from "../calendar/day.ts";
+import { monthOfDay, monthText } from "../calendar/month.ts";
 import type { Finding } from "../fleet/finding.ts";
 import { POLICY_KEYS, type Policy } from "../fleet/policy.ts";
-import type { ReadTable } from "../sheets/reading.ts";
+import type { Reading, ReadTable } from "../sheets/reading.ts";
+import { ENGINE } from "./engine.ts";
 import type { Plan } from "./plan-schema.ts";
 import { sortBy } from "./sort-by.ts";
 
+/** What every part of a plan begins with: for when, under which choices, from which sheets. */
+export type PlanHead = Pick<Plan, "format" | "engine" | "asOf" | "horizon" | "policy" | "inputs" | "findings">;
+
+/**
+ * The head of a plan.
+ *
+ * @param later  findings of the stages after reading
+ */
+export function planHead({ inputs, findings }: Reading, policy: Policy, later: readonly Finding[]): PlanHead {
+  const from = monthOfDay(policy.asOf);
+  return {
+    format: "wanecast.plan/1",
+    engine: ENGINE,
+    asOf: isoFromDay(policy.asOf),
+    horizon: { from: monthText(from), to: monthText(from + policy.horizonMonths - 1) },
+    policy: policyRecord(policy),
+    inputs: inputRows(inputs),
+    findings: findingRows([...findings, ...later]),
+  };
+}
+
 /** Every policy value under its sheet key, dates as ISO text, null where there is none. */
-export function policyRecord(policy: Policy): Plan["policy"] {
+function policyRecord(policy: Policy): Plan["policy"] {
   return Object.fromEntries(
     POLICY_KEYS.map(({ key, field }) => {
       const value = policy[field];

@@ -9,13 +9,17 @@ const plan = JSON.parse(wanecast(["plan", folderWith(SMALL_FLEET), "--json"]).st
 
 describe.each([
   ["packs", ["fadeGroups", "packs"], "packs.csv"],
-  ["dates", ["datedStock", "crowdedMonths", "swapCalendar", "moves"], "dates.csv"],
+  ["dates", ["datedStock", "crowdedMonths", "swapCalendar", "swapCapacity", "moves", "useRates"], "dates.csv"],
   ["orders", ["demand", "orders", "budget", "deferrals", "short"], "orders.csv, orders.ics, budget.txt"],
 ])("wanecast %s", (verb, own, file) => {
   it("--json prints the head keys, its own and the cautions, as the plan has them", () => {
     const part = JSON.parse(wanecast([verb, folderWith(SMALL_FLEET), "--json"]).stdout);
     expect(Object.keys(part)).toEqual([...HEAD, ...own, "cautions"]);
-    for (const key of Object.keys(part)) expect(part[key]).toEqual(plan[key]);
+    // dates forecasts no pack: the plan says more of its cautions, and nothing of what stands behind the dates
+    for (const key of Object.keys(part)) {
+      if (key === "cautions") expect(plan.cautions).toEqual(expect.arrayContaining(part.cautions));
+      else if (key in plan) expect(part[key]).toEqual(plan[key]);
+    }
   });
   it("--out writes its file", () => {
     const out = folderWith();

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { aheadText } from "../../src/out/ahead.ts";
-import { datesText } from "../../src/out/dates-text.ts";
 import { ordersText } from "../../src/out/orders-text.ts";
 import { packsText } from "../../src/out/packs-text.ts";
 import { summaryText } from "../../src/out/summary-text.ts";
@@ -75,28 +74,7 @@ Cautions
     expect(text).not.toContain("- M25-002");
   });
 
-  it("datesText: units by month, the crowded ones marked, what is past first", () => {
-    const [row] = aPlan().datedStock;
-    const plan = aPlan({
-      datedStock: [
-        { ...row!, swapBy: "2026-09-30", quantity: 2 },
-        { ...row!, swapBy: "2026-11-01", quantity: 4 },
-        ...aPlan().datedStock,
-        { ...row!, swapBy: "2028-01-01", quantity: 5 },
-      ],
-    });
-    expect(datesText(plan, { width: 80 })).toContain(
-      [
-        "Units to swap by month",
-        "overdue      2: pads-adult 2",
-        "2026-11      4: pads-adult 4",
-        "2027-08     30: pads-adult 30 (crowded)",
-        "later        5: pads-adult 5",
-      ].join("\n"),
-    );
-  });
-
-  it("what is past its date or failed its test stands out, in summary and dates", () => {
+  it("what is past its date or failed its test stands out", () => {
     const [pack, other] = aPlan().packs;
     const [row] = aPlan().datedStock;
     const failed = { ...pack!, replaceBy: { ...pack!.replaceBy, because: "failed-test" as const } };
@@ -114,29 +92,6 @@ Cautions
         "- 2 packs have failed the last test: M22-001 in MD-01, M25-002 in North Station.",
       ].join("\n"),
     );
-    expect(datesText(plan, { width: 90 })).toContain("Out now\n- 2 dated units are past expiry: pads-adult at AED-04");
-  });
-
-  it("datesText: swaps and moves, where there are any", () => {
-    const unit = { item: "pads-adult", lot: "W2708", quantity: 2 };
-    const plan = aPlan({
-      swapCalendar: [{ ...unit, month: "2027-07", place: "AED-01", swapBy: "2027-08-17", daysGivenUp: 34 }],
-      moves: [{ ...unit, from: "AED-01", to: "MD-01", by: "2026-12-01", unitsSaved: 0.34 }],
-    });
-    expect(datesText(plan, { width: 80 })).toContain(
-      [
-        "Swap calendar",
-        "month    place   item        lot    units  swap by     unit-days given up",
-        "-------  ------  ----------  -----  -----  ----------  ------------------",
-        "2027-07  AED-01  pads-adult  W2708      2  2027-08-17                  34",
-        "",
-        "Moves",
-        "by          from    to     item        lot    units  units saved",
-        "----------  ------  -----  ----------  -----  -----  -----------",
-        "2026-12-01  AED-01  MD-01  pads-adult  W2708      2         0.34",
-      ].join("\n"),
-    );
-    expect(datesText(aPlan(), { width: 80 })).not.toMatch(/^(Swap calendar|Moves)$/m);
   });
 
   it("ordersText: why a late line is late", () => {
@@ -146,7 +101,7 @@ Cautions
   });
 
   it.each([60, 80, 120])("every text fits %i columns", (width) => {
-    for (const text of [summaryText, packsText, datesText, ordersText].map((write) => write(aPlan(), { width }))) {
+    for (const text of [summaryText, packsText, ordersText].map((write) => write(aPlan(), { width }))) {
       for (const line of text.split("\n")) expect([...line].length, line).toBeLessThanOrEqual(width);
     }
   });

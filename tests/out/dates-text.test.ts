@@ -1,0 +1,165 @@
+import { describe, expect, it } from "vitest";
+import type { DatesReport } from "../../src/out/dates-report.ts";
+import { datesText } from "../../src/out/dates-text.ts";
+import { aPlan } from "./a-plan.ts";
+
+const [row] = aPlan().datedStock;
+const stock = (changes: Partial<DatesReport["datedStock"][number]>) => ({ ...row!, ...changes });
+const rate = (place: string, unitsPerYear: number) => ({
+  item: "pads-adult",
+  place,
+  events: 3,
+  months: 12,
+  unitsPerYear,
+  low: unitsPerYear / 2,
+  high: unitsPerYear * 2,
+  basis: "own" as const,
+});
+
+/** The dates of the small plan, with no visit to make and no use known. */
+function aReport(changes: Partial<DatesReport> = {}): DatesReport {
+  const swapCapacity = { perMonth: null, smallest: 0, enough: true, tradeOff: [] };
+  return { ...aPlan(), swapCapacity, useRates: [], ...changes };
+}
+
+describe("datesText", () => {
+  it("tells units by month, the crowded ones marked", () => {
+    const report = aReport({
+      datedStock: [
+        stock({ swapBy: "2026-09-30", quantity: 2 }),
+        stock({ swapBy: "2026-11-01", quantity: 4 }),
+        stock({}),
+        stock({ swapBy: "2028-01-01", quantity: 5 }),
+      ],
+    });
+    expect(datesText(report, { width: 80 })).toContain(
+      [
+        "Units to swap by month",
+        "overdue      2: pads-adult 2",
+        "2026-11      4: pads-adult 4",
+        "2027-08     30: pads-adult 30 (crowded)",
+        "later        5: pads-adult 5",
+      ].join("\n"),
+    );
+  });
+
+  it("tells what is past expiry first", () => {
+    const report = aReport({ datedStock: [stock({ expiry: "2026-10-31", quantity: 2, place: "AED-04" })] });
+    expect(datesText(report, { width: 90 })).toContain(
+      "Out now\n- 2 dated units are past expiry: pads-adult at AED-04",
+    );
+  });
+
+  it("tells the places with most to swap, the overdue ones first, and counts those beyond ten", () => {
+    const at = (place: string | null, swapBy: string, quantity: number) => stock({ place, swapBy, quantity });
+    const report = aReport({
+      datedStock: [
+        at("Store", "2027-08-17", 30),
+        at("AED-04", "2026-10-17", 1),
+        at("AED-04", "2027-02-10", 2),
+        at("MD-01", "2027-01-31", 3),
+        at(null, "2027-10-31", 4),
+        at("MD-02", "2027-11-01", 9),
+        at("MD-03", "2027-01-01", 0),
+      ],
+    });
+    expect(datesText(report, { width: 80 })).toContain(
+      [
+        "Places with most to swap",
+        "place             overdue  to 2027-01  all to 2027-10",
+        "----------------  -------  ----------  --------------",
+        "AED-04                  1           0               3",
+        "Store                   0           0              30",
+        "(no place given)        0           0               4",
+        "MD-01                   0           3               3",
+        "",
+      ].join("\n"),
+    );
+    const many = Array.from({ length: 12 }, (_, n) => at(`P${n}`, "2027-01-01", 1));
+    expect(datesText(aReport({ datedStock: many }), { width: 80 })).toContain("(2 more in dates.csv and --json)");
+  });
+
+  // By hand: 30 units, a quarter of them used, 22.5 lapse; what is overdue or later than the horizon is no part of it
+  it("tells what lapses inside the horizon, and what moves save of it", () => {
+    const datedStock = [stock({}), stock({ swapBy: "2026-10-31" }), stock({ swapBy: "2027-11-01" })];
+    expect(datesText(aReport({ datedStock }), { width: 80 })).toContain(
+      [
+        "What lapses if nothing is done",
+        "item        units due  used before  lapse unused",
+        "----------  ---------  -----------  ------------",
+        "pads-adult         30          7.5          22.5",
+        "",
+      ].join("\n"),
+    );
+    const move = { from: "A", to: "B", item: "pads-adult", lot: null, quantity: 2, by: "2026-12-01", unitsSaved: 1.26 };
+    expect(datesText(aReport({ datedStock, moves: [move] }), { width: 80 })).toContain(
+      "pads-adult         30          7.5          22.5         1.3\n",
+    );
+  });
+
+  it("tells swaps and moves, where there are any", () => {
+    const unit = { item: "pads-adult", lot: "W2708", quantity: 2 };
+    const report = aReport({
+      swapCalendar: [{ ...unit, month: "2027-07", place: "AED-01", swapBy: "2027-08-17", daysGivenUp: 34 }],
+      moves: [{ ...unit, from: "AED-01", to: "MD-01", by: "2026-12-01", unitsSaved: 0.34 }],
+    });
+    expect(datesText(report, { width: 80 })).toContain(
+      [
+        "Swap calendar",
+        "month    place   item        lot    units  swap by     unit-days given up",
+        "-------  ------  ----------  -----  -----  ----------  ------------------",
+        "2027-07  AED-01  pads-adult  W2708      2  2027-08-17                  34",
+        "",
+        "Moves",
+        "2 units that change places save 0.3 from lapsing; every place keeps its count.",
+        "",
+        "by          from    to     item        lot    units  units saved",
+        "----------  ------  -----  ----------  -----  -----  -----------",
+        "2026-12-01  AED-01  MD-01  pads-adult  W2708      2         0.34",
+      ].join("\n"),
+    );
+    expect(datesText(aReport(), { width: 80 })).not.toMatch(/^(Swap calendar|Swap visits|Moves|Use behind)/m);
+  });
+
+  it("tells the fewest visits a month that will do, and what more of them save", () => {
+    const tradeOff = [
+      { perMonth: 7, unitMonthsGivenUp: 1410 },
+      { perMonth: 11, unitMonthsGivenUp: 0 },
+    ];
+    const text = datesText(aReport({ swapCapacity: { perMonth: null, smallest: 7, enough: true, tradeOff } }), {
+      width: 80,
+    });
+    expect(text).toContain(
+      "7 visits a month are\nthe fewest that meet every expiry. For the calendar of the visits, set",
+    );
+    expect(text).toContain("visits a month  unit-months of life given up\n");
+    expect(text).toContain(
+      "\n             7                         1,410\n            11                             0\n",
+    );
+    const set = { perMonth: 9, smallest: 7, enough: true, tradeOff };
+    expect(datesText(aReport({ swapCapacity: set }), { width: 80 })).not.toContain("set swaps_per_month");
+  });
+
+  it("tells how often an item is used in all, and where least and most", () => {
+    const useRates = [rate("MD-01", 0.5), rate("MD-02", 2.25)];
+    expect(datesText(aReport({ useRates }), { width: 80 })).toContain(
+      [
+        "Use behind these figures",
+        "item        places  uses logged  units a year  least at a place  most",
+        "----------  ------  -----------  ------------  ----------------  ----",
+        "pads-adult       2            6           2.8               0.5   2.3",
+      ].join("\n"),
+    );
+  });
+
+  it.each([60, 80, 120])("fits %i columns", (width) => {
+    const tradeOff = [{ perMonth: 7, unitMonthsGivenUp: 1410 }];
+    const report = aReport({
+      useRates: [rate("MD-01", 0.5)],
+      swapCapacity: { perMonth: null, smallest: 7, enough: true, tradeOff },
+    });
+    for (const line of datesText(report, { width }).split("\n")) {
+      expect([...line].length, line).toBeLessThanOrEqual(width);
+    }
+  });
+});
