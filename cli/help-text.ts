@@ -52,6 +52,10 @@ export const VERB_HELP: Record<string, { answers: string; examples: string[] }> 
   },
 };
 
+/** What the exit code says. */
+export const EXIT_HELP = `
+Exit codes: 0 done, 1 our fault, 2 usage, 3 input refused, 4 --fail-on met.`;
+
 /** Policy keys, for help without loading the engine; a test holds the list to the engine's own. */
 export const POLICY_HELP = `
 Policy keys (--policy KEY=VALUE, or a sheet with the columns key and value):
@@ -60,12 +64,10 @@ Policy keys (--policy KEY=VALUE, or a sheet with the columns key and value):
   spares_percent, swap_before_expiry_days, min_life_days, swaps_per_month,
   order_before_need_days, holding_rate_per_year, price_rise_per_year,
   use_log_from, budget_per_fiscal_year, currency, date_order
-
-Exit codes: 0 done, 1 our fault, 2 usage, 3 input refused, 4 --fail-on met.`;
+${EXIT_HELP}`;
 
 /** Stands under the program's help. */
 export const CAUTION_HELP = `
 Start with:  wanecast sample sheets && wanecast plan sheets --out out
 
-A planning aid only: it never says that a device is safe to use.
-Exit codes: 0 done, 1 our fault, 2 usage, 3 input refused, 4 --fail-on met.`;
+A planning aid only: it never says that a device is safe to use.${EXIT_HELP}`;

@@ -25,6 +25,8 @@ export interface LoadedFleet {
   policy: Policy;
   paths: string[];
   files: SheetFile[];
+  /** How the planner chose columns to be read; null = as recognised. */
+  columns: ColumnsFile | null;
 }
 
 /** Reads the inputs under the policy of sheet and command line. Refused files are in the reading. */
@@ -40,7 +42,7 @@ export async function loadFleet(inputs: readonly string[], options: SheetOptions
     note(`As of today, ${isoFromDay(today)}; --as-of DATE plans from another day.`);
   }
   const reading = readSheets(files, { asOf: policy.asOf, dateOrder: policy.dateOrder, columns });
-  return { reading: { ...reading, refused: [...refused, ...reading.refused] }, policy, paths, files };
+  return { reading: { ...reading, refused: [...refused, ...reading.refused] }, policy, paths, files, columns };
 }
 
 /** The columns file named by `--columns`. */

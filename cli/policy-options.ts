@@ -9,7 +9,7 @@ import type { SheetOptions } from "./verb-options.ts";
  * @throws UsageError where a key is unknown or a value cannot be used
  */
 export function policyOptions({ asOf, policy, dateOrder }: SheetOptions): PolicyChoice[] {
-  const choices: PolicyChoice[] = (policy ?? []).map(parsePair);
+  const choices: PolicyChoice[] = (policy ?? []).map((text) => policyPair(text, "--policy"));
   if (asOf !== undefined) choices.push({ key: "as_of", value: asOf });
   if (dateOrder !== undefined) choices.push({ key: "date_order", value: dateOrder });
   const [problem] = resolvePolicy(choices, 0).problems;
@@ -17,8 +17,14 @@ export function policyOptions({ asOf, policy, dateOrder }: SheetOptions): Policy
   return choices;
 }
 
-function parsePair(text: string): PolicyChoice {
+/**
+ * A key with its value.
+ *
+ * @param option  the option that was given, for the message
+ * @throws UsageError where there is no key or no value
+ */
+export function policyPair(text: string, option: string): PolicyChoice {
   const at = text.indexOf("=");
-  if (at < 1) throw new UsageError(`--policy takes KEY=VALUE, such as horizon_months=24, not "${text}".`);
+  if (at < 1) throw new UsageError(`${option} takes KEY=VALUE, such as horizon_months=24, not "${text}".`);
   return { key: text.slice(0, at).trim(), value: text.slice(at + 1).trim() };
 }

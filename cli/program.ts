@@ -1,6 +1,6 @@
 import { Command } from "commander";
 import { version } from "../package.json";
-import { CAUTION_HELP, POLICY_HELP, VERB_HELP } from "./help-text.ts";
+import { CAUTION_HELP, EXIT_HELP, POLICY_HELP, VERB_HELP } from "./help-text.ts";
 import {
   addOutputOptions,
   addSheetOptions,
@@ -78,9 +78,11 @@ export function makeProgram(): Command {
   const scan = addSheetOptions(
     verb(program, "scan").argument("[input...]", "sheets whose catalogue names the scanned products"),
   );
-  addOutputOptions(scan, "nothing; redirect stdout", CHECK_CONDITIONS).action(
-    async (inputs: string[], options: VerbOptions) => (await import("./verbs/scan.ts")).runScan(inputs, options),
-  );
+  addOutputOptions(scan, "dated_stock.csv and set-aside.csv", CHECK_CONDITIONS)
+    .addHelpText("after", EXIT_HELP)
+    .action(async (inputs: string[], options: VerbOptions) =>
+      (await import("./verbs/scan.ts")).runScan(inputs, options),
+    );
 
   addSheetOptions(verb(program, "prove").argument("<input...>", INPUTS))
     .option(

@@ -27,7 +27,8 @@ export function readInputs(inputs: readonly string[]): InputFiles {
   return found;
 }
 
-function isFolder(path: string): boolean {
+/** True where the path is a folder; false where it is none or nothing. */
+export function isFolder(path: string): boolean {
   return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 }
 
@@ -60,7 +61,8 @@ function readFile(path: string | 0, name: string, found: InputFiles, fromFolder 
   }
 }
 
-function whyUnreadable(error: unknown): { code: string; message: string } {
+/** Why a file could not be read, for people, with a code. */
+export function whyUnreadable(error: unknown): { code: string; message: string } {
   const code = (error as NodeJS.ErrnoException).code ?? "";
   if (code === "ENOENT") return { code: "not-found", message: "There is no such file or folder." };
   if (code === "EACCES" || code === "EPERM")

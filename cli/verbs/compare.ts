@@ -1,9 +1,11 @@
-import { readFileSync } from "node:fs";
-import { basename } from "node:path";
-import { comparePlans, compareText, jsonChunks, type NamedPlan, readPlan } from "../../src/index.ts";
+import { readFileSync, statSync } from "node:fs";
+import { basename, dirname, join, resolve } from "node:path";
+import { comparePlans, compareText, jsonChunks, type NamedPlan, type Plan, readPlan } from "../../src/index.ts";
 import { InputRefused, UsageError } from "../exit-codes.ts";
 import { loadPlan } from "../load-plan.ts";
+import { policyPair } from "../policy-options.ts";
 import { note, print, stdoutSetting } from "../print.ts";
+import { isFolder, whyUnreadable } from "../read-inputs.ts";
 import type { SheetOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
 
@@ -29,38 +31,65 @@ async function plansToCompare(
   inputs: readonly string[],
   options: CompareOptions,
 ): Promise<{ a: NamedPlan; b: NamedPlan; paths: string[] }> {
-  const saved = inputs.map(savedPlan);
-  const [a, b] = saved;
-  if (a && b && saved.length === 2) {
-    if (options.against || options.policy || options.asOf) {
-      throw new UsageError("Two saved plans are compared as they are: --policy, --against and --as-of are for sheets.");
+  const saved = inputs.filter((path) => path.toLowerCase().endsWith(".json"));
+  const [first, second] = saved;
+  if (first !== undefined && second !== undefined && saved.length === 2 && inputs.length === 2) {
+    const { against, policy, asOf, dateOrder, columns } = options;
+    if (against || policy || asOf || dateOrder || columns) {
+      throw new UsageError(
+        "Two saved plans are compared as they are: --policy, --against, --as-of, --date-order and --columns are for sheets.",
+      );
     }
-    return { a, b, paths: [...inputs] };
+    const [a, b] = labelsOf(first, second);
+    return { a: { label: a, plan: savedPlan(first) }, b: { label: b, plan: savedPlan(second) }, paths: [...inputs] };
   }
-  if (saved.some((plan) => plan !== null)) {
-    throw new UsageError("Give two saved plans, or sheets with --against KEY=VALUE; not a mixture.");
+  if (saved.length > 0) {
+    throw new UsageError("Give two saved plans (.json), or sheets with --against KEY=VALUE; not a mixture.");
   }
-  if (!options.against) throw new UsageError("Give two saved plans, or sheets with --against KEY=VALUE.");
+  if (!options.against)
+    throw new UsageError(`Give two saved plans, or sheets with --against KEY=VALUE.${plansIn(inputs)}`);
+  for (const text of options.against) policyPair(text, "--against");
   if (inputs.includes("-")) throw new UsageError("compare reads its inputs twice and cannot take standard input (-).");
-  const first = await loadPlan(inputs, options);
-  const second = await loadPlan(inputs, { ...options, policy: [...(options.policy ?? []), ...options.against] });
+  const one = await loadPlan(inputs, options);
+  const other = await loadPlan(inputs, { ...options, policy: [...(options.policy ?? []), ...options.against] });
   return {
-    a: { label: options.policy?.join(", ") ?? "the policy of the sheets", plan: first.plan },
-    b: { label: options.against.join(", "), plan: second.plan },
-    paths: first.paths,
+    a: { label: options.policy?.join(", ") ?? "the policy of the sheets", plan: one.plan },
+    b: { label: options.against.join(", "), plan: other.plan },
+    paths: one.paths,
   };
 }
 
-function savedPlan(path: string): NamedPlan | null {
-  if (!path.toLowerCase().endsWith(".json")) return null;
+/** What each plan goes by: its file's name, with its folder's where both files have one name. */
+function labelsOf(first: string, second: string): [string, string] {
+  const [a, b] = [basename(first), basename(second)];
+  if (a !== b) return [a, b];
+  return [`${basename(dirname(resolve(first)))}/${a}`, `${basename(dirname(resolve(second)))}/${b}`];
+}
+
+/** What to type instead, where folders that hold plans were given. */
+function plansIn(inputs: readonly string[]): string {
+  const plans = inputs.map((input) => join(input, "plan.json"));
+  return inputs.length === 2 && inputs.every(isFolder) && plans.every(isFile)
+    ? ` The folders hold plans: wanecast compare ${plans.join(" ")}`
+    : "";
+}
+
+function isFile(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isFile() ?? false;
+}
+
+function savedPlan(path: string): Plan {
+  const refuse = (code: string, message: string) => new InputRefused(`${basename(path)}: ${message} [${code}]`);
   let text: string;
   try {
     text = readFileSync(path, "utf8");
-  } catch {
-    throw new InputRefused(`${basename(path)}: The file cannot be read. [unreadable]`);
+  } catch (error) {
+    const { code, message } = whyUnreadable(error);
+    throw refuse(code, message);
   }
   const read = readPlan(text);
-  if (read === null) throw new InputRefused(`${basename(path)}: The file holds no plan. [no-plan]`);
-  if ("problem" in read) throw new InputRefused(`${basename(path)}: ${read.problem} [bad-plan]`);
-  return { label: basename(path), plan: read.plan };
+  if (read === null)
+    throw refuse("no-plan", "The file holds no plan; give a plan.json as wanecast plan --out writes it.");
+  if ("problem" in read) throw refuse("bad-plan", read.problem);
+  return read.plan;
 }

@@ -1,33 +1,35 @@
 import { readFileSync } from "node:fs";
-import {
-  checkJson,
-  checkText,
-  cleanSheets,
-  dayFromIso,
-  isoFromDay,
-  jsonChunks,
-  policyChoicesIn,
-  readScans,
-  resolvePolicy,
-} from "../../src/index.ts";
+import { checkJson, datedStockCsv, jsonChunks, readScans, scanText, setAsideCsv } from "../../src/index.ts";
+import { UsageError } from "../exit-codes.ts";
 import { failOn } from "../fail-on.ts";
-import { policyOptions } from "../policy-options.ts";
+import { loadFleet, requireWholeReading } from "../load-fleet.ts";
 import { note, print, stdoutSetting } from "../print.ts";
-import { readInputs } from "../read-inputs.ts";
-import { todayIso } from "../today.ts";
 import type { VerbOptions } from "../verb-options.ts";
+import { writeFiles } from "../write-files.ts";
 
 /** Label scans from standard input, one a line, to dated-stock rows; sheets given with them name the products. */
 export async function runScan(inputs: readonly string[], options: VerbOptions): Promise<void> {
-  const { files } = readInputs(inputs);
-  const choices = [...policyChoicesIn(files), ...policyOptions(options)];
-  const { policy } = resolvePolicy(choices, dayFromIso(todayIso()) ?? 0);
+  if (inputs.includes("-")) {
+    throw new UsageError("Standard input (-) holds the scans: give the sheets that name the products as files.");
+  }
+  const { reading: sheets, policy, files, columns, paths } = await loadFleet(inputs, options);
+  if (inputs.length > 0) requireWholeReading(sheets);
+  if (process.stdin.isTTY) note("Reading scans, one a line; end them with Ctrl-D on a line of its own.");
   const scans = { name: "-", bytes: new Uint8Array(readFileSync(0)) };
-  const reading = readScans(scans, { asOf: policy.asOf, dateOrder: policy.dateOrder }, files);
+  const reading = readScans(scans, { asOf: policy.asOf, dateOrder: policy.dateOrder, columns }, files);
+  const csv = datedStockCsv(reading.fleet);
+  if (options.out !== undefined) {
+    const written = [
+      { name: "dated_stock.csv", chunks: [csv] },
+      { name: "set-aside.csv", chunks: [setAsideCsv(reading.setAside, reading.inputs)] },
+    ];
+    writeFiles(options.out, written, paths);
+    note(`Written to ${options.out}: ${written.map(({ name }) => name).join(", ")}.`);
+  }
   if (options.json) await print(jsonChunks(checkJson(reading, policy.asOf)));
   else {
-    await print(cleanSheets(reading.fleet).map(({ text }) => text));
-    note(checkText(reading, isoFromDay(policy.asOf), { width: stdoutSetting().width }));
+    await print([csv]);
+    note(scanText(reading, { width: stdoutSetting().width }).trimEnd());
   }
   failOn(options.failOn ?? [], reading, null);
 }

@@ -13,9 +13,16 @@ export interface TraceOptions extends SheetOptions {
 
 /** Where a lot, serial, GTIN or order number is, and what it touches. */
 export async function runTrace(args: readonly string[], options: TraceOptions): Promise<void> {
-  const [first, ...rest] = args;
-  const ids = options.ids === undefined ? [first!] : idsIn(options.ids);
+  const [first = "", ...rest] = args;
   const inputs = options.ids === undefined ? rest : args;
+  if (options.ids === "-" && inputs.includes("-")) {
+    throw new UsageError("Standard input (-) can be read once only: give the list or the sheets as a file.");
+  }
+  const ids = options.ids === undefined ? [first.trim()] : idsIn(options.ids);
+  const blank = ids.find((id) => id === "" || id === "*");
+  if (blank !== undefined) {
+    throw new UsageError(`"${blank}" names nothing: give a lot, serial, GTIN or order number, or its start and *.`);
+  }
   if (inputs.length === 0) throw new UsageError("trace needs the sheets after the ID: wanecast trace ID INPUT...");
   const { reading, policy } = await loadFleet(inputs, options);
   requireWholeReading(reading);
@@ -34,9 +41,9 @@ function idsIn(path: string): string[] {
   }
   const ids = text
     .replace(/^\uFEFF/, "")
-    .split(/[\r\n,;]+/)
-    .map((id) => id.trim());
-  const named = ids.filter((id) => id !== "");
+    .split(/[\r\n\t,;]+/)
+    .map((id) => id.trim().replace(/^"(.*)"$/, "$1"));
+  const named = [...new Set(ids.filter((id) => id !== ""))];
   if (named.length === 0) throw new UsageError(`The list ${path} names nothing; give lots or serials, one a line.`);
   return named;
 }

@@ -1,3 +1,4 @@
+import { NO_PLACE } from "../supplies/trace.ts";
 import { countText } from "./count-text.ts";
 import type { DatesReport } from "./dates-report.ts";
 import { firstYearEnd, planMonth } from "./horizon-text.ts";
@@ -24,7 +25,7 @@ export function busiestPlaces(report: DatesReport, width: number): string | null
   for (const { place: name, swapBy, quantity } of report.datedStock) {
     const month = swapBy.slice(0, 7);
     if (month > lastOfYear || quantity === 0) continue;
-    const key = name ?? "(no place given)";
+    const key = name ?? NO_PLACE;
     const found = places.get(key) ?? { place: key, overdue: 0, soon: 0, year: 0 };
     if (swapBy < report.asOf) found.overdue += quantity;
     else if (month <= lastSoon) found.soon += quantity;

@@ -75,7 +75,7 @@ function columnsTable(table: ReadTable, width: number): string {
 }
 
 /** Rows set aside with what to do about each, which the finding of the same line knows. */
-function setAsideLines({ setAside, findings }: Reading, width: number): string[] {
+export function setAsideLines({ setAside, findings }: Reading, width: number): string[] {
   const fixes = new Map(
     findings.flatMap((finding) =>
       [finding.line, ...finding.lines].map((line) => [ruledOut({ ...finding, line }, finding.code), finding.fix]),
@@ -92,7 +92,7 @@ function setAsideLines({ setAside, findings }: Reading, width: number): string[]
 }
 
 /** Findings that are not told with a set-aside row already. */
-function findingLines({ setAside, findings }: Reading, width: number): string[] {
+export function findingLines({ setAside, findings }: Reading, width: number): string[] {
   const told = new Set(setAside.map((row) => ruledOut(row, row.reason)));
   const others = findingRows(findings).filter((finding) => !told.has(ruledOut(finding, finding.code)));
   return inGroups(others, (finding) => ({

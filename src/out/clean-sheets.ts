@@ -1,6 +1,6 @@
 import { writeXlsx } from "hucre/xlsx";
 import { dayFromIso } from "../calendar/day.ts";
-import { type ColumnSpec, SHEETS } from "../fleet/columns.ts";
+import { type ColumnSpec, SHEETS, type SheetSpec, sheetSpec } from "../fleet/columns.ts";
 import type { Fleet } from "../fleet/rows.ts";
 import { type CanonicalRow, type CanonicalValue, canonicalRows } from "../sheets/canonical-rows.ts";
 import { csvText, guardText } from "./csv.ts";
@@ -16,13 +16,15 @@ interface CleanSheet {
 /** The fleet as CSV sheets in canonical columns, one a kind that has rows; reading them gives the same fleet. */
 export function cleanSheets(fleet: Fleet): CleanSheet[] {
   const rows = canonicalRows(fleet);
-  return SHEETS.filter(({ kind }) => rows[kind].length > 0).map(({ kind, columns }) => ({
-    name: `${kind}.csv`,
-    text: csvText(
-      columns.map(({ name }) => name),
-      rows[kind].map((row) => columns.map(({ name }) => cellOf(row, name))),
-    ),
+  return SHEETS.filter(({ kind }) => rows[kind].length > 0).map((sheet) => ({
+    name: `${sheet.kind}.csv`,
+    text: sheetText(sheet, rows[sheet.kind]),
   }));
+}
+
+/** The fleet's dated stock as the text of its canonical sheet; the header alone where there is none. */
+export function datedStockCsv(fleet: Fleet): string {
+  return sheetText(sheetSpec("dated_stock"), canonicalRows(fleet).dated_stock);
 }
 
 /** The fleet as one workbook, a tab for each kind that has rows, dates as dates and serials as text. */
@@ -42,6 +44,14 @@ export async function cleanWorkbook(fleet: Fleet): Promise<Uint8Array> {
       freezePane: { rows: 1 },
     })),
   });
+}
+
+function sheetText({ columns }: SheetSpec, rows: readonly CanonicalRow[]): string {
+  const names = columns.map(({ name }) => name);
+  return csvText(
+    names,
+    rows.map((row) => names.map((name) => cellOf(row, name))),
+  );
 }
 
 function cellOf(row: CanonicalRow, name: string): CanonicalValue {

@@ -9,6 +9,8 @@ export function comparePacks(a: Plan, b: Plan): PackMoved[] {
   const moved = b.packs.flatMap((pack): PackMoved[] => {
     const earlier = before.get(pack.serial);
     if (!earlier || earlier.replaceBy.p50 === pack.replaceBy.p50) return [];
+    // what is due now in both is told as of each plan's own day, which is no move
+    if (earlier.replaceBy.kind === "already-due" && pack.replaceBy.kind === "already-due") return [];
     const [from, to] = [earlier.replaceBy.p50, pack.replaceBy.p50];
     return [
       {

@@ -31,6 +31,7 @@ export function swapCapacityLines({ swapCapacity }: DatesReport, width: number):
     perMonth === null
       ? ` For the calendar of the visits, set swaps_per_month (--policy swaps_per_month=${smallest}).`
       : "";
+  if (tradeOff.length === 1) return [wrapText(fewest + asked, width)];
   const table = textTable<(typeof tradeOff)[number]>(
     [
       { head: "visits a month", align: "right", cell: (point) => countText(point.perMonth) },

@@ -1,5 +1,7 @@
 import { type Plan, planSchema } from "./plan-schema.ts";
 
+const PLAN_FORMAT = "wanecast.plan/1";
+
 /**
  * A saved plan from the text of its plan.json.
  *
@@ -14,6 +16,9 @@ export function readPlan(text: string): { plan: Plan } | { problem: string } | n
   }
   const format = (saved as { format?: unknown } | null)?.format;
   if (typeof format !== "string" || !format.startsWith("wanecast.plan/")) return null;
+  if (format !== PLAN_FORMAT) {
+    return { problem: `The plan's format is ${format}, not ${PLAN_FORMAT}: make it anew from its sheets.` };
+  }
   const read = planSchema.safeParse(saved);
   if (read.success) return { plan: read.data };
   const { path, message } = read.error.issues[0]!;

@@ -1,11 +1,21 @@
 import { type Day, isoFromDay } from "../calendar/day.ts";
-import type { Trace, TracedItem, TracedStock } from "../supplies/trace.ts";
+import { NO_PLACE, type Trace, type TracedAs, type TracedItem, type TracedStock } from "../supplies/trace.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { counted } from "./count-text.ts";
 import { ENGINE } from "./engine.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";
+
+/** Identifiers told in the title; of more only their number. */
+const IDS_IN_TITLE = 5;
+
+const TRACED_AS: { as: TracedAs; one: string; several: string }[] = [
+  { as: "lot", one: "lot", several: "Lots" },
+  { as: "serial", one: "serial", several: "Serials" },
+  { as: "gtin", one: "GTIN", several: "GTINs" },
+  { as: "order", one: "order number", several: "Order numbers" },
+];
 
 const dayOrNull = (day: Day | null) => (day === null ? null : isoFromDay(day));
 
@@ -53,19 +63,10 @@ export function traceJson(trace: Trace, asOf: Day): object {
 /** What identifiers touch, for a terminal: what each is, where it lies, and what it takes to do without. */
 export function traceText(trace: Trace, asOf: Day, setting: TextSetting): string {
   const { width } = setting;
-  const unknown = trace.ids.filter(({ as }) => as.length === 0).map(({ id }) => id);
-  const known = trace.ids.filter(({ as }) => as.length > 0);
   return joinLines([
-    titleLine(`Traced as of ${isoFromDay(asOf)}: ${trace.ids.map(({ id }) => id).join(", ")}`, setting),
-    wrapText(known.map(({ id, as }) => `${id} is a ${as.join(" and a ")} in these sheets.`).join(" "), width),
-    ...(unknown.length > 0
-      ? [
-          wrapText(
-            `Not in these sheets: ${unknown.join(", ")}. Check the spelling; PREFIX* finds all that start so.`,
-            width,
-          ),
-        ]
-      : []),
+    titleLine(`Traced as of ${isoFromDay(asOf)}: ${toldIds(trace)}`, setting),
+    "",
+    ...identityLines(trace).map((line) => wrapText(line, width)),
     ...section("What it takes to do without", trace.items.length > 0 ? [itemsTable(trace.items, width)] : [], setting),
     ...section("Where it lies", trace.places.length > 0 ? [placesTable(trace, width)] : [], setting),
     ...section("Dated stock", trace.stock.length > 0 ? [stockTable(trace.stock, width)] : [], setting),
@@ -83,6 +84,30 @@ export function traceText(trace: Trace, asOf: Day, setting: TextSetting): string
     ),
     ...section("Cautions", bullets([...STANDING_CAUTIONS], setting), setting),
   ]);
+}
+
+/** The identifiers where they are few, else how many they are. */
+function toldIds({ ids }: Trace): string {
+  return ids.length <= IDS_IN_TITLE ? ids.map(({ id }) => id).join(", ") : `${ids.length} identifiers`;
+}
+
+/** What each identifier turned out to be, and which are in no sheet. */
+function identityLines({ ids }: Trace): string[] {
+  const kinds = TRACED_AS.flatMap(({ as, one, several }) => {
+    const found = ids.filter((traced) => traced.as.includes(as)).map(({ id }) => id);
+    const [only] = found;
+    if (only === undefined) return [];
+    if (found.length > 1) return [`${several}: ${found.join(", ")}.`];
+    return [
+      only.endsWith("*") ? `${only} is the start of a ${one} in these sheets.` : `${only} is a ${one} in these sheets.`,
+    ];
+  });
+  const unknown = ids.filter(({ as }) => as.length === 0).map(({ id }) => id);
+  if (unknown.length === 0) return kinds;
+  return [
+    ...kinds,
+    `Not in these sheets: ${unknown.join(", ")}. Check the spelling; the start of a lot or serial and * finds all that start so.`,
+  ];
 }
 
 function itemsTable(items: readonly TracedItem[], width: number): string {
@@ -104,7 +129,7 @@ function placesTable({ places }: Trace, width: number): string {
   return textTable<Trace["places"][number]>(
     [
       { head: "place", cell: ({ place }) => place, clipTo: 12 },
-      { head: "is a", cell: ({ device }) => (device ? "device" : "store or site") },
+      { head: "is a", cell: ({ place, device }) => (device ? "device" : place === NO_PLACE ? "-" : "store or site") },
       { head: "units", align: "right", cell: ({ units }) => String(units) },
       { head: "packs", align: "right", cell: ({ packs }) => String(packs) },
     ],
@@ -119,10 +144,15 @@ function stockTable(stock: readonly TracedStock[], width: number): string {
       { head: "place", cell: ({ row }) => row.place ?? "-", clipTo: 10 },
       { head: "item", cell: ({ row }) => row.item, clipTo: 10 },
       { head: "lot", cell: ({ row }) => row.lot ?? "-" },
-      { head: "serial", cell: ({ row }) => row.serial ?? "-", dropRank: 1 },
+      ...(stock.some(({ row }) => row.serial !== null)
+        ? [{ head: "serial", cell: ({ row }: TracedStock) => row.serial ?? "-", dropRank: 1 }]
+        : []),
       { head: "units", align: "right", cell: ({ row }) => String(row.quantity) },
       { head: "expiry", cell: ({ row }) => isoFromDay(row.expiry) },
       { head: "swap by", cell: ({ swapBy }) => isoFromDay(swapBy) },
+      ...(stock.some(({ row }) => row.held !== null)
+        ? [{ head: "held", cell: ({ row }: TracedStock) => row.held ?? "", clipTo: 8 }]
+        : []),
       { head: "line", cell: ({ row }) => `${row.source.file}:${row.source.line}`, dropRank: 2 },
     ],
     stock,

@@ -6,6 +6,9 @@ import { type DatedStockRow, type Fleet, nameKey, type OnOrderRow, type PackRow 
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
 import { fittableUntil, swapDay } from "./unit-life.ts";
 
+/** Stands for the place of rows that name none. */
+export const NO_PLACE = "(no place given)";
+
 /** What an identifier turned out to be. */
 export type TracedAs = "lot" | "serial" | "gtin" | "order";
 
@@ -133,7 +136,7 @@ function placesTouched(
 ): Trace["places"] {
   const places = new Map<string, Trace["places"][number]>();
   const at = (name: string | null) => {
-    const place = name?.trim() || "(no place given)";
+    const place = name?.trim() || NO_PLACE;
     const key = nameKey(place);
     const found = places.get(key) ?? { place, device: takes.devices.has(key), units: 0, packs: 0 };
     places.set(key, found);

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { folderWith, wanecast } from "./run-wanecast.ts";
 import { SMALL_FLEET } from "./small-fleet.ts";
@@ -30,6 +30,7 @@ describe("wanecast compare", () => {
     expect([code, stderr]).toEqual([0, `Written to ${out}: compare.json.\n`]);
     const comparison = JSON.parse(stdout);
     expect(comparison.format).toBe("wanecast.compare/1");
+    expect(comparison.plans.a.label).toBe(`${basename(before)}/plan.json`);
     expect(comparison.months).toEqual({ from: "2026-12", to: "2028-04" });
     expect(readFileSync(join(out, "compare.json"), "utf8")).toBe(stdout);
   });
@@ -38,14 +39,43 @@ describe("wanecast compare", () => {
     ["sheets without a second policy", ["devices.csv"], 2, "Give two saved plans"],
     ["a file that is no plan", ["other.json", "other.json"], 3, "The file holds no plan"],
     ["a plan that lacks its parts", ["plan.json", "plan.json"], 3, "does not hold to its format"],
+    [
+      "a plan of another format",
+      ["later.json", "plan.json"],
+      3,
+      "The plan's format is wanecast.plan/2, not wanecast.plan/1",
+    ],
+    ["a plan that is cut off", ["cut.json", "plan.json"], 3, "The file holds no plan"],
+    [
+      "a plan that is not there",
+      ["gone.json", "plan.json"],
+      3,
+      "gone.json: There is no such file or folder. [not-found]",
+    ],
+    ["a plan beside a sheet", ["plan.json", "devices.csv"], 2, "not a mixture"],
   ])("refuses %s", (_, names, exit, message) => {
     const folder = folderWith({
       "plan.json": '{"format":"wanecast.plan/1"}',
+      "later.json": '{"format":"wanecast.plan/2"}',
+      "cut.json": '{"format":"wanecast.pl',
       "other.json": "{}",
       "devices.csv": "device\nD1\n",
     });
     const { code, stdout, stderr } = wanecast(["compare", ...names.map((name) => join(folder, name))]);
     expect([code, stdout]).toEqual([exit, ""]);
     expect(stderr).toContain(message);
+  });
+
+  it("names --against where that is not followed, and plans in folders where it finds them", () => {
+    const wrong = wanecast(["compare", sheets, "--against", "service_level"]);
+    expect(wrong).toEqual({
+      code: 2,
+      stdout: "",
+      stderr: 'error: --against takes KEY=VALUE, such as horizon_months=24, not "service_level".\n',
+    });
+    const folders = [folderWith({ "plan.json": "{}" }), folderWith({ "plan.json": "{}" })];
+    expect(wanecast(["compare", ...folders]).stderr).toContain(
+      `The folders hold plans: wanecast compare ${folders.map((folder) => join(folder, "plan.json")).join(" ")}`,
+    );
   });
 });

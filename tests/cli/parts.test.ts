@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { folderWith, wanecast } from "./run-wanecast.ts";
+import { CAUTIONS, folderWith, wanecast } from "./run-wanecast.ts";
 import { SMALL_FLEET } from "./small-fleet.ts";
 
 const HEAD = ["format", "engine", "asOf", "horizon", "policy", "inputs", "findings"];
@@ -31,6 +31,54 @@ describe.each([
     expect(code).toBe(0);
     expect(stdout).toContain("This is a planning aid only.");
     for (const line of stdout.split("\n")) expect([...line].length, line).toBeLessThanOrEqual(100);
+  });
+});
+
+describe("wanecast dates", () => {
+  // By hand: no use is logged, so that what is fitted lapses; the store's one unit replaces one of MD-1's in November
+  it("tells months, places and what lapses", () => {
+    const { code, stdout, stderr } = wanecast(["dates", folderWith(SMALL_FLEET)]);
+    expect([code, stderr]).toEqual([0, ""]);
+    expect(stdout).toBe(`Dated stock as of 2026-11-01, 18 months: 2026-11 to 2028-04
+
+5 dated units in 3 rows. A unit is to be swapped 14 days before it expires;
+opened gel by its opened date if that is sooner.
+
+Units to swap by month
+2026-11      2: pads 2
+2027-09      3: pads 3
+
+Places with most to swap
+place  overdue  to 2027-01  all to 2027-10
+-----  -------  ----------  --------------
+MD-1         0           2               2
+MD-2         0           0               2
+Store        0           0               1
+
+What lapses if nothing is done
+item  units due  used before  lapse unused
+----  ---------  -----------  ------------
+pads          5          1.0           4.0
+
+Swap visits a month
+A visit swaps all that falls due at one place in one month. 1 visit a month is
+the fewest that meet every expiry. For the calendar of the visits, set
+swaps_per_month (--policy swaps_per_month=1).
+
+${CAUTIONS}`);
+  });
+
+  it("--fail-on looks at orders and devices short as well, and at what was found in the stock", () => {
+    const sheets = folderWith({
+      ...SMALL_FLEET,
+      "dated_stock.csv": `${SMALL_FLEET["dated_stock.csv"]}pads,P3,2028-01-31,3,MD-2\n`,
+    });
+    const { code, stderr } = wanecast(["dates", sheets, "--fail-on", "late,warning"]);
+    expect(code).toBe(4);
+    expect(stderr).toBe(
+      "--fail-on late: an order-by date has already passed.\n--fail-on warning: a finding is a warning or an error.\n",
+    );
+    expect(wanecast(["dates", folderWith(SMALL_FLEET), "--fail-on", "warning"]).code).toBe(0);
   });
 });
 

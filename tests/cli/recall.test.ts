@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { folderWith, SAMPLE, wanecast } from "./run-wanecast.ts";
+import { CAUTIONS, folderWith, SAMPLE, wanecast } from "./run-wanecast.ts";
+import { SMALL_FLEET } from "./small-fleet.ts";
 
 describe("trace", () => {
   it("finds every place of a lot, with the units that the sheet gives it", () => {
@@ -30,10 +31,62 @@ describe("trace", () => {
     expect(stdout).toContain("planning aid");
   });
 
-  it("asks for the sheets where there are none", () => {
-    const { stderr, code } = wanecast(["trace", "W2708"]);
-    expect(code).toBe(2);
-    expect(stderr).toContain("wanecast trace ID INPUT...");
+  // By hand: of lot P2 two units are in MD-2 and one lies in the store, all to be swapped a fortnight before their
+  // expiry; the fleet's only other pads are in MD-1, so that nothing on a shelf can stand in
+  it("tells what a lot is, where it lies and what is lacking without it", () => {
+    const { code, stdout, stderr } = wanecast(["trace", "p2", folderWith(SMALL_FLEET)]);
+    expect([code, stderr]).toEqual([0, ""]);
+    expect(stdout).toBe(`Traced as of 2026-11-01: p2
+
+p2 is a lot in these sheets.
+
+What it takes to do without
+item  in use  on shelves  on order  usable elsewhere  lacking
+----  ------  ----------  --------  ----------------  -------
+pads       2           1         0                 0        2
+
+Where it lies
+place  is a           units  packs
+-----  -------------  -----  -----
+MD-2   device             2      0
+Store  store or site      1      0
+
+Dated stock
+place  item  lot  units  expiry      swap by     line
+-----  ----  ---  -----  ----------  ----------  -----------------
+MD-2   pads  P2       2  2027-09-30  2027-09-16  dated_stock.csv:3
+Store  pads  P2       1  2027-09-30  2027-09-16  dated_stock.csv:4
+
+${CAUTIONS}`);
+  });
+
+  it("takes the start of serials, and a list that a spreadsheet wrote, with what it repeats", () => {
+    const sheets = folderWith(SMALL_FLEET);
+    const start = wanecast(["trace", "A*", sheets]).stdout;
+    expect(start).toContain("A* is the start of a serial in these sheets.");
+    expect(start).toMatch(/^A1 +pack +MD-1/m);
+    const list = '\uFEFF"P1";"P2"\r\nP2\r\nA1\r\nX1\r\nX2\r\nX3\r\n';
+    const { stdout } = wanecast(["trace", "--ids", "-", sheets], { input: list });
+    expect(stdout.split("\n").slice(0, 5)).toEqual([
+      "Traced as of 2026-11-01: 6 identifiers",
+      "",
+      "Lots: P1, P2.",
+      "A1 is a serial in these sheets.",
+      "Not in these sheets: X1, X2, X3. Check the spelling; the start of a lot or",
+    ]);
+  });
+
+  it.each([
+    ["the sheets are not given", ["W2708"], "wanecast trace ID INPUT..."],
+    ["the ID is blank", [" ", SAMPLE], '"" names nothing: give a lot'],
+    ["the ID is everything", ["*", SAMPLE], '"*" names nothing: give a lot'],
+    ["list and sheets are both standard input", ["--ids", "-", "-"], "Standard input (-) can be read once only"],
+    ["the list is empty", ["--ids", "-", SAMPLE], "The list - names nothing"],
+    ["there is no such list", ["--ids", "no-such-list", SAMPLE], "The list no-such-list cannot be read"],
+  ])("exits with 2 where %s", (_, args, message) => {
+    const { code, stdout, stderr } = wanecast(["trace", ...args], { input: "" });
+    expect([code, stdout]).toEqual([2, ""]);
+    expect(stderr).toContain(message);
   });
 });
 
@@ -51,6 +104,44 @@ describe("scan", () => {
     const check = JSON.parse(json.stdout) as { format: string; inputs: object[] };
     expect(check.format).toBe("wanecast.check/1");
     expect(check.inputs).toMatchObject([{ file: "-", rows: 2, used: 1, setAside: 1 }]);
+  });
+
+  it("writes a sheet on stdout, under the catalogue's names, and says on stderr what it left out", () => {
+    const folder = folderWith({ "catalogue.csv": "item,kind,gtin\npads-adult,pads,09506000134352\n" });
+    const out = join(folder, "out");
+    const scans = "(01)09506000134352(17)280131(10)AB12(30)4\r\n\r\nnot a label\r\n";
+    const args = ["scan", join(folder, "catalogue.csv"), "--as-of", "2026-11-01", "--out", out];
+    const { code, stdout, stderr } = wanecast(args, { input: scans });
+    expect(code).toBe(0);
+    expect(stdout).toBe(
+      "item,expiry,lot,serial,quantity,place,made,opened,label,held\r\n" +
+        "pads-adult,2028-01-31,AB12,,4,,,,(01)09506000134352(17)280131(10)AB12(30)4,\r\n",
+    );
+    expect(stderr).toBe(`Written to ${out}: dated_stock.csv, set-aside.csv.
+2 scans: 1 used, 1 set aside.
+
+Scans set aside
+-:3: The label "not a label" is neither GS1 nor HIBC. [label-unreadable]
+  Fix: Scan the label again, or type item and expiry.
+`);
+    expect(readFileSync(join(out, "dated_stock.csv"), "utf8")).toBe(stdout);
+    const { rows } = JSON.parse(wanecast(["check", out, "--json", "--as-of", "2026-11-01"]).stdout).inputs[0];
+    expect(rows).toBe(1);
+  });
+
+  it("gives a sheet of no rows where nothing was scanned", () => {
+    expect(wanecast(["scan", "--as-of", "2026-11-01"], { input: "\n" })).toEqual({
+      code: 0,
+      stdout: "item,expiry,lot,serial,quantity,place,made,opened,label,held\r\n",
+      stderr: "No scan came on standard input.\n",
+    });
+  });
+
+  it("refuses a catalogue that is not there, and scans for a catalogue", () => {
+    const gone = wanecast(["scan", "gone.csv", "--as-of", "2026-11-01"], { input: "" });
+    expect([gone.code, gone.stdout]).toEqual([3, ""]);
+    expect(gone.stderr).toBe("Refused:\ngone.csv: There is no such file or folder. [not-found]\n");
+    expect(wanecast(["scan", "-"], { input: "" }).code).toBe(2);
   });
 });
 

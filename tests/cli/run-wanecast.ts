@@ -10,6 +10,18 @@ const PROGRAM = fileURLToPath(new URL("../../dist/wanecast.cjs", import.meta.url
 /** The invented fleet. */
 export const SAMPLE = fileURLToPath(new URL("../../sample-data", import.meta.url));
 
+/** What every text that forecasts or traces ends with, at 80 columns. */
+export const CAUTIONS = `Cautions
+- This is a planning aid only. It does not test, clear or condemn any device.
+- Whether a device may be used is decided by its own self-test, its instructions
+  for use, local protocol and licensed biomedical staff.
+- A pack that fails a test, is swollen, is damaged or is recalled comes out now,
+  whatever the forecast says.
+- Past expiry is past expiry: no forecast makes an expired unit usable.
+- The forecasts rest on the readings given; what the sheets leave out, the plan
+  cannot see.
+`;
+
 /** Runs the program, or a copy of it, as a child, away from any terminal. */
 export function wanecast(
   args: readonly string[],

@@ -153,7 +153,10 @@ describe("datesText", () => {
   });
 
   it.each([60, 80, 120])("fits %i columns", (width) => {
-    const tradeOff = [{ perMonth: 7, unitMonthsGivenUp: 1410 }];
+    const tradeOff = [
+      { perMonth: 7, unitMonthsGivenUp: 1410 },
+      { perMonth: 8, unitMonthsGivenUp: 0 },
+    ];
     const report = aReport({
       useRates: [rate("MD-01", 0.5)],
       swapCapacity: { perMonth: null, smallest: 7, enough: true, tradeOff },
