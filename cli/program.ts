@@ -31,7 +31,7 @@ export function makeProgram(): Command {
   sheetVerb(
     program,
     "plan",
-    "plan.json, orders.csv, orders.ics, packs.csv, set-aside.csv and page.html",
+    "plan.json, orders.csv, orders.xlsx, orders.ics, packs.csv, set-aside.csv and page.html",
     PLAN_CONDITIONS,
     async () => (await import("./verbs/plan.ts")).runPlan,
   );
@@ -48,7 +48,7 @@ export function makeProgram(): Command {
   sheetVerb(
     program,
     "orders",
-    "orders.csv, orders.ics and budget.txt",
+    "orders.csv, orders.xlsx, orders.ics and budget.txt",
     PLAN_CONDITIONS,
     async () => (await import("./verbs/orders.ts")).runOrders,
   );

@@ -26,6 +26,7 @@ export { embedInPage } from "./out/embed-in-page.ts";
 export { ordersCsv } from "./out/orders-csv.ts";
 export { ordersIcs } from "./out/orders-ics.ts";
 export { ordersText } from "./out/orders-text.ts";
+export { ordersWorkbook } from "./out/orders-workbook.ts";
 export { packsCsv } from "./out/packs-csv.ts";
 export { packsText } from "./out/packs-text.ts";
 export type { Plan } from "./out/plan-schema.ts";

@@ -1,4 +1,4 @@
-import { budgetText, jsonChunks, ordersCsv, ordersIcs, ordersText } from "../../src/index.ts";
+import { budgetText, jsonChunks, ordersCsv, ordersIcs, ordersText, ordersWorkbook } from "../../src/index.ts";
 import { failOn } from "../fail-on.ts";
 import { loadPlan } from "../load-plan.ts";
 import { planPart } from "../plan-part.ts";
@@ -15,11 +15,12 @@ export async function runOrders(inputs: readonly string[], options: VerbOptions)
   if (options.out !== undefined) {
     const files = [
       { name: "orders.csv", chunks: [ordersCsv(plan)] },
+      { name: "orders.xlsx", chunks: [await ordersWorkbook(plan)] },
       { name: "orders.ics", chunks: [ordersIcs(plan)] },
       { name: "budget.txt", chunks: [budgetText(plan, { width: PAGE_WIDTH })] },
     ];
     writeFiles(options.out, files, paths);
-    note(`Written to ${options.out}: orders.csv, orders.ics, budget.txt.`);
+    note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);
   }
   const json = () => jsonChunks(planPart(plan, ["demand", "orders", "budget", "deferrals", "short"]));
   await print(options.json ? json() : [ordersText(plan, stdoutSetting())]);

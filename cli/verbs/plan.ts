@@ -2,6 +2,7 @@ import {
   embedInPage,
   ordersCsv,
   ordersIcs,
+  ordersWorkbook,
   packsCsv,
   setAsideCsv,
   summaryText,
@@ -18,17 +19,18 @@ import { type OutFile, writeFiles } from "../write-files.ts";
 export async function runPlan(inputs: readonly string[], options: VerbOptions): Promise<void> {
   const loaded = await loadPlan(inputs, options);
   const { reading, plan, paths } = loaded;
-  const files = options.out === undefined ? [] : planFiles(loaded);
+  const files = options.out === undefined ? [] : await planFiles(loaded);
   if (options.out !== undefined) writeFiles(options.out, files, paths);
   await print(options.json ? writePlanJson(plan) : [summaryText(plan, stdoutSetting())]);
   if (options.out !== undefined) note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);
   failOn(options.failOn ?? [], reading, plan);
 }
 
-function planFiles({ reading, plan }: LoadedPlan): OutFile[] {
+async function planFiles({ reading, plan }: LoadedPlan): Promise<OutFile[]> {
   return [
     { name: "plan.json", chunks: writePlanJson(plan) },
     { name: "orders.csv", chunks: [ordersCsv(plan)] },
+    { name: "orders.xlsx", chunks: [await ordersWorkbook(plan)] },
     { name: "orders.ics", chunks: [ordersIcs(plan)] },
     { name: "packs.csv", chunks: [packsCsv(plan)] },
     { name: "set-aside.csv", chunks: [setAsideCsv(reading.setAside, reading.inputs)] },

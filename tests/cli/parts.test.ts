@@ -10,7 +10,7 @@ const plan = JSON.parse(wanecast(["plan", folderWith(SMALL_FLEET), "--json"]).st
 describe.each([
   ["packs", ["fadeGroups", "packs"], "packs.csv"],
   ["dates", ["datedStock", "crowdedMonths", "swapCalendar", "swapCapacity", "moves", "useRates"], "dates.csv"],
-  ["orders", ["demand", "orders", "budget", "deferrals", "short"], "orders.csv, orders.ics, budget.txt"],
+  ["orders", ["demand", "orders", "budget", "deferrals", "short"], "orders.csv, orders.xlsx, orders.ics, budget.txt"],
 ])("wanecast %s", (verb, own, file) => {
   it("--json prints the head keys, its own and the cautions, as the plan has them", () => {
     const part = JSON.parse(wanecast([verb, folderWith(SMALL_FLEET), "--json"]).stdout);

@@ -5,7 +5,7 @@ import { planSchema } from "../../src/out/plan-schema.ts";
 import { folderWith, SAMPLE, wanecast } from "./run-wanecast.ts";
 import { SMALL_FLEET } from "./small-fleet.ts";
 
-const FILES = ["orders.csv", "orders.ics", "packs.csv", "page.html", "plan.json", "set-aside.csv"];
+const FILES = ["orders.csv", "orders.ics", "orders.xlsx", "packs.csv", "page.html", "plan.json", "set-aside.csv"];
 
 describe("wanecast plan on the invented fleet", () => {
   const out = join(folderWith(), "out");
@@ -18,7 +18,7 @@ describe("wanecast plan on the invented fleet", () => {
     expect([plan.asOf, plan.horizon]).toEqual(["2026-11-01", { from: "2026-11", to: "2029-10" }]);
     expect(readdirSync(out).sort()).toEqual(FILES);
     expect(stderr).toMatch(
-      `Written to ${out}: plan.json, orders.csv, orders.ics, packs.csv, set-aside.csv, page.html.\n`,
+      `Written to ${out}: plan.json, orders.csv, orders.xlsx, orders.ics, packs.csv, set-aside.csv, page.html.\n`,
     );
   });
   it("--fail-on late exits with 4: AED batteries should have been ordered before", () => {

@@ -1,0 +1,134 @@
+import { writeXlsx } from "hucre/xlsx";
+import { dayFromIso } from "../calendar/day.ts";
+import { minorDigits } from "../fleet/currency.ts";
+import { groupBy } from "../fleet/group-by.ts";
+import { NO_CURRENCY } from "../orders/offers.ts";
+import { guardText } from "./csv.ts";
+import { decimalMoney } from "./money-text.ts";
+import type { Plan } from "./plan-schema.ts";
+import { sortBy } from "./sort-by.ts";
+import { tabNames } from "./tab-names.ts";
+
+type Line = Plan["orders"][number];
+type Cell = string | number | Date | null;
+type Row = Record<string, Cell>;
+
+const MS_PER_DAY = 86_400_000;
+const DATE_WIDTH = 11;
+const MONEY_WIDTH = 12;
+
+const LINE_COLUMNS: { key: string; width: number; of: "date" | "money" | "text" | "count" }[] = [
+  { key: "order_by", width: DATE_WIDTH, of: "date" },
+  { key: "late", width: 6, of: "text" },
+  { key: "item", width: 24, of: "text" },
+  { key: "quantity", width: 9, of: "count" },
+  { key: "boxes", width: 7, of: "count" },
+  { key: "unit_price", width: MONEY_WIDTH, of: "money" },
+  { key: "line_cost", width: MONEY_WIDTH, of: "money" },
+  { key: "fee_share", width: MONEY_WIDTH, of: "money" },
+  { key: "total", width: MONEY_WIDTH, of: "money" },
+  { key: "currency", width: 9, of: "text" },
+  { key: "arrive_by", width: DATE_WIDTH, of: "date" },
+  { key: "covers_from", width: DATE_WIDTH, of: "text" },
+  { key: "covers_to", width: DATE_WIDTH, of: "text" },
+  { key: "order", width: 32, of: "text" },
+  { key: "reason", width: 60, of: "text" },
+];
+
+const TOTAL_COLUMNS: typeof LINE_COLUMNS = [
+  { key: "supplier", width: 28, of: "text" },
+  { key: "orders", width: 8, of: "count" },
+  { key: "lines", width: 8, of: "count" },
+  { key: "line_cost", width: MONEY_WIDTH, of: "money" },
+  { key: "fee_share", width: MONEY_WIDTH, of: "money" },
+  { key: "total", width: MONEY_WIDTH, of: "money" },
+  { key: "currency", width: 9, of: "text" },
+];
+
+/**
+ * The schedule as a workbook for a purchasing office: a tab of totals, then a tab for each supplier with its lines by
+ * order-by date and a total for each currency. Money is in major units, and blank where no price is known.
+ */
+export async function ordersWorkbook(plan: Plan): Promise<Uint8Array> {
+  const bySupplier = [...groupBy(plan.orders, ({ supplier }) => supplier)];
+  const suppliers = sortBy(bySupplier, ([supplier]) => [supplier]);
+  const [totals = "", ...tabs] = tabNames(["Totals", ...suppliers.map(([supplier]) => supplier)]);
+  return writeXlsx({
+    sheets: [
+      tab(totals, TOTAL_COLUMNS, totalRows(suppliers, plan.orders), plan.orders),
+      ...suppliers.map(([, lines], index) => tab(tabs[index]!, LINE_COLUMNS, lineRows(lines), lines)),
+    ],
+  });
+}
+
+function tab(name: string, columns: typeof LINE_COLUMNS, rows: readonly Row[], lines: readonly Line[]) {
+  const digits = lines.reduce((most, { currency }) => Math.max(most, minorDigits(currency)), 0);
+  const formats = { date: "yyyy-mm-dd", money: digits === 0 ? "#,##0" : `#,##0.${"0".repeat(digits)}` };
+  return {
+    name,
+    columns: columns.map(({ key, width, of }) => ({
+      header: key,
+      key,
+      width,
+      ...(of === "date" || of === "money" ? { numFmt: formats[of] } : {}),
+    })),
+    data: rows.map((row) => Object.fromEntries(columns.map(({ key }) => [key, row[key] ?? null]))),
+    freezePane: { rows: 1 },
+  };
+}
+
+function lineRows(lines: readonly Line[]): Row[] {
+  const rows = lines.map((line): Row => {
+    const priced = isPriced(line);
+    return {
+      order_by: dateCell(line.orderBy),
+      late: line.late ? "yes" : "no",
+      item: guardText(line.item),
+      quantity: line.quantity,
+      boxes: line.boxes,
+      unit_price: priced ? Number(line.unitPrice) : null,
+      ...(priced ? costs([line], line.currency) : {}),
+      arrive_by: dateCell(line.arriveBy),
+      covers_from: line.covers.from,
+      covers_to: line.covers.to,
+      order: guardText(line.order),
+      reason: guardText(line.reason),
+    };
+  });
+  return [...rows, ...byCurrency(lines).map((priced): Row => ({ item: "Total", ...priced }))];
+}
+
+function totalRows(suppliers: readonly (readonly [string, readonly Line[]])[], all: readonly Line[]): Row[] {
+  const rows = suppliers.flatMap(([supplier, lines]) =>
+    [...groupBy(lines, ({ currency }) => currency)].map(
+      ([currency, paid]): Row => ({
+        supplier: guardText(supplier),
+        orders: new Set(paid.map(({ order }) => order)).size,
+        lines: paid.length,
+        ...(currency === NO_CURRENCY ? {} : costs(paid, currency)),
+      }),
+    ),
+  );
+  return [...rows, ...byCurrency(all).map((priced): Row => ({ supplier: "Total", ...priced }))];
+}
+
+/** Sums of each currency by itself; none where no price is known. */
+function byCurrency(lines: readonly Line[]): Row[] {
+  const paid = groupBy(lines.filter(isPriced), ({ currency }) => currency);
+  return sortBy([...paid], ([currency]) => [currency]).map(([currency, of]) => costs(of, currency));
+}
+
+function costs(lines: readonly Line[], currency: string): Row {
+  const lineCost = lines.reduce((sum, line) => sum + line.lineCost, 0);
+  const feeShare = lines.reduce((sum, line) => sum + line.feeShare, 0);
+  const major = (amount: number) => Number(decimalMoney(amount, currency));
+  return { line_cost: major(lineCost), fee_share: major(feeShare), total: major(lineCost + feeShare), currency };
+}
+
+function isPriced({ currency }: Line): boolean {
+  return currency !== NO_CURRENCY;
+}
+
+function dateCell(iso: string): Date {
+  return new Date(dayFromIso(iso)! * MS_PER_DAY);
+}
