@@ -66,10 +66,16 @@ export function gammaPoissonLogLikelihood(
  *
  * @param time  >= 0, in the rate's unit
  * @param atMost  the last count wanted
+ * @param into  room of atMost + 1 to write them into, where many are wanted one after another
  * @returns chances of 0 .. atMost; they add up to less than 1 by the chance of more
  */
-export function negativeBinomial(rate: GammaRate, time: number, atMost: number): Float64Array {
-  const chances = new Float64Array(atMost + 1);
+export function negativeBinomial(
+  rate: GammaRate,
+  time: number,
+  atMost: number,
+  into: Float64Array = new Float64Array(atMost + 1),
+): Float64Array {
+  const chances = into;
   const share = time / (rate.exposure + time);
   chances[0] = Math.exp(-rate.shape * Math.log1p(time / rate.exposure));
   for (let n = 1; n <= atMost; n++) chances[n] = (chances[n - 1]! * share * (rate.shape + n - 1)) / n;

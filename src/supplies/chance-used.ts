@@ -38,6 +38,7 @@ export function chancesUsed(
   }
   const width = units + 1;
   const ofEvents = rate ? unitsOfEvents(unitsPerUse, units) : [];
+  const more = new Float64Array(width);
   // left[events * width + units gone]
   let left = new Float64Array(width * width);
   left[0] = 1;
@@ -47,7 +48,7 @@ export function chancesUsed(
     const stop = Math.max(at, Math.min(day, place.until));
     if (rate && stop > at) {
       const seen = (at - place.from) / DAYS_PER_MONTH;
-      left = useFor(left, units, rate.shape, rate.exposure + seen, (stop - at) / DAYS_PER_MONTH, ofEvents);
+      left = useFor(left, units, rate.shape, rate.exposure + seen, (stop - at) / DAYS_PER_MONTH, ofEvents, more);
     }
     at = stop;
   };
@@ -64,8 +65,14 @@ export function chancesUsed(
   return chances;
 }
 
+/** Units that some events take: chances of 0, 1, ... units, and the fewest that have any. */
+interface Taken {
+  fewest: number;
+  chances: Float64Array;
+}
+
 /** Distribution of the units taken by 0, 1, ... events, the last entry holding "units or more". */
-function unitsOfEvents(unitsPerUse: Float64Array, units: number): Float64Array[] {
+function unitsOfEvents(unitsPerUse: Float64Array, units: number): Taken[] {
   const sums = [Float64Array.of(1)];
   for (let events = 1; events <= units; events++) {
     const sum = convolve(sums[events - 1]!, unitsPerUse);
@@ -76,31 +83,35 @@ function unitsOfEvents(unitsPerUse: Float64Array, units: number): Float64Array[]
     }
     sums.push(capped);
   }
-  return sums;
+  return sums.map((chances) => ({ fewest: chances.findIndex((chance) => chance > 0), chances }));
 }
 
+/** What is left after some months of use. @param more  room for the chances of more events */
 function useFor(
   left: Float64Array,
   units: number,
   shape: number,
   exposure: number,
   months: number,
-  ofEvents: readonly Float64Array[],
+  ofEvents: readonly Taken[],
+  more: Float64Array,
 ): Float64Array<ArrayBuffer> {
   const width = units + 1;
   const next = new Float64Array(width * width);
   for (let events = 0; events <= units; events++) {
-    let more: Float64Array | null = null;
+    let known = false;
     for (let gone = events; gone <= units; gone++) {
       const chance = left[events * width + gone]!;
       if (chance === 0) continue;
-      more ??= restInLast(negativeBinomial({ shape: shape + events, exposure }, months, units));
+      if (!known) restInLast(negativeBinomial({ shape: shape + events, exposure }, months, units, more));
+      known = true;
       for (let j = 0; j <= units; j++) {
-        const taken = ofEvents[j]!;
+        const { fewest, chances } = ofEvents[j]!;
         const row = Math.min(units, events + j) * width;
-        for (let n = 0; n < taken.length; n++) {
+        const both = chance * more[j]!;
+        for (let n = fewest; n < chances.length; n++) {
           const into = row + Math.min(units, gone + n);
-          next[into] = next[into]! + chance * more[j]! * taken[n]!;
+          next[into] = next[into]! + both * chances[n]!;
         }
       }
     }
@@ -108,11 +119,10 @@ function useFor(
   return next;
 }
 
-function restInLast(chances: Float64Array): Float64Array {
+function restInLast(chances: Float64Array): void {
   let rest = 1;
   for (let n = 0; n < chances.length - 1; n++) rest -= chances[n]!;
   chances[chances.length - 1] = Math.max(0, rest);
-  return chances;
 }
 
 /** One unit more is gone, whatever was gone before. */

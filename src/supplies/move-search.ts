@@ -160,18 +160,20 @@ interface Exchange {
 function bestExchange(state: readonly PlaceState[], offers: readonly Offer[], cost: number): Exchange | null {
   const inOrder = [...offers].sort((a, b) => b.bound - a.bound || a.from - b.from || a.day - b.day);
   let best: Exchange | null = null;
-  let tried = 0;
-  for (const { from, day, bound } of inOrder) {
-    if (bound <= Math.max(cost, best?.gain ?? 0) || tried++ >= OFFERS_TRIED) break;
-    const found = bestTaker(state, from, day);
+  let most = Math.max(cost, 0);
+  for (const { from, day, bound } of inOrder.slice(0, OFFERS_TRIED)) {
+    if (bound <= most) break;
     // a hair more than the cost is rounding, which must not move anything
-    if (found && found.gain > Math.max(cost, best?.gain ?? 0) + 1e-9) best = found;
+    const found = bestTaker(state, from, day, most + 1e-9);
+    if (found === null) continue;
+    best = found;
+    most = found.gain;
   }
   return best;
 }
 
-/** The exchange of a unit that gains most for both places; null where no place has a later unit to give for it. */
-function bestTaker(state: readonly PlaceState[], from: number, day: Day): Exchange | null {
+/** The exchange of a unit that gains most for both places; null where none gains more than `above`. */
+function bestTaker(state: readonly PlaceState[], from: number, day: Day, above: number): Exchange | null {
   const giver = state[from]!;
   const takers = state
     .map((taker, index) => {
@@ -182,22 +184,25 @@ function bestTaker(state: readonly PlaceState[], from: number, day: Day): Exchan
     .sort((a, b) => b.slack - a.slack || a.index - b.index)
     .slice(0, TAKERS_TRIED);
   let best: Exchange | null = null;
+  let most = above;
   for (const { index } of takers) {
     const taker = state[index]!;
-    for (const given of new Set(taker.days)) {
-      if (given <= day) continue;
+    const later = [...new Set(taker.days)].filter((given) => given > day);
+    for (const given of later.reverse()) {
       const fromDays = replaced(giver.days, day, given);
-      const toDays = replaced(taker.days, given, day);
       const fromValue = giver.place.value(fromDays);
+      // all the gain is the giver's, since the taker's unit expires sooner, and it grows with the day given
+      if (fromValue - giver.value <= most) break;
+      const toDays = replaced(taker.days, given, day);
       const toValue = taker.place.value(toDays);
       const gain = fromValue - giver.value + toValue - taker.value;
-      if (best === null || gain > best.gain + 1e-12) {
-        const after = [
-          { index: from, days: fromDays, value: fromValue },
-          { index, days: toDays, value: toValue },
-        ];
-        best = { gain, after };
-      }
+      if (gain <= most + 1e-12) continue;
+      most = gain;
+      const after = [
+        { index: from, days: fromDays, value: fromValue },
+        { index, days: toDays, value: toValue },
+      ];
+      best = { gain, after };
     }
   }
   return best;
