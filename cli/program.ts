@@ -70,6 +70,7 @@ export function makeProgram(): Command {
   )
     .option("--ids <file>", "a list instead of the one ID, one a line (a recall notice's lots); - for standard input")
     .option("--json", "print JSON on stdout and nothing else")
+    .option("--out <folder>", "write trace.json and trace.csv into this folder")
     .addHelpText("after", POLICY_HELP)
     .action(async (args: string[], options: TraceOptions) =>
       (await import("./verbs/trace.ts")).runTrace(args, options),

@@ -37,6 +37,7 @@ export { setAsideCsv } from "./out/set-aside-csv.ts";
 export { summaryText } from "./out/summary-text.ts";
 export type { TextSetting } from "./out/text-section.ts";
 // Recalls
+export { traceCsv } from "./out/trace-csv.ts";
 export { traceJson, traceText } from "./out/trace-out.ts";
 export { jsonChunks } from "./out/write-json.ts";
 export { writePlanJson } from "./out/write-plan-json.ts";

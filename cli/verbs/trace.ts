@@ -1,14 +1,16 @@
 import { readFileSync } from "node:fs";
-import { jsonChunks, traceIds, traceJson, traceText } from "../../src/index.ts";
+import { jsonChunks, traceCsv, traceIds, traceJson, traceText } from "../../src/index.ts";
 import { UsageError } from "../exit-codes.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
-import { print, stdoutSetting } from "../print.ts";
+import { note, print, stdoutSetting } from "../print.ts";
 import type { SheetOptions } from "../verb-options.ts";
+import { writeFiles } from "../write-files.ts";
 
 /** Options of `trace`, as given. */
 export interface TraceOptions extends SheetOptions {
   json?: boolean;
   ids?: string;
+  out?: string;
 }
 
 /** Where a lot, serial, GTIN or order number is, and what it touches. */
@@ -24,10 +26,18 @@ export async function runTrace(args: readonly string[], options: TraceOptions): 
     throw new UsageError(`"${blank}" names nothing: give a lot, serial, GTIN or order number, or its start and *.`);
   }
   if (inputs.length === 0) throw new UsageError("trace needs the sheets after the ID: wanecast trace ID INPUT...");
-  const { reading, policy } = await loadFleet(inputs, options);
+  const { reading, policy, paths } = await loadFleet(inputs, options);
   requireWholeReading(reading);
   const trace = traceIds(reading.fleet, policy, ids);
   const json = () => jsonChunks(traceJson(trace, policy.asOf));
+  if (options.out !== undefined) {
+    const written = [
+      { name: "trace.json", chunks: json() },
+      { name: "trace.csv", chunks: [traceCsv(trace)] },
+    ];
+    writeFiles(options.out, written, paths);
+    note(`Written to ${options.out}: trace.json, trace.csv.`);
+  }
   await print(options.json ? json() : [traceText(trace, policy.asOf, stdoutSetting())]);
 }
 
