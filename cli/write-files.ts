@@ -19,7 +19,7 @@ export function writeFiles(folder: string, files: readonly OutFile[], inputs: re
   const read = new Set(inputs.map((path) => resolve(path)));
   const replaced = files.find(({ name }) => read.has(resolve(folder, name)));
   if (replaced)
-    throw new UsageError(`--out ${folder} would write over the input ${replaced.name}; choose another folder.`);
+    throw new UsageError(`The input ${join(folder, replaced.name)} would be written over; choose another folder.`);
   const written: { temporary: string; path: string }[] = [];
   try {
     mkdirSync(folder, { recursive: true });

@@ -60,7 +60,9 @@ describe("wanecast plan", () => {
     const folder = folderWith(SMALL_FLEET);
     const { code, stderr } = wanecast(["plan", folder, "--out", folder]);
     expect(code).toBe(2);
-    expect(stderr).toBe(`error: --out ${folder} would write over the input packs.csv; choose another folder.\n`);
+    expect(stderr).toBe(
+      `error: The input ${join(folder, "packs.csv")} would be written over; choose another folder.\n`,
+    );
     expect(readFileSync(join(folder, "packs.csv"), "utf8")).toBe(SMALL_FLEET["packs.csv"]);
     expect(readdirSync(folder).sort()).toEqual(Object.keys(SMALL_FLEET).sort());
   });
