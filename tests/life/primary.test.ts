@@ -111,7 +111,7 @@ describe("forecastPacks with batteries that do not recharge", () => {
     expect(Math.abs(other.belowBy.p50! - (inService + days(4.5)))).toBeLessThan(200);
     const read = bySerial(life, "B5").belowBy;
     expect(other.belowBy.p90! - other.belowBy.p10!).toBeGreaterThan(read.p90! - read.p10!);
-    expect(other.says).toContain("Never measured; likely below 10 % of its charge by");
+    expect(other.says).toContain("Never measured, so going by its kind; likely below 10 % of its charge by");
   });
 
   it("gives an outlying reading little weight", () => {
