@@ -1,8 +1,10 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync, statSync } from "node:fs";
 import { resolve } from "node:path";
 import { describe, expect, it } from "vitest";
+import { POLICY_HELP } from "../../cli/help-text.ts";
 import { makeProgram } from "../../cli/program.ts";
 import { SHEETS } from "../../src/fleet/columns.ts";
+import { POLICY_KEYS } from "../../src/fleet/policy.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const read = (name: string) => readFileSync(resolve(ROOT, name), "utf8");
@@ -12,6 +14,10 @@ const manifest = JSON.parse(read("package.json")) as Record<
   "scripts" | "dependencies" | "devDependencies",
   Record<string, string>
 >;
+
+/** Paths in code quotes that start at a folder of the repository. */
+const pathsIn = (text: string) =>
+  [...text.matchAll(/`((?:src|tests|cli|web|sample-data|\.ci)\/[\w./-]*)`/g)].map((found) => found[1]!);
 
 describe("README", () => {
   it("opens with the job in one paragraph, then the two commands", () => {
@@ -38,6 +44,25 @@ describe("README", () => {
       for (const { name, required } of columns) if (required) expect(row, `${kind} ${name}`).toContain(`**${name}**`);
     }
   });
+
+  it("names every file that a verb writes", () => {
+    const written = makeProgram().commands.flatMap(({ options }) =>
+      options.flatMap(({ long, description }) =>
+        long === "--out" ? (description.match(/\b\w+\.[a-z]+\b/g) ?? []) : [],
+      ),
+    );
+    expect(written).toContain("plan.json");
+    for (const file of written) expect(readme, file).toContain(file);
+  });
+
+  it("or the help names every policy key", () => {
+    const words = new Set(`${readme} ${POLICY_HELP}`.match(/\w+/g));
+    for (const { key } of POLICY_KEYS) expect(words.has(key), key).toBe(true);
+  });
+
+  it("names only files that are there", () => {
+    for (const path of pathsIn(readme)) expect(existsSync(resolve(ROOT, path)), path).toBe(true);
+  });
 });
 
 describe("DEVELOPERS.md", () => {
@@ -49,9 +74,17 @@ describe("DEVELOPERS.md", () => {
   });
 
   it("names only files that are there", () => {
-    const paths = [...developers.matchAll(/`((?:src|tests|cli|web|sample-data|\.ci)\/[\w./-]*)`/g)].map((m) => m[1]!);
+    const paths = pathsIn(developers);
     expect(paths.length).toBeGreaterThan(20);
     for (const path of paths) expect(existsSync(resolve(ROOT, path)), path).toBe(true);
+  });
+});
+
+describe("pictures", () => {
+  it("are small", () => {
+    const pictures = [...readme.matchAll(/!\[[^\]]+\]\(([^)]+)\)/g)].map((found) => found[1]!);
+    expect(pictures.length).toBeGreaterThan(0);
+    for (const path of pictures) expect(statSync(resolve(ROOT, path)).size, path).toBeLessThan(150_000);
   });
 });
 
