@@ -23,7 +23,7 @@ export function makePlan(reading: Reading, policy: Policy): Plan {
   const dated = forecastDatedStock(fleet, policy);
   const demand = forecastDemand(policy, life, dated);
   const lots = usableLots(fleet, policy, life.stock);
-  const schedule = scheduleOrders(fleet, policy, demand, lots);
+  const schedule = scheduleOrders(fleet, policy, demand, lots, life.packs);
   const short = forecastShort(fleet, policy, life, dated, demand, lots, schedule);
   const capped = deferOrders(fleet, policy, life, dated, demand, lots, schedule);
   return assemblePlan({ reading, policy, life, dated, demand, schedule, short, capped });

@@ -11,6 +11,7 @@ import { type NetNeeds, netNeeds, type SupplySpan, supplySpans } from "./net-nee
 import { type Offer, offersForItem } from "./offers.ts";
 import { type LatestSlot, latestSlots, type OrderSlot, slotOn } from "./order-slots.ts";
 import { lotsForNeeds } from "./plan-item.ts";
+import type { StandInGround } from "./stand-ins.ts";
 import { stopgapsFor } from "./stopgaps.ts";
 
 /** One item to be planned: what is needed beyond its supply, and from whom and when it can be had. */
@@ -20,8 +21,8 @@ export interface ItemCase {
   level: number;
   supply: SupplySpan[];
   net: NetNeeds;
-  /** What could help out until a late order arrives, each a plain clause. */
-  stopgaps: string[];
+  /** What could help out until a late order arrives on a day, each a plain clause. */
+  stopgapsUntil(arrives: Day): string[];
   offers: CaseOffer[];
 }
 
@@ -38,11 +39,10 @@ export interface CaseOffer {
 /** Collects what one item's orders rest on. Whatever had to be assumed is a caution. */
 export function itemCase(
   demand: ItemDemand,
-  fleet: Fleet,
-  policy: Policy,
-  book: ItemBook,
   lots: readonly UsableLot[],
+  ground: StandInGround,
 ): { itemCase: ItemCase; cautions: string[] } {
+  const { fleet, policy, book } = ground;
   const { key, name } = book.find(demand.item);
   const levels = fleet.catalogue.filter((row) => nameKey(row.item) === key).map((row) => row.serviceLevel ?? 0);
   const level = Math.max(...levels, 0) || policy.serviceLevel;
@@ -55,7 +55,7 @@ export function itemCase(
     demand,
     level,
     supply,
-    stopgaps: stopgapsFor(book.find(demand.item), book, lots),
+    stopgapsUntil: (arrives) => stopgapsFor(book.find(demand.item), lots, arrives, ground),
     net: netNeeds(demand, supply, level, spareUnits(fleet, policy, book, key)),
     offers: offers.map((offer) => caseOffer(offer, policy, demand, offer.leadDays === shortestLead)),
   };

@@ -62,7 +62,7 @@ export function linesOfItem(of: ItemCase, planned: ItemLots, policy: Policy): Pl
       offCadence: late && slots[lot.period]!.offCadence,
       risk: sizeRisk(of, lot, planned.lots.slice(0, index), covers.to, policy),
       missing: uncovered ? planned.cumulativeNeed[Math.min(waiting, covers.to)]! - lot.coveredBefore : 0,
-      stopgaps: of.stopgaps,
+      stopgaps: uncovered ? of.stopgapsUntil(slot.arriveBy) : [],
     });
     return { line, offer, lot, covers, orderMonth: monthOfDay(slot.orderBy) - of.demand.from };
   });

@@ -4,6 +4,7 @@ import { monthSpanWords } from "./month-words.ts";
 import type { Offer } from "./offers.ts";
 import type { SizeRisk } from "./size-risk.ts";
 import type { OrderLine } from "./types.ts";
+import { countWords, unitWords } from "./unit-words.ts";
 
 /** What a line's reason tells beside the line itself. */
 export interface LineFacts {
@@ -20,20 +21,20 @@ export interface LineFacts {
 export function reasonFor(line: OrderLine, facts: LineFacts): string {
   const { offer, level, risk } = facts;
   const said = [
-    `Covers ${monthSpanWords(line.covers.from, line.covers.to)} at ${percent(level)}: ${unitWords(line.quantity, offer)}.`,
+    `Covers ${monthSpanWords(line.covers.from, line.covers.to)} at ${percent(level)}: ${unitWords(line.quantity, offer.kind)}.`,
   ];
   if (offer.unitsPerBox > 1) said.push(`Bought as ${boxWords(line.boxes)} of ${offer.unitsPerBox}.`);
   if (risk.lower !== null) {
     const { boxes, saves } = risk.lower;
-    const fewer = offer.unitsPerBox > 1 ? boxWords(boxes) : unitWords(boxes, offer);
+    const fewer = offer.unitsPerBox > 1 ? boxWords(boxes) : unitWords(boxes, offer.kind);
     said.push(`At ${percent(risk.lower.level)} it would be ${fewer} fewer${savedWords(saves, line.currency)}.`);
   }
   if (Math.round(risk.expectedLeft) > 0) {
     const left = Math.round(risk.expectedLeft);
-    said.push(`${unitWords(left, offer)} ${left === 1 ? "is" : "are"} expected to be left then.`);
+    said.push(`${unitWords(left, offer.kind)} ${left === 1 ? "is" : "are"} expected to be left then.`);
   }
   if (line.expectedWaste > 0) {
-    said.push(`Of these, ${unitWords(line.expectedWaste, offer)} cannot be needed before they lapse.`);
+    said.push(`Of these, ${unitWords(line.expectedWaste, offer.kind)} cannot be needed before they lapse.`);
   }
   return [...said, ...lateWords(line, facts)].join(" ");
 }
@@ -47,7 +48,7 @@ function lateWords(line: OrderLine, { offer, missing, stopgaps, offCadence }: Li
     const arrives = isoFromDay(line.arriveBy);
     const until = isoFromDay(line.uncoveredUntil);
     said.push(
-      `Late: it arrives on ${arrives} at the earliest; up to ${unitWords(missing, offer)} may be missing until ${until}.`,
+      `Late: it arrives on ${arrives} at the earliest; up to ${unitWords(missing, offer.kind)} may be missing until ${until}.`,
     );
     if (stopgaps.length > 0) said.push(`Until then: ${stopgaps.join("; ")}.`);
   }
@@ -66,14 +67,6 @@ function percent(level: number): string {
   return `${Number((level * 100).toFixed(2))} %`;
 }
 
-function unitWords(units: number, offer: Offer): string {
-  return offer.kind === "pack" ? count(units, "pack", "packs") : count(units, "unit", "units");
-}
-
 function boxWords(boxes: number): string {
-  return count(boxes, "box", "boxes");
-}
-
-function count(number: number, one: string, many: string): string {
-  return `${number} ${number === 1 ? one : many}`;
+  return countWords(boxes, "box", "boxes");
 }

@@ -2,6 +2,8 @@ import type { ItemDemand } from "../demand/types.ts";
 import { itemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey } from "../fleet/rows.ts";
+import { whoTakes } from "../fleet/who-takes.ts";
+import type { PackLife } from "../life/types.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { budgetYears, type ScheduledItem } from "./budget.ts";
 import { itemCase } from "./item-case.ts";
@@ -15,15 +17,24 @@ import type { OrderSchedule } from "./types.ts";
  * cover every span of months at the service level, and each order leaves early enough to arrive before its need.
  *
  * Items of one supplier share its fee where that saves money.
+ *
+ * @param packs  packs in service with their lives: some may stand in until a late order arrives
  */
-export function scheduleOrders(fleet: Fleet, policy: Policy, demand: ItemDemand[], lots: UsableLot[]): OrderSchedule {
+export function scheduleOrders(
+  fleet: Fleet,
+  policy: Policy,
+  demand: ItemDemand[],
+  lots: UsableLot[],
+  packs: readonly PackLife[] = [],
+): OrderSchedule {
   const cautions: string[] = [];
   const book = itemBook(
     fleet,
     demand.map((one) => one.item),
   );
+  const ground = { fleet, policy, book, takes: whoTakes(fleet, book, policy.asOf), packs };
   const byName = [...demand].sort((a, b) => (nameKey(a.item) < nameKey(b.item) ? -1 : 1));
-  const found = byName.map((one) => itemCase(one, fleet, policy, book, lots));
+  const found = byName.map((one) => itemCase(one, lots, ground));
   const planned = orderTogether(found.map((one) => one.itemCase));
   const items: ScheduledItem[] = found.map((one, index) => {
     const of = one.itemCase;
