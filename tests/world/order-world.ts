@@ -1,9 +1,14 @@
 import { firstDayOfMonth, monthOfDay } from "../../src/calendar/month.ts";
 import type { ItemDemand } from "../../src/demand/types.ts";
-import type { CatalogueRow, SupplierRow } from "../../src/fleet/rows.ts";
+import type { Policy } from "../../src/fleet/policy.ts";
+import type { CatalogueRow, Fleet, SupplierRow } from "../../src/fleet/rows.ts";
 import { seededRandom } from "../../src/maths/random.ts";
 import { lotsOfSchedule } from "../../src/orders/lots-of-schedule.ts";
+import { offersForItem } from "../../src/orders/offers.ts";
+import { lastUsableDay } from "../../src/orders/order-slots.ts";
+import { lineCostOf, orderFeeOf } from "../../src/orders/prices.ts";
 import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
+import type { OrderLine } from "../../src/orders/types.ts";
 import type { UsableLot } from "../../src/supplies/types.ts";
 import {
   catalogueRow,
@@ -31,14 +36,23 @@ export interface Played {
   needed: number;
   servedAtOnce: number;
   monthsShort: number;
-  /** Spent on orders, less what the units left at the end cost at the list price. */
-  spent: number;
-  /** The same for someone who knows every need beforehand. */
-  spentByOracle: number;
+  /** Spent on orders, less what the units left at the end cost at the list price, and the cost of holding stock. */
+  cost: number;
+  /** Units that lapsed unused. */
+  lapsed: number;
+  /** Mean worth of the stock on the shelf after a month's needs, at the list price. */
+  held: number;
 }
 
-/** Plays a world forward: planned anew on the first of every month, with what is on order carried over. */
-export function playOrders({ meanPerMonth, facts, supplier }: OrderWorld, seed: number): Played {
+/**
+ * Who buys: `replanned` plans anew on the first of every month, with what is on order carried over; `once` keeps to the
+ * first month's plan; `calendar` buys up to four months' mean needs whenever less than two months' is there or on order
+ * (common practice, no source); `oracle` keeps to a plan made in the first month with every need known.
+ */
+export type Buyer = "replanned" | "once" | "calendar" | "oracle";
+
+/** Plays a world forward, month by month. */
+export function playOrders({ meanPerMonth, facts, supplier }: OrderWorld, seed: number, buyer: Buyer): Played {
   const random = seededRandom(seed);
   const needs = Array.from({ length: MONTHS }, () => poisson(meanPerMonth, random.uniform));
   const fleet = fleetWith({ catalogue: [catalogueRow({ item: ITEM, ...facts })], suppliers: [supplierRow(supplier)] });
@@ -53,33 +67,72 @@ export function playOrders({ meanPerMonth, facts, supplier }: OrderWorld, seed: 
     origin: "shelf",
     reference: null,
   });
-  const played = { needed: 0, servedAtOnce: 0, monthsShort: 0, spent: 0, spentByOracle: 0 };
+  const played = { needed: 0, servedAtOnce: 0, monthsShort: 0, cost: 0, lapsed: 0, held: 0 };
   let stock = [lot()];
   let waiting = 0;
+  let kept: OrderLine[] = [];
   needs.forEach((needed, month) => {
     const asOf = firstDayOfMonth(START + month);
+    // the oracle's needs hold this month's, which have not left its stock yet
+    const atStart = buyer === "oracle" && month === 0 ? [lot()] : null;
     waiting = useUp(stock, asOf, waiting + needed);
     played.needed += needed;
     played.servedAtOnce += needed - Math.min(waiting, needed);
     if (waiting > 0) played.monthsShort++;
+    played.lapsed += unitsIn(stock.filter((one) => one.usableUntil !== null && one.usableUntil < asOf));
     stock = stock.filter((one) => one.quantity > 0 && (one.usableUntil === null || one.usableUntil >= asOf));
+    played.held += (price * unitsIn(stock.filter((one) => one.availableFrom <= asOf))) / MONTHS;
     const policy = policyWith({ asOf, horizonMonths: MONTHS });
-    const demand = demandFrom(START + month, waiting, meanPerMonth);
-    const { orders } = scheduleOrders(fleet, policy, [demand], stock);
-    const placed = orders.filter((line) => line.orderBy < firstDayOfMonth(START + month + 1));
-    played.spent += cost(placed);
-    stock.push(...lotsOfSchedule(placed, fleet, policy));
+    if (buyer === "calendar") {
+      const bought = calendarOrder(fleet, policy, unitsIn(stock) - waiting, meanPerMonth);
+      played.cost += bought?.cost ?? 0;
+      if (bought !== null) stock.push(bought.lot);
+    } else {
+      const known = { ...certainDemand(ITEM, needs), from: START };
+      const demand = buyer === "oracle" ? known : demandFrom(START + month, waiting, meanPerMonth);
+      if (buyer === "replanned" || month === 0) kept = scheduleOrders(fleet, policy, [demand], atStart ?? stock).orders;
+      const leaves = (line: OrderLine) => line.orderBy >= asOf && line.orderBy < firstDayOfMonth(START + month + 1);
+      const placed = kept.filter(leaves);
+      played.cost += cost(placed);
+      stock.push(...lotsOfSchedule(placed, fleet, policy));
+    }
     // what arrives within the month serves what waits
     for (let at = asOf; waiting > 0 && at < firstDayOfMonth(START + month + 1); at++)
       waiting = useUp(stock, at, waiting);
   });
-  played.spent -= price * stock.reduce((sum, one) => sum + one.quantity, 0);
-  const known = { ...certainDemand(ITEM, needs), from: START };
-  const policy = policyWith({ asOf: firstDayOfMonth(START), horizonMonths: MONTHS });
-  const oracle = scheduleOrders(fleet, policy, [known], [lot()]).orders;
-  const left = first + oracle.reduce((sum, line) => sum + line.quantity, 0) - played.needed;
-  played.spentByOracle = cost(oracle) - price * Math.max(0, left);
+  played.cost += 2 * policyWith().holdingRatePerYear * played.held - price * unitsIn(stock);
   return played;
+}
+
+/** What the calendar rule buys with a number of units there or on order, in whole boxes; null = nothing. */
+function calendarOrder(
+  fleet: Fleet,
+  policy: Policy,
+  there: number,
+  mean: number,
+): { cost: number; lot: UsableLot } | null {
+  if (there >= 2 * mean) return null;
+  const offer = offersForItem(ITEM, fleet, policy, policy.serviceLevel).offers[0]!;
+  const boxes = Math.ceil((4 * mean - there) / offer.unitsPerBox);
+  const quantity = Math.max(boxes * offer.unitsPerBox, offer.minimumUnits);
+  const line = lineCostOf(offer, policy, policy.asOf, quantity);
+  const availableFrom = policy.asOf + offer.leadDays;
+  return {
+    cost: line + orderFeeOf(offer, line),
+    lot: {
+      item: ITEM,
+      quantity,
+      availableFrom,
+      usableUntil: lastUsableDay(offer, availableFrom),
+      place: null,
+      origin: "on-order",
+      reference: null,
+    },
+  };
+}
+
+function unitsIn(lots: readonly UsableLot[]): number {
+  return lots.reduce((sum, one) => sum + one.quantity, 0);
 }
 
 function cost(orders: ReturnType<typeof scheduleOrders>["orders"]): number {
