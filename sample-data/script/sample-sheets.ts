@@ -3,15 +3,15 @@ import { datedStockSheet } from "./dated-stock.ts";
 import { devicesSheet } from "./devices.ts";
 import { packsSheet, storyPacks } from "./packs.ts";
 import { runtimeTestsSheet } from "./runtime-tests.ts";
-import { sheetText } from "./sheet.ts";
+import { type Sheet, sheetText } from "./sheet.ts";
 import { useLogSheet } from "./use-log.ts";
 
 /**
- * The invented fleet's sheets by file name. Call it once: the random numbers go on from where they stand.
+ * The invented fleet's sheets. Call it once: the random numbers go on from where they stand.
  */
-export function sampleSheets(): { name: string; text: string }[] {
+export function sampleTables(): Sheet[] {
   const packs = storyPacks();
-  const sheets = [
+  return [
     devicesSheet(),
     packsSheet(packs),
     runtimeTestsSheet(packs),
@@ -23,5 +23,14 @@ export function sampleSheets(): { name: string; text: string }[] {
     routineSheet(),
     policySheet(),
   ];
+}
+
+/** The sheets as CSV text by file name. */
+export function sheetTexts(sheets: readonly Sheet[]): { name: string; text: string }[] {
   return sheets.map((sheet) => ({ name: sheet.name, text: sheetText(sheet) }));
+}
+
+/** The invented fleet's sheets as CSV text by file name; call it once. */
+export function sampleSheets(): { name: string; text: string }[] {
+  return sheetTexts(sampleTables());
 }
