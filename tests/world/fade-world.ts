@@ -85,7 +85,7 @@ function yearsUntilBelow(path: TruePath, age: number): number {
 
 /** Fleets of a calibration, packs in each, and the age of the oldest. */
 export const FLEETS = 100;
-const PACKS = 12;
+const PACKS = 9;
 const OLDEST_YEARS = 6;
 
 /** Where each true end lies in its forecast: its chance by then. Packs beyond the time grid count as at its end. */
