@@ -1,5 +1,6 @@
 import { counted, countText } from "./count-text.ts";
 import type { DatesReport } from "./dates-report.ts";
+import type { Exchange } from "./pair-moves.ts";
 import type { Plan } from "./plan-schema.ts";
 import { textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";
@@ -43,21 +44,27 @@ export function swapCapacityLines({ swapCapacity }: DatesReport, width: number):
   return [wrapText(fewest + asked, width), "", table];
 }
 
-/** Units that change places so that more of them are used before they lapse. */
-export function moveTable(moves: Plan["moves"], width: number): string {
-  return textTable<Plan["moves"][number]>(
+/** Exchanges for a driver: what goes out to the second place, what comes back to the first, and what both save. */
+export function exchangeTable(exchanges: readonly Exchange[], width: number): string {
+  return textTable<Exchange>(
     [
-      { head: "by", cell: (move) => move.by },
-      { head: "from", cell: (move) => move.from, clipTo: 10 },
-      { head: "to", cell: (move) => move.to, clipTo: 10 },
-      { head: "item", cell: (move) => move.item, clipTo: 10 },
-      { head: "lot", cell: (move) => move.lot ?? "-", dropRank: 2 },
-      { head: "units", align: "right", cell: (move) => countText(move.quantity) },
-      { head: "units saved", align: "right", cell: (move) => move.unitsSaved.toFixed(2), dropRank: 1 },
+      { head: "by", cell: ({ by }) => by },
+      { head: "from", cell: ({ from }) => from, clipTo: 8 },
+      { head: "to", cell: ({ to }) => to, clipTo: 8 },
+      { head: "item", cell: ({ item }) => item, clipTo: 8 },
+      { head: "out", cell: ({ out }) => lotsText(out), clipTo: 7 },
+      { head: "back", cell: ({ back }) => lotsText(back), clipTo: 7 },
+      { head: "saved", align: "right", cell: ({ unitsSaved }) => unitsSaved.toFixed(2), dropRank: 1 },
     ],
-    moves,
+    exchanges,
     width,
   );
+}
+
+/** Units by lot: `2 A2705, 1 A2811`; a lot that is not known is `1 of no lot`. */
+function lotsText(lots: Exchange["out"]): string {
+  if (lots.length === 0) return "-";
+  return lots.map(({ lot, quantity }) => `${countText(quantity)} ${lot ?? "of no lot"}`).join(", ");
 }
 
 /** How often each item is used: over all its places, and where least and most. */

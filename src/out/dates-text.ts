@@ -1,10 +1,12 @@
+import { COST_PER_UNIT_MOVED } from "../supplies/moves.ts";
 import { busiestPlaces } from "./busiest-places.ts";
 import { counted, countText } from "./count-text.ts";
 import type { DatesReport } from "./dates-report.ts";
-import { moveTable, swapCapacityLines, swapTable, useTable } from "./dates-tables.ts";
+import { exchangeTable, swapCapacityLines, swapTable, useTable } from "./dates-tables.ts";
 import { horizonText } from "./horizon-text.ts";
 import { lapseTable } from "./lapse-table.ts";
 import { pastExpiry } from "./out-now.ts";
+import { pairMoves } from "./pair-moves.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
 
@@ -46,10 +48,11 @@ export function datesText(plan: DatesReport, setting: TextSetting): string {
 }
 
 function moveLines({ moves }: DatesReport, width: number): string[] {
+  const exchanges = pairMoves(moves);
   const units = moves.reduce((sum, { quantity }) => sum + quantity, 0);
   const saved = moves.reduce((sum, { unitsSaved }) => sum + unitsSaved, 0);
-  const says = `${counted(units, "unit")} that ${units === 1 ? "changes its place saves" : "change places save"} ${saved.toFixed(1)} from lapsing; every place keeps its count.`;
-  return [wrapText(says, width), "", moveTable(moves, width)];
+  const says = `${counted(exchanges.length, "exchange")} of ${counted(units, "unit")} ${exchanges.length === 1 ? "saves" : "save"} ${saved.toFixed(1)} from lapsing; every place keeps its count. What saves ${COST_PER_UNIT_MOVED} of a unit or less for each unit carried is left out.`;
+  return [wrapText(says, width), "", exchangeTable(exchanges, width)];
 }
 
 /** A line a month: its total, then the items; what is overdue stands first and what comes after the plan last. */

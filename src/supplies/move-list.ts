@@ -3,6 +3,7 @@ import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type DatedStockRow, nameKey } from "../fleet/rows.ts";
 import type { ItemPlace } from "./item-places.ts";
+import { type Leg, roundsOf } from "./move-rounds.ts";
 import type { MovePlace } from "./move-search.ts";
 import type { Move } from "./types.ts";
 
@@ -19,43 +20,58 @@ export interface Candidate {
   units: number;
 }
 
-interface Carried {
-  from: number;
-  to: number;
-  row: DatedStockRow;
-  day: Day;
-  /** How much likelier the unit is to be used where it goes. */
-  better: number;
-}
-
 /**
  * Turns the swap days that each place ends with into a driver's list: units carried from place to place, straight
- * exchanges of two places first, so that one trip does both ways.
+ * exchanges of two places first, so that one trip does both ways. Places that exchange among themselves only are a
+ * round, and a round is listed where what it saves is more than what carrying its units costs.
  *
- * @param after  swap days by candidate
- * @param saved  units saved by all moves together
+ * @param after             swap days by candidate
+ * @param costPerUnitMoved  in units
  */
 export function listMoves(
   candidates: readonly Candidate[],
   after: readonly Day[][],
-  saved: number,
+  costPerUnitMoved: number,
   policy: Policy,
 ): Move[] {
   const taken = new Map<DatedStockRow, number>();
-  const carried = pairUp(candidates, after).map(({ from, to, day }): Carried => {
-    const rows = candidates[from]!.rows;
-    const { row } = rows.find((of) => of.day === day && (taken.get(of.row) ?? 0) < of.row.quantity)!;
-    taken.set(row, (taken.get(row) ?? 0) + 1);
-    const there = chanceOf(day, after[to]!, candidates[to]!);
-    return { from, to, row, day, better: there - chanceOf(day, candidates[from]!.search.days, candidates[from]!) };
-  });
-  return groupMoves(candidates, carried, saved, policy);
+  return roundsOf(pairUp(candidates, after))
+    .flatMap((legs) => {
+      const saved = savedBy(legs, candidates, after);
+      // a hair more than the cost is rounding, which must not move anything
+      if (saved <= costPerUnitMoved * legs.length + 1e-9) return [];
+      return groupMoves(candidates, carriedOn(legs, candidates, taken), saved / legs.length, policy);
+    })
+    .sort(
+      (a, b) =>
+        compareText(nameKey(a.from), nameKey(b.from)) ||
+        compareText(nameKey(a.to), nameKey(b.to)) ||
+        compareText(a.lot ?? "", b.lot ?? "") ||
+        a.by - b.by,
+    );
 }
 
-interface Leg {
-  from: number;
-  to: number;
-  day: Day;
+/** Units saved at the places of a round, which no other round changes: exact, since each place's value is its own. */
+function savedBy(legs: readonly Leg[], candidates: readonly Candidate[], after: readonly Day[][]): number {
+  const places = new Set(legs.flatMap(({ from, to }) => [from, to]));
+  return [...places].reduce((sum, index) => {
+    const { search } = candidates[index]!;
+    return sum + search.value(after[index]!) - search.value(search.days);
+  }, 0);
+}
+
+/** The legs with the row of stock from which each unit is taken. */
+function carriedOn(
+  legs: readonly Leg[],
+  candidates: readonly Candidate[],
+  taken: Map<DatedStockRow, number>,
+): (Leg & { row: DatedStockRow })[] {
+  return legs.map((leg) => {
+    const { rows } = candidates[leg.from]!;
+    const { row } = rows.find((of) => of.day === leg.day && (taken.get(of.row) ?? 0) < of.row.quantity)!;
+    taken.set(row, (taken.get(row) ?? 0) + 1);
+    return { ...leg, row };
+  });
 }
 
 /** Who carries what to whom: every place's surplus of a swap day goes to a place that lacks it. */
@@ -91,43 +107,26 @@ function pairUp(candidates: readonly Candidate[], after: readonly Day[][]): Leg[
   return legs;
 }
 
-/** Mean chance of use of the units of one day at a place. */
-function chanceOf(day: Day, days: readonly Day[], { search }: Candidate): number {
-  const without = days.filter((other) => other < day);
-  const alike = days.filter((other) => other === day);
-  return (search.value([...without, ...alike]) - search.value(without)) / alike.length;
-}
-
-/** One row a lot and pair of places; the units saved are shared in proportion to what each unit gains by its move. */
+/** One row a lot and pair of places. The units of a round share what it saves evenly: none saves without the others. */
 function groupMoves(
   candidates: readonly Candidate[],
-  carried: readonly Carried[],
-  saved: number,
+  carried: readonly (Leg & { row: DatedStockRow })[],
+  savedPerUnit: number,
   policy: Policy,
 ): Move[] {
-  const better = carried.reduce((sum, of) => sum + Math.max(0, of.better), 0);
   const rows = [...groupBy(carried, ({ from, to, row, day }) => `${from}\n${to}\n${row.lot ?? ""}\n${day}`).values()];
-  return rows
-    .map((alike) => {
-      const { from, to, row, day } = alike[0]!;
-      const gain = alike.reduce((sum, of) => sum + Math.max(0, of.better), 0);
-      return {
-        from: nameOf(candidates[from]!.place),
-        to: nameOf(candidates[to]!.place),
-        item: row.item,
-        lot: row.lot,
-        quantity: alike.length,
-        by: policy.asOf + Math.min(DAYS_TO_NEXT_ROUND, Math.floor((day - policy.asOf) / 2)),
-        unitsSaved: better > 0 ? (saved * gain) / better : saved / rows.length,
-      };
-    })
-    .sort(
-      (a, b) =>
-        compareText(nameKey(a.from), nameKey(b.from)) ||
-        compareText(nameKey(a.to), nameKey(b.to)) ||
-        compareText(a.lot ?? "", b.lot ?? "") ||
-        a.by - b.by,
-    );
+  return rows.map((alike) => {
+    const { from, to, row, day } = alike[0]!;
+    return {
+      from: nameOf(candidates[from]!.place),
+      to: nameOf(candidates[to]!.place),
+      item: row.item,
+      lot: row.lot,
+      quantity: alike.length,
+      by: policy.asOf + Math.min(DAYS_TO_NEXT_ROUND, Math.floor((day - policy.asOf) / 2)),
+      unitsSaved: savedPerUnit * alike.length,
+    };
+  });
 }
 
 function nameOf(place: ItemPlace): string {

@@ -10,7 +10,7 @@ import type { Move } from "./types.ts";
 import { DAYS_PER_MONTH } from "./use-rates.ts";
 
 /** What carrying a unit to another place costs, in units: an exchange of two must save more than a fifth of one. */
-const COST_PER_UNIT_MOVED = 0.1;
+export const COST_PER_UNIT_MOVED = 0.1;
 /** Places looked at: those that stand to lose most, and those that use most. More would not fit a round of visits. */
 const PLACES_THAT_LOSE = 120;
 const PLACES_THAT_USE = 60;
@@ -27,7 +27,7 @@ export function proposeMoves(ofItem: ItemPlaces, policy: Policy): Move[] {
     candidates.map(({ search }) => search),
     COST_PER_UNIT_MOVED,
   );
-  return found.saved <= 0 ? [] : listMoves(candidates, found.days, found.saved, policy);
+  return found.saved <= 0 ? [] : listMoves(candidates, found.days, COST_PER_UNIT_MOVED, policy);
 }
 
 function candidatePlaces(ofItem: ItemPlaces, policy: Policy): Candidate[] {

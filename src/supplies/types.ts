@@ -59,7 +59,7 @@ export interface Move {
   lot: string | null;
   quantity: number;
   by: Day;
-  /** Expected units that no longer lapse. */
+  /** Expected units that no longer lapse: this row's share of what the exchange as a whole saves, by its units. */
   unitsSaved: number;
 }
 

@@ -101,7 +101,10 @@ describe("datesText", () => {
     const unit = { item: "pads-adult", lot: "W2708", quantity: 2 };
     const report = aReport({
       swapCalendar: [{ ...unit, month: "2027-07", place: "AED-01", swapBy: "2027-08-17", daysGivenUp: 34 }],
-      moves: [{ ...unit, from: "AED-01", to: "MD-01", by: "2026-12-01", unitsSaved: 0.34 }],
+      moves: [
+        { ...unit, from: "AED-01", to: "MD-01", by: "2026-12-01", unitsSaved: 0.34 },
+        { ...unit, from: "MD-01", to: "AED-01", lot: null, by: "2026-11-20", unitsSaved: 0.34 },
+      ],
     });
     expect(datesText(report, { width: 80 })).toContain(
       [
@@ -111,11 +114,12 @@ describe("datesText", () => {
         "2027-07  AED-01  pads-adult  W2708      2  2027-08-17                  34",
         "",
         "Moves",
-        "2 units that change places save 0.3 from lapsing; every place keeps its count.",
+        "1 exchange of 4 units saves 0.7 from lapsing; every place keeps its count. What",
+        "saves 0.1 of a unit or less for each unit carried is left out.",
         "",
-        "by          from    to     item        lot    units  units saved",
-        "----------  ------  -----  ----------  -----  -----  -----------",
-        "2026-12-01  AED-01  MD-01  pads-adult  W2708      2         0.34",
+        "by          from    to     item        out      back         saved",
+        "----------  ------  -----  ----------  -------  -----------  -----",
+        "2026-11-20  AED-01  MD-01  pads-adult  2 W2708  2 of no lot   0.68",
       ].join("\n"),
     );
     expect(datesText(aReport(), { width: 80 })).not.toMatch(/^(Swap calendar|Swap visits|Moves|Use behind)/m);
@@ -157,7 +161,9 @@ describe("datesText", () => {
       { perMonth: 7, unitMonthsGivenUp: 1410 },
       { perMonth: 8, unitMonthsGivenUp: 0 },
     ];
+    const move = { from: "Quarry Road", to: "North Station", item: "pads-adult", lot: "W2708", quantity: 12 };
     const report = aReport({
+      moves: [{ ...move, by: "2026-12-01", unitsSaved: 1.5 }],
       useRates: [rate("MD-01", 0.5)],
       swapCapacity: { perMonth: null, smallest: 7, enough: true, tradeOff },
     });

@@ -5,6 +5,7 @@ import { type DatedStockRow, emptyFleet, type Fleet, nameKey } from "../../src/f
 import { gammaQuantile } from "../../src/maths/gamma-distribution.ts";
 import { type Random, seededRandom } from "../../src/maths/random.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
+import { COST_PER_UNIT_MOVED } from "../../src/supplies/moves.ts";
 import type { Move } from "../../src/supplies/types.ts";
 import { day, device, stock, use } from "../fleet/make-rows.ts";
 
@@ -156,6 +157,12 @@ describe("moves in a simulated year of 40 places", () => {
   it("beats doing nothing and greedy short-to-busy", () => {
     const overGreedy = meanAndError(worlds.map(({ greedy, moved }) => greedy - moved));
     expect(overGreedy.mean - 2 * overGreedy.error).toBeGreaterThan(0);
+  });
+
+  it("lists no move whose share of what its exchange saves is within what it costs", () => {
+    for (const { moves } of worlds) {
+      for (const { quantity, unitsSaved } of moves) expect(unitsSaved).toBeGreaterThan(COST_PER_UNIT_MOVED * quantity);
+    }
   });
 
   it("keeps every place's count", () => {
