@@ -60,10 +60,11 @@ Exit codes: 0 done, 1 our fault, 2 usage, 3 input refused, 4 --fail-on met.`;
 export const POLICY_HELP = `
 Policy keys (--policy KEY=VALUE, or a sheet with the columns key and value):
   as_of, horizon_months, fiscal_year_starts, end_of_life_percent,
-  primary_end_percent, pack_max_age_months, pack_max_cycles, service_level,
-  spares_percent, swap_before_expiry_days, min_life_days, swaps_per_month,
-  order_before_need_days, holding_rate_per_year, price_rise_per_year,
-  use_log_from, budget_per_fiscal_year, currency, date_order
+  primary_end_percent, activation_energy_ev, pack_max_age_months,
+  pack_max_cycles, service_level, spares_percent, swap_before_expiry_days,
+  min_life_days, swaps_per_month, order_before_need_days,
+  holding_rate_per_year, price_rise_per_year, use_log_from,
+  budget_per_fiscal_year, currency, date_order
 ${EXIT_HELP}`;
 
 /** Stands under the program's help. */

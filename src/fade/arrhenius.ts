@@ -3,11 +3,6 @@ const BOLTZMANN_EV_PER_K = 8.617333262e-5;
 const KELVIN_AT_0_C = 273.15;
 
 /**
- * Activation energy of calendar fade, eV: the middle of the 0.3 to 0.6 that most cells show (from memory).
- */
-export const FADE_ACTIVATION_EV = 0.45;
-
-/**
  * How much faster a process runs at one temperature than at another, by Arrhenius' law
  * exp(Ea/k (1/T_reference - 1/T)).
  *

@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
+import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import { seedFromText } from "../maths/text-seed.ts";
 import { type PackReadings, readingsByPack } from "./capacity-readings.ts";
@@ -36,29 +37,38 @@ export interface FadingItem {
   group: FadeGroup;
 }
 
-/** Fits already made, by fleet and as-of: a planner who tries other choices on the same sheets does not wait again. */
-const made = new WeakMap<Fleet, Map<Day, FadingItem[]>>();
+/**
+ * Fits already made, by fleet, as-of and activation energy: a planner who tries other choices on the same sheets does
+ * not wait again.
+ */
+const made = new WeakMap<Fleet, Map<string, FadingItem[]>>();
 
 /**
- * Fits every item's fade. Only what was known by as-of speaks: later tests and retirements are left out. Nothing
- * that a planner chooses enters, so that the fit is made once for a fleet and an as-of, and kept while the fleet is.
+ * Fits every item's fade. Only what was known by as-of speaks: later tests and retirements are left out. Of what
+ * a planner chooses only as-of and the activation energy enter, so that the fit is made once and kept while the fleet is.
  *
  * @param fleet           not changed while it is in use
+ * @param policy          as-of, and the activation energy of fade by age
  * @param isRechargeable  whether packs of an item fade by use, as the fleet's catalogue has it; others are left out
  */
-export function fadeItems(fleet: Fleet, asOf: Day, isRechargeable: (item: string) => boolean): FadingItem[] {
-  const ofFleet = made.get(fleet) ?? new Map<Day, FadingItem[]>();
+export function fadeItems(fleet: Fleet, policy: FadePolicy, isRechargeable: (item: string) => boolean): FadingItem[] {
+  const ofFleet = made.get(fleet) ?? new Map<string, FadingItem[]>();
   made.set(fleet, ofFleet);
-  const items = ofFleet.get(asOf) ?? fitItems(fleet, asOf, isRechargeable);
-  ofFleet.set(asOf, items);
+  const key = `${policy.asOf} ${policy.activationEnergyEv}`;
+  const items = ofFleet.get(key) ?? fitItems(fleet, policy, isRechargeable);
+  ofFleet.set(key, items);
   return items;
 }
 
-function fitItems(fleet: Fleet, asOf: Day, isRechargeable: (item: string) => boolean): FadingItem[] {
+/** What of a planner's choices the fit hangs on. */
+type FadePolicy = Pick<Policy, "asOf" | "activationEnergyEv">;
+
+function fitItems(fleet: Fleet, policy: FadePolicy, isRechargeable: (item: string) => boolean): FadingItem[] {
+  const { asOf, activationEnergyEv } = policy;
   const known = knownBy(fleet, asOf);
   const inForce = thresholdInForce(known);
   const readings = readingsByPack(known, inForce);
-  const clocks = packClocks(known, asOf);
+  const clocks = packClocks(known, asOf, activationEnergyEv);
   const fading = known.packs
     .filter(({ item }) => item !== null && isRechargeable(item))
     .map((pack): FadingPack => {

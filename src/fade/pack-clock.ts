@@ -2,7 +2,7 @@ import { median } from "simple-statistics";
 import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
-import { arrheniusFactor, FADE_ACTIVATION_EV } from "./arrhenius.ts";
+import { arrheniusFactor } from "./arrhenius.ts";
 import { type CycleCount, type CycleHistory, cycleHistory } from "./cycle-history.ts";
 import type { Moment } from "./evidence.ts";
 
@@ -21,8 +21,12 @@ export interface PackClock {
 const DAYS_PER_YEAR = 365.25;
 const REFERENCE_C = 25;
 
-/** Clocks of every pack, by pack key. */
-export function packClocks(fleet: Fleet, asOf: Day): Map<string, PackClock> {
+/**
+ * Clocks of every pack, by pack key.
+ *
+ * @param activationEv  activation energy of fade by age, eV
+ */
+export function packClocks(fleet: Fleet, asOf: Day, activationEv: number): Map<string, PackClock> {
   const devices = new Map(fleet.devices.map((device) => [nameKey(device.device), device]));
   const deviceOf = (pack: PackRow) => (pack.device === null ? undefined : devices.get(nameKey(pack.device)));
   const dutyOf = (pack: PackRow) => nameKey(deviceOf(pack)?.duty ?? "");
@@ -44,7 +48,7 @@ export function packClocks(fleet: Fleet, asOf: Day): Map<string, PackClock> {
     const rate =
       rateOf(pack) ?? dutyRates.get(`${item} ${dutyOf(pack)}`) ?? typicalRate ?? routineCycles(fleet, dutyOf(pack));
     const celsius = pack.temperatureC ?? deviceOf(pack)?.temperatureC ?? REFERENCE_C;
-    const pace = arrheniusFactor(FADE_ACTIVATION_EV, celsius, REFERENCE_C);
+    const pace = arrheniusFactor(activationEv, celsius, REFERENCE_C);
     const history = histories.get(key)!;
     const cyclesAt = (day: Day) => (rate === null ? null : history.at(day, rate));
     result.set(key, {

@@ -8,6 +8,7 @@ export interface Policy {
   fiscalYearStarts: number;
   endOfLifePercent: number;
   primaryEndPercent: number;
+  activationEnergyEv: number;
   packMaxAgeMonths: number | null;
   packMaxCycles: number | null;
   serviceLevel: number;
@@ -63,6 +64,9 @@ const row = (
   schema: z.ZodMiniType,
 ): PolicyKey => ({ key, field, unit, default: byDefault, explains, schema });
 
+/** Activation energy of fade by age, eV: the middle of the 0.3 to 0.6 that most cells show (from memory). */
+const FADE_ACTIVATION_EV = 0.45;
+
 /** Every policy key in the order in which help, the page and the sheet show them. */
 export const POLICY_KEYS: readonly PolicyKey[] = [
   row("as_of", "asOf", "date", "today", "The day from which everything is forecast.", day),
@@ -97,6 +101,14 @@ export const POLICY_KEYS: readonly PolicyKey[] = [
     "10",
     "A non-rechargeable battery below this charge is due.",
     number(0, 100),
+  ),
+  row(
+    "activation_energy_ev",
+    "activationEnergyEv",
+    "eV",
+    String(FADE_ACTIVATION_EV),
+    "How strongly warmth hastens fade by age; 0 where temperature should not count.",
+    number(0, 1.5),
   ),
   row(
     "pack_max_age_months",
@@ -206,6 +218,7 @@ export function defaultPolicy(asOf: Day): Policy {
     fiscalYearStarts: 1,
     endOfLifePercent: 80,
     primaryEndPercent: 10,
+    activationEnergyEv: FADE_ACTIVATION_EV,
     packMaxAgeMonths: null,
     packMaxCycles: null,
     serviceLevel: 0.95,

@@ -28,7 +28,7 @@ export function forecastPacks(sheets: Fleet, policy: Policy): LifeForecast {
   const context: Context = {
     policy,
     items,
-    clocks: packClocks(fleet, asOf),
+    clocks: packClocks(fleet, asOf, policy.activationEnergyEv),
     failedOn: standingFailures(fleet, asOf),
     firstTest: firstTests(fleet, asOf),
   };

@@ -31,15 +31,14 @@ export interface ItemLives {
 
 /** Fits everything that packs of one item share: fade or discharge, and sudden failure. */
 export function itemLives(fleet: Fleet, policy: Policy, isStock: (pack: PackRow) => boolean): ItemLives {
-  const { asOf } = policy;
   const limitsOf = itemLimits(fleet);
   const isPrimary = (item: string) => limitsOf(item).kind === "primary";
-  const fadingItems = fadeItems(fleet, asOf, (item) => !isPrimary(item));
-  const primaries = primaryPacks(fleet, asOf, isPrimary);
+  const fadingItems = fadeItems(fleet, policy, (item) => !isPrimary(item));
+  const primaries = primaryPacks(fleet, policy.asOf, isPrimary);
   const primaryItems = [...primaries.keys()].sort().flatMap((key) => {
     return fitPrimaryItem(key, primaries.get(key)!, limitsOf(key).serviceMonths) ?? [];
   });
-  const lives = watchedLives(fleet, asOf, isStock);
+  const lives = watchedLives(fleet, policy.asOf, isStock);
   const fadeOf = new Map(fadingItems.map((item) => [nameKey(item.item), item]));
   const primaryOf = new Map(primaryItems.map((item) => [nameKey(item.group.item), item]));
   const fadingPacks = bySerial(fadingItems.flatMap((item) => item.packs));

@@ -73,6 +73,7 @@ describe("cycleHistory", () => {
 
 describe("packClocks", () => {
   const asOf = day("2026-11-01");
+  const EV = 0.45;
 
   it("count age from made, else from in_service less the item's median gap", () => {
     const fleet = emptyFleet();
@@ -82,7 +83,7 @@ describe("packClocks", () => {
       pack("C", { item: "p", made: day("2024-01-01"), inService: day("2024-04-01") }),
       pack("D", { item: "p", inService: day("2025-04-01") }),
     ];
-    const clocks = packClocks(fleet, asOf);
+    const clocks = packClocks(fleet, asOf, EV);
     expect(clocks.get("a")!.start).toBe(day("2024-01-01"));
     // the gaps are 60, 121 and 91 days
     expect(clocks.get("d")!.start).toBe(day("2025-04-01") - 91);
@@ -99,12 +100,35 @@ describe("packClocks", () => {
       pack("hot", { ...counted, cycles: 100, device: "hot" }),
       pack("hard", { ...counted, cycles: 300 }),
     ];
-    const clocks = packClocks(fleet, asOf);
+    const clocks = packClocks(fleet, asOf, EV);
     const at = (serial: string) => clocks.get(serial)!.momentAt(asOf);
     expect(at("usual").years).toBeCloseTo(730 / 365.25, 9);
     expect(at("usual").useYears).toBeCloseTo(at("usual").years, 9);
-    expect(at("hot").years / at("usual").years).toBeCloseTo(arrheniusFactor(0.45, 35, 25), 9);
+    expect(at("hot").years / at("usual").years).toBeCloseTo(arrheniusFactor(EV, 35, 25), 9);
     expect(at("hard").useYears / at("usual").useYears).toBeCloseTo(3, 9);
+  });
+
+  // By hand: k = 8.617333262e-5 eV/K, exp(0.6/k (1/298.15 - 1/308.15)) = 2.13368; with 0 eV warmth counts for nothing.
+  it("take the activation energy that they are given", () => {
+    const fleet = emptyFleet();
+    fleet.packs = [pack("hot", { item: "p", made: day("2024-11-01"), temperatureC: 35 })];
+    const yearsAt = (ev: number) => packClocks(fleet, asOf, ev).get("hot")!.momentAt(asOf).years;
+    expect(yearsAt(0.6) / (730 / 365.25)).toBeCloseTo(2.13368, 4);
+    expect(yearsAt(0)).toBeCloseTo(730 / 365.25, 9);
+  });
+
+  it("let storage before service age a pack, and not use it", () => {
+    const fleet = emptyFleet();
+    const inService = day("2025-11-01");
+    fleet.packs = [
+      pack("fresh", { item: "p", made: inService, inService, cycles: 100, cyclesOn: asOf }),
+      pack("stored", { item: "p", made: day("2024-11-01"), inService, cycles: 100, cyclesOn: asOf }),
+    ];
+    const clocks = packClocks(fleet, asOf, EV);
+    const [fresh, stored] = [clocks.get("fresh")!.momentAt(asOf), clocks.get("stored")!.momentAt(asOf)];
+    expect(stored.years - fresh.years).toBeCloseTo(365 / 365.25, 9);
+    expect(stored.useYears).toBeCloseTo(fresh.useYears, 9);
+    expect(clocks.get("stored")!.momentAt(inService)).toEqual({ years: expect.closeTo(365 / 365.25, 9), useYears: 0 });
   });
 
   it("let a pack without counts run at its duty's rate, and one without any date have no age", () => {
@@ -116,7 +140,7 @@ describe("packClocks", () => {
       pack("uncounted", { item: "p", inService, device: "D2" }),
       pack("undated", { item: "p", device: "D2" }),
     ];
-    const clocks = packClocks(fleet, asOf);
+    const clocks = packClocks(fleet, asOf, EV);
     expect(clocks.get("uncounted")!.cyclesPerYear).toBeCloseTo(clocks.get("counted")!.cyclesPerYear!, 9);
     expect(clocks.get("undated")!.start).toBeNull();
   });

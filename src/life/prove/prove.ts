@@ -43,14 +43,17 @@ export function prove(sheets: Fleet, policy: Policy, monthsBack: readonly number
   const limitsOf = itemLimits(fleet);
   const isRechargeable = (item: string) => limitsOf(item).kind !== "primary";
   const threshold = thresholdInForce(fleet);
-  const now = fadeItems(fleet, policy.asOf, isRechargeable);
+  const now = fadeItems(fleet, policy, isRechargeable);
   const cuts = monthsBack.map((months) => addMonths(policy.asOf, -months));
   const lives: ProvedLife[] = [];
   const readings: ProvedReading[] = [];
   const counts: ProvedCount[] = [];
   for (const cut of cuts) {
     const then = new Map(
-      fadeItems(startedBy(fleet, cut), cut, isRechargeable).map((item) => [nameKey(item.item), item]),
+      fadeItems(startedBy(fleet, cut), { ...policy, asOf: cut }, isRechargeable).map((item) => [
+        nameKey(item.item),
+        item,
+      ]),
     );
     for (const item of now) {
       const known = then.get(nameKey(item.item));
