@@ -58,9 +58,11 @@ export function wanecastIntoHead(args: readonly string[]) {
   return { stdout, stderr };
 }
 
-/** A copy of the program with nothing beside it. */
-export function lonelyProgram(): string {
-  const copy = join(folderWith(), "wanecast.cjs");
-  copyFileSync(PROGRAM, copy);
-  return copy;
+/** A copy of the program with only these of its files beside it. */
+export function lonelyProgram(files: readonly string[]): string {
+  const folder = folderWith();
+  for (const name of ["wanecast.cjs", "rolldown-runtime.cjs", ...files]) {
+    copyFileSync(join(PROGRAM, "..", name), join(folder, name));
+  }
+  return join(folder, "wanecast.cjs");
 }

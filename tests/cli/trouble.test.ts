@@ -9,7 +9,9 @@ describe("wanecast in trouble", () => {
     expect(wanecastIntoHead(["check", SAMPLE, "--json"])).toEqual({ stdout: '{\n  "', stderr: "" });
   });
   it("exits with 1 and one line, no stack, where the fault is its own", () => {
-    const { code, stdout, stderr } = wanecast(["page", folderWith(SMALL_FLEET)], { program: lonelyProgram() });
+    const { code, stdout, stderr } = wanecast(["page", folderWith(SMALL_FLEET)], {
+      program: lonelyProgram(["options.cjs", "verbs.cjs", "index.cjs"]),
+    });
     expect([code, stdout]).toEqual([1, ""]);
     expect(stderr).toMatch(/^Our fault, not yours: ENOENT: no such file or directory, open '.*page\.html'\. .*\.\n$/);
   });

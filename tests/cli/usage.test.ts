@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { POLICY_HELP, VERB_HELP } from "../../cli/help-text.ts";
 import packageJson from "../../package.json" with { type: "json" };
 import { POLICY_KEYS } from "../../src/fleet/policy.ts";
-import { SAMPLE, wanecast } from "./run-wanecast.ts";
+import { lonelyProgram, SAMPLE, wanecast } from "./run-wanecast.ts";
 
 const VERBS = readdirSync(new URL("../../cli/verbs", import.meta.url)).map((name) => name.replace(".ts", ""));
 
@@ -22,6 +22,12 @@ describe("wanecast: how it is called", () => {
   });
   it("--version prints the package's version", () => {
     expect(wanecast(["--version"])).toEqual({ code: 0, stdout: `${packageJson.version}\n`, stderr: "" });
+  });
+  it("help and version load neither the engine nor a verb, and so come at once", () => {
+    const program = lonelyProgram(["options.cjs"]);
+    for (const args of [["--version"], ["--help"], ["plan", "--help"], ["pln"]]) {
+      expect(wanecast(args, { program })).toEqual(wanecast(args));
+    }
   });
   it.each(VERBS)("%s --help leads with two examples and explains every option", (verb) => {
     const { code, stdout } = wanecast([verb, "--help"]);
