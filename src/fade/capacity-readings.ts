@@ -2,12 +2,13 @@ import { median } from "simple-statistics";
 import type { Day } from "../calendar/day.ts";
 import { catalogueRowsByItem, firstFact } from "../fleet/catalogue-facts.ts";
 import { groupBy } from "../fleet/group-by.ts";
-import { type Fleet, nameKey, type PackRow, type RuntimeTestRow } from "../fleet/rows.ts";
+import { type Fleet, nameKey, type PackRow, type RuntimeTestRow, type Source } from "../fleet/rows.ts";
 
 /** One measured capacity, as a fraction of rated. */
 interface CapacityReading {
   day: Day;
   capacity: number;
+  source: Source;
 }
 
 /** One-sided knowledge: capacity on that day at least, or below, a fraction of rated. */
@@ -81,7 +82,7 @@ function readPack(tests: readonly RuntimeTestRow[], ratings: Ratings, thresholdI
     if (capacity !== null) {
       if (test.percent === null && ratings.byEarlyTests) result.ratedByEarlyTests = true;
       if (test.atLeast) result.bounds.push({ day: test.date, threshold: capacity, below: false });
-      else result.readings.push({ day: test.date, capacity });
+      else result.readings.push({ day: test.date, capacity, source: test.source });
     } else if (test.result !== null) {
       result.bounds.push({ day: test.date, threshold: thresholdInForce, below: test.result === "fail" });
     }

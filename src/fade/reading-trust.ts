@@ -1,6 +1,5 @@
-import { riseShare } from "./curve.ts";
-import { type PackEvidence, wearAt } from "./evidence.ts";
-import { LOG_LIVES } from "./life-grid.ts";
+import type { PackEvidence } from "./evidence.ts";
+import { meanCapacity } from "./expected-capacity.ts";
 import type { NodeTables } from "./node-tables.ts";
 import { emptyPosterior, packPosterior } from "./pack-posterior.ts";
 
@@ -19,25 +18,10 @@ export function updateTrust(evidence: PackEvidence, tables: readonly NodeTables[
   const deviation = new Float64Array(n);
   const posterior = emptyPosterior();
   for (const table of tables) {
-    const { curve, slowPowers, slow, knee } = table;
     packPosterior(evidence, table, posterior);
     for (let j = 0; j < n; j++) {
-      const s = wearAt({ years: evidence.years[j]!, useYears: evidence.useYears[j]! }, curve.useShare);
-      const logWear = Math.log(s);
-      const powers = slowPowers.map((power) => Math.exp(power * logWear));
-      const k = Math.exp(curve.kneePower * logWear);
-      const r = riseShare(s, curve.earlyYears);
-      let residual = evidence.capacity[j]!;
-      for (let i = 0; i < posterior.count; i++) {
-        const node = posterior.nodes[i]!;
-        const expected =
-          posterior.startMean[i]! +
-          r * posterior.riseMean[i]! -
-          slow[node]! * powers[Math.floor(node / LOG_LIVES.length)]! -
-          knee[node]! * k;
-        residual -= posterior.chance[i]! * expected;
-      }
-      deviation[j] = deviation[j]! + residual / curve.noise / tables.length;
+      const residual = evidence.capacity[j]! - meanCapacity(posterior, table, evidence, j);
+      deviation[j] = deviation[j]! + residual / table.curve.noise / tables.length;
     }
   }
   for (let j = 0; j < n; j++) evidence.trust[j] = trustAt(deviation[j]!);

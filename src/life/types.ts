@@ -1,4 +1,5 @@
 import type { Basis, CapacityBand, DateBand, FadeGroup, ForecastKind } from "../fade/types.ts";
+import type { Finding } from "../fleet/finding.ts";
 import type { PackRow } from "../fleet/rows.ts";
 
 /** What ends a pack's life. `age`, `cycles`, `use-by` and `service-life` are limits set by policy or catalogue. */
@@ -52,5 +53,7 @@ export interface LifeForecast {
    */
   newPackDueByDraw(item: string, into: Float64Array): void;
   fadeGroups: FadeGroup[];
+  /** What in the sheets the forecast hardly heeds. */
+  findings: Finding[];
   cautions: string[];
 }

@@ -33,7 +33,7 @@ export interface PlanParts {
  */
 export function assemblePlan({ reading, policy, life, dated, demand, schedule, short, capped }: PlanParts): Plan {
   return {
-    ...planHead(reading, policy, dated.findings),
+    ...planHead(reading, policy, [...life.findings, ...dated.findings]),
     fadeGroups: fadeGroupRows(life),
     packs: packRows(life, monthOfDay(policy.asOf)),
     datedStock: datedRows(dated.units),

@@ -25,8 +25,16 @@ export function packsText(plan: Plan, setting: TextSetting): string {
       ),
       setting,
     ),
+    ...section("Tests that hardly count", bullets(doubtedTests(plan), setting), setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
+}
+
+/** Findings about readings, each with its place. */
+function doubtedTests({ findings }: Plan): string[] {
+  return findings.flatMap(({ code, file, line, message }) =>
+    code === "reading-doubted" ? [`${file}, line ${line}: ${message}`] : [],
+  );
 }
 
 function dueCounts(plan: Plan, yearEnd: string, near: number): string {

@@ -51,6 +51,7 @@ export function madeUpLife(
       for (let i = 0; i < into.length; i++) into[i] = newDue(Math.floor(i / (months + 1)), i % (months + 1));
     },
     fadeGroups: [],
+    findings: [],
     cautions: [],
   };
 }

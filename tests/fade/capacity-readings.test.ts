@@ -23,7 +23,7 @@ describe("readingsByPack", () => {
   // By hand: 60 W for 90 minutes is 90 Wh, of 100 Wh rated 0.9.
   it("turns load and minutes into a share of the rated energy", () => {
     const { readings } = readingsOf([test("2025-01-01", { minutes: 90, loadW: 60 })], { ratedWh: 100 });
-    expect(readings).toEqual([{ day: day("2025-01-01"), capacity: 0.9 }]);
+    expect(readings).toMatchObject([{ day: day("2025-01-01"), capacity: 0.9 }]);
   });
 
   it("takes percent, Wh, Ah and minutes against their own rating", () => {

@@ -12,6 +12,7 @@ export const NO_LIFE: LifeForecast = {
   dueByDraw: () => {},
   newPackDueByDraw: () => {},
   fadeGroups: [],
+  findings: [],
   cautions: [],
 };
 

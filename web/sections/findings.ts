@@ -9,7 +9,7 @@ const SHOWN_OF_A_KIND = 3;
 const SEVERITIES = ["error", "warning", "info"] as const;
 
 /** Findings grouped by how much they matter and by kind; of many alike the first few stand for the rest. */
-export function findings(reading: Reading): HTMLElement {
+export function findings(reading: Pick<Reading, "findings">): HTMLElement {
   if (reading.findings.length === 0) return make("p", {}, say.sheets.noFindings);
   return make(
     "div",

@@ -19,7 +19,7 @@ export interface SheetActions {
 
 /** Sheets: what was read and how, what was found on the way, and every row that was set aside. */
 export function sheets(
-  { reading, hasSheets, words: engineWords }: Session,
+  { plan, reading, hasSheets, words: engineWords }: Session,
   actions: SheetActions,
   ...tools: HTMLElement[]
 ): HTMLElement {
@@ -55,7 +55,7 @@ export function sheets(
     reading.inputs.length > 0 && tables(reading),
     ...reading.inputs.map((input) => columnsOf(input, engineWords, hasSheets ? actions.setColumns : null)),
     hasSheets && reading.inputs.length > 0 && takeAlong(),
-    answer(words.findingsHeading, findings(reading)),
+    answer(words.findingsHeading, findings(plan ?? reading)),
     answer(
       words.asideHeading,
       reading.setAside.length > 0
