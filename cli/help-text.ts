@@ -50,6 +50,10 @@ export const VERB_HELP: Record<string, { answers: string; examples: string[] }> 
     answers: "the invented fleet's sheets, to try all this on",
     examples: ["wanecast sample sheets", "wanecast sample sheets && wanecast plan sheets --out out"],
   },
+  completion: {
+    answers: "the script that makes a shell complete verbs, options and policy keys",
+    examples: ["source <(wanecast completion bash)", "wanecast completion fish | source"],
+  },
 };
 
 /** What the exit code says. */

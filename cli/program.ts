@@ -1,4 +1,4 @@
-import { Command } from "commander";
+import { Argument, Command } from "commander";
 import { version } from "../package.json";
 import { CAUTION_HELP, EXIT_HELP, POLICY_HELP, VERB_HELP } from "./help-text.ts";
 import {
@@ -7,6 +7,8 @@ import {
   collect,
   collectMonths,
   type FailCondition,
+  SHELLS,
+  type Shell,
   type VerbOptions,
 } from "./verb-options.ts";
 import type { CheckOptions } from "./verbs/check.ts";
@@ -108,6 +110,10 @@ export function makeProgram(): Command {
   verb(program, "sample")
     .argument("<folder>", "folder to write into; made where it is missing")
     .action(async (folder: string) => (await import("./verbs/sample.ts")).runSample(folder));
+
+  verb(program, "completion")
+    .addArgument(new Argument("<shell>", "the shell to write for").choices(SHELLS))
+    .action(async (shell: Shell) => (await import("./verbs/completion.ts")).runCompletion(program, shell));
   return program;
 }
 

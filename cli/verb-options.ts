@@ -25,6 +25,11 @@ export const FAIL_CONDITIONS = {
 
 export type FailCondition = keyof typeof FAIL_CONDITIONS;
 
+/** Shells that `completion` writes for. */
+export const SHELLS = ["bash", "zsh", "fish"] as const;
+
+export type Shell = (typeof SHELLS)[number];
+
 /** Adds the options that say how sheets are read. */
 export function addSheetOptions(command: Command): Command {
   return command
