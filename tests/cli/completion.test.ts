@@ -4,7 +4,8 @@ import { describe, expect, it } from "vitest";
 import { makeProgram } from "../../cli/program.ts";
 import { folderWith, wanecast } from "./run-wanecast.ts";
 
-const has = (shell: string) => spawnSync(shell, ["-c", "exit 0"]).status === 0;
+const run = (shell: string, args: readonly string[]) => spawnSync(shell, args, { encoding: "utf8" });
+const has = (shell: string) => run(shell, ["-c", "exit 0"]).status === 0;
 
 /** A script saved as a file; its path. */
 const saved = (shell: string) => join(folderWith({ script: wanecast(["completion", shell]).stdout }), "script");
@@ -13,7 +14,7 @@ const saved = (shell: string) => join(folderWith({ script: wanecast(["completion
 function bashOffers(script: string, words: readonly string[]): string[] {
   // outside a completion there is no compopt
   const ask = `compopt() { :; }; source "$0"; COMP_WORDS=(wanecast "$@"); COMP_CWORD=$#; _wanecast; echo "\${COMPREPLY[@]}"`;
-  const { stdout, stderr } = spawnSync("bash", ["-c", ask, script, ...words], { encoding: "utf8" });
+  const { stdout, stderr } = run("bash", ["-c", ask, script, ...words]);
   expect(stderr).toBe("");
   return stdout.trim().split(/\s+/);
 }
@@ -51,11 +52,10 @@ describe("wanecast completion", () => {
     expect(bashOffers(saved("bash"), words)).toEqual(offered);
   });
   it.skipIf(!has("zsh"))("zsh: the script parses", () => {
-    expect(spawnSync("zsh", ["-n", saved("zsh")], { encoding: "utf8" })).toMatchObject({ status: 0, stderr: "" });
+    expect(run("zsh", ["-n", saved("zsh")])).toMatchObject({ status: 0, stderr: "" });
   });
   it.skipIf(!has("fish"))("fish: offers values and options", () => {
-    const ask = (line: string) =>
-      spawnSync("fish", ["--no-config", "-c", `source ${saved("fish")}; complete -C '${line}'`], { encoding: "utf8" });
+    const ask = (line: string) => run("fish", ["--no-config", "-c", `source ${saved("fish")}; complete -C '${line}'`]);
     expect(ask("wanecast plan --date-order ").stdout).toMatch(/^dmy\b.*\nmdy\b.*\nymd\b/);
     expect(ask("wanecast check --write-c").stdout).toMatch(/^--write-clean\t.*\n--write-columns\t/);
   });
