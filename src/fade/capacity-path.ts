@@ -1,25 +1,22 @@
-import type { Day } from "../calendar/day.ts";
-import { riseShare } from "./curve.ts";
-import { type PackEvidence, wearAt } from "./evidence.ts";
+import type { PackEvidence } from "./evidence.ts";
 import type { ItemFit } from "./item-fit.ts";
 import { startVarianceAt } from "./level-form.ts";
-import { LOG_LIVES } from "./life-grid.ts";
-import type { PackClock } from "./pack-clock.ts";
-import { emptyPosterior, packPosterior } from "./pack-posterior.ts";
-import type { TimeStretch } from "./time-stretch.ts";
+import { emptyPosterior, levelOf, packPosterior } from "./pack-posterior.ts";
+import { FIRST, POINTS, SECOND } from "./spread-points.ts";
 import type { CapacityBand } from "./types.ts";
+import { type WearAhead, wearOn } from "./wear-ahead.ts";
+import { KNEE, powersOf, RISE, SLOW } from "./wear-powers.ts";
 
 /** Capacities are tallied in steps of a quarter percent, from nothing to 140 % of rated. */
 const STEP = 0.0025;
 const BINS = Math.round(1.4 / STEP);
-/** Draws that speak for the band: every fourth is enough for tenths. */
-const EVERY = 4;
-const NODE_WORTH_COUNTING = 1e-3;
-/** Three-point Gauss-Hermite rule for the spread of the start capacity. */
-const OFFSETS = [-Math.sqrt(3), 0, Math.sqrt(3)];
-const WEIGHTS = [1 / 6, 2 / 3, 1 / 6];
+/** Curves that speak for the band: of many, a quarter is enough for tenths. */
+const CURVES_ENOUGH = 50;
+const CURVES_AT_LEAST = 16;
+const NODE_WORTH_COUNTING = 2e-3;
 
 const posterior = emptyPosterior();
+const powersHere = new Float64Array(16);
 
 /** Of many days, every third is worked out and the others lie on straight lines between: fade bends slowly. */
 const DAYS_BETWEEN_KNOTS = 3;
@@ -28,16 +25,15 @@ const FEW_DAYS = 6;
 /**
  * Bands of a pack's true capacity on given days (not of the next reading, which scatters more).
  *
- * @param days  ascending, from as-of on
+ * @param ahead  the pack's clocks from as-of on
+ * @param days   days ahead of as-of, ascending, >= 0
  * @returns one band a day, fractions of rated
  */
 export function capacityBands(
   evidence: PackEvidence,
-  clock: PackClock,
-  fit: Pick<ItemFit, "tables">,
-  stretch: TimeStretch,
-  asOf: Day,
-  days: readonly Day[],
+  ahead: WearAhead,
+  fit: ItemFit,
+  days: readonly number[],
 ): CapacityBand[] {
   const last = days.length - 1;
   const knots = days.flatMap((_, m) =>
@@ -45,10 +41,8 @@ export function capacityBands(
   );
   const bands = bandsOn(
     evidence,
-    clock,
+    ahead,
     fit,
-    stretch,
-    asOf,
     knots.map((m) => days[m]!),
   );
   let right = 0;
@@ -65,61 +59,71 @@ function between(one: CapacityBand, other: CapacityBand, share: number): Capacit
   return { p10: mix(one.p10, other.p10), p50: mix(one.p50, other.p50), p90: mix(one.p90, other.p90) };
 }
 
+/** Tallies of capacity, one a day, to be used again and again. */
+let tallies = new Float64Array(0);
+
 function bandsOn(
   evidence: PackEvidence,
-  clock: PackClock,
-  fit: Pick<ItemFit, "tables">,
-  stretch: TimeStretch,
-  asOf: Day,
-  days: readonly Day[],
+  ahead: WearAhead,
+  { tables: curves, stretch }: ItemFit,
+  days: readonly number[],
 ): CapacityBand[] {
-  const tallies = days.map(() => new Float64Array(BINS));
-  for (let draw = 0; draw < fit.tables.length; draw += EVERY) {
-    const { curve, slowPowers, slow, knee } = fit.tables[draw]!;
-    packPosterior(evidence, fit.tables[draw]!, posterior);
-    const own = stretch.own[(draw / EVERY) % stretch.own.length]!;
-    const factor = Math.exp(stretch.common[draw]! + own);
-    days.forEach((day, m) => {
-      const tally = tallies[m]!;
-      const s = wearAt(clock.momentAt(asOf + (day - asOf) * factor), curve.useShare);
-      const logWear = Math.log(s);
-      const powers = slowPowers.map((power) => Math.exp(power * logWear));
-      const k = Math.exp(curve.kneePower * logWear);
-      const r = riseShare(s, curve.earlyYears);
-      const sd = Math.sqrt(startVarianceAt(posterior.spread, r));
-      for (let i = 0; i < posterior.count; i++) {
-        const chance = posterior.chance[i]!;
-        if (chance < NODE_WORTH_COUNTING) continue;
-        const node = posterior.nodes[i]!;
+  if (tallies.length < days.length * BINS) tallies = new Float64Array(days.length * BINS);
+  tallies.fill(0, 0, days.length * BINS);
+  const every = Math.max(
+    1,
+    Math.floor(curves.length / (curves.length > CURVES_ENOUGH ? CURVES_ENOUGH : CURVES_AT_LEAST)),
+  );
+  let dealt = 0;
+  for (let c = 0; c < curves.length; c += every) {
+    const { curve, powers, slow, knee } = curves[c]!;
+    packPosterior(evidence, curves[c]!, posterior);
+    const { count, nodes, chance, startMean, riseMean, spread } = posterior;
+    // with the model error of one draw, and a pace of the pack's own
+    const factor = Math.exp(stretch.common[c]! + stretch.own * SECOND[c % POINTS]!);
+    for (let m = 0; m < days.length; m++) {
+      powersOf(powers, wearOn(ahead, curve.useShare, days[m]! * factor), powersHere);
+      const r = powersHere[RISE]!;
+      const k = powersHere[KNEE]!;
+      const sd = Math.sqrt(startVarianceAt(spread, r));
+      const tally = m * BINS;
+      for (let i = 0; i < count; i++) {
+        const weight = chance[i]!;
+        if (weight < NODE_WORTH_COUNTING) continue;
+        const node = nodes[i]!;
         const capacity =
-          posterior.startMean[i]! +
-          r * posterior.riseMean[i]! -
-          slow[node]! * powers[Math.floor(node / LOG_LIVES.length)]! -
-          knee[node]! * k;
-        for (let o = 0; o < OFFSETS.length; o++) {
-          const bin = Math.floor((capacity + OFFSETS[o]! * sd) / STEP);
-          const at = Math.max(0, Math.min(BINS - 1, bin));
-          tally[at] = tally[at]! + chance * WEIGHTS[o]!;
-        }
+          startMean[i]! + r * riseMean[i]! - slow[node]! * powersHere[SLOW + levelOf(node)]! - knee[node]! * k;
+        const off = FIRST[dealt]! * sd;
+        dealt = dealt + 1 === POINTS ? 0 : dealt + 1;
+        const above = tally + binOf(capacity + off);
+        const below = tally + binOf(capacity - off);
+        tallies[above] = tallies[above]! + weight;
+        tallies[below] = tallies[below]! + weight;
       }
-    });
+    }
   }
-  return tallies.map((tally) => ({
-    p10: tallyQuantile(tally, 0.1),
-    p50: tallyQuantile(tally, 0.5),
-    p90: tallyQuantile(tally, 0.9),
-  }));
+  return days.map((_, m) => bandOf(m * BINS));
 }
 
-/** Quantile of a tally, by straight lines within a step. */
-function tallyQuantile(tally: Float64Array, level: number): number {
+function binOf(capacity: number): number {
+  return Math.max(0, Math.min(BINS - 1, Math.floor(capacity / STEP)));
+}
+
+/** Tenth, half and nine tenths of a tally, by straight lines within a step. */
+function bandOf(from: number): CapacityBand {
   let total = 0;
-  for (const mass of tally) total += mass;
+  for (let i = 0; i < BINS; i++) total += tallies[from + i]!;
+  const levels = [0.1, 0.5, 0.9];
+  const found: number[] = [];
   let sum = 0;
-  for (let i = 0; i < tally.length; i++) {
-    const mass = tally[i]!;
-    if (sum + mass >= level * total && mass > 0) return (i + (level * total - sum) / mass) * STEP;
+  for (let i = 0; i < BINS && found.length < levels.length; i++) {
+    const mass = tallies[from + i]!;
+    if (mass === 0) continue;
+    while (found.length < levels.length && sum + mass >= levels[found.length]! * total) {
+      found.push((i + (levels[found.length]! * total - sum) / mass) * STEP);
+    }
     sum += mass;
   }
-  return tally.length * STEP;
+  const at = (level: number) => found[level] ?? BINS * STEP;
+  return { p10: at(0), p50: at(1), p90: at(2) };
 }

@@ -1,10 +1,10 @@
-import { riseShare } from "./curve.ts";
 import { type PackEvidence, wearAt } from "./evidence.ts";
-import { LOG_LIVES } from "./life-grid.ts";
 import type { NodeTables } from "./node-tables.ts";
-import { emptyPosterior, type PackPosterior, packPosterior } from "./pack-posterior.ts";
+import { emptyPosterior, levelOf, type PackPosterior, packPosterior } from "./pack-posterior.ts";
+import { KNEE, powersOf, RISE, SLOW } from "./wear-powers.ts";
 
 const room = emptyPosterior();
+const powersHere = new Float64Array(16);
 
 /**
  * The capacity that a pack's curve gives at its own readings, averaged over what is unsure of it.
@@ -27,20 +27,19 @@ export function expectedCapacities(evidence: PackEvidence, tables: readonly Node
 /** Mean capacity at one of a pack's readings, given a curve and the pack's posterior under it. */
 export function meanCapacity(
   posterior: PackPosterior,
-  { curve, slowPowers, slow, knee }: NodeTables,
+  { curve, powers, slow, knee }: NodeTables,
   { years, useYears }: PackEvidence,
   reading: number,
 ): number {
   const s = wearAt({ years: years[reading]!, useYears: useYears[reading]! }, curve.useShare);
-  const logWear = Math.log(s);
-  const powers = slowPowers.map((power) => Math.exp(power * logWear));
-  const k = Math.exp(curve.kneePower * logWear);
-  const r = riseShare(s, curve.earlyYears);
+  powersOf(powers, s, powersHere);
+  const r = powersHere[RISE]!;
+  const k = powersHere[KNEE]!;
   let mean = 0;
   for (let i = 0; i < posterior.count; i++) {
     const node = posterior.nodes[i]!;
     const start = posterior.startMean[i]! + r * posterior.riseMean[i]!;
-    const loss = slow[node]! * powers[Math.floor(node / LOG_LIVES.length)]! + knee[node]! * k;
+    const loss = slow[node]! * powersHere[SLOW + levelOf(node)]! + knee[node]! * k;
     mean += posterior.chance[i]! * (start - loss);
   }
   return mean;

@@ -6,10 +6,10 @@ import { seedFromText } from "../maths/text-seed.ts";
 import { type PackReadings, readingsByPack } from "./capacity-readings.ts";
 import { curveFromCoordinates } from "./curve.ts";
 import { type PackEvidence, packEvidence } from "./evidence.ts";
-import { fitCurves, type ItemFit } from "./item-fit.ts";
+import { DRAWS, fitCurves, type ItemFit } from "./item-fit.ts";
 import { borrowedPrior, usualPrior, withStatedLife } from "./item-prior.ts";
 import { learnedOwnSpread } from "./learned-spread.ts";
-import { nodeTables } from "./node-tables.ts";
+import { forecastTables } from "./node-tables.ts";
 import { type PackClock, packClocks } from "./pack-clock.ts";
 import { MODEL_ERROR } from "./priors.ts";
 import { statedLives } from "./stated-life.ts";
@@ -115,10 +115,10 @@ function borrowing(draft: Draft, drafts: readonly Draft[], statedYears: number |
 }
 
 function finish({ key, packs, coordinates, borrowsFrom }: Draft, inForce: number): FadingItem {
-  const tables = coordinates.map((x) => nodeTables(curveFromCoordinates(x)));
+  const tables = spacedOut(coordinates, curvesFor(packs.length)).map((x) => forecastTables(curveFromCoordinates(x)));
   const seed = seedFromText(`stretch ${key}`);
   const own = learnedOwnSpread(packs, { tables }, inForce, seed);
-  const fit = { tables, stretch: timeStretch(tables.length, seed, { common: MODEL_ERROR.common, own }) };
+  const fit = { tables, stretch: timeStretch(DRAWS, seed, { common: MODEL_ERROR.common, own }) };
   const readings = readingsIn(packs);
   const completedLives = packs.filter((pack) => pack.pack.retiredBecause === "faded").length;
   const item = packs[0]!.pack.item!.trim();
@@ -138,6 +138,18 @@ function finish({ key, packs, coordinates, borrowsFrom }: Draft, inForce: number
       basis: readings === 0 ? "typical" : "pooled",
     },
   };
+}
+
+/** Packs of an item beyond which its forecasts rest on fewer curves, each under several draws of the model error. */
+const MANY_PACKS = 400;
+const CURVES_OF_MANY = 50;
+
+const curvesFor = (packs: number) => (packs > MANY_PACKS ? CURVES_OF_MANY : DRAWS);
+
+/** `count` of the list, evenly spaced; all of it where there are no more. */
+function spacedOut<T>(list: readonly T[], count: number): T[] {
+  const step = Math.max(1, Math.floor(list.length / count));
+  return list.filter((_, i) => i % step === 0);
 }
 
 /** Medians over the draws, by name; for people and for the record, never used in a forecast. */

@@ -3,7 +3,7 @@ import { curveFromCoordinates } from "./curve.ts";
 import type { PackEvidence } from "./evidence.ts";
 import type { ItemPrior } from "./item-prior.ts";
 import { type NodeTables, nodeTables } from "./node-tables.ts";
-import { emptyPosterior, packPosterior } from "./pack-posterior.ts";
+import { packLogLikelihood } from "./pack-posterior.ts";
 import { PRIORS } from "./priors.ts";
 import { updateTrust } from "./reading-trust.ts";
 import type { TimeStretch } from "./time-stretch.ts";
@@ -16,7 +16,7 @@ const PACKS_AT_MOST = 120;
 
 const SEED = 20_260_704;
 
-/** An item's posterior: equally likely curves, and the model error around them. */
+/** An item's posterior: equally likely curves, and the model error around them. Draw d stands on curve d % curves. */
 export interface ItemFit {
   tables: NodeTables[];
   stretch: TimeStretch;
@@ -65,15 +65,11 @@ function drawCoordinates(
   prior: ItemPrior,
   settings: Parameters<typeof posteriorDraws>[2],
 ): Float64Array[] {
-  const posterior = emptyPosterior();
   const coordinates = (z: Float64Array) => z.map((value, d) => prior.mean[d]! + prior.deviation[d]! * value);
   const logLikelihood = (z: Float64Array) => {
     const tables = nodeTables(curveFromCoordinates(coordinates(z)));
     let sum = 0;
-    for (const pack of packs) {
-      packPosterior(pack, tables, posterior);
-      sum += posterior.logLikelihood;
-    }
+    for (const pack of packs) sum += packLogLikelihood(pack, tables);
     return Number.isFinite(sum) ? sum : -1e300;
   };
   return posteriorDraws(PRIORS.length, logLikelihood, settings).map(coordinates);

@@ -1,11 +1,12 @@
 import type { Day } from "../calendar/day.ts";
 import { type PackEvidence, packEvidence } from "./evidence.ts";
 import type { FadingPack } from "./fade-items.ts";
-import type { ItemFit } from "./item-fit.ts";
+import { DRAWS, type ItemFit } from "./item-fit.ts";
 import { chancesBelow } from "./pack-outlook.ts";
 import { MODEL_ERROR } from "./priors.ts";
-import { GRID_DAYS, GRID_SIZE, gridIndex, gridValue } from "./time-grid.ts";
+import { GRID_SIZE, gridIndex, gridValue } from "./time-grid.ts";
 import { timeStretch } from "./time-stretch.ts";
+import { wearAhead } from "./wear-ahead.ts";
 
 /** Completed lives from which a fleet's own model error is learned; fewer say too little. */
 const LIVES_NEEDED = 5;
@@ -46,19 +47,14 @@ export function learnedOwnSpread(
   const hindcasts = packs.flatMap((pack) => hindcastOf(pack, thresholdInForce) ?? []).slice(0, LIVES_AT_MOST);
   if (hindcasts.length < LIVES_NEEDED) return MODEL_ERROR.own;
   const chances = hindcasts.map(({ evidence, pack, cut }) =>
-    chancesBelow(
-      evidence,
-      Array.from(GRID_DAYS, (days) => pack.clock.momentAt(cut + days)),
-      fit,
-      thresholdInForce,
-    ),
+    chancesBelow(evidence, wearAhead(pack.clock, cut), fit, thresholdInForce, 0),
   );
   const scores = CANDIDATES.map((own) => {
-    const stretch = timeStretch(fit.tables.length, seed, { common: MODEL_ERROR.common, own });
+    const { common } = timeStretch(DRAWS, seed, { common: MODEL_ERROR.common, own });
     const lean = Math.log(own / MODEL_ERROR.own) / PRIOR_SPREAD;
     return hindcasts.reduce(
       (sum, { cut, after, by }, i) => {
-        const chanceBy = (day: Day) => averageAt(chances[i]!, day - cut, stretch);
+        const chanceBy = (day: Day) => averageAt(chances[i]!, day - cut, common, own);
         return sum + Math.log(Math.max(1e-4, chanceBy(by) - chanceBy(after)));
       },
       -0.5 * lean * lean,
@@ -75,14 +71,18 @@ function posteriorMean(scores: readonly number[]): number {
   return Number(Math.exp(logMean).toPrecision(6));
 }
 
-function averageAt(chances: Float32Array, days: number, stretch: ReturnType<typeof timeStretch>): number {
+/** Equally likely points with mean 0 and variance 1: medians of fifths, widened to the normal's variance. */
+const OWN_POINTS = [-1.4635, -0.5988, 0, 0.5988, 1.4635];
+
+function averageAt(chances: Float32Array, days: number, common: Float64Array, own: number): number {
+  const curves = chances.length / GRID_SIZE;
   let sum = 0;
-  for (let draw = 0; draw < stretch.common.length; draw++) {
-    for (const own of stretch.own) {
-      sum += gridValue(chances, draw * GRID_SIZE, gridIndex(days, stretch.common[draw]! + own));
+  for (let draw = 0; draw < common.length; draw++) {
+    for (const point of OWN_POINTS) {
+      sum += gridValue(chances, (draw % curves) * GRID_SIZE, gridIndex(days, common[draw]! + own * point));
     }
   }
-  return sum / (stretch.common.length * stretch.own.length);
+  return sum / (common.length * OWN_POINTS.length);
 }
 
 function hindcastOf(pack: FadingPack, thresholdInForce: number): Hindcast | null {

@@ -1,5 +1,6 @@
 import { FADE_SCALE, type FleetCurve } from "./curve.ts";
 import { LOG_LIFE_STEP, LOG_LIVES } from "./life-grid.ts";
+import { tabled, type WearPowers } from "./wear-powers.ts";
 
 /** Degrees of freedom of the spread of log life between packs: heavier than normal. */
 const LIFE_TAIL = 4;
@@ -19,8 +20,8 @@ export const SHAPE_LEVELS = SHAPE_OFFSETS.length;
 /** What depends on the curve and the node but not on the pack; node = level * LOG_LIVES.length + life. */
 export interface NodeTables {
   curve: FleetCurve;
-  /** Power of the slow loss, by level. */
-  slowPowers: number[];
+  /** Powers of wear, with that of the slow loss by level. */
+  powers: WearPowers;
   /** Log prior mass of each node. */
   logPrior: Float64Array;
   /** Factor of s^p in the loss, per node, p by its level. */
@@ -59,5 +60,11 @@ export function nodeTables(curve: FleetCurve): NodeTables {
       knee[node] = kneeScale * share;
     }
   }
-  return { curve, slowPowers, logPrior, slow, knee };
+  return { curve, powers: { curve, slowPowers, table: null }, logPrior, slow, knee };
+}
+
+/** Node tables for forecasts, which ask for powers of wear far more often than a fit asks of any one curve. */
+export function forecastTables(curve: FleetCurve): NodeTables {
+  const tables = nodeTables(curve);
+  return { ...tables, powers: tabled(tables.powers) };
 }

@@ -1,9 +1,9 @@
 import { roughLogNormalCdf } from "../maths/rough-normal.ts";
 import type { PackEvidence } from "./evidence.ts";
-import { levelForm, type StartSpread, startSpread } from "./level-form.ts";
+import { emptyForm, type LevelForm, levelForm, type StartSpread, startSpread } from "./level-form.ts";
 import { LOG_LIVES } from "./life-grid.ts";
 import { type NodeTables, SHAPE_LEVELS } from "./node-tables.ts";
-import { sumReadings } from "./reading-sums.ts";
+import { emptySums, sumReadings } from "./reading-sums.ts";
 
 /** The pack's posterior given a curve: chance of each node, and start capacity given the node. */
 export interface PackPosterior {
@@ -29,15 +29,21 @@ export function emptyPosterior(): PackPosterior {
     chance: new Float64Array(n),
     startMean: new Float64Array(n),
     riseMean: new Float64Array(n),
-    spread: { startVariance: 0, covariance: 0, riseVariance: 0 },
+    spread: { startVariance: 0, covariance: 0, riseVariance: 0, base: 0 },
     logLikelihood: 0,
   };
 }
 
+const LIVES = LOG_LIVES.length;
 /** Lives looked at first; the ones between are visited only where these leave weight. */
 const STRIDE = 6;
+const COARSE = Math.floor((LIVES - 1) / STRIDE) + 1;
 /** Log weight below the best at which a stretch of nodes is passed over. */
 const NEGLIGIBLE = 10;
+
+const sums = emptySums(SHAPE_LEVELS);
+const forms = Array.from({ length: SHAPE_LEVELS }, emptyForm);
+const coarse = new Float64Array(COARSE * SHAPE_LEVELS);
 
 /**
  * Marginal likelihood of one pack's evidence given the shared curve, and its posterior by node.
@@ -46,33 +52,50 @@ const NEGLIGIBLE = 10;
  * in closed form; a few sums over the readings make a node's cost independent of their number.
  */
 export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: PackPosterior): void {
-  const { curve, slowPowers, logPrior, slow, knee } = tables;
-  const sums = sumReadings(evidence, curve, slowPowers);
-  const spread = startSpread(sums, curve);
-  const forms = slowPowers.map((power, level) => levelForm(sums, level, power, spread, evidence.bounds, curve));
+  const { curve, slow, knee } = tables;
+  const { nodes, chance, startMean, riseMean, spread } = into;
+  weigh(evidence, tables, into);
+  for (let i = 0; i < into.count; i++) {
+    const node = nodes[i]!;
+    const { start, rise } = forms[levelOf(node)]!;
+    const a = slow[node]!;
+    const b = knee[node]!;
+    chance[i] = chance[i]! / total;
+    startMean[i] = curve.startCapacity + start.plain + a * start.slow + b * start.knee;
+    riseMean[i] = curve.earlyRise + rise.plain + a * rise.slow + b * rise.knee;
+  }
+  into.spread = spread;
+}
 
-  /** Log weights of nodes first, first + stride, ... below `end`, written from `at` on; returns their number. */
-  const look = (first: number, stride: number, end: number, logs: Float64Array, at: number): number => {
-    const { c0, ca, cb, caa, cbb, cab, bounds } = forms[Math.floor(first / LIVES)]!;
-    let i = at;
-    for (let node = first; node < end; node += stride) {
-      const a = slow[node]!;
-      const b = knee[node]!;
-      let log = logPrior[node]! + c0 + a * (ca + a * caa + b * cab) + b * (cb + b * cbb);
-      for (let j = 0; j < bounds.length; j++) {
-        const bound = bounds[j]!;
-        log += roughLogNormalCdf(bound.gap + a * bound.slow + b * bound.knee);
-      }
-      logs[i++] = log;
-    }
-    return i - at;
-  };
+/** The same likelihood alone: all that a fit asks. */
+export function packLogLikelihood(evidence: PackEvidence, tables: NodeTables): number {
+  weigh(evidence, tables, ownRoom);
+  return ownRoom.logLikelihood;
+}
+
+const ownRoom = emptyPosterior();
+/** Sum of the weights left by the last weighing. */
+let total = 0;
+
+/** Level of shape of a node. */
+export function levelOf(node: number): number {
+  return node < LIVES ? 0 : node < 2 * LIVES ? 1 : Math.floor(node / LIVES);
+}
+
+/** Finds the nodes that count with their weights, not yet made to add up to 1, and the marginal likelihood. */
+function weigh(evidence: PackEvidence, tables: NodeTables, into: PackPosterior): void {
+  const { powers } = tables;
+  sumReadings(evidence, powers, sums);
+  startSpread(sums, powers.curve, into.spread);
+  for (let level = 0; level < SHAPE_LEVELS; level++) {
+    levelForm(sums, level, powers, into.spread, evidence.bounds, forms[level]!);
+  }
   const { nodes, chance } = into;
-  const { seen, step } = lookWhereItMatters(look, nodes, chance);
+  const { seen, step } = lookWhereItMatters(tables, nodes, chance);
   let best = -Infinity;
   for (let i = 0; i < seen; i++) if (chance[i]! > best) best = chance[i]!;
-  let total = 0;
   let live = 0;
+  total = 0;
   for (let i = 0; i < seen; i++) {
     const below = chance[i]! - best;
     if (below < -NEGLIGIBLE) continue;
@@ -81,21 +104,34 @@ export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: 
     chance[live++] = weight;
     total += weight;
   }
-  for (let i = 0; i < live; i++) {
-    const node = nodes[i]!;
-    chance[i] = chance[i]! / total;
-    const { start, rise } = forms[Math.floor(node / LIVES)]!;
-    into.startMean[i] = curve.startCapacity + start.plain + slow[node]! * start.slow + knee[node]! * start.knee;
-    into.riseMean[i] = curve.earlyRise + rise.plain + slow[node]! * rise.slow + knee[node]! * rise.knee;
-  }
   into.count = live;
-  into.spread = spread;
   into.logLikelihood = best + Math.log(total * step);
 }
 
-const LIVES = LOG_LIVES.length;
-const COARSE = Math.floor((LIVES - 1) / STRIDE) + 1;
-const coarse = new Float64Array(COARSE * SHAPE_LEVELS);
+/** Log weights of nodes first, first + stride, ... below `end`, written from `at` on. */
+function look(
+  tables: NodeTables,
+  form: LevelForm,
+  first: number,
+  stride: number,
+  end: number,
+  logs: Float64Array,
+  at: number,
+): void {
+  const { logPrior, slow, knee } = tables;
+  const { c0, ca, cb, caa, cbb, cab, bounds } = form;
+  let i = at;
+  for (let node = first; node < end; node += stride) {
+    const a = slow[node]!;
+    const b = knee[node]!;
+    let log = logPrior[node]! + c0 + a * (ca + a * caa + b * cab) + b * (cb + b * cbb);
+    for (let j = 0; j < bounds.length; j++) {
+      const bound = bounds[j]!;
+      log += roughLogNormalCdf(bound.gap + a * bound.slow + b * bound.knee);
+    }
+    logs[i++] = log;
+  }
+}
 
 /**
  * Lively stretches of coarse nodes from which a pack's life is so uncertain that every second, or every third,
@@ -111,15 +147,11 @@ const VERY_WIDE = 9;
  * @param logs   receives their log weights
  * @returns how many were kept, and how many nodes each stands for
  */
-function lookWhereItMatters(
-  look: (first: number, stride: number, end: number, logs: Float64Array, at: number) => number,
-  nodes: Int32Array,
-  logs: Float64Array,
-): { seen: number; step: number } {
+function lookWhereItMatters(tables: NodeTables, nodes: Int32Array, logs: Float64Array): { seen: number; step: number } {
   let best = -Infinity;
   let bestLevel = 0;
   for (let level = 0; level < SHAPE_LEVELS; level++) {
-    look(level * LIVES, STRIDE, (level + 1) * LIVES, coarse, level * COARSE);
+    look(tables, forms[level]!, level * LIVES, STRIDE, (level + 1) * LIVES, coarse, level * COARSE);
     for (let i = level * COARSE; i < (level + 1) * COARSE; i++) {
       if (coarse[i]! <= best) continue;
       best = coarse[i]!;
@@ -132,16 +164,16 @@ function lookWhereItMatters(
   const step = lively >= VERY_WIDE ? 3 : lively >= WIDE ? 2 : 1;
   let seen = 0;
   for (let level = 0; level < SHAPE_LEVELS; level++) {
+    const from = level * COARSE;
     for (let c = 0; c < COARSE; c++) {
-      const here = coarse[level * COARSE + c]! >= floor;
-      const next = c + 1 < COARSE && coarse[level * COARSE + c + 1]! >= floor;
+      const here = coarse[from + c]! >= floor;
+      const next = c + 1 < COARSE && coarse[from + c + 1]! >= floor;
       if (!here && !next) continue;
       // a stretch with weight at either end is filled in, its first node included
       const first = level * LIVES + c * STRIDE;
       const end = Math.min(first + STRIDE, (level + 1) * LIVES);
-      const count = look(first, step, end, logs, seen);
-      for (let i = 0; i < count; i++) nodes[seen + i] = first + i * step;
-      seen += count;
+      look(tables, forms[level]!, first, step, end, logs, seen);
+      for (let node = first; node < end; node += step) nodes[seen++] = node;
     }
   }
   return { seen, step };

@@ -1,5 +1,5 @@
-import { type FleetCurve, riseShare } from "./curve.ts";
 import type { PackEvidence } from "./evidence.ts";
+import { KNEE, powersOf, RISE, SLOW, type WearPowers } from "./wear-powers.ts";
 
 /**
  * Weighted sums over a pack's readings of the products of 1, r (share of the early rise), y (capacity less what is
@@ -31,24 +31,40 @@ interface SlowSums {
 /** All that the readings of a pack say, given a curve. */
 export interface ReadingSums {
   shared: SharedSums;
-  /** One a power of the slow loss. */
+  /** One a level of shape. */
   slow: SlowSums[];
 }
 
-/** Sums of a pack's readings for each power of the slow loss. */
-export function sumReadings(evidence: PackEvidence, curve: FleetCurve, slowPowers: readonly number[]): ReadingSums {
+/** Room for sums, to be used again and again. */
+export function emptySums(levels: number): ReadingSums {
+  return {
+    shared: { n: 0, w: 0, r: 0, y: 0, k: 0, rr: 0, ry: 0, rk: 0, yy: 0, yk: 0, kk: 0 },
+    slow: Array.from({ length: levels }, () => ({ p: 0, rp: 0, yp: 0, pp: 0, pk: 0 })),
+  };
+}
+
+const powersHere = new Float64Array(16);
+
+/** Sums of a pack's readings for each level of shape. */
+export function sumReadings(evidence: PackEvidence, powers: WearPowers, into: ReadingSums): void {
   const { years, useYears, capacity, trust } = evidence;
+  const { curve } = powers;
+  const { shared, slow } = into;
   const n = years.length;
-  const shared: SharedSums = { n, w: 0, r: 0, y: 0, k: 0, rr: 0, ry: 0, rk: 0, yy: 0, yk: 0, kk: 0 };
-  const slow: SlowSums[] = slowPowers.map(() => ({ p: 0, rp: 0, yp: 0, pp: 0, pk: 0 }));
+  shared.n = n;
+  shared.w = shared.r = shared.y = shared.k = 0;
+  shared.rr = shared.ry = shared.rk = shared.yy = shared.yk = shared.kk = 0;
+  for (let level = 0; level < slow.length; level++) {
+    const sums = slow[level]!;
+    sums.p = sums.rp = sums.yp = sums.pp = sums.pk = 0;
+  }
   for (let j = 0; j < n; j++) {
     const w = trust[j]!;
-    const s = (1 - curve.useShare) * years[j]! + curve.useShare * useYears[j]!;
-    const logWear = Math.log(s);
-    const r = riseShare(s, curve.earlyYears);
+    powersOf(powers, (1 - curve.useShare) * years[j]! + curve.useShare * useYears[j]!, powersHere);
+    const r = powersHere[RISE]!;
+    const k = powersHere[KNEE]!;
     // centred: the sums of squares would cancel otherwise
     const y = capacity[j]! - curve.startCapacity - curve.earlyRise * r;
-    const k = Math.exp(curve.kneePower * logWear);
     shared.w += w;
     shared.r += w * r;
     shared.y += w * y;
@@ -61,13 +77,13 @@ export function sumReadings(evidence: PackEvidence, curve: FleetCurve, slowPower
     shared.kk += w * k * k;
     for (let level = 0; level < slow.length; level++) {
       const sums = slow[level]!;
-      const p = Math.exp(slowPowers[level]! * logWear);
-      sums.p += w * p;
-      sums.rp += w * r * p;
-      sums.yp += w * y * p;
-      sums.pp += w * p * p;
-      sums.pk += w * p * k;
+      const p = powersHere[SLOW + level]!;
+      const wp = w * p;
+      sums.p += wp;
+      sums.rp += r * wp;
+      sums.yp += y * wp;
+      sums.pp += p * wp;
+      sums.pk += k * wp;
     }
   }
-  return { shared, slow };
 }

@@ -4,7 +4,7 @@
  */
 const FIRST_DAYS = 10;
 const LAST_DAYS = 60 * 365.25;
-const STEPS = 60;
+const STEPS = 120;
 
 /** Step in log time. */
 const LOG_STEP = Math.log(LAST_DAYS / FIRST_DAYS) / (STEPS - 1);

@@ -1,54 +1,59 @@
 import type { Day } from "../calendar/day.ts";
 import { lastDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import { GRID_DAYS, GRID_SIZE, gridIndex, gridValue, INDEX_PER_LOG_STRETCH, shiftedIndex } from "../fade/time-grid.ts";
-import type { TimeStretch } from "../fade/time-stretch.ts";
 import type { DateBand, ForecastKind } from "../fade/types.ts";
 
 /** Dates later than this are as good as never. */
 const NEVER_AFTER_DAYS = 30 * 365.25;
 
-/**
- * Average over draws and model error of chances on the time grid.
- *
- * @param chances  draws * GRID_SIZE, draw-major, before model error
- */
-export function averageChances(chances: Float32Array, stretch: TimeStretch): Float64Array {
-  const { common, own } = stretch;
+/** How a pack runs down, as `Decline` has it. */
+interface Chances {
+  chances: Float32Array;
+  common: Float64Array;
+}
+
+/** Average over draws of chances on the time grid. */
+export function averageChances({ chances, common }: Chances): Float64Array {
   const result = new Float64Array(GRID_SIZE);
-  const share = 1 / (common.length * own.length);
-  for (let draw = 0; draw < common.length; draw++) {
-    for (let o = 0; o < own.length; o++) {
-      const shift = (common[draw]! + own[o]!) * INDEX_PER_LOG_STRETCH;
-      for (let k = 0; k < GRID_SIZE; k++) {
-        result[k] = result[k]! + share * gridValue(chances, draw * GRID_SIZE, shiftedIndex(k, shift));
-      }
+  const curves = chances.length / GRID_SIZE;
+  const draws = common.length;
+  for (let draw = 0; draw < draws; draw++) {
+    const shift = common[draw]! * INDEX_PER_LOG_STRETCH;
+    const from = (draw % curves) * GRID_SIZE;
+    // a shift moves every time by the same part of a step, but for those near as-of, where the grid is straight
+    const whole = Math.floor(shift);
+    const share = shift - whole;
+    const first = Math.max(1, 1 - whole);
+    const end = Math.min(GRID_SIZE, GRID_SIZE - 1 - whole);
+    for (let k = 0; k < first; k++) result[k] = result[k]! + gridValue(chances, from, shiftedIndex(k, shift));
+    for (let k = first; k < end; k++) {
+      const below = chances[from + k + whole]!;
+      result[k] = result[k]! + below + share * (chances[from + k + whole + 1]! - below);
     }
+    for (let k = end; k < GRID_SIZE; k++) result[k] = result[k]! + chances[from + GRID_SIZE - 1]!;
   }
-  return result;
+  return result.map((sum) => Math.min(1, sum / draws));
 }
 
 /**
- * Chances by the end of each month from as-of's on, by draw, averaged over the pack's own model error.
+ * Chances by the end of each month from as-of's on, by draw.
  *
- * @returns draws * months, draw-major
+ * @param into  receives draws * months, draw-major
  */
-export function monthlyChances(
-  chances: Float32Array,
-  stretch: TimeStretch,
-  asOf: Day,
-  months: number,
-  into: Float64Array,
-): void {
-  const { common, own } = stretch;
-  const indices = monthEndsAhead(asOf, months).map((ahead) => gridIndex(ahead, 0));
-  into.fill(0);
+export function monthlyChances(decline: Chances, asOf: Day, months: number, into: Float64Array): void {
+  chancesOnDays(decline, monthEndsAhead(asOf, months), into);
+}
+
+/** Chances by some days ahead, by draw; `into` receives draws * days, draw-major. */
+export function chancesOnDays({ chances, common }: Chances, days: readonly number[], into: Float64Array): void {
+  const curves = chances.length / GRID_SIZE;
+  const indices = Float64Array.from(days, (ahead) => gridIndex(ahead, 0));
   for (let draw = 0; draw < common.length; draw++) {
-    for (let o = 0; o < own.length; o++) {
-      const shift = (common[draw]! + own[o]!) * INDEX_PER_LOG_STRETCH;
-      for (let m = 0; m < months; m++) {
-        const chance = gridValue(chances, draw * GRID_SIZE, shiftedIndex(indices[m]!, shift));
-        into[draw * months + m] = into[draw * months + m]! + chance / own.length;
-      }
+    const shift = common[draw]! * INDEX_PER_LOG_STRETCH;
+    const from = (draw % curves) * GRID_SIZE;
+    const at = draw * days.length;
+    for (let m = 0; m < indices.length; m++) {
+      into[at + m] = gridValue(chances, from, shiftedIndex(indices[m]!, shift));
     }
   }
 }

@@ -2,16 +2,19 @@ import type { Day } from "../calendar/day.ts";
 import { capacityBands } from "../fade/capacity-path.ts";
 import type { FadingItem, FadingPack } from "../fade/fade-items.ts";
 import { chancesBelow } from "../fade/pack-outlook.ts";
-import { GRID_DAYS } from "../fade/time-grid.ts";
-import type { TimeStretch } from "../fade/time-stretch.ts";
 import type { CapacityBand } from "../fade/types.ts";
+import { wearAhead } from "../fade/wear-ahead.ts";
 import type { Policy } from "../fleet/policy.ts";
 
 /** How one pack runs down, whatever the model behind it: fade of a rechargeable one, discharge of another. */
 export interface Decline {
-  /** Chances of being below the threshold by draw on the time grid, before model error. */
+  /**
+   * Chances of being below the threshold by curve on the time grid, with the pack's own model error. Draw d stands on
+   * curve d % curves.
+   */
   chances: Float32Array;
-  stretch: TimeStretch;
+  /** The model error that all packs of the item share: log stretch of time ahead, by draw. */
+  common: Float64Array;
   /** What is left on given days, fractions of rated. */
   bands(days: readonly Day[]): CapacityBand[];
 }
@@ -24,10 +27,16 @@ export function fadeDecline(
 ): Decline | null {
   const { evidence, clock } = fading;
   if (clock.start === null) return null;
-  const moments = Array.from(GRID_DAYS, (days) => clock.momentAt(asOf + days));
+  const ahead = wearAhead(clock, asOf);
   return {
-    chances: chancesBelow(evidence, moments, fit, endOfLifePercent / 100),
-    stretch: fit.stretch,
-    bands: (days) => capacityBands(evidence, clock, fit, fit.stretch, asOf, days),
+    chances: chancesBelow(evidence, ahead, fit, endOfLifePercent / 100, fit.stretch.own),
+    common: fit.stretch.common,
+    bands: (days) =>
+      capacityBands(
+        evidence,
+        ahead,
+        fit,
+        days.map((day) => day - asOf),
+      ),
   };
 }

@@ -84,7 +84,7 @@ function packCase(pack: PackRow, { policy, items, clocks, failedOn, firstTest }:
     decline,
     exposure,
     end: {
-      fade: decline === null ? null : averageChances(decline.chances, decline.stretch),
+      fade: decline === null ? null : averageChances(decline),
       lasting: exposure === null ? null : averageLasting(exposure),
       failedOn: fading?.readings.failedOn ?? failedOn.get(key) ?? null,
       limit: earliestLimit(pack, clock, life.limits, policy),
@@ -103,7 +103,7 @@ function exposureOf(pack: PackRow, life: ItemLife, firstTest: Day | null, asOf: 
 function dueOf(one: PackCase, into: Float64Array, { asOf, horizonMonths: months }: Policy): Float64Array {
   const { decline, exposure, end } = one;
   if (decline === null) into.fill(0);
-  else monthlyChances(decline.chances, decline.stretch, asOf, months, into);
+  else monthlyChances(decline, asOf, months, into);
   if (exposure !== null) addFailures(into, exposure, monthEndsAhead(asOf, months));
   overlayCertainDay(into, end, asOf, months);
   return into;

@@ -75,9 +75,9 @@ export function declineOf(pack: PackRow, life: ItemLife, lives: ItemLives, polic
 export function newPackOf({ fade, primary, risk, limits }: ItemLife, policy: Policy): NewPack {
   const decline =
     fade !== null
-      ? { chances: newFadeChances(fade, policy), stretch: fade.fit.stretch }
+      ? { chances: newFadeChances(fade, policy), common: fade.fit.stretch.common }
       : primary !== null
-        ? { chances: newPrimaryChances(primary, policy), stretch: primary.stretch }
+        ? { chances: newPrimaryChances(primary, policy), common: primary.stretch.common }
         : null;
   return { decline, risk, limits, cyclesPerYear: fade === null ? null : usualCycles(fade) };
 }

@@ -1,9 +1,10 @@
 import { packEvidence } from "../fade/evidence.ts";
 import type { FadingItem } from "../fade/fade-items.ts";
 import { chancesBelow } from "../fade/pack-outlook.ts";
-import { GRID_DAYS, GRID_SIZE, gridIndex, gridValue } from "../fade/time-grid.ts";
-import type { TimeStretch } from "../fade/time-stretch.ts";
+import { wearAhead } from "../fade/wear-ahead.ts";
 import type { Policy } from "../fleet/policy.ts";
+import { chancesOnDays } from "./chance-dates.ts";
+import type { Decline } from "./decline.ts";
 import { addFailures } from "./failure-chances.ts";
 import type { ItemLimits } from "./item-limits.ts";
 import type { FailureRisk } from "./sudden-failures.ts";
@@ -11,11 +12,13 @@ import type { FailureRisk } from "./sudden-failures.ts";
 const DAYS_PER_YEAR = 365.25;
 const DAYS_PER_MONTH = DAYS_PER_YEAR / 12;
 const UNTESTED = packEvidence([], []);
+/** Clocks of a new pack in typical use, from its first day. */
+const NEW = wearAhead({ momentAt: (day) => ({ years: day / DAYS_PER_YEAR, useYears: day / DAYS_PER_YEAR }) }, 0);
 
 /** What is known of an item's new packs. */
 export interface NewPack {
-  /** Chances of having run down by draw on the grid, before model error, and that error; null where unknown. */
-  decline: { chances: Float32Array; stretch: TimeStretch } | null;
+  /** Chances of having run down by draw on the grid, with model error as `Decline` has it; null where unknown. */
+  decline: Pick<Decline, "chances" | "common"> | null;
   risk: FailureRisk;
   limits: ItemLimits;
   /** Cycles a year in typical use; null where unknown. */
@@ -24,8 +27,7 @@ export interface NewPack {
 
 /** Chances by draw on the grid that a new pack in typical use has faded below the threshold. */
 export function newFadeChances(item: FadingItem, { endOfLifePercent }: Policy): Float32Array {
-  const moments = Array.from(GRID_DAYS, (day) => ({ years: day / DAYS_PER_YEAR, useYears: day / DAYS_PER_YEAR }));
-  return chancesBelow(UNTESTED, moments, item.fit, endOfLifePercent / 100);
+  return chancesBelow(UNTESTED, NEW, item.fit, endOfLifePercent / 100, item.fit.stretch.own);
 }
 
 /** Cycles a year of an item's middling pack; null where nothing tells. */
@@ -45,16 +47,8 @@ export function newPackChances(pack: NewPack, policy: Policy, months: number, in
   const runs = months + 1;
   const days = Array.from({ length: runs }, (_, m) => m * DAYS_PER_MONTH);
   if (pack.decline !== null) {
-    const { chances, stretch } = pack.decline;
-    for (let draw = 0; draw < stretch.common.length; draw++) {
-      for (let m = 1; m <= months; m++) {
-        let sum = 0;
-        for (const own of stretch.own) {
-          sum += gridValue(chances, draw * GRID_SIZE, gridIndex(days[m]!, stretch.common[draw]! + own));
-        }
-        into[draw * runs + m] = sum / stretch.own.length;
-      }
-    }
+    chancesOnDays(pack.decline, days, into);
+    for (let at = 0; at < into.length; at += runs) into[at] = 0;
   }
   addFailures(into, { risk: pack.risk, ageYears: 0 }, days);
   const certain = certainMonths(pack, policy);

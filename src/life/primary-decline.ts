@@ -1,5 +1,5 @@
 import type { Day } from "../calendar/day.ts";
-import { GRID_DAYS, GRID_SIZE } from "../fade/time-grid.ts";
+import { GRID_DAYS, GRID_SIZE, gridValue, INDEX_PER_LOG_STRETCH, shiftedIndex } from "../fade/time-grid.ts";
 import type { CapacityBand } from "../fade/types.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { normalCdf, normalQuantile } from "../maths/normal.ts";
@@ -24,7 +24,7 @@ export function primaryDecline(item: PrimaryItem, pack: PrimaryPack, { asOf, pri
       Array.from(GRID_DAYS, (days) => yearsAt(asOf + days)),
       primaryEndPercent / 100,
     ),
-    stretch: item.stretch,
+    common: item.stretch.common,
     bands: (days) => chargeBands(item, pack, days, asOf, yearsAt),
   };
 }
@@ -42,6 +42,8 @@ function chancesOfEnd(
   threshold: number,
 ): Float32Array {
   const result = new Float32Array(item.draws.length * GRID_SIZE);
+  const own = Float64Array.from(POINTS, (z) => z * item.stretch.own * INDEX_PER_LOG_STRETCH);
+  const before = new Float64Array(GRID_SIZE);
   const line = blankLine();
   item.draws.forEach((draw, d) => {
     packLine(pack, draw, line);
@@ -50,7 +52,13 @@ function chancesOfEnd(
       const { charge, sd } = chargeAt(line, years[k]!);
       // the line's spread grows with time: what has run down stays so
       highest = Math.max(highest, (threshold - charge) / sd);
-      result[d * GRID_SIZE + k] = normalCdf(highest);
+      before[k] = normalCdf(highest);
+    }
+    // the pack's own part of the model error, at equally likely stretches of time
+    for (let k = 0; k < GRID_SIZE; k++) {
+      let sum = 0;
+      for (const shift of own) sum += gridValue(before, 0, shiftedIndex(k, shift));
+      result[d * GRID_SIZE + k] = sum / own.length;
     }
   });
   return result;
@@ -75,7 +83,7 @@ function chargeBands(
   for (let draw = 0; draw < item.draws.length; draw += EVERY) {
     packLine(pack, item.draws[draw]!, line);
     const index = draw / EVERY;
-    const factor = Math.exp(common[draw]! + own[index % own.length]!);
+    const factor = Math.exp(common[draw]! + own * POINTS[index % POINTS.length]!);
     days.forEach((day, m) => {
       const { charge, sd } = chargeAt(line, yearsAt(asOf + (day - asOf) * factor));
       POINTS.forEach((z, p) => {

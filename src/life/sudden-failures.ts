@@ -1,5 +1,6 @@
 import { kaplanMeier, type SurvivalStep, type WatchedLife } from "../maths/kaplan-meier.ts";
 import { seededRandom } from "../maths/random.ts";
+import { shuffled } from "../maths/shuffled.ts";
 import { seedFromText } from "../maths/text-seed.ts";
 import { fitWeibull } from "../maths/weibull-fit.ts";
 import { FAILURE_PRIOR } from "./failure-prior.ts";
@@ -66,13 +67,5 @@ export function cumulativeHazard(risk: Pick<FailureRisk, "shape" | "scaleYears">
 
 /** Levels dealt out evenly over the draws, in an order that goes with nothing else. */
 function shuffledLevels(draws: number, levels: number, seed: number): Uint8Array {
-  const random = seededRandom(seed);
-  const dealt = Uint8Array.from({ length: draws }, (_, i) => i % levels);
-  for (let i = draws - 1; i > 0; i--) {
-    const j = Math.floor(random.uniform() * (i + 1));
-    const kept = dealt[i]!;
-    dealt[i] = dealt[j]!;
-    dealt[j] = kept;
-  }
-  return dealt;
+  return Uint8Array.from(shuffled(draws, seededRandom(seed)), (place) => place % levels);
 }

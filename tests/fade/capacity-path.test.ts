@@ -2,15 +2,16 @@ import { describe, expect, it } from "vitest";
 import { capacityBands } from "../../src/fade/capacity-path.ts";
 import { curveFromCoordinates } from "../../src/fade/curve.ts";
 import { packEvidence } from "../../src/fade/evidence.ts";
-import { nodeTables } from "../../src/fade/node-tables.ts";
+import { forecastTables } from "../../src/fade/node-tables.ts";
 import type { PackClock } from "../../src/fade/pack-clock.ts";
 import { PRIORS } from "../../src/fade/priors.ts";
 import { timeStretch } from "../../src/fade/time-stretch.ts";
+import { wearAhead } from "../../src/fade/wear-ahead.ts";
 import { seededRandom } from "../../src/maths/random.ts";
 
 const random = seededRandom(40);
 const tables = Array.from({ length: 40 }, () =>
-  nodeTables(curveFromCoordinates(PRIORS.map(() => 0.4 * random.normal()))),
+  forecastTables(curveFromCoordinates(PRIORS.map(() => 0.4 * random.normal()))),
 );
 const stretch = timeStretch(40, 3);
 /** Day 0 is as-of; the pack was made two years before. */
@@ -24,7 +25,7 @@ const evidence = packEvidence(
   [0.2, 0.9, 1.5, 1.9].map((years) => ({ years, useYears: years, capacity: 1 - 0.04 * years })),
   [],
 );
-const bandsOn = (days: number[]) => capacityBands(evidence, clock, { tables }, stretch, 0, days);
+const bandsOn = (days: number[]) => capacityBands(evidence, wearAhead(clock, 0), { tables, stretch }, days);
 
 describe("capacityBands", () => {
   const months = Array.from({ length: 37 }, (_, m) => Math.round(m * 30.44));

@@ -9,6 +9,7 @@ import { emptyPosterior, packPosterior } from "../../src/fade/pack-posterior.ts"
 import { PRIORS } from "../../src/fade/priors.ts";
 import { updateTrust } from "../../src/fade/reading-trust.ts";
 import { GRID_DAYS, GRID_SIZE } from "../../src/fade/time-grid.ts";
+import { wearAhead } from "../../src/fade/wear-ahead.ts";
 import { type Random, seededRandom } from "../../src/maths/random.ts";
 
 const AGES = [0.7, 1.4, 2.2, 2.9, 3.6, 4.3, 5];
@@ -61,8 +62,8 @@ function longChain(packs: readonly PackEvidence[], steps: number, keep: number, 
 /** Years from now at which the average chance over curves reaches a level. */
 function yearsTo(level: number, pack: PackEvidence, age: number, curves: readonly Float64Array[]): number {
   const tables = curves.map((x) => nodeTables(curveFromCoordinates(x)));
-  const moments = Array.from(GRID_DAYS, (days) => ({ years: age + days / 365.25, useYears: age + days / 365.25 }));
-  const chances = chancesBelow(pack, moments, { tables }, 0.8);
+  const ahead = wearAhead({ momentAt: (day) => ({ years: age + day / 365.25, useYears: age + day / 365.25 }) }, 0);
+  const chances = chancesBelow(pack, ahead, { tables }, 0.8, 0);
   for (let k = 0; k < GRID_SIZE; k++) {
     let mean = 0;
     for (let draw = 0; draw < tables.length; draw++) mean += chances[draw * GRID_SIZE + k]! / tables.length;

@@ -21,7 +21,7 @@ const bounds = [
 
 /** The same by brute force: every node, start capacity and early rise in small steps. No formula of the code is used. */
 function byBruteForce(evidence: ReturnType<typeof packEvidence>, tables: ReturnType<typeof nodeTables>) {
-  const { curve, slowPowers, logPrior, slow, knee } = tables;
+  const { curve, powers, logPrior, slow, knee } = tables;
   const steps = 90;
   const points = Array.from({ length: steps }, (_, i) => -6.5 + (13 * (i + 0.5)) / steps);
   const moments = [...evidence.years].map((years, j) =>
@@ -30,7 +30,7 @@ function byBruteForce(evidence: ReturnType<typeof packEvidence>, tables: ReturnT
   let total = 0;
   let life = 0;
   for (let node = 0; node < logPrior.length; node++) {
-    const power = slowPowers[Math.floor(node / LOG_LIVES.length)]!;
+    const power = powers.slowPowers[Math.floor(node / LOG_LIVES.length)]!;
     const lossAt = (s: number) => slow[node]! * s ** power + knee[node]! * s ** curve.kneePower;
     const losses = moments.map(lossAt);
     const rises = moments.map((s) => riseShare(s, curve.earlyYears));
@@ -119,13 +119,13 @@ describe("packPosterior: start capacity and early rise integrated out in closed 
 
   it("spreads its nodes' prior over the whole of life", () => {
     for (const curve of [typical, leaning]) {
-      const { slowPowers, logPrior, slow, knee } = nodeTables(curve);
+      const { powers, logPrior, slow, knee } = nodeTables(curve);
       expect(logPrior).toHaveLength(LOG_LIVES.length * SHAPE_LEVELS);
       expect(logPrior.reduce((sum, log) => sum + Math.exp(log), 0)).toBeCloseTo(1, 1);
       // by definition: a pack has lost FADE_SCALE after one life, whatever the knee's share
       for (let node = 0; node < logPrior.length; node += 37) {
         const life = Math.exp(LOG_LIVES[node % LOG_LIVES.length]!);
-        const power = slowPowers[Math.floor(node / LOG_LIVES.length)]!;
+        const power = powers.slowPowers[Math.floor(node / LOG_LIVES.length)]!;
         const loss = slow[node]! * life ** power + knee[node]! * life ** curve.kneePower;
         expect(loss).toBeCloseTo(FADE_SCALE, 10);
       }

@@ -2,10 +2,11 @@ import { curveFromCoordinates, FADE_SCALE, type FleetCurve, riseShare } from "..
 import { type Bound, type PackEvidence, packEvidence } from "../../src/fade/evidence.ts";
 import { fitCurves } from "../../src/fade/item-fit.ts";
 import { usualPrior } from "../../src/fade/item-prior.ts";
-import { nodeTables } from "../../src/fade/node-tables.ts";
+import { forecastTables } from "../../src/fade/node-tables.ts";
 import { chancesBelow } from "../../src/fade/pack-outlook.ts";
-import { GRID_DAYS, gridIndex, gridValue } from "../../src/fade/time-grid.ts";
+import { gridIndex, gridValue } from "../../src/fade/time-grid.ts";
 import { timeStretch } from "../../src/fade/time-stretch.ts";
+import { wearAhead } from "../../src/fade/wear-ahead.ts";
 import { averageChances } from "../../src/life/chance-dates.ts";
 import type { Random } from "../../src/maths/random.ts";
 
@@ -93,12 +94,13 @@ export function placesOfTruth(packs: readonly WorldPack[], seed: number): number
   const tables = fitCurves(
     packs.map(({ evidence }) => evidence),
     usualPrior(),
-  ).map((x) => nodeTables(curveFromCoordinates(x)));
+  ).map((x) => forecastTables(curveFromCoordinates(x)));
   const stretch = timeStretch(tables.length, seed);
   return packs.flatMap(({ evidence, age, remaining }) => {
     if (remaining === null) return [];
-    const moments = Array.from(GRID_DAYS, (days) => ({ years: age + days / 365.25, useYears: age + days / 365.25 }));
-    const chance = averageChances(chancesBelow(evidence, moments, { tables }, 0.8), stretch);
+    const ahead = wearAhead({ momentAt: (day) => ({ years: age + day / 365.25, useYears: age + day / 365.25 }) }, 0);
+    const chances = chancesBelow(evidence, ahead, { tables }, 0.8, stretch.own);
+    const chance = averageChances({ chances, common: stretch.common });
     return [gridValue(chance, 0, gridIndex(Math.min(remaining, 59) * 365.25, 0))];
   });
 }

@@ -5,7 +5,8 @@ import { type FadingItem, type FadingPack, fadeItems } from "../../fade/fade-ite
 import { chancesBelow } from "../../fade/pack-outlook.ts";
 import { crossingOf, straightLine } from "../../fade/straight-line.ts";
 import { thresholdInForce } from "../../fade/threshold-in-force.ts";
-import { GRID_DAYS, gridIndex, gridValue } from "../../fade/time-grid.ts";
+import { gridIndex, gridValue } from "../../fade/time-grid.ts";
+import { wearAhead } from "../../fade/wear-ahead.ts";
 import type { Policy } from "../../fleet/policy.ts";
 import { type Fleet, nameKey } from "../../fleet/rows.ts";
 import { normalQuantile } from "../../maths/normal.ts";
@@ -103,8 +104,9 @@ function proveItem(
     const outcome = outcomeAfter(after, cut, threshold);
     proveReadings(pack, after, known, cut, into.readings);
     if (outcome.kind === "unknown") continue;
-    const moments = Array.from(GRID_DAYS, (days) => pack.clock.momentAt(cut + days));
-    const chance = averageChances(chancesBelow(pack.evidence, moments, known.fit, threshold), known.fit.stretch);
+    const { common, own } = known.fit.stretch;
+    const chances = chancesBelow(pack.evidence, wearAhead(pack.clock, cut), known.fit, threshold, own);
+    const chance = averageChances({ chances, common });
     const seenUntil = outcome.kind === "ended" ? asOf : outcome.until;
     expected += gridValue(chance, 0, gridIndex(seenUntil - cut, 0));
     if (outcome.kind !== "ended") continue;
@@ -129,8 +131,8 @@ function proveReadings(pack: FadingPack, later: FadingPack, known: FadingItem, c
   const hidden = later.readings.readings.filter(({ day }) => day > cut);
   if (hidden.length === 0) return;
   const noise = known.group.parameters.noise!;
-  const days = hidden.map(({ day }) => day);
-  const bands = capacityBands(pack.evidence, pack.clock, known.fit, known.fit.stretch, cut, days);
+  const days = hidden.map(({ day }) => day - cut);
+  const bands = capacityBands(pack.evidence, wearAhead(pack.clock, cut), known.fit, days);
   hidden.forEach(({ capacity }, i) => {
     const { p10, p50, p90 } = bands[i]!;
     const half = (TENTHS_APART / 2) * Math.hypot((p90 - p10) / TENTHS_APART, noise);
