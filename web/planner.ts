@@ -32,7 +32,6 @@ export function planner(stage: Stage, embedded: string | null) {
     plan: null,
     reading: null as unknown as Reading,
     readings: new Map(),
-    signs: [],
     problems: [],
     before: null,
     kept: false,

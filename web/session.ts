@@ -1,5 +1,4 @@
 import type { Plan, Reading } from "../src/index.ts";
-import type { EarlySign } from "./early-signs.ts";
 import type { EngineWords, PolicyProblem } from "./engine/messages.ts";
 import type { PackReadings } from "./pack-readings.ts";
 
@@ -9,7 +8,6 @@ export interface Session {
   plan: Plan | null;
   reading: Reading;
   readings: PackReadings;
-  signs: EarlySign[];
   problems: PolicyProblem[];
   /** The plan to compare with: the one that the reader kept, else the one before the last change. */
   before: Plan | null;

@@ -197,10 +197,12 @@ export const say = {
     },
     signs: {
       heading: "What shows early signs of fading fast?",
-      lead: "These lie clearly below other packs of their item at the same age. It is a hint to look, not a verdict: a wrong load or a cold room looks the same.",
-      none: "No pack, site or batch lies clearly below its like at the same age.",
-      kinds: { pack: "pack", site: "packs of a site", batch: "packs made in" },
-      heads: ["What", "Which", "Item", "Packs", "Points below its like"],
+      lead: "These wear faster than other packs of their item for the same age, cycles and temperature. It is a hint to look, not a verdict: a wrong load or a warm room that no sheet names looks the same. The chance is that a pack wears a quarter faster or more, a site, duty or batch a tenth.",
+      none: "No pack, site, duty or batch wears clearly faster than its like for the same age, cycles and temperature.",
+      kinds: { pack: "pack", site: "packs of a site", duty: "packs of a duty", batch: "batch of" },
+      heads: ["What", "Which", "Item", "Packs", "Times as fast", "80 % range", "Chance", "Due within a year"],
+      range: (low: string, high: string) => `${low} to ${high}`,
+      ofPacks: (due: string, packs: string) => `${due} of ${packs}`,
     },
     table: {
       heading: "Which packs, when and why?",

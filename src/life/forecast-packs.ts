@@ -14,6 +14,7 @@ import { newPackChances } from "./new-pack.ts";
 import { overlayCertainDay } from "./pack-end.ts";
 import { type PackCase, packLife } from "./pack-life.ts";
 import { readingFindings } from "./reading-findings.ts";
+import { earlySigns } from "./signs/early-signs.ts";
 import type { LifeForecast } from "./types.ts";
 import { firstDayOfService, firstTests } from "./watched-lives.ts";
 
@@ -49,6 +50,7 @@ export function forecastPacks(sheets: Fleet, policy: Policy): LifeForecast {
     dueByDraw: (index, into) => void dueOf(cases[index]!, into, policy),
     newPackDueByDraw: (item, into) => newPackChances(newPackOf(items.of(item), policy), policy, months, into),
     fadeGroups: [...items.fadingItems, ...items.primaryItems].map((item) => item.group),
+    earlySigns: earlySigns(items.fadingItems, fleet, lives),
     findings: readingFindings(items.fadingItems),
     cautions: [
       ...unnamedCautions(sheets),

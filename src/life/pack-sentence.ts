@@ -1,23 +1,8 @@
-import { type Day, isoFromDay, partsOfDay } from "../calendar/day.ts";
+import { type Day, isoFromDay } from "../calendar/day.ts";
 import type { CapacityBand } from "../fade/types.ts";
+import { monthInWords } from "./month-words.ts";
 import type { EndCause, PackLife } from "./types.ts";
 
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-] as const;
-
-const inWords = (day: Day) => `${MONTHS[partsOfDay(day).month - 1]} ${partsOfDay(day).year}`;
 const percent = (fraction: number) => `${Math.round(fraction * 100)} %`;
 
 const LIMIT_WORDS: Record<Exclude<EndCause, "fade" | "failed-test" | "failure">, string> = {
@@ -52,10 +37,10 @@ export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "repla
     return `${known}; no forecast: ${replaceBy.note ?? "nothing to go by"}.`;
   }
   if (replaceBy.because === "failure") {
-    return `${known}; sudden failure is likelier to end it than anything else, by ${inWords(replaceBy.p50!)}${before(belowBy, replaceBy.p50!)}.`;
+    return `${known}; sudden failure is likelier to end it than anything else, by ${monthInWords(replaceBy.p50!)}${before(belowBy, replaceBy.p50!)}.`;
   }
   if (replaceBy.because !== null && replaceBy.because !== "fade") {
-    const when = replaceBy.kind === "already-due" ? "has passed" : `comes in ${inWords(replaceBy.p50!)}`;
+    const when = replaceBy.kind === "already-due" ? "has passed" : `comes in ${monthInWords(replaceBy.p50!)}`;
     return `${known}; ${LIMIT_WORDS[replaceBy.because]} ${when}${before(belowBy, replaceBy.p50!)}.`;
   }
   if (belowBy.kind === "already-due") {
@@ -65,7 +50,7 @@ export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "repla
   if (belowBy.p50 === null) return `${known}; not expected below ${level} within 30 years.`;
   const from = belowBy.p10 === null ? "" : belowBy.p10 <= belowBy.p50 - 31 ? ` (80 % range ${range(belowBy)})` : "";
   const basis = told.readings.length === 0 ? ", so going by its kind" : "";
-  return `${known}${basis}; likely below ${level} by ${inWords(belowBy.p50)}${from}.`;
+  return `${known}${basis}; likely below ${level} by ${monthInWords(belowBy.p50)}${from}.`;
 }
 
 function knownSoFar({ readings, primary }: Told): string {
@@ -73,14 +58,14 @@ function knownSoFar({ readings, primary }: Told): string {
   if (last === undefined) return "Never measured";
   const [left, test] = primary ? [" left", "reading"] : ["", "test"];
   const tests = readings.length === 1 ? `1 ${test}` : `${readings.length} ${test}s`;
-  return `${percent(last.capacity)}${left} at the last of ${tests} in ${inWords(last.day)}`;
+  return `${percent(last.capacity)}${left} at the last of ${tests} in ${monthInWords(last.day)}`;
 }
 
 function range({ p10, p90 }: PackLife["belowBy"]): string {
-  return `${inWords(p10!)} to ${p90 === null ? "never" : inWords(p90)}`;
+  return `${monthInWords(p10!)} to ${p90 === null ? "never" : monthInWords(p90)}`;
 }
 
 function before(belowBy: PackLife["belowBy"], limitDay: Day): string {
   if (belowBy.p50 === null || belowBy.kind === "no-forecast") return "";
-  return belowBy.p50 > limitDay ? `, before fade (${inWords(belowBy.p50)})` : "";
+  return belowBy.p50 > limitDay ? `, before fade (${monthInWords(belowBy.p50)})` : "";
 }

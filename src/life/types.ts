@@ -32,6 +32,27 @@ export interface PackLife {
   says: string;
 }
 
+/** What wears faster than its like, beyond what age, cycles and temperature explain. */
+export interface EarlySign {
+  /** `batch`: packs made (or, where that is unknown, put in service) in one month. */
+  kind: "pack" | "site" | "duty" | "batch";
+  item: string;
+  /** Serial, site, duty, or month (`YYYY-MM`). */
+  name: string;
+  /** Packs whose readings speak, retired ones among them. */
+  packs: number;
+  /** How many times as fast it wears: a pack as the middling one of its item, a group as the item's other packs. */
+  timesAsFast: { p10: number; p50: number; p90: number };
+  /** The least that is worth a word, and the chance that it wears at least so many times as fast. */
+  atLeast: number;
+  chance: number;
+  /** Of its packs in service: how many there are, and how many are expected to fall due within twelve months. */
+  inService: number;
+  dueWithinYear: number;
+  /** One plain sentence. */
+  says: string;
+}
+
 /**
  * Forecast lives of all packs. Uncertainty that packs share (an item's curve, the model's error) is carried
  * by `draws` equally likely draws: given a draw, packs are independent.
@@ -53,6 +74,7 @@ export interface LifeForecast {
    */
   newPackDueByDraw(item: string, into: Float64Array): void;
   fadeGroups: FadeGroup[];
+  earlySigns: EarlySign[];
   /** What in the sheets the forecast hardly heeds. */
   findings: Finding[];
   cautions: string[];

@@ -13,6 +13,7 @@ import { planHead } from "./plan-head.ts";
 import { budgetRows, deferralRows, orderRows, shortRows } from "./plan-orders.ts";
 import { fadeGroupRows, packRows } from "./plan-packs.ts";
 import type { Plan } from "./plan-schema.ts";
+import { signRows } from "./plan-signs.ts";
 
 /** What the stages made, in the order of the pipeline. */
 export interface PlanParts {
@@ -36,6 +37,7 @@ export function assemblePlan({ reading, policy, life, dated, demand, schedule, s
     ...planHead(reading, policy, [...life.findings, ...dated.findings]),
     fadeGroups: fadeGroupRows(life),
     packs: packRows(life, monthOfDay(policy.asOf)),
+    earlySigns: signRows(life),
     datedStock: datedRows(dated.units),
     crowdedMonths: crowdedRows(dated.crowdedMonths),
     swapCalendar: swapRows(dated.swapCalendar),

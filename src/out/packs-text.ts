@@ -2,10 +2,14 @@ import { counted } from "./count-text.ts";
 import { basisText, becauseText, capacityText, dueRangeText, dueText } from "./due-text.ts";
 import { firstYearEnd, horizonText, planMonth } from "./horizon-text.ts";
 import type { Plan } from "./plan-schema.ts";
+import { signsTold } from "./plan-signs.ts";
 import { sortBy } from "./sort-by.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";
+
+/** Early signs told before the rest is counted. */
+const SHOWN_SIGNS = 20;
 
 /** Which batteries are due, when, why and how sure: a line a pack in order of its date, then the near ones told. */
 export function packsText(plan: Plan, setting: TextSetting): string {
@@ -25,6 +29,7 @@ export function packsText(plan: Plan, setting: TextSetting): string {
       ),
       setting,
     ),
+    ...section("Early signs", bullets(signsTold(plan, SHOWN_SIGNS, "packs --json"), setting), setting),
     ...section("Tests that hardly count", bullets(doubtedTests(plan), setting), setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);

@@ -57,6 +57,24 @@ const packSchema = z.object({
   says: z.string(),
 });
 
+/** What wears faster than its like for the same age, cycles and temperature; groups before packs, the fastest first. */
+const signSchema = z.object({
+  kind: z.enum(["pack", "site", "duty", "batch"]),
+  item: z.string(),
+  /** Serial, site, duty or month made (`YYYY-MM`). */
+  name: z.string(),
+  /** Packs whose readings speak, retired ones among them. */
+  packs: z.number().int(),
+  /** A pack as the middling one of its item, a group as the item's other packs. */
+  timesAsFast: band,
+  atLeast: z.number(),
+  /** That it wears at least `atLeast` times as fast. */
+  chance,
+  inService: z.number().int(),
+  dueWithinYear: amount,
+  says: z.string(),
+});
+
 const datedSchema = z.object({
   item: z.string(),
   lot: z.string().nullable(),
@@ -177,6 +195,7 @@ export const planSchema = z.object({
     }),
   ),
   packs: z.array(packSchema),
+  earlySigns: z.array(signSchema).default([]),
   datedStock: z.array(datedSchema),
   crowdedMonths: z.array(crowdedSchema),
   swapCalendar: z.array(visitSchema),

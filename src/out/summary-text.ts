@@ -3,14 +3,16 @@ import { counted, countText } from "./count-text.ts";
 import { horizonText } from "./horizon-text.ts";
 import { outNow } from "./out-now.ts";
 import type { Plan } from "./plan-schema.ts";
+import { signsTold } from "./plan-signs.ts";
 import { sortBy } from "./sort-by.ts";
 import { budgetTable, neededTable, ordersTable, shortTable } from "./summary-tables.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
 
-/** Order lines and crowded months that the summary shows before it points to the rest. */
+/** Order lines, crowded months and early signs that the summary shows before it points to the rest. */
 const SHOWN_ORDERS = 8;
 const SHOWN_CROWDS = 5;
+const SHOWN_SIGNS = 4;
 
 /** The plan on one screen or two: what lies ahead, what is needed, when to order, what it costs, what was read. */
 export function summaryText(plan: Plan, setting: TextSetting): string {
@@ -25,6 +27,7 @@ export function summaryText(plan: Plan, setting: TextSetting): string {
       plan.demand.length > 0 ? [neededTable(plan, width)] : [],
       setting,
     ),
+    ...section("Early signs", bullets(signsTold(plan, SHOWN_SIGNS, "the verb packs"), setting), setting),
     ...section("Crowded months", crowds(plan, setting), setting),
     ...section("Next orders", nextOrders(plan, width), setting),
     ...section("Spend by fiscal year of the order", plan.budget.length > 0 ? [budgetTable(plan, width)] : [], setting),

@@ -11,7 +11,6 @@ import type {
 /** A policy value that could not be used, with why. */
 export type PolicyProblem = ReturnType<typeof resolvePolicy>["problems"][number];
 
-import type { EarlySign } from "../early-signs.ts";
 import type { PackReadings } from "../pack-readings.ts";
 
 /** Files that the page offers for download. */
@@ -77,7 +76,6 @@ export type AskName = keyof Asks;
 /** What the page draws beside the plan, worked out in the worker since a large fleet takes a while. */
 export interface Drawn {
   readings: PackReadings;
-  signs: EarlySign[];
 }
 
 /** What was read, before there is a plan. */

@@ -25,7 +25,6 @@ import {
   setAsideCsv,
   writePlanJson,
 } from "../../src/index.ts";
-import { earlySigns } from "../early-signs.ts";
 import type { PackReadings } from "../pack-readings.ts";
 import { correctRow } from "./correct-row.ts";
 import type { Answer, AskName, Asks, Download, Drawn, Planned, Question } from "./messages.ts";
@@ -71,7 +70,7 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     files = [];
     reading = ask.reading;
     plan = ask.plan;
-    return drawn(plan, reading);
+    return drawn(reading);
   },
   choicesIn: async (ask) => {
     await openWorkbooks(ask.files);
@@ -128,7 +127,7 @@ async function planNow(choices: PolicyChoice[], today: number): Promise<Planned>
   // A plan that misses a sheet buys wrongly: as on the command line, a refused file stops it.
   const whole = reading.inputs.length > 0 && reading.refused.length === 0;
   plan = whole ? makePlan(reading, policy) : null;
-  return { plan, reading: withoutTests(reading), problems, ...drawn(plan, reading) };
+  return { plan, reading: withoutTests(reading), problems, ...drawn(reading) };
 }
 
 // Only decides how a failed test bounds the capacity, which is not drawn.
@@ -143,9 +142,8 @@ function dotsOf({ fleet }: Reading): PackReadings {
   );
 }
 
-function drawn(plan: Plan | null, reading: Reading): Drawn {
-  const readings = dotsOf(reading);
-  return { readings, signs: plan === null ? [] : earlySigns(plan, reading, readings) };
+function drawn(reading: Reading): Drawn {
+  return { readings: dotsOf(reading) };
 }
 
 /** The long lists stay here: the page draws readings and has no use for the rest, and handing them over takes time. */

@@ -1,16 +1,17 @@
 import type { Plan } from "../../src/index.ts";
 import { make } from "../dom.ts";
-import type { EarlySign } from "../early-signs.ts";
-import { monthWords, numberWords } from "../format.ts";
+import { chanceWords, monthWords, numberWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { answer } from "./section.ts";
 
-/** Packs, sites and batches that lie below their like: worth a look before the forecast says so. */
+type EarlySign = Plan["earlySigns"][number];
+
+/** What wears faster than its like, how much and how surely: worth a look, and why next year costs what it does. */
 export function earlySignsTable(session: PlannedSession, choose: (pack: Plan["packs"][number]) => void): HTMLElement {
   const words = say.batteries.signs;
-  const { signs } = session;
+  const signs = session.plan.earlySigns;
   if (signs.length === 0) return answer(words.heading, make("p", {}, words.none));
   return answer(
     words.heading,
@@ -24,10 +25,27 @@ export function earlySignsTable(session: PlannedSession, choose: (pack: Plan["pa
         { title: words.heads[1]!, value: (row) => row.name, show: name },
         { title: words.heads[2]!, value: (row) => row.item, wide: true },
         { title: words.heads[3]!, value: (row) => row.packs, figures: true },
-        { title: words.heads[4]!, value: (row) => row.below, show: (row) => numberWords(row.below, 1), figures: true },
+        {
+          title: words.heads[4]!,
+          value: (row) => row.timesAsFast.p50,
+          show: (row) => numberWords(row.timesAsFast.p50, 1),
+          figures: true,
+        },
+        { title: words.heads[5]!, value: (row) => row.timesAsFast.p10, show: rangeWords },
+        { title: words.heads[6]!, value: (row) => row.chance, show: (row) => chanceWords(row.chance), figures: true },
+        {
+          title: words.heads[7]!,
+          value: (row) => row.dueWithinYear,
+          show: (row) => words.ofPacks(numberWords(row.dueWithinYear, 1), numberWords(row.inService)),
+          figures: true,
+        },
       ],
     }),
   );
+
+  function rangeWords({ timesAsFast: { p10, p90 } }: EarlySign): string {
+    return words.range(numberWords(p10, 1), numberWords(p90, 1));
+  }
 
   function name(sign: EarlySign): string | Node {
     if (sign.kind === "batch") return monthWords(sign.name);

@@ -1,0 +1,75 @@
+import type { FadingItem } from "../../fade/fade-items.ts";
+import type { NodeTables } from "../../fade/node-tables.ts";
+import type { SeenPace } from "../../fade/pack-paces.ts";
+import { groupBy } from "../../fleet/group-by.ts";
+import { nameKey } from "../../fleet/rows.ts";
+import { mixtureAbove, mixtureQuantile, type NormalPart } from "../../maths/normal-mixture.ts";
+import { distancesFromOthers, type SeenGroup, shrinkages } from "../../maths/shrunk-means.ts";
+import { groupMean } from "./group-mean.ts";
+import type { Grouping } from "./groups.ts";
+
+/** A group of an item's packs that wears faster than the others, log paces as chances. */
+export interface FasterGroup {
+  name: string;
+  /** Indices of its packs whose readings speak. */
+  members: number[];
+  chance: number;
+  distance: NormalPart[];
+}
+
+/** Times as fast from which a group is worth a word, and the chance of it that is asked. */
+export const GROUP_AT_LEAST = 1.1;
+const SURE_ENOUGH = 0.9;
+/** Packs from which a group can be told from its packs. */
+const FEWEST_PACKS = 4;
+
+/**
+ * How far groups' mean log paces may scatter, equally likely: a half-Cauchy prior of scale 0.1, by its quantiles.
+ * Groups of like packs in like use differ by some ten percent or less (common practice, no source); the heavy tail
+ * lets the fleet say otherwise. Being learned from all groups at once, it is what keeps many groups from bringing
+ * forth a sign by chance (Gelman 2006, Prior distributions for variance parameters, from memory).
+ */
+const USUAL_SCATTER = 0.1;
+const SCATTERS = Array.from({ length: 24 }, (_, i) => USUAL_SCATTER * Math.tan((Math.PI / 2) * ((i + 0.5) / 24)));
+
+/**
+ * Groups whose packs wear faster than the item's other packs by a tenth or more, and surely enough. Each group's
+ * mean is shrunk towards the others', the more the less it has shown and the less groups of this item differ; all is
+ * averaged over the curves.
+ *
+ * @param paces  by pack, by curve: what readings alone say of log pace
+ */
+export function fasterGroups(
+  { packs }: FadingItem,
+  curves: readonly NodeTables[],
+  paces: readonly (readonly (SeenPace | null)[])[],
+  { nameOf }: Grouping,
+): FasterGroup[] {
+  const telling = [...paces.keys()].filter((index) => paces[index]!.every((seen) => seen !== null));
+  const groups = [...groupBy(telling, (index) => nameKey(nameOf(packs[index]!) ?? "")).values()];
+  if (groups.length < 2) return [];
+  const distances: NormalPart[][] = groups.map(() => []);
+  curves.forEach(({ curve }, c) => {
+    const seen = groups.map((members): SeenGroup => {
+      return groupMean(
+        members.map((index) => paces[index]![c]!),
+        curve.lifeSpread,
+      );
+    });
+    distancesFromOthers(seen, shrinkages(seen, SCATTERS)).forEach((parts, k) => {
+      for (const part of parts) distances[k]!.push({ ...part, chance: part.chance / curves.length });
+    });
+  });
+  return groups.flatMap((members, k) => {
+    const name = nameOf(packs[members[0]!]!);
+    if (name === null || members.length < FEWEST_PACKS) return [];
+    const chance = mixtureAbove(distances[k]!, Math.log(GROUP_AT_LEAST));
+    return chance < SURE_ENOUGH ? [] : [{ name, members, chance, distance: distances[k]! }];
+  });
+}
+
+/** Tenth, fiftieth and ninetieth percentile of how many times as fast a group wears. */
+export function groupTimesAsFast({ distance }: FasterGroup) {
+  const at = (share: number) => Math.exp(mixtureQuantile(distance, share));
+  return { p10: at(0.1), p50: at(0.5), p90: at(0.9) };
+}
