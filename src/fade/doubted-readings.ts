@@ -16,7 +16,7 @@ export interface DoubtedReading {
 }
 
 /** Trust below which a reading is likelier spoilt than good. */
-const DOUBTED_BELOW = 0.5;
+export const DOUBTED_BELOW = 0.5;
 /** Curves that say what was to be expected: every sixteenth draw is enough for a whole percent. */
 const EVERY = 16;
 

@@ -76,6 +76,7 @@ function packCase(pack: PackRow, { policy, items, clocks, failedOn, firstTest }:
   const fading = items.fadingPack(pack);
   const decline = declineOf(pack, life, items, policy);
   const exposure = exposureOf(pack, life, firstTest.get(key) ?? null, policy.asOf);
+  const last = fading?.readings.readings.at(-1) ?? null;
   return {
     pack,
     item,
@@ -83,6 +84,7 @@ function packCase(pack: PackRow, { policy, items, clocks, failedOn, firstTest }:
     dated: clock.start !== null,
     readings: fading?.readings.readings ?? items.primaryPack(pack)?.readings ?? [],
     ratedByEarlyTests: fading?.readings.ratedByEarlyTests ?? false,
+    siblings: last === null ? null : life.siblings(last.capacity),
     decline,
     exposure,
     end: {

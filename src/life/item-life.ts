@@ -1,5 +1,6 @@
 import { type FadingItem, type FadingPack, fadeItems } from "../fade/fade-items.ts";
 import { DRAWS } from "../fade/item-fit.ts";
+import { thresholdInForce } from "../fade/threshold-in-force.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import { type Decline, fadeDecline } from "./decline.ts";
@@ -8,6 +9,7 @@ import { type NewPack, newFadeChances, usualCycles } from "./new-pack.ts";
 import { newPrimaryChances, primaryDecline } from "./primary-decline.ts";
 import { fitPrimaryItem, type PrimaryItem } from "./primary-item.ts";
 import { type PrimaryPack, primaryPacks } from "./primary-readings.ts";
+import { type SiblingFacts, siblingFacts } from "./sibling-facts.ts";
 import { type FailureRisk, failureRisk } from "./sudden-failures.ts";
 import { watchedLives } from "./watched-lives.ts";
 
@@ -18,6 +20,8 @@ export interface ItemLife {
   fade: FadingItem | null;
   /** Batteries that do not recharge, where something was read of them. */
   primary: PrimaryItem | null;
+  /** What became of packs that stood at a capacity, fraction of rated. */
+  siblings: (capacity: number) => SiblingFacts | null;
 }
 
 /** What is known of all items, and of each pack within its item. */
@@ -56,6 +60,7 @@ export function itemLives(fleet: Fleet, policy: Policy, isStock: (pack: PackRow)
         risk: failureRisk(key, lives.get(key) ?? [], DRAWS),
         fade: fadeOf.get(key) ?? null,
         primary: primaryOf.get(key) ?? null,
+        siblings: siblingFacts(fadeOf.get(key)?.packs ?? [], policy.endOfLifePercent / 100, thresholdInForce(fleet)),
       };
       known.set(key, found);
       return found;

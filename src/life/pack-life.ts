@@ -7,6 +7,7 @@ import type { Decline } from "./decline.ts";
 import type { Exposure } from "./failure-chances.ts";
 import { belowDates, causesByMonth, dueDates, type PackEnd } from "./pack-end.ts";
 import { packSentence, type Told } from "./pack-sentence.ts";
+import type { SiblingFacts } from "./sibling-facts.ts";
 import type { PackLife } from "./types.ts";
 
 /** Readings from which a pack's forecast rests on its own tests more than on its siblings'. */
@@ -23,6 +24,8 @@ export interface PackCase {
   readings: Told["readings"];
   /** Whether early tests stand in for a missing rating. */
   ratedByEarlyTests: boolean;
+  /** What became of its siblings once they stood where it was last read. */
+  siblings: SiblingFacts | null;
   /** How it runs down; null where that cannot be forecast. */
   decline: Decline | null;
   /** Its exposure to sudden failure; null where unknown. */
@@ -36,7 +39,7 @@ export interface PackCase {
  * @param due  chance to be due from any cause by month's end, averaged over draws
  */
 export function packLife(one: PackCase, due: Float64Array, policy: Policy): PackLife {
-  const { pack, item, readings, decline, end, primary } = one;
+  const { pack, item, readings, siblings, decline, end, primary } = one;
   const { asOf, horizonMonths: months } = policy;
   const lastDay = lastDayOfMonth(monthOfDay(asOf) + months - 1);
   const belowBy = belowDates(end, asOf, lastDay);
@@ -44,7 +47,7 @@ export function packLife(one: PackCase, due: Float64Array, policy: Policy): Pack
   const days = [asOf, ...monthEndsAhead(asOf, months).map((ahead) => asOf + ahead)];
   const [now, ...ahead] = decline === null ? [] : decline.bands(days);
   const threshold = (primary ? policy.primaryEndPercent : policy.endOfLifePercent) / 100;
-  const told = { readings, now: now ?? null, failedOn: end.failedOn, threshold, primary };
+  const told = { readings, siblings, now: now ?? null, failedOn: end.failedOn, threshold, primary };
   return {
     pack,
     item,

@@ -1,6 +1,8 @@
 import { type Day, isoFromDay } from "../calendar/day.ts";
 import type { CapacityBand } from "../fade/types.ts";
 import { monthInWords } from "./month-words.ts";
+import type { SiblingFacts } from "./sibling-facts.ts";
+import { siblingWords } from "./sibling-words.ts";
 import type { EndCause, PackLife } from "./types.ts";
 
 const percent = (fraction: number) => `${Math.round(fraction * 100)} %`;
@@ -16,6 +18,8 @@ const LIMIT_WORDS: Record<Exclude<EndCause, "fade" | "failed-test" | "failure">,
 export interface Told {
   /** Readings in the order of their days. */
   readings: readonly { day: Day; capacity: number }[];
+  /** What became of its siblings from there on; null where too few tell. */
+  siblings: SiblingFacts | null;
   /** What is left now; null where it cannot be told. */
   now: CapacityBand | null;
   failedOn: Day | null;
@@ -50,15 +54,16 @@ export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "repla
   if (belowBy.p50 === null) return `${known}; not expected below ${level} within 30 years.`;
   const from = belowBy.p10 === null ? "" : belowBy.p10 <= belowBy.p50 - 31 ? ` (80 % range ${range(belowBy)})` : "";
   const basis = told.readings.length === 0 ? ", so going by its kind" : "";
-  return `${known}${basis}; likely below ${level} by ${monthInWords(belowBy.p50)}${from}.`;
+  const seen = told.siblings === null ? "" : `; ${siblingWords(told.siblings, percent(told.threshold))}`;
+  return `${known}${basis}; likely below ${level} by ${monthInWords(belowBy.p50)}${from}${seen}.`;
 }
 
 function knownSoFar({ readings, primary }: Told): string {
   const last = readings.at(-1);
   if (last === undefined) return "Never measured";
   const [left, test] = primary ? [" left", "reading"] : ["", "test"];
-  const tests = readings.length === 1 ? `1 ${test}` : `${readings.length} ${test}s`;
-  return `${percent(last.capacity)}${left} at the last of ${tests} in ${monthInWords(last.day)}`;
+  const which = readings.length === 1 ? `its only ${test}` : `the last of ${readings.length} ${test}s`;
+  return `${percent(last.capacity)}${left} at ${which} in ${monthInWords(last.day)}`;
 }
 
 function range({ p10, p90 }: PackLife["belowBy"]): string {
