@@ -13,7 +13,7 @@ export async function runPacks(inputs: readonly string[], options: VerbOptions):
     writeFiles(options.out, [{ name: "packs.csv", chunks: [packsCsv(plan)] }], paths);
     note(`Written to ${options.out}: packs.csv.`);
   }
-  const json = () => jsonChunks(planPart(plan, ["fadeGroups", "packs", "earlySigns"]));
+  const json = () => jsonChunks(planPart(plan, ["fadeGroups", "packs", "suddenFailures", "earlySigns"]));
   await print(options.json ? json() : [packsText(plan, stdoutSetting())]);
   failOn(options.failOn ?? [], reading, plan);
 }

@@ -15,6 +15,7 @@ import { overlayCertainDay } from "./pack-end.ts";
 import { type PackCase, packLife } from "./pack-life.ts";
 import { readingFindings } from "./reading-findings.ts";
 import { earlySigns } from "./signs/early-signs.ts";
+import { failureRecord } from "./survival-by-year.ts";
 import type { LifeForecast } from "./types.ts";
 import { firstDayOfService, firstTests } from "./watched-lives.ts";
 
@@ -50,6 +51,7 @@ export function forecastPacks(sheets: Fleet, policy: Policy): LifeForecast {
     dueByDraw: (index, into) => void dueOf(cases[index]!, into, policy),
     newPackDueByDraw: (item, into) => newPackChances(newPackOf(items.of(item), policy), policy, months, into),
     fadeGroups: [...items.fadingItems, ...items.primaryItems].map((item) => item.group),
+    suddenFailures: risksOf(cases, items).map(({ item, risk, watched }) => failureRecord(item, risk, watched)),
     earlySigns: earlySigns(items.fadingItems, fleet, lives),
     findings: readingFindings(items.fadingItems),
     cautions: [
@@ -123,7 +125,10 @@ function averageOfDraws(byDraw: Float64Array, months: number): Float64Array {
 /** The risks of the items of packs in service, by name. */
 function risksOf(cases: readonly PackCase[], items: ItemLives) {
   const names = new Map(cases.filter(({ pack }) => pack.item !== null).map(({ item }) => [nameKey(item), item]));
-  return [...names.keys()].sort().map((key) => ({ item: names.get(key)!, risk: items.of(key).risk }));
+  return [...names.keys()].sort().map((key) => {
+    const { risk, watched } = items.of(key);
+    return { item: names.get(key)!, risk, watched };
+  });
 }
 
 /** The day of the last failed test that no later pass has cleared, by pack key. */

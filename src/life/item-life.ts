@@ -3,6 +3,7 @@ import { DRAWS } from "../fade/item-fit.ts";
 import { thresholdInForce } from "../fade/threshold-in-force.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import type { WatchedLife } from "../maths/kaplan-meier.ts";
 import { type Decline, fadeDecline } from "./decline.ts";
 import { type ItemLimits, itemLimits } from "./item-limits.ts";
 import { type NewPack, newFadeChances, usualCycles } from "./new-pack.ts";
@@ -17,6 +18,8 @@ import { watchedLives } from "./watched-lives.ts";
 export interface ItemLife {
   limits: ItemLimits;
   risk: FailureRisk;
+  /** Its packs' lives as the sheets watched them. */
+  watched: readonly WatchedLife[];
   fade: FadingItem | null;
   /** Batteries that do not recharge, where something was read of them. */
   primary: PrimaryItem | null;
@@ -58,6 +61,7 @@ export function itemLives(fleet: Fleet, policy: Policy, isStock: (pack: PackRow)
       const found = known.get(key) ?? {
         limits: limitsOf(item),
         risk: failureRisk(key, lives.get(key) ?? [], DRAWS),
+        watched: lives.get(key) ?? [],
         fade: fadeOf.get(key) ?? null,
         primary: primaryOf.get(key) ?? null,
         siblings: siblingFacts(fadeOf.get(key)?.packs ?? [], policy.endOfLifePercent / 100, thresholdInForce(fleet)),

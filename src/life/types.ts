@@ -1,6 +1,7 @@
 import type { Basis, CapacityBand, DateBand, FadeGroup, ForecastKind } from "../fade/types.ts";
 import type { Finding } from "../fleet/finding.ts";
 import type { PackRow } from "../fleet/rows.ts";
+import type { FailureRecord } from "./survival-by-year.ts";
 
 /** What ends a pack's life. `age`, `cycles`, `use-by` and `service-life` are limits set by policy or catalogue. */
 export type EndCause = "fade" | "failed-test" | "failure" | "age" | "cycles" | "use-by" | "service-life";
@@ -74,6 +75,8 @@ export interface LifeForecast {
    */
   newPackDueByDraw(item: string, into: Float64Array): void;
   fadeGroups: FadeGroup[];
+  /** One record an item with packs in service, by name. */
+  suddenFailures: FailureRecord[];
   earlySigns: EarlySign[];
   /** What in the sheets the forecast hardly heeds. */
   findings: Finding[];

@@ -9,6 +9,7 @@ import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { crowdedRows, datedRows, moveRows, swapRows } from "./plan-dated.ts";
 import { demandRows } from "./plan-demand.ts";
+import { failureRows } from "./plan-failures.ts";
 import { planHead } from "./plan-head.ts";
 import { budgetRows, deferralRows, orderRows, shortRows } from "./plan-orders.ts";
 import { fadeGroupRows, packRows } from "./plan-packs.ts";
@@ -37,6 +38,7 @@ export function assemblePlan({ reading, policy, life, dated, demand, schedule, s
     ...planHead(reading, policy, [...life.findings, ...dated.findings]),
     fadeGroups: fadeGroupRows(life),
     packs: packRows(life, monthOfDay(policy.asOf)),
+    suddenFailures: failureRows(life),
     earlySigns: signRows(life),
     datedStock: datedRows(dated.units),
     crowdedMonths: crowdedRows(dated.crowdedMonths),

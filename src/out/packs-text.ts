@@ -1,5 +1,6 @@
 import { counted } from "./count-text.ts";
 import { basisText, becauseText, capacityText, dueRangeText, dueText } from "./due-text.ts";
+import { failuresText } from "./failures-text.ts";
 import { firstYearEnd, horizonText, planMonth } from "./horizon-text.ts";
 import type { Plan } from "./plan-schema.ts";
 import { signsTold } from "./plan-signs.ts";
@@ -30,6 +31,7 @@ export function packsText(plan: Plan, setting: TextSetting): string {
       setting,
     ),
     ...section("Early signs", bullets(signsTold(plan, SHOWN_SIGNS, "packs --json"), setting), setting),
+    ...section("Sudden failures by age", failuresText(plan, setting), setting),
     ...section("Tests that hardly count", bullets(doubtedTests(plan), setting), setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);

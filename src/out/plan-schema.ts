@@ -57,6 +57,27 @@ const packSchema = z.object({
   says: z.string(),
 });
 
+/** An item's record of sudden failures, as seen (Kaplan-Meier) and as planned (Weibull). */
+const failureSchema = z.object({
+  item: z.string(),
+  lives: z.number().int(),
+  failures: z.number().int(),
+  packYears: amount,
+  shape: amount,
+  scaleYears: amount,
+  /** The youngest age that was watched: shares are of packs that reached it. */
+  watchedFromYears: amount,
+  survival: z.array(
+    z.object({
+      years: z.number().int(),
+      atRisk: z.number().int(),
+      seen: chance,
+      standardError: amount,
+      planned: chance,
+    }),
+  ),
+});
+
 /** What wears faster than its like for the same age, cycles and temperature; groups before packs, the fastest first. */
 const signSchema = z.object({
   kind: z.enum(["pack", "site", "duty", "batch"]),
@@ -195,6 +216,7 @@ export const planSchema = z.object({
     }),
   ),
   packs: z.array(packSchema),
+  suddenFailures: z.array(failureSchema).default([]),
   earlySigns: z.array(signSchema).default([]),
   datedStock: z.array(datedSchema),
   crowdedMonths: z.array(crowdedSchema),

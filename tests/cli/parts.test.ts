@@ -8,7 +8,7 @@ const HEAD = ["format", "engine", "asOf", "horizon", "policy", "inputs", "findin
 const plan = JSON.parse(wanecast(["plan", folderWith(SMALL_FLEET), "--json"]).stdout);
 
 describe.each([
-  ["packs", ["fadeGroups", "packs", "earlySigns"], "packs.csv"],
+  ["packs", ["fadeGroups", "packs", "suddenFailures", "earlySigns"], "packs.csv"],
   ["dates", ["datedStock", "crowdedMonths", "swapCalendar", "swapCapacity", "moves", "useRates"], "dates.csv"],
   ["orders", ["demand", "orders", "budget", "deferrals", "short"], "orders.csv, orders.xlsx, orders.ics, budget.txt"],
 ])("wanecast %s", (verb, own, file) => {

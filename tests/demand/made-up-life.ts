@@ -52,6 +52,7 @@ export function madeUpLife(
     },
     fadeGroups: [],
     findings: [],
+    suddenFailures: [],
     earlySigns: [],
     cautions: [],
   };

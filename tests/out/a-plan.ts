@@ -73,6 +73,7 @@ export function aPlan(changes: Partial<Plan> = {}): Plan {
         replaceBy: { kind: "beyond-horizon", p10: "2028-01-01", p50: null, p90: null, because: "fade", note: null },
       },
     ],
+    suddenFailures: [],
     earlySigns: [],
     datedStock: [
       {

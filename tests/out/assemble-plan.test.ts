@@ -129,6 +129,7 @@ function parts(): PlanParts {
       { item: "pack-md", packs: 2, readings: 4, completedLives: 0, parameters: { mu: 1 / 3 }, basis: "pooled" },
     ],
     findings: [],
+    suddenFailures: [],
     earlySigns: [],
     cautions: ["The knee is unseen.", STANDING_CAUTIONS[0]!],
   };

@@ -13,6 +13,7 @@ export const NO_LIFE: LifeForecast = {
   newPackDueByDraw: () => {},
   fadeGroups: [],
   findings: [],
+  suddenFailures: [],
   earlySigns: [],
   cautions: [],
 };
