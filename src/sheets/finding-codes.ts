@@ -245,7 +245,7 @@ export const FINDING_CODES = {
   ),
   "cycles-fall": code(
     "warning",
-    "A pack's cycle count falls from one test to the next.",
+    "A pack's cycle count falls from one test to the next, or to the packs sheet.",
     "214 cycles in May, 96 in November",
     "Correct the count, or the serial if two packs are mixed up.",
   ),

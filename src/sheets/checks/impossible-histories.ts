@@ -48,7 +48,10 @@ export function findDatesOutOfOrder(byKind: Kinds, log: FindingLog): void {
   }
 }
 
-/** Findings for packs that were tested after they were retired, and whose cycle count falls. */
+/**
+ * Findings for packs that were tested after they were retired, and whose cycle count falls, from one test to the next
+ * or from the last test to the packs row.
+ */
 export function findImpossibleTests(byKind: Kinds, log: FindingLog): void {
   const retired = new Map<string, number>();
   for (const { values } of byKind.get("packs") ?? []) {
@@ -66,6 +69,9 @@ export function findImpossibleTests(byKind: Kinds, log: FindingLog): void {
     if (entry.values.cycles !== null) tests.counted.push(entry);
   }
   for (const { counted } of new Set(bySerial.values())) noteFalls(counted, log);
+  for (const pack of byKind.get("packs") ?? []) {
+    noteLowCount(pack, bySerial.get(nameKey(String(pack.values.serial)))?.counted ?? [], log);
+  }
 }
 
 interface TestsOfPack {
@@ -89,6 +95,19 @@ function noteLate({ values }: Entry, end: number, log: FindingLog): void {
   const { file, sheet, line } = values.source;
   log.add("test-after-retired", { file, sheet, line, column: null, value: String(values.serial) }, () => ({
     message: `"${values.serial}" was tested on ${isoFromDay(values.date as number)}, after it was retired on ${isoFromDay(end)}.`,
+  }));
+}
+
+/** The count of a packs row against that of the pack's last test before it. */
+function noteLowCount({ values }: Entry, inOrder: readonly Entry[], log: FindingLog): void {
+  if (typeof values.cycles !== "number") return;
+  const on = (values.cyclesOn ?? values.retired) as number | null;
+  const before = inOrder.filter((test) => (test.values.date as number) <= (on ?? Infinity)).at(-1)?.values;
+  if (before === undefined || values.cycles >= (before.cycles as number)) return;
+  const { file, sheet, line } = values.source;
+  const when = on === null ? "" : ` on ${isoFromDay(on)}`;
+  log.add("cycles-fall", { file, sheet, line, column: null, value: String(values.cycles) }, () => ({
+    message: `"${values.serial}" has ${values.cycles} cycles${when} but ${before.cycles} at its test on ${isoFromDay(before.date as number)}.`,
   }));
 }
 
