@@ -2,6 +2,12 @@ import type { FindingCode } from "../sheets/finding-codes.ts";
 
 /** Every code that a finding about packs' forecasts can carry. */
 export const LIFE_FINDING_CODES = {
+  "pack-swapped": {
+    severity: "warning",
+    means: "A pack's cycle counter began anew and its capacity came back: a newer pack goes on under its serial.",
+    example: "85 % at 140 cycles in January, 99 % at 5 cycles in July",
+    fix: "Give the newer pack a serial of its own, or correct the count and the test if it is still the same pack.",
+  },
   "reading-doubted": {
     severity: "warning",
     means: "A test lies so far from what a pack's other tests lead to expect that the forecast hardly heeds it.",

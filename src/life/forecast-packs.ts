@@ -13,9 +13,10 @@ import { unnamedCautions, withNamedItems } from "./named-items.ts";
 import { newPackChances } from "./new-pack.ts";
 import { overlayCertainDay } from "./pack-end.ts";
 import { type PackCase, packLife } from "./pack-life.ts";
-import { readingFindings } from "./reading-findings.ts";
+import { readingFindings, swapFindings } from "./reading-findings.ts";
 import { earlySigns } from "./signs/early-signs.ts";
 import { failureRecord } from "./survival-by-year.ts";
+import { withoutOldPacks } from "./swapped-packs.ts";
 import type { LifeForecast } from "./types.ts";
 import { firstDayOfService, firstTests } from "./watched-lives.ts";
 
@@ -23,8 +24,8 @@ const DAYS_PER_YEAR = 365.25;
 
 /** Forecasts the life of every pack: the earliest of fade, sudden failure and whatever limits policy and catalogue set. */
 export function forecastPacks(sheets: Fleet, policy: Policy): LifeForecast {
-  const fleet = withNamedItems(sheets);
   const { asOf, horizonMonths: months } = policy;
+  const { fleet, swaps } = withoutOldPacks(withNamedItems(sheets), asOf);
   const tested = new Set(fleet.runtimeTests.map((test) => nameKey(test.serial)));
   const isStock = (pack: PackRow) => isShelfStock(pack, tested);
   const items = itemLives(fleet, policy, isStock);
@@ -53,7 +54,7 @@ export function forecastPacks(sheets: Fleet, policy: Policy): LifeForecast {
     fadeGroups: [...items.fadingItems, ...items.primaryItems].map((item) => item.group),
     suddenFailures: risksOf(cases, items).map(({ item, risk, watched }) => failureRecord(item, risk, watched)),
     earlySigns: earlySigns(items.fadingItems, fleet, lives),
-    findings: readingFindings(items.fadingItems),
+    findings: [...swapFindings(swaps), ...readingFindings(items.fadingItems)],
     cautions: [
       ...unnamedCautions(sheets),
       ...fadeCautions(items.fadingItems),

@@ -4,6 +4,7 @@ import type { FadingItem } from "../fade/fade-items.ts";
 import type { Finding } from "../fleet/finding.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { LIFE_FINDING_CODES } from "./finding-codes.ts";
+import { type SwappedPack, swappedOn } from "./swapped-packs.ts";
 
 /** Findings of one sheet from which they are told as one. */
 const TOO_MANY = 12;
@@ -35,6 +36,18 @@ function ofMany(list: readonly DoubtedReading[]): Finding {
 
 function toldOf({ serial, day, capacity, expected }: DoubtedReading): string {
   return `"${serial}" read ${percent(capacity)} on ${isoFromDay(day)}, where its other tests lead to about ${percent(expected)}`;
+}
+
+/** Findings for serials under which a newer pack goes on, on the line of its first test. */
+export function swapFindings(swaps: readonly SwappedPack[]): Finding[] {
+  return swaps.map((swap) => {
+    const { serial, before, after } = swap;
+    const { severity, fix } = LIFE_FINDING_CODES["pack-swapped"];
+    const { file, sheet, line } = after.source;
+    const message = `"${serial}" had ${before.cycles} cycles on ${isoFromDay(before.date)} and ${after.cycles} on ${isoFromDay(after.date)}, and its capacity came back: it is taken for a newer pack, in service since ${isoFromDay(swappedOn(swap))}.`;
+    const value = String(after.cycles);
+    return { code: "pack-swapped", severity, file, sheet, line, lines: [], column: null, value, message, fix };
+  });
 }
 
 function finding({ source, capacity }: DoubtedReading, lines: number[], message: string): Finding {

@@ -32,15 +32,18 @@ export function packsText(plan: Plan, setting: TextSetting): string {
     ),
     ...section("Early signs", bullets(signsTold(plan, SHOWN_SIGNS, "packs --json"), setting), setting),
     ...section("Sudden failures by age", failuresText(plan, setting), setting),
-    ...section("Tests that hardly count", bullets(doubtedTests(plan), setting), setting),
+    ...section("Found in the tests", bullets(foundInTests(plan), setting), setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
 }
 
-/** Findings about readings, each with its place. */
-function doubtedTests({ findings }: Plan): string[] {
+/** Codes of findings that the forecast made in tests. */
+const OF_TESTS = ["pack-swapped", "reading-doubted"];
+
+/** What the forecast found in the tests, each with its place. */
+function foundInTests({ findings }: Plan): string[] {
   return findings.flatMap(({ code, file, line, message }) =>
-    code === "reading-doubted" ? [`${file}, line ${line}: ${message}`] : [],
+    OF_TESTS.includes(code) ? [`${file}, line ${line}: ${message}`] : [],
   );
 }
 

@@ -13,6 +13,7 @@ import { normalQuantile } from "../../maths/normal.ts";
 import { averageChances, datesOfChance } from "../chance-dates.ts";
 import { itemLimits } from "../item-limits.ts";
 import { withNamedItems } from "../named-items.ts";
+import { withoutOldPacks } from "../swapped-packs.ts";
 import { outcomeAfter } from "./outcome.ts";
 import { type ProvedCount, type ProvedLife, type ProvedReading, type ProveScore, scoreItem } from "./score-item.ts";
 
@@ -44,17 +45,16 @@ export function prove(sheets: Fleet, policy: Policy, monthsBack: readonly number
   const limitsOf = itemLimits(fleet);
   const isRechargeable = (item: string) => limitsOf(item).kind !== "primary";
   const threshold = thresholdInForce(fleet);
-  const now = fadeItems(fleet, policy, isRechargeable);
+  const now = fadeItems(withoutOldPacks(fleet, policy.asOf).fleet, policy, isRechargeable);
   const cuts = monthsBack.map((months) => addMonths(policy.asOf, -months));
   const lives: ProvedLife[] = [];
   const readings: ProvedReading[] = [];
   const counts: ProvedCount[] = [];
   for (const cut of cuts) {
     const then = new Map(
-      fadeItems(startedBy(fleet, cut), { ...policy, asOf: cut }, isRechargeable).map((item) => [
-        nameKey(item.item),
-        item,
-      ]),
+      fadeItems(withoutOldPacks(startedBy(fleet, cut), cut).fleet, { ...policy, asOf: cut }, isRechargeable).map(
+        (item) => [nameKey(item.item), item],
+      ),
     );
     for (const item of now) {
       const known = then.get(nameKey(item.item));
@@ -101,6 +101,8 @@ function proveItem(
     const { start } = pack.clock;
     if (pack.pack.retired !== null || start === null || start > cut) continue;
     const after = later.get(nameKey(pack.pack.serial))!;
+    // swapped since: what came later came of another pack
+    if (after.pack.inService !== pack.pack.inService) continue;
     const outcome = outcomeAfter(after, cut, threshold);
     proveReadings(pack, after, known, cut, into.readings);
     if (outcome.kind === "unknown") continue;

@@ -1,0 +1,95 @@
+import type { Day } from "../calendar/day.ts";
+import { readingsByPack } from "../fade/capacity-readings.ts";
+import { thresholdInForce } from "../fade/threshold-in-force.ts";
+import { groupBy } from "../fleet/group-by.ts";
+import { type Fleet, nameKey, type RuntimeTestRow } from "../fleet/rows.ts";
+
+/** A serial number under which a newer pack goes on: its counter began anew, and its capacity came back. */
+export interface SwappedPack {
+  serial: string;
+  /** The last test of the old pack and the first of the new one. */
+  before: RuntimeTestRow;
+  after: RuntimeTestRow;
+}
+
+/** A counter begins anew where it falls to less than this share. */
+const COUNT_FALLS_TO = 0.5;
+/** Capacity that no pack regains, fraction of rated. */
+const CAPACITY_RISES_BY = 0.06;
+/** Readings on either side that must lie on their own side, so that one bad test makes no swap. */
+const READINGS_ASKED = 2;
+
+const NONE: Known = { swaps: [], fleet: null };
+
+interface Known {
+  swaps: SwappedPack[];
+  fleet: Fleet | null;
+}
+
+const known = new WeakMap<Fleet, Map<Day, Known>>();
+
+/**
+ * The fleet with swapped packs as the packs they are now: without the old one's tests and counts, in service since the
+ * middle of the days between, made on an unknown day. A counter that began anew while the capacity went on as before
+ * was only reset, and stays the same pack. The same fleet gives the same answer, so that what hangs on it is kept.
+ *
+ * @param asOf  later tests are not known yet
+ */
+export function withoutOldPacks(fleet: Fleet, asOf: Day): { fleet: Fleet; swaps: SwappedPack[] } {
+  const ofFleet = known.get(fleet) ?? new Map<Day, Known>();
+  known.set(fleet, ofFleet);
+  const found = ofFleet.get(asOf) ?? findOldPacks(fleet, asOf);
+  ofFleet.set(asOf, found);
+  return { fleet: found.fleet ?? fleet, swaps: found.swaps };
+}
+
+function findOldPacks(fleet: Fleet, asOf: Day): Known {
+  const falls = countFalls(fleet, asOf);
+  if (falls.size === 0) return NONE;
+  const readings = readingsByPack(fleet, thresholdInForce(fleet));
+  const swaps = new Map<string, SwappedPack>();
+  for (const [key, fall] of falls) {
+    const list = (readings.get(key)?.readings ?? []).filter(({ day }) => day <= asOf);
+    const before = list.filter(({ day }) => day <= fall.before.date).slice(-READINGS_ASKED);
+    const after = list.filter(({ day }) => day >= fall.after.date).slice(0, READINGS_ASKED);
+    if (before.length === 0 || after.length === 0) continue;
+    const highest = Math.max(...before.map(({ capacity }) => capacity));
+    const lowest = Math.min(...after.map(({ capacity }) => capacity));
+    const rise = after[0]!.capacity - before.at(-1)!.capacity;
+    if (lowest >= highest && rise >= CAPACITY_RISES_BY) swaps.set(key, fall);
+  }
+  if (swaps.size === 0) return NONE;
+  const isOld = ({ serial, date }: RuntimeTestRow) => date <= (swaps.get(nameKey(serial))?.before.date ?? -Infinity);
+  return {
+    swaps: [...swaps.values()],
+    fleet: {
+      ...fleet,
+      runtimeTests: fleet.runtimeTests.filter((test) => !isOld(test)),
+      packs: fleet.packs.map((pack) => {
+        const swap = swaps.get(nameKey(pack.serial));
+        if (swap === undefined) return pack;
+        const ofOld = pack.cyclesOn !== null && pack.cyclesOn <= swap.before.date;
+        return { ...pack, made: null, inService: swappedOn(swap), ...(ofOld ? { cycles: null, cyclesOn: null } : {}) };
+      }),
+    },
+  };
+}
+
+/** The day taken for the swap: the middle between the two tests. */
+export function swappedOn({ before, after }: SwappedPack): Day {
+  return Math.floor((before.date + after.date) / 2);
+}
+
+/** The last fall of each pack's counter, by pack key. */
+function countFalls(fleet: Fleet, asOf: Day): Map<string, SwappedPack> {
+  const counted = fleet.runtimeTests.filter(({ date, cycles }) => cycles !== null && date <= asOf);
+  const falls = new Map<string, SwappedPack>();
+  for (const [key, tests] of groupBy(counted, ({ serial }) => nameKey(serial))) {
+    tests.sort((a, b) => a.date - b.date || a.source.line - b.source.line);
+    for (let j = 1; j < tests.length; j++) {
+      const [before, after] = [tests[j - 1]!, tests[j]!];
+      if (after.cycles! < COUNT_FALLS_TO * before.cycles!) falls.set(key, { serial: after.serial, before, after });
+    }
+  }
+  return falls;
+}
