@@ -37,6 +37,11 @@ const NOTHING: [RegExp, string][] = [
       "darken() { return this; } alpha() { return this; } mix() { return this; } hexString() { return this.value; } " +
       "rgbString() { return this.value; } }",
   ],
+  // Colours of themes; no colour is read (hucre 1.0.0).
+  [
+    /hucre\/dist\/xlsx\/theme\.mjs$/,
+    "export const parseThemeColors = () => []; export const resolveThemeColor = () => '';",
+  ],
   // A protected workbook is refused before it is opened: there is never a password.
   [
     /hucre\/dist\/xlsx\/crypto\/agile\.mjs$/,
@@ -51,6 +56,53 @@ const JSON_SCHEMA_LINES: [RegExp, string][] = [
   [/createStandardJSONSchemaMethod\(this, "\w+"\)/g, "undefined"],
 ];
 
+/** Functions of the workbook reader for what no cell holds, and what each gives instead (hucre 1.0.0). */
+const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
+  [
+    /hucre\/dist\/xlsx\/reader\.mjs$/,
+    [
+      ["extractSheetDrawing", "{ images: [], textBoxes: [], chartRefs: [] }"],
+      ["parseTableXml", "undefined"],
+      ["applyPrintDefinedNames", "[]"],
+    ],
+  ],
+  [
+    /hucre\/dist\/xlsx\/worksheet\.mjs$/,
+    [
+      ["buildDataValidation", "undefined"],
+      ["buildConditionalRule", "undefined"],
+      ["applyFontProp", "undefined"],
+      ["parseSheetProtectionAttrs", "undefined"],
+      ["parsePageSetupAttrs", "{}"],
+      ["parsePageMarginsAttrs", "undefined"],
+      ["applyPrintOptionsAttrs", "existing"],
+      ["parseColorAttrs", "undefined"],
+    ],
+  ],
+  [
+    /hucre\/dist\/xlsx\/styles\.mjs$/,
+    ["parseFont", "parseFill", "parseBorder", "parseDxf", "parseAlignment", "parseProtection"].map((name) => [
+      name,
+      "{}",
+    ]),
+  ],
+];
+
+function withoutBodies(code: string, functions: [name: string, gives: string][]): string {
+  return functions.reduce(
+    (text, [name, gives]) =>
+      text.replace(new RegExp(`(function ${name}\\([^)]*\\) \\{)[\\s\\S]*?\\n\\}`), `$1 return ${gives}; }`),
+    code,
+  );
+}
+
+/** Names of text formats (e-mail addresses, tokens) that no value of a policy or mapping has (zod 4.6.7). */
+const TEXT_FORMATS = /const FormatDictionary = \{[\s\S]*?\n {4}\};/;
+
+const QUOTED = /"(?:[^"\\\n]|\\.)*"|'(?:[^'\\\n]|\\.)*'/.source;
+/** What a finding's code means, and its example: for those who read the source. The page shows message and fix. */
+const CODE_WORDS = new RegExp(`(code\\(\\s*"(?:info|warning|error)",)\\s*(?:${QUOTED}),\\s*(?:${QUOTED}),`, "g");
+
 /** Build plug-in: keeps out of the page some 100 KB of libraries of which a planning sheet has no use. */
 export function leaveOut() {
   const plain = (id: string) => id.replaceAll("\\", "/");
@@ -60,6 +112,11 @@ export function leaveOut() {
       return NOTHING.find(([module]) => module.test(plain(id)))?.[1] ?? null;
     },
     transform(code: string, id: string): string | null {
+      const empty = EMPTY_FUNCTIONS.find(([module]) => module.test(plain(id)))?.[1];
+      if (empty) return withoutBodies(code, empty);
+      if (/src\/sheets\/finding-codes\.ts$/.test(plain(id))) return code.replace(CODE_WORDS, '$1 "", "",');
+      if (plain(id).endsWith("zod/v4/locales/en.js"))
+        return code.replace(TEXT_FORMATS, 'const FormatDictionary = { regex: "input" };');
       if (!plain(id).endsWith("zod/v4/classic/schemas.js")) return null;
       return JSON_SCHEMA_LINES.reduce((text, [pattern, by]) => text.replace(pattern, by), code);
     },

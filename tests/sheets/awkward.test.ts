@@ -3,6 +3,7 @@ import type { SheetKind } from "../../src/fleet/columns.ts";
 import { canonicalRows } from "../../src/sheets/canonical-rows.ts";
 import type { AwkwardSheet } from "./awkward/awkward-sheet.ts";
 import { LISTS } from "./awkward/lists.ts";
+import { OFFICES } from "./awkward/offices.ts";
 import { REGISTERS } from "./awkward/registers.ts";
 import { STRANGERS } from "./awkward/strangers.ts";
 import { VALUES } from "./awkward/values.ts";
@@ -14,6 +15,7 @@ describe.each([
   ["lists", LISTS],
   ["values", VALUES],
   ["lists of strangers", STRANGERS],
+  ["sheets of offices", OFFICES],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
     const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);

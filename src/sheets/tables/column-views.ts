@@ -1,6 +1,6 @@
 import type { Day } from "../../calendar/day.ts";
 import type { GridRow } from "../grid.ts";
-import { parseHeader } from "../words/parse-header.ts";
+import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import type { HeaderRows } from "./header-rows.ts";
 import { profileColumn } from "./profile.ts";
@@ -9,9 +9,10 @@ import type { ColumnView } from "./score-column.ts";
 /** Every named column of a header, with what its words and its cells say. */
 export function columnViews({ header, groups }: HeaderRows, rows: readonly GridRow[], today: Day | null): ColumnView[] {
   let after = "";
-  return header.flatMap((name, column): ColumnView[] => {
+  const views = header.flatMap((name, column): ColumnView[] => {
     if (name === null) return [];
-    const meaning = parseHeader(name);
+    const profile = profileColumn(rows, column, today);
+    const meaning = withCellUnit(parseHeader(name), profile.unit);
     const group = groups[column] ?? null;
     const above = group === null ? null : parseHeader(group);
     const things = meaning.things || above?.things || "";
@@ -28,8 +29,53 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
         index: meaning.index ?? above?.index ?? null,
         groupSubject: group === null ? "" : group.replace(/\s+/g, " ").trim(),
         joined: group === null ? null : parseHeader(`${group} ${name}`),
-        profile: profileColumn(rows, column, today),
+        profile,
       },
     ];
   });
+  if (!isRegister(views) && !listsDevices(views)) return views;
+  const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
+  return views.map((view, at) => (supplies === -1 || at < supplies ? asOfDevice(view) : view));
+}
+
+/** What a capacity is measured in, where only its cells say so: "3900 mAh" under "Capacity". */
+function withCellUnit(meaning: HeaderMeaning, unit: string): HeaderMeaning {
+  const says = unit === "mah" || unit === "ah" ? "ah" : unit === "wh" ? "wh" : "";
+  const known = meaning.says.split(" ");
+  if (says === "" || !known.includes("capacity") || known.includes(says)) return meaning;
+  return { ...meaning, says: [...known, says].sort().join(" ") };
+}
+
+const NAMES_ONE = /serial|\bid\b/;
+/** What a register says of a battery beside its device. */
+const OF_A_BATTERY = /expiry|install|arrives|made|serial|\bid\b/;
+/** What a column before the first battery or pads says of the device itself, whatever it leaves out. */
+const OF_THE_DEVICE = /^(serial|id|install|made|retired|type|category)$/;
+
+/** True where devices or pads stand in the line beside what else names its thing: a register, not one thing's list. */
+function isRegister(views: readonly ColumnView[]): boolean {
+  const supplies = (things: string) =>
+    things.split(" ").some((thing) => thing !== "battery" && DATED_THINGS.has(thing));
+  const said = views.filter(
+    ({ meaning, groupSubject }) => meaning.says !== "" && (meaning.things || groupSubject) !== "",
+  );
+  const withPads = said.some(({ things, meaning }) => supplies(things) && meaning.says.includes("expiry"));
+  const withDevice = views.some(({ things }) => things.includes("device"));
+  const withBattery = said.some(({ things, meaning }) => things === "battery" && OF_A_BATTERY.test(meaning.says));
+  return withPads || (withDevice && withBattery);
+}
+
+/** True where a device is the first thing named, by whatever name, and no word speaks of batteries. */
+function listsDevices(views: readonly ColumnView[]): boolean {
+  const named = views.find(
+    ({ things, meaning }) => (things !== "" && things !== "item") || NAMES_ONE.test(meaning.says),
+  );
+  return (
+    named?.things.includes("device") === true &&
+    !views.some(({ things, meaning }) => /battery|test/.test(things) || /cycles|capacity|minutes/.test(meaning.says))
+  );
+}
+
+function asOfDevice(view: ColumnView): ColumnView {
+  return view.things === "" && OF_THE_DEVICE.test(view.meaning.says) ? { ...view, things: "device" } : view;
 }

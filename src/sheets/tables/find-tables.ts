@@ -20,6 +20,8 @@ const MIN_KNOWN_SHARE = 0.4;
 const MIN_KNOWN_BELOW = 0.6;
 /** The least share of attribute words in a header that stands right below a table. */
 const MIN_STRONG_SHARE = 0.75;
+/** By how many points a header a line lower must be the better one. */
+const MORE_POINTS = 3;
 const NUMERIC: ReadonlySet<string> = new Set(["number", "whole", "percent", "share", "money"]);
 
 /** How many lines above a header may be its title. */
@@ -113,6 +115,7 @@ function startsLikeValue(text: string): boolean {
     if (c >= 48 && c <= 57) digits++;
     else if ((c >= 65 && c <= 90) || (c >= 97 && c <= 122)) letters++;
   }
+  if (letters > 2 && /\b20\d\d\b/.test(text) && parseHeader(text).says !== "") digits -= 4;
   if (letters === 0 && /^\s*(19|20)\d\d\s*$/.test(text)) return false;
   return digits > 0 && digits * 2 >= letters;
 }
@@ -152,8 +155,31 @@ function headerAt(
     return { header, points: interpret(columnViews(header, sample, null), null).best?.points ?? 0 };
   });
   const best = readings.sort((a, b) => b.points - a.points)[0] as (typeof readings)[number];
+  if (current === null && headsBetter(rows, at + 1, best.header.lines.length, best.points, spans)) return null;
   if (best.points > 0) return best.header;
   return current === null && strong >= 2 && known >= filled * MIN_KNOWN_BELOW ? one : null;
+}
+
+/** True where the header that starts a line lower names more: the line above it only groups it further. */
+function headsBetter(
+  rows: readonly GridRow[],
+  at: number,
+  lines: number,
+  points: number,
+  spans: Grid["spans"],
+): boolean {
+  const row = rows[at];
+  if (!row || looksLikeData(row.cells) || row.cells.some(isNothing)) return false;
+  const { known, filled } = knownNames(row.cells);
+  if (known < 2 || known < filled * MIN_KNOWN_SHARE) return false;
+  const lower = rows[at + 1];
+  const candidates = lines > 1 ? [] : [oneRowHeader(row)];
+  if (lower && !looksLikeData(lower.cells) && knownNames(lower.cells).strong > 1)
+    candidates.push(twoRowHeader(row, lower, spans));
+  return candidates.some((header) => {
+    const sample = rows.slice(at + header.lines.length, at + header.lines.length + LOOK_AHEAD);
+    return (interpret(columnViews(header, sample, null), null).best?.points ?? 0) > points + MORE_POINTS;
+  });
 }
 
 /** True where the row below a header's can be its second line: it names columns under groups or fills its gaps. */

@@ -33,6 +33,12 @@ const PRICE_LIST: ReadonlySet<string> = new Set([
   "gtin",
   "shelfMonths",
 ]);
+/** Currencies as the header of prices names them. */
+const CURRENCIES: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(["EUR", "USD", "GBP", "CHF", "CAD", "AUD", "NZD"].map((code) => [code.toLowerCase(), code])),
+  "€": "EUR",
+  "£": "GBP",
+};
 /** What it costs to read a column as of another thing than the one it stands behind. */
 const FAR_COST = 4;
 const TITLE_POINTS = 2.5;
@@ -84,7 +90,7 @@ function readAs(
   const outputs = [...(output ? [output] : []), ...groups].sort(
     (a, b) => SHEETS.indexOf(a.sheet) - SHEETS.indexOf(b.sheet),
   );
-  if (outputs.length === 0) return null;
+  if (outputs.length === 0 || (output !== null && onlyNamesPacks(output, groups))) return null;
   const far = near || !apart.some(({ column }) => output?.own.includes(column)) ? 0 : FAR_COST;
   const points = outputs.reduce(
     (sum, each) =>
@@ -105,6 +111,18 @@ function readAs(
       titlePoints(output, title) -
       far,
   };
+}
+
+/** What a test says of its pack too. */
+const OF_A_TEST: ReadonlySet<string> = new Set(["serial", "temperatureC", "cycles"]);
+
+/** True where packs would be listed beside their tests with nothing said of them that a test does not say: tests alone do. */
+function onlyNamesPacks({ sheet, fields }: Output, groups: readonly Output[]): boolean {
+  return (
+    sheet.kind === "packs" &&
+    fields.every(({ spec }) => OF_A_TEST.has(spec.field)) &&
+    groups.some((group) => group.sheet.kind === "runtime_tests")
+  );
 }
 
 /** Columns that stand once only: "Pad 1 exp" beside "Pad 2 exp" is for the groups. */
@@ -182,6 +200,7 @@ function mainOutput(
     if (item === "") return null;
     output.implied.item = item;
   }
+  if (sheet.kind === "catalogue") Object.assign(output.implied, impliedByPrice(fields, views));
   // Item and quantity alone may be stock, a count or a wish: only their own sheet's names say that they are ordered.
   const ordered = has("order") || has("arrives") || has("supplier");
   if (
@@ -197,6 +216,19 @@ function mainOutput(
       !required || has(field) || output.implied[field] !== undefined || (priced && field === "kind"),
   );
   return complete && (sheet.oneOf.length === 0 || sheet.oneOf.some(has)) ? output : null;
+}
+
+/** What the header of the prices says of them: "Price per box (EUR)". */
+function impliedByPrice(fields: readonly FieldSource[], views: readonly ColumnView[]): Record<string, string> {
+  const column = fields.find(({ spec }) => spec.field === "price")?.columns[0];
+  const meaning = views.find((view) => view.column === column)?.meaning;
+  if (!meaning) return {};
+  const implied: Record<string, string> = {};
+  const has = (field: string) => fields.some(({ spec }) => spec.field === field);
+  const currency = CURRENCIES[meaning.unit] ?? "";
+  if (currency !== "" && !has("currency")) implied.currency = currency;
+  if (meaning.says.split(" ").includes("box") && !has("pricePer")) implied.pricePer = "box";
+  return implied;
 }
 
 /** A title that names a thing ("Batteries") speaks for the sheet of that thing, enough to settle a tie. */
@@ -227,7 +259,16 @@ function bonus(output: Output | null, views: readonly ColumnView[]): number {
       views.some(({ things }) => things === "battery") &&
       !views.some(({ things }) => things.includes("device")),
   };
-  return required + onceOrOften(output, views) - (unlikely[sheet.kind] ? UNLIKELY : 0);
+  return required + onceOrOften(output, views) + namedInCells(output, views) - (unlikely[sheet.kind] ? UNLIKELY : 0);
+}
+
+/** Cells that name devices ("AED") or batteries under a type or item speak for a list of them. */
+function namedInCells({ sheet, fields }: Output, views: readonly ColumnView[]): number {
+  const field = fields.find(({ spec }) => spec.field === (sheet.kind === "devices" ? "type" : "item"));
+  const profile = views.find(({ column }) => column === field?.columns[0])?.profile;
+  if (!profile) return 0;
+  const share = sheet.kind === "devices" ? profile.devices : sheet.kind === "packs" ? profile.batteries : 0;
+  return share >= 0.5 ? TITLE_POINTS : 0;
 }
 
 /** Serials that stand once speak for a list of packs, serials that come again for one of tests. */

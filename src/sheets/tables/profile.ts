@@ -2,6 +2,8 @@ import type { GridRow } from "../grid.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
 import { readNumber } from "../values/number-text.ts";
+import { headerWords } from "../words/header-words.ts";
+import { VOCABULARY } from "../words/vocabulary.ts";
 
 /** What a sample of a column's cells looks like, each as a share of its filled cells. */
 export interface Profile {
@@ -15,6 +17,15 @@ export interface Profile {
   distinct: number;
   /** Scans of labels. */
   labels: number;
+  /** Words for yes and no. */
+  yesNo: number;
+  /** The unit that most cells carry, lower case; empty where none. */
+  unit: string;
+  /** Shares of the different texts that name a device, and a battery. */
+  devices: number;
+  batteries: number;
+  /** True where the cells count the rows: 1, 2, 3. */
+  counts: boolean;
 }
 
 /** Rows looked at: enough to tell a column's nature, few enough to cost nothing. */
@@ -24,7 +35,25 @@ const SAMPLE = 120;
 const CLOCK = /^\d{1,3}\s*(:|h)\s*[0-5]\d/i;
 const STARTS_AS_NUMBER = /^[€$£~x×\s]{0,3}[+-]?[\d.,]/i;
 
-const EMPTY: Profile = { filled: 0, dates: 0, numbers: 0, future: 0, distinct: 0, labels: 0 };
+const YES = /^(y|yes|ja|j|oui|o|si|sí|x|ok|true)$/i;
+
+/** The capacity unit behind a number. */
+const UNIT = /^[\d.,]+\s*(mah|ah|wh)$/i;
+const YES_NO = /^(y|yes|n|no|ja|j|nein|oui|o|non|si|sí|s|nee|x|ok|true|false)$/i;
+
+const EMPTY: Profile = {
+  filled: 0,
+  dates: 0,
+  numbers: 0,
+  future: 0,
+  distinct: 0,
+  labels: 0,
+  yesNo: 0,
+  unit: "",
+  devices: 0,
+  batteries: 0,
+  counts: false,
+};
 
 /** The profile of one column (0-based) over a sample spread evenly over the rows. */
 export function profileColumn(rows: readonly GridRow[], column: number, today: number | null): Profile {
@@ -39,9 +68,16 @@ export function profileColumn(rows: readonly GridRow[], column: number, today: n
   let numbers = 0;
   let future = 0;
   let labels = 0;
+  let yesNo = 0;
+  let yes = false;
+  const units = new Map<string, number>();
   for (const text of texts) {
     if (/^(\]C1|\]d2|\]Q3|\]e0|\(01\)|\+[A-Z][A-Z0-9]{3}|01\d{14}(1[0157]|21|30))/i.test(text)) labels++;
     if (text.length > MAX_TYPED_CHARACTERS) continue;
+    const unit = UNIT.exec(text)?.[1]?.toLowerCase();
+    if (unit !== undefined) units.set(unit, (units.get(unit) ?? 0) + 1);
+    if (YES_NO.test(text)) yesNo++;
+    if (YES.test(text)) yes = true;
     const bare = /^\d+([.,]\d+)?$/.test(text);
     const written = bare ? null : readDateText(text);
     if (written !== null && written.kind !== "bad") {
@@ -51,12 +87,34 @@ export function profileColumn(rows: readonly GridRow[], column: number, today: n
     } else if (STARTS_AS_NUMBER.test(text) && (readNumber(text, ".") !== null || CLOCK.test(text))) numbers++;
   }
   const filled = texts.length;
+  const different = new Set(texts);
+  const [unit = "", carried = 0] = [...units].sort((a, b) => b[1] - a[1])[0] ?? [];
+  const total = [...units.values()].reduce((sum, count) => sum + count, 0);
   return {
     filled,
     dates: dates / filled,
     numbers: numbers / filled,
     future: dates === 0 ? 0 : future / dates,
-    distinct: new Set(texts).size / filled,
+    distinct: different.size / filled,
     labels: labels / filled,
+    yesNo: yes ? yesNo / filled : 0,
+    unit: total > filled / 2 && carried > 0 ? unit : "",
+    devices: shareNaming("device", different),
+    batteries: shareNaming("battery", different),
+    counts: step === 1 && filled > 1 && texts.every((text, at) => text === String(at + 1)),
   };
+}
+
+/** Texts looked at for what they name. */
+const NAMES = 20;
+
+/** The share of texts one of whose words names a thing. */
+function shareNaming(thing: string, texts: ReadonlySet<string>): number {
+  const some = [...texts].slice(0, NAMES).filter((text) => text.length < 60 && /[a-z]{3}/i.test(text));
+  const naming = some.filter((text) =>
+    headerWords(text)
+      .split(" ")
+      .some((word) => VOCABULARY.get(word) === thing),
+  );
+  return naming.length / Math.max(1, some.length);
 }

@@ -1,4 +1,4 @@
-import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
+import type { ColumnSpec, SheetKind, SheetSpec } from "../../fleet/columns.ts";
 import { headerWords } from "../words/header-words.ts";
 import { HEADER_POINTS, POINTS, type Points } from "../words/meanings.ts";
 import type { HeaderMeaning } from "../words/parse-header.ts";
@@ -16,6 +16,14 @@ const LABEL_POINTS = 5;
 
 /** Points taken where most of a column's cells cannot be of the type that its header suggests. */
 const WRONG_CONTENTS = 3;
+
+/** Points taken where a header has one word more than the column's own. */
+const LESS_ONE_WORD = 1.5;
+
+/** Points taken from a column that only counts the rows. */
+const COUNTED_ROWS = 1;
+const MOSTLY_DIFFERENT = 0.7;
+const MOSTLY_YES_NO = 0.6;
 
 /** The least points from which a column is read. */
 export const MIN_POINTS = 2.5;
@@ -49,13 +57,66 @@ export function pointsFor(view: ColumnView, sheet: SheetSpec, spec: ColumnSpec):
   // A thing alone names a column only where nothing else stands beside it that is not understood.
   if (meaning.says === "" && meaning.coverage < SURE_COVERAGE && !joined) return 0;
   const own =
-    meaning.coverage < MIN_COVERAGE ? 0 : (table.get(conceptKey(things, meaning.says)) ?? 0) * meaning.coverage;
+    meaning.coverage < MIN_COVERAGE ? 0 : wordPoints(table, things, meaning.says, sheet, spec) * meaning.coverage;
   const together =
     joined && joined.coverage >= MIN_COVERAGE
-      ? (table.get(conceptKey(joined.things, joined.says)) ?? 0) * joined.coverage
+      ? wordPoints(table, joined.things, joined.says, sheet, spec) * joined.coverage
       : 0;
   const points = Math.max(own, together);
-  return points === 0 ? 0 : points - (contentsFit(spec, profile) ? 0 : WRONG_CONTENTS);
+  if (points === 0) return 0;
+  return points - (contentsFit(spec, profile) ? 0 : WRONG_CONTENTS) - oddName(view, sheet, spec);
+}
+
+/** What a header's words are worth for a column: as they stand, or less one word that adds nothing to them. */
+function wordPoints(table: Points, things: string, says: string, sheet: SheetSpec, spec: ColumnSpec): number {
+  const words = `${things} ${says}`.split(" ").filter((word) => word !== "");
+  const whole = table.get(conceptKey(things, says));
+  if (whole !== undefined || words.length < 2) return whole ?? 0;
+  let best = 0;
+  for (const word of words) {
+    if (!addsNothing(word, sheet, spec)) continue;
+    const rest = words.filter((each) => each !== word).sort();
+    best = Math.max(best, (table.get(rest.join(" ")) ?? 0) - LESS_ONE_WORD);
+  }
+  return best;
+}
+
+/** Things that go without saying in a sheet of theirs. */
+const OWN_THINGS: Partial<Record<SheetKind, string[]>> = {
+  devices: ["device"],
+  packs: ["battery"],
+  runtime_tests: ["battery", "test"],
+  dated_stock: ["item"],
+  catalogue: ["item", "supplier"],
+  use_log: ["item", "uses"],
+  on_order: ["item", "order"],
+  routine: ["task", "uses"],
+  suppliers: ["supplier", "order"],
+};
+
+function addsNothing(word: string, { kind }: SheetSpec, { type, unit }: ColumnSpec): boolean {
+  if (OWN_THINGS[kind]?.includes(word)) return true;
+  if (type === "text") return word === "id" || word === "name";
+  return type === "date" ? word === "date" : word === "quantity" && unit !== null;
+}
+
+/** Points taken from a column of names whose cells speak against it. */
+function oddName({ meaning, things, profile }: ColumnView, { kind }: SheetSpec, { name, type }: ColumnSpec): number {
+  const { filled, distinct, counts, yesNo, numbers } = profile;
+  const few = filled > 2 && distinct < MOSTLY_DIFFERENT;
+  const bare = things !== "" && meaning.says === "";
+  if (type === "text" && yesNo > MOSTLY_YES_NO && name !== "held") return WRONG_CONTENTS;
+  // What names each row of a list differs from row to row; what sorts it comes again.
+  if ((name === "device" && kind === "devices") || (name === "serial" && kind === "packs"))
+    return few ? WRONG_CONTENTS : counts && things === "" ? COUNTED_ROWS : 0;
+  if (name === "type" && kind === "devices" && bare && things === "device") return few ? 0 : WRONG_CONTENTS;
+  if (name === "item" && kind === "dated_stock" && bare && things !== "item") return numbers > 0.5 ? WRONG_CONTENTS : 0;
+  // "Capacity test" heads the dates of tests only where dates stand below it.
+  if (name === "date" && /capacity|minutes/.test(meaning.says) && !/date/.test(meaning.says))
+    return filled > 0 && profile.dates < 0.5 ? WRONG_CONTENTS : 0;
+  // A thing's name alone heads its expiry only where dates stand below it.
+  if (name === "expiry" && bare) return profile.dates > 0.5 ? 0 : WRONG_CONTENTS;
+  return 0;
 }
 
 /** Things and attributes as the key of the points table. */

@@ -70,15 +70,47 @@ export function readChoice(text: string, spec: ColumnSpec): string | Problem {
   const table = tableOf(spec);
   const found = table.get(word) ?? table.get(word.replace(/[^a-z\d]+/g, " ").trim());
   if (found !== undefined) return found;
-  return noteSpeaksOf(word, spec) ?? new Problem("word-unknown", "is no known word");
+  return noteSpeaksOf(word, spec) ?? reasonOf(word, spec) ?? new Problem("word-unknown", "is no known word");
+}
+
+/** Stems in five languages that tell why something was used, the surest first. */
+const REASON_STEMS: readonly [string, RegExp][] = [
+  ["lapsed", /expir|perem|perim|peremp|verfall|abgelauf|ablauf|caduc|caducid|vencid|verlopen|vervallen|houdbaar|mhd/],
+  [
+    "routine",
+    /train|test|check|contr|pruf|wart|maint|rutin|routin|ubung|exerc|ejercicio|formation|oefen|onderhoud|drill|demo|revis|inspec/,
+  ],
+  ["restock", /restock|refill|auffull|reassort|repos|aanvul|bevoorra|umlager|transfer|stock/],
+  [
+    "use",
+    /patient|paciente|interven|einsatz|service|servicio|notfall|emergen|urgen|inzet|rea\b|reanim|arrest|shock|alarm|mission|call|rescue|cpr|code blue/,
+  ],
+];
+
+function reasonOf(word: string, spec: ColumnSpec): string | null {
+  if (spec.name !== "reason") return null;
+  return REASON_STEMS.find(([, stem]) => stem.test(word))?.[0] ?? null;
 }
 
 /** A retirement whose note speaks of capacity or runtime is a faded pack. */
 function noteSpeaksOf(word: string, spec: ColumnSpec): string | null {
   if (spec.name !== "retired_because") return null;
-  if (/capacit|runtime|run time|kapazit|autonom|laufzeit|<\s*\d+\s*%|below \d+/.test(word)) return "faded";
-  if (/recall|ruckruf|rappel/.test(word)) return "recalled";
-  if (/damage|swollen|crack|drop|beschadigt|broken/.test(word)) return "damaged";
-  if (/lost|stolen|missing|verloren/.test(word)) return "lost";
-  return /fail|dead|fault|defe[ck]t/.test(word) ? "failed" : null;
+  if (
+    /capaci|runtime|run time|kapazit|autonom|laufzeit|looptijd|gebruiksduur|schwach|faible|zwak|debil|verschli|versleten|usee|gastad|worn|fade|<\s*\d+\s*%|below \d+/.test(
+      word,
+    )
+  )
+    return "faded";
+  if (/recall|ruckruf|rappel|terugroep|retirada del/.test(word)) return "recalled";
+  if (
+    /damage|swollen|crack|drop|beschadig|broken|defekt gehause|endommag|gonfl|casse|danad|hinchad|roto|gebroken|gezwollen|geblaht|sturz/.test(
+      word,
+    )
+  )
+    return "damaged";
+  if (/lost|stolen|missing|verloren|gestohlen|perdu|vol\b|perdid|robad|kwijt|gestolen|vermist/.test(word))
+    return "lost";
+  return /fail|dead|fault|defe[ck]t|ausfall|ausgefall|panne|averi|avari|kapot|storing|muert|tot\b/.test(word)
+    ? "failed"
+    : null;
 }

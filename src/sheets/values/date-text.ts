@@ -25,12 +25,17 @@ const NO_SUCH_DAY: WrittenDate = { kind: "bad", because: "the calendar has no su
 const TIME =
   /[t ,]\s*(\d{1,2}[:h]\d{2}(?::\d{2}(?:[.,]\d{1,9})?)?|\d{6}(?=z))\s*([ap]\.?m\.?)?\s*(?:uhr|z|utc|gmt|[a-z]{3,4}|[+-]\d{2}:?\d{2})?$/;
 
+/** Words for expiry and service that people write before a date in its cell: "Exp: 03/2027". */
+const SAYS_EXPIRY =
+  /^(?:exp|expir(?:y|es|e|ation)|exp date|use by|best before|bb|mhd|verf|verfallt|ablauf|bis|per|peremption|cad|caduca|vto|vence|tht|houdbaar tot|tot|until|due|installed|inst|since|seit|depuis|desde|sinds)\b[\s.:]*(?=\d|[a-z]{3})/;
+
 /** Reads one date as written, in any shape that the reading rules name; null where it looks like no date. */
 export function readDateText(text: string): WrittenDate | null {
   let rest = foldAccents(text).toLowerCase().trim();
   const time = TIME.exec(rest);
   if (time && /\d/.test(rest.slice(0, time.index))) rest = rest.slice(0, time.index).replace(/,$/, "").trim();
   else rest = rest.replace(/(\d)(z|[+-]\d{2}:\d{2})$/, "$1");
+  rest = rest.replace(SAYS_EXPIRY, "");
   const clock = time ? `${time[1]}${time[2] ?? ""}` : "";
   return numericDate(rest, clock) ?? weekOrQuarter(rest) ?? namedMonthDate(rest, clock);
 }
@@ -125,7 +130,11 @@ const WEEKS = [new RegExp(`^(\\d{4})${GAP}${WEEK_WORD}${GAP}(\\d{1,2})(?:-(\\d))
 const WEEK_FIRST = new RegExp(`^${WEEK_WORD}${GAP}(\\d{1,2})[\\s.,/-]+${YEAR}$`);
 const QUARTERS = new RegExp(`^(\\d{4})${GAP}${QUARTER_WORD}${GAP}([1-4])$`);
 const QUARTER_FIRST = new RegExp(`^${QUARTER_WORD}${GAP}([1-4])[\\s.,/-]+${YEAR}$`);
-const QUARTER_NAMED = new RegExp(`^([1-4])(?:\\.|st|nd|rd|th|er|e|eme|o|a|ste|de)?\\s*${QUARTER_WORD}${GAP}${YEAR}$`);
+const QUARTER_NAMED = new RegExp(
+  `^([1-4]|i{1,3}|iv)(?:\\.|st|nd|rd|th|er|e|eme|o|a|ste|de)?\\s*${QUARTER_WORD}${GAP}${YEAR}$`,
+);
+
+const ROMAN = ["i", "ii", "iii", "iv"];
 
 function weekOrQuarter(text: string): WrittenDate | null {
   for (const form of WEEKS) {
@@ -137,7 +146,7 @@ function weekOrQuarter(text: string): WrittenDate | null {
   const yearFirst = QUARTERS.exec(text);
   if (yearFirst) return quarter(Number(yearFirst[1]), Number(yearFirst[2]));
   const named = QUARTER_FIRST.exec(text) ?? QUARTER_NAMED.exec(text);
-  return named ? quarter(fullYear(named[2]!), Number(named[1])) : null;
+  return named ? quarter(fullYear(named[2]!), ROMAN.indexOf(named[1]!) + 1 || Number(named[1])) : null;
 }
 
 function quarter(year: number, number: number): WrittenDate {

@@ -1,4 +1,5 @@
 import { withinOneEdit } from "../values/month-words.ts";
+import { foldAccents } from "./fold.ts";
 import { headerWords } from "./header-words.ts";
 import { THINGS, VOCABULARY } from "./vocabulary.ts";
 
@@ -38,17 +39,23 @@ const UNIT_CONCEPTS: Record<string, string> = {
 };
 /** Words so weak that they are dropped where any of the others stands. */
 const WEAKER: [string, string[]][] = [
-  ["id", ["serial", "lot", "order", "gtin", "cycles", "label", "quantity"]],
+  [
+    "id",
+    ["serial", "lot", "order", "gtin", "cycles", "label", "quantity", "place", "site", "item", "supplier", "unit"],
+  ],
   ["name", ["serial", "site", "supplier", "task", "item", "place", "key", "type"]],
   ["date", ["expiry", "made", "install", "opened", "retired", "arrives"]],
-  ["quantity", ["cycles", "box", "minorder", "minutes", "uses"]],
+  ["quantity", ["cycles", "box", "minorder", "minutes", "uses", "peryear", "wh", "ah"]],
   ["reason", ["held"]],
+  ["unit", ["priceper", "serial", "box"]],
 ];
 /** Longest phrase of the vocabulary, in words. */
 const MAX_PHRASE = 5;
 /** The shortest word in which one typing error is forgiven, and what such a word still counts. */
 const FORGIVING_LENGTH = 5;
 const FUZZY_WORTH = 0.85;
+/** Words of two letters that end a compound. */
+const SHORT_TAILS = new Set(["no", "nr", "id", "sn", "dt"]);
 const MAX_HEADER = 120;
 const MAX_INDEX = 24;
 
@@ -81,24 +88,29 @@ function parse(header: string): HeaderMeaning {
   const tokens = words
     .split(" ")
     .flatMap((word) => (VOCABULARY.has(word) ? [word] : word.split(/(?<=[a-z])(?=\d)|(?<=\d)(?=[a-z])/)));
+  const cutShort = abbreviated(header);
   const found: string[] = [];
   let index: number | null = null;
   let knownLetters = 0;
   let letters = 0;
   const subjectWords: string[] = [];
   for (let at = 0; at < tokens.length; ) {
-    const [concepts, taken, worth] = lookUp(tokens, at);
-    const text = tokens.slice(at, at + taken).join("");
-    at += taken;
-    if (/^\d+$/.test(text)) {
-      if (Number(text) <= MAX_INDEX && index === null) index = Number(text);
+    const ordinal: number | null = index === null ? ordinalOf(tokens, at, found) : null;
+    if (ordinal !== null) {
+      index = ordinal;
+      at++;
       continue;
     }
+    const [concepts, taken, worth] = lookUp(tokens, at, cutShort, found);
+    const own = tokens.slice(at, at + taken);
+    const text = own.join("");
+    at += taken;
+    if (/^\d+$/.test(text)) continue;
     letters += text.length;
     knownLetters += concepts.length > 0 ? text.length * worth : 0;
     found.push(...concepts);
     if (concepts.length === 0 || concepts.some((concept) => THING_SET.has(concept) || VARIANTS.has(concept)))
-      subjectWords.push(text);
+      subjectWords.push(...own);
   }
   const unit = headerWords(bracketed);
   const measured = UNIT_CONCEPTS[unit];
@@ -118,29 +130,80 @@ function parse(header: string): HeaderMeaning {
   };
 }
 
+/** Words of the header that end in a point, as words cut short do. */
+function abbreviated(header: string): ReadonlySet<string> {
+  return new Set([...foldAccents(header).matchAll(/(\p{L}{2,20})\./gu)].map(([, word]) => word!.toLowerCase()));
+}
+
+/** The number of a repeated group: "Pad 2", or a letter behind a thing's name as in "Battery B". */
+function ordinalOf(tokens: readonly string[], at: number, found: readonly string[]): number | null {
+  const token = tokens[at] as string;
+  if (/^\d+$/.test(token)) return Number(token) <= MAX_INDEX ? Number(token) : null;
+  if (!/^[a-d]$/.test(token) || !THING_SET.has(found.at(-1) ?? "")) return null;
+  const starts = tokens.slice(at, at + 3).join(" ");
+  const isWord = VOCABULARY.has(starts) || VOCABULARY.has(tokens.slice(at, at + 2).join(" "));
+  return isWord ? null : token.charCodeAt(0) - 96;
+}
+
 /** Concepts of the longest known phrase at a place, how many tokens it takes and how sure that is. */
-function lookUp(tokens: readonly string[], at: number): [string[], number, number] {
+function lookUp(
+  tokens: readonly string[],
+  at: number,
+  cutShort: ReadonlySet<string>,
+  found: readonly string[],
+): [string[], number, number] {
   for (let taken = Math.min(MAX_PHRASE, tokens.length - at); taken >= 1; taken--) {
     const concept = VOCABULARY.get(tokens.slice(at, at + taken).join(" "));
+    // A German child, not an English kind, where it stands behind pads.
+    if (concept === "category" && tokens[at] === "kind" && found.includes("pads")) return [["child"], 1, 1];
     if (concept !== undefined) return [[concept], taken, 1];
   }
   const token = tokens[at] as string;
-  const parts = compound(token);
+  const parts = inflected(token) ?? compound(token);
   if (parts) return [parts, 1, 1];
-  const near = nearWord(token);
+  const near = nearWord(token) ?? cutWord(token, cutShort.has(token));
   return near === null ? [[], 1, 0] : [[near], 1, FUZZY_WORTH];
 }
 
-/** Two known words written as one, as German and Dutch do, with or without a joining s, n or en. */
+/** A known word with or without an ending that plurals and cases add. */
+function inflected(token: string): string[] | null {
+  if (token.length < 5) return null;
+  // An umlaut written as two letters: Geraet.
+  const plain = token.replace(/([aou])e/g, "$1");
+  if (plain !== token && VOCABULARY.has(plain)) return [VOCABULARY.get(plain)!];
+  const stem = /^(.{4,}?)(?:es|en|er|s|n|e)$/.exec(token)?.[1];
+  const concept =
+    (stem === undefined ? undefined : VOCABULARY.get(stem)) ??
+    VOCABULARY.get(`${token}s`) ??
+    VOCABULARY.get(`${token}e`) ??
+    VOCABULARY.get(`${token}n`);
+  return concept === undefined ? null : [concept];
+}
+
+/** The concept of a word cut short ("Instal.", "Capac"), where all known words that start so mean the same. */
+function cutWord(token: string, marked: boolean): string | null {
+  if (token.length < (marked ? 3 : FORGIVING_LENGTH)) return null;
+  let only: string | null = null;
+  for (const [word, concept] of VOCABULARY) {
+    if (concept === "filler" || !word.startsWith(token) || word.includes(" ")) continue;
+    if (only !== null && only !== concept) return null;
+    only = concept;
+  }
+  return only;
+}
+
+/** Known words written as one, as German and Dutch do, with or without a joining s, n or en. */
 function compound(token: string): string[] | null {
-  if (token.length < 7 || token.length > 40) return null;
-  for (let cut = token.length - 3; cut >= 3; cut--) {
-    const tail = VOCABULARY.get(token.slice(cut));
-    if (tail === undefined) continue;
+  if (token.length < 5 || token.length > 40) return null;
+  for (let cut = 3; cut <= token.length - 2; cut++) {
+    const tail = token.slice(cut);
+    const last = tail.length > 2 || SHORT_TAILS.has(tail) ? VOCABULARY.get(tail) : undefined;
+    const rest = last === undefined ? (tail.length >= 7 ? compound(tail) : null) : [last];
+    if (rest === null) continue;
     const head = token.slice(0, cut);
     const known =
       VOCABULARY.get(head) ?? VOCABULARY.get(head.replace(/(?:s|n|en|e)$/, "")) ?? VOCABULARY.get(`${head}e`);
-    if (known !== undefined) return [known, tail];
+    if (known !== undefined) return [known, ...rest];
   }
   return null;
 }
@@ -149,12 +212,17 @@ function nearWord(token: string): string | null {
   if (token.length < FORGIVING_LENGTH - 1 || token.length > 20) return null;
   const near = new Set<string>();
   for (const [word, concept] of VOCABULARY) {
-    if (word.length < FORGIVING_LENGTH - 1 || word.includes(" ") || !withinOneEdit(token, word)) continue;
+    if (word.length < FORGIVING_LENGTH - 2 || word.includes(" ") || !withinOneEdit(token, word)) continue;
     // In words of four letters only a swap is forgiven: one letter more or less makes another word.
+    // A letter doubled or made single makes none.
     if (word.length >= FORGIVING_LENGTH && token.length >= FORGIVING_LENGTH) near.add(concept);
-    else if (sortedLetters(word) === sortedLetters(token)) near.add(concept);
+    else if (sortedLetters(word) === sortedLetters(token) || undoubled(word) === undoubled(token)) near.add(concept);
   }
   return near.size === 1 ? ([...near][0] as string) : null;
+}
+
+function undoubled(word: string): string {
+  return word.replace(/(.)\1/g, "$1");
 }
 
 function sortedLetters(word: string): string {
@@ -172,6 +240,6 @@ function subjectOf(header: string, words: readonly string[]): string {
         wanted.has(headerWords(part).replace(/ /g, "")) ||
         wanted.has(headerWords(part.replace(/\d+$/, "")).replace(/ /g, "")),
     )
-    .map((part) => part.replace(/\d+$/, ""))
+    .map((part) => part.replace(/[?!*]+$|\d+$/g, ""))
     .join(" ");
 }

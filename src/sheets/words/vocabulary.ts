@@ -5,121 +5,144 @@
 const WORDS: Record<string, string> = {
   // Things.
   device:
-    "inventaire|inventario|inventaris|serial of device|device|unit|devices|asset|assets|equipment|equip|defib|defibrillator|defibrillators|aed|monitor|gerat|geraet|gerate|appareil|equipo|dispositivo|toestel|apparaat|defibrillateur|desfibrilador|machine|monitor defibrillator|inventory|inventar|inv|dae|medizingerat",
+    "aed|aeds|aparato|apparaat|appareil|asset|asset tag|assets|automate|dae|daes|dea|deas|defi|defib|defibrilador|defibrilator|defibrillateur|defibrillator|defibrillators|defis|desfibrilador|device|devices|dispositif|dispositivo|dut|equip|equipment|equipo|geraet|geraetenummer|gerat|gerate|hartmassage|hartstarter|host|inv|inventaire|inventar|inventario|inventaris|inventory|machine|maquina|materiel|medizingerat|medizinprodukt|moniteur|monitor|monitor def|serial of device|toestel",
+  unit: "call sign|callsign|eenheid|einheit|funkrufname|indicatif|roepnaam|roepnummer|rufname|unidad|unit|unite|units id",
   battery:
-    "battery|batteries|batt|bat|batts|pack|packs|battery pack|akku|akkus|akkupack|accu|accus|batterie|batterien|bateria|baterias|batterij|batterijen|pile|piles",
-  pads: "pad|pads|electrode|electrodes|elektrode|elektroden|elektrodes|patch|patches|patchs|parche|parches|electrodo|electrodos|defib pads|aed pads|plakker|plakkers|padset|elektrodenset",
-  gel: "gel|gels|ecg gel|kontaktgel",
-  paper: "paper|ecg paper|recorder paper|paper roll|papier|papel|thermal paper|ekg papier|paper rolls|papierrolle",
-  sensor: "sensor|sensors|probe|probes|spo2|spo2 sensor|sensoren|capteur|capteurs|sensores|sonde|sonda",
-  item: "item used|article used|product used|item|p n|pn|part no|part number|part num|teilenummer|teilenr|artikelnummer|artikelnr|artikel nr|bestell nr|items|article|artikel|articulo|product|products|produkt|produit|producto|part|parts|material|consumable|consumables|description|desc|bezeichnung|designation|descripcion|omschrijving|beschreibung|sku|stock item|verbrauchsmaterial|consommable|consumible|verbruiksartikel|item name|product name|artikelbezeichnung|libelle|what",
+    "accu|accumulateur|accupakket|accus|akku|akkublock|akkumulatoren|akkupack|akkus|bat|bat pack|bateria|baterias|bats|batt|batterie|batterieblock|batterien|batteries|batterij|batterijen|battery|battery unit|batts|btry|bty|cell pack|pack|packs|pila|pilas|pile|piles|power pack|powerpack",
+  pads: "aed pad|aed pads|cartridge|defib pad|defib pads|defibpads|defielektroden|elec|electrode|electrodes|electrodo|electrodos|elek|elektrode|elektroden|elektrodenset|elektrodes|klebeelektroden|pad|pad sets|padpak|pads|pads set|padset|padz|parche|parches|patch|patches|patchs|plakker|plakkers",
+  gel: "contactgel|ecg gel|elektrodengel|gel|gels|kontaktgel|ultraschallgel",
+  paper:
+    "chart paper|druckerpapier|ecg paper|ecg papier|ecgpapier|ekg paper|ekg papier|papel|papel ecg|paper|paper pack|paper roll|papier|papier ecg|papierrolle|printerpapier|printpapier|registratiepapier|rolls|thermal paper|thermopapier|z fold paper",
+  sensor:
+    "capteur|capteurs|co2 line|etco2 line|filterline|fingersensor|probe|probes|sensor|sensoren|sensores|sensors|sonda|sonde|spo 2|spo2",
+  item: "art no|art nr|art num|art number|article|article used|articulo|artikel|artikelbezeichnung|artikelnr|artikelnummer|artno|artnr|beschreibung|bestell no|bestell nr|bezeichnung|cat no|cat nr|cat num|cat number|catalog no|catalogue no|codart|consommable|consommables|consumable|consumables|consumible|denominacion|denomination|desc|descripcion|description|designation|intitule|item|item used|items|libelle|material|materialnummer|matnr|nomenclature|omschrijving|onderdeelnummer|order code|p n|part|part number|parts|pieza|pn|product|product used|producto|products|produit|produkt|sku|stock code|stock item|stock line|stock no|stock number|supplies|supply|teil|teilenr|teilenummer|uses item|verbrauchsmaterial|verbruik|verbruiksartikel|verbruiksmateriaal|what",
   supplier:
-    "supplier|suppliers|vendor|vendors|lieferant|fournisseur|proveedor|leverancier|distributor|supplied by|ordered from",
+    "anbieter|bezugsquelle|dealer|distribuidor|distributeur|distributor|fournisseur|fournisseurs|handler|leverancier|leveranciers|lieferant|lieferer|ordered from|proveedor|reseller|sold by|source|supplied by|supplier|suppliers|vendor|vendors",
   order:
-    "order|orders|po|p o|purchase order|bestellung|commande|pedido|bestelling|bestellnr|bestellnummer|auftrag|bon de commande|order ref",
-  test: "test|pruf|mess|tests|tested|testing|prufung|gepruft|messung|essai|essais|mesure|prueba|pruebas|ensayo|meting|getest|battery test|conditioning|akkutest|last test|last tested|letzte prufung|letzter test|dernier test|dernier essai|ultima prueba|laatste test|checked|discharge test|performance test|calibration",
-  task: "task|tasks|routine|aufgabe|tache|tarea|taak|procedure|activity|check|tatigkeit|checks",
+    "auftrag|auftragsnr|auftragsnummer|bc|bestelling|bestellnr|bestellnummer|bestellung|bon commande|commande|indent no|inkoopnummer|inkooporder|oc|order|orders|p o|pedido|po|purchase order|req no|requisition",
+  test: "akkutest|analysis|analyzed|annual test|calibrated|calibration|checked|comprobado|conditioned|conditioning|control|controle|dernier essai|dernier test|discharge test|ensayo|essai|essais|essaye|gemessen|gemeten|geprueft|gepruft|getest|kontrolle|kontrolliert|laatste test|last check|letzte prufung|letzter test|measured|measurement|medida|medido|mess|messdatum|messung|mesure|mesuree|mesures|meting|performance test|pm test|probado|prueba|pruebas|pruefdatum|prueftermin|pruefung|pruf|prufung|qc|reconditioned|revision|test|tested|testing|tests|ultima prueba|ultimo test",
+  task: "actividad|activite|activiteit|activity|aufgabe|aufgaben|check|checks|operation|pm task|procedimiento|procedure|routine|taak|tache|tarea|tarefa|task|tasks|tatigkeit|wartung|what is done",
   label:
-    "scanned code|scanned label|scan code|scanned|code scan|scan data|qr code|label|barcode|bar code|scan|udi|label scan|etikett|code barres|code a barres|codigo de barras|streepjescode|datamatrix|data matrix|etiquette|etiqueta|gs1",
-  adult: "adult|adults|erwachsene|erwachsenen|erw|adulte|adultes|adulto|adultos|volwassen|volwassenen",
+    "bar code|barcode|code a barres|code barre|code barres|codigo de barras|data matrix|datamatrix|escaneado|escaneo|etikett|etiqueta|etiquette|full udi|gescannt|gs1|label|lectura|qr code|raw scan|scan|scan data|scan result|scan text|scanned|scannen|scanwert|streepjescode|udi",
+  adult:
+    "ad|adlt|adul|adult|adulte|adultes|adulto|adultos|adults|erw|erw pads|erwachsene|erwachsenen|erwachsener|grown up|volw|volwassen|volwassenen",
   child:
-    "child|children|paed|paeds|paediatric|pediatric|peds|pedi|ped|infant|kinder|enfant|enfants|pediatrique|nino|ninos|pediatrico|infantil|kinderen|neonatal",
-  spare: "spare|spares|reserve|backup|second|ersatz|secours|repuesto|secondary|res",
-  primary: "primary|main|first|haupt|principal|hoofd",
+    "baby|child|children|enf|enfant|enfants|infant|infantil|infants|jr|junior|kid|kids|kinder|kinderen|kinderpads|kleinkind|neo|neonatal|neonate|nin|nino|ninos|nins|nourrisson|padiatrisch|paed|paediatric|paediatrics|paeds|paeds pads|ped|pedi|pediatric|pediatrico|pediatrique|pediatrisch|peds|peuter",
+  spare:
+    "2nd set|back up|backup|ersatz|ersatzsatz|extra|recambio|rechange|repuesto|res|reserva|reserve|reservepads|reservesatz|second|secondary|secours|spare|spares",
+  primary:
+    "1st|eerste set|erster|first|haupt|hoofd|main|premier|premiere|primaer|primair|primaire|primaria|primary|primera|primero|principal|set in use",
   // What is said of them.
   serial:
-    "serial|serials|sn|s n|ser|ser no|serial number|serial no|serial nr|serial num|seriennummer|seriennr|serien nr|snr|serie|numero de serie|no de serie|n de serie|num serie|n serie|nro de serie|serienummer|serienr|serial id|serialnumber|serie nr|fabriknummer|fabr nr",
-  id: "id|ids|no|nr|num|number|numero|nummer|code|tag|ref|reference|referenz|kennung|identifier|n|nro|kenn nr|identification|label no",
-  name: "name|nom|nombre|naam|title|called",
-  lot: "lot|lots|lot number|lot no|lot nr|batch|batch number|batch no|charge nr|chargennummer|chargen nr|charge|ch b|charg|lote|numero de lote|partij|partijnummer|lotnummer|losnummer|lotnr|n de lot|no de lot|numero de lot|batch code|lot code",
+    "fab nr|fabr nr|fabrikationsnummer|fabriknr|fabriknummer|matricula|mfg serial|mfr serial|numserie|s n|s no|s nr|ser|serial|serialno|serialnumber|serials|serie|seriennr|seriennummer|serienr|serienummer|sn|snr|werknummer",
+  id: "barcode no|bezeichner|cod|code|codigo|control no|id|identifiant|identificador|identificatie|identification|identifier|identifikation|identnr|ids|kenn nr|kennung|key no|kode|label id|label no|matricule no|n|nbr|no|nr|nro|num|number|numero|nummer|ref|reference|referencia|referentie|referenz|refs|reg no|registration|tag",
+  name: "alias|called|naam|name|namn|nickname|nom|nombre|nombres|noms|title",
+  lot: "batch|batchno|batchnr|batchnummer|ch b|charg|charge|chargen|chargenbez|chargennr|chargennummer|los nr|losnr|losnummer|lot|lote|lotnr|lotnummer|lots|mfg lot|partij|partijnr|partijnummer",
   expiry:
-    "expiry|exp|expires|expire|expired|expiration|exp date|expiry date|expiration date|use by|use by date|usebydate|use before|best before|bbd|bbe|mhd|verfall|verfallsdatum|verfalldatum|verfallt|ablauf|ablaufdatum|lauft ab|haltbar|haltbar bis|haltbarkeitsdatum|verwendbar bis|peremption|date de peremption|date peremption|perime|dlu|dluo|date limite|date limite d utilisation|expire le|caducidad|fecha de caducidad|cad|caduca|vencimiento|fecha de vencimiento|vence|venc|vervaldatum|vervalt|verval|houdbaar|houdbaar tot|houdbaarheidsdatum|tht|uiterste gebruiksdatum|valid until|valid to|valid till|gultig bis|good until|good till|shelf date|out of date|replace by|replace before|austauschen bis|ablauf am|verf|verf datum|ablaufd|uab|use until|expy|expdate",
-  made: "made|made on|mfg|mfd|mfg date|mfr date|manufactured|manufacture|manufacturing|manufacture date|manufacturing date|date of manufacture|production|production date|prod date|prod|dom|built|build date|hergestellt|herstellung|herstelldatum|herstellungsdatum|produktionsdatum|fabrication|date de fabrication|fabrique|fabricacion|fecha de fabricacion|productiedatum|fabricage|fabricagedatum|baujahr|birth date|date code",
+    "a changer|a changer avant|a remplacer|a remplacer avant|abgelaufen am|abl|ablauf|ablaufd|ablaufdat|ablaufdatum|ablaufmonat|austauschen bis|bb|bbd|bbe|bbf|best before|best by|cad|caduca|caducidad|caducidades|cambiar antes|change before|change by|change due|date de fin|date limite|date limite d utilisation|ddm|dlc|dlu|dluo|due for change|echeance|end of life|end of shelf life|ends|eol|eosl|ersetzen bis|exp|exp date pads|exp mo|expdate|expected end|expiration|expirationdate|expirations|expire|expires|expirey|expiring|expiry|expy|faellig|fech cad|fecha limite|gebruiken voor|good thru|good till|good until|gueltig bis|gultig bis|gultigkeit|haltbar|haltbar bis|haltbarkeit bis|haltbarkeits datum|haltbarkeitsdatum|houdb|houdbaar|houdbaar tot|houdbaarheid t m|houdbaarheid tot|houdbaarheidsdatum|lauft ab|life end|limite de validite|mhd|mindesthaltbarkeit|mindesthaltbarkeitsdatum|nachster tausch|nachster wechsel|naechster wechsel|next change|next due|next replacement|out of date|peremption|perime|proximo cambio|remplacement prevu|replace before|replace by|replace date|replace on|replacement due|retire by|run out|runs out|shelf date|shelf life end|shelf life until|sustituir antes de|tausch bis|tauschen bis|te gebruiken tot|tht|to be replaced|uab|uiterlijk|uiterste gebruiksdatum|use before|use by|use until|usebydate|valid thru|valid till|valid to|valid until|validite|venc|vence|vencimiento|verf|verfall|verfalldatum|verfallend|verfallmonat|verfallsdat|verfallsdatum|verfallt|verfdat|verv datum|verval|vervaldag|vervaldat|vervaldatum|vervallen|vervalt|vervang voor|vervangdatum|vervangen voor|verw bis|verwendbar|vto|wechsel bis|wechsel faellig|wechsel fallig|zu verwenden bis",
+  made: "baujahr|birth date|bouwjaar|built|dat fab|date code|date fab|date of mfr|dom|fab date|fabricacion|fabricado|fabricage|fabricagedatum|fabrication|fabrique|fecha fab|fertigung|gefertigt|gemaakt|geproduceerd|hergestellt|herst|herstelldat|herstelldatum|herstellung|herstellungsdatum|made|manuf|manufacture|manufactured|manufacturing|manufdate|mfd|mfg|mfgdate|mfr date|mfr dt|prod|productie|productiedatum|productiemaand|production|produktionsdatum|produktionsjahr|produktionsmonat|produziert",
   install:
-    "date into service|into service|replaced|replaced on|last replaced|replacement date|changed|last changed|changed on|gewechselt|letzter wechsel|remplace le|vervangen op|fitted date|date fitted|date installed|put into use|purchased|purchase date|date purchased|purchase|bought|kaufdatum|gekauft|achat|date d achat|compra|fecha de compra|aankoop|aankoopdatum|date placed in service|date put in service|delivered on|install|installed|installed on|installation|install date|installed date|inst|inst date|in service|in service date|in service since|in service from|in use since|in use from|service date|commissioned|commissioning|commission date|commissioning date|start date|first use|first used|fitted|fitted on|deployed|deployment date|inbetriebnahme|inbetriebnahmedatum|ibn|in betrieb|in betrieb seit|in betrieb ab|einbau|einbaudatum|eingebaut|mise en service|date de mise en service|en service|en service depuis|puesta en servicio|fecha de puesta en servicio|en servicio|en servicio desde|instalacion|fecha de instalacion|instalado|ingebruikname|datum ingebruikname|in gebruik|in gebruik sinds|in dienst|geplaatst|placed in service|put in service|put into service|in svc|insvc|since|acquired|date in service|service start|issued|issue date|in dienst sinds",
-  opened:
-    "opened|opened on|open date|date opened|geoffnet|geoeffnet|anbruch|angebrochen|ouvert|ouvert le|ouverture|abierto|apertura|geopend|geopend op",
+    "aangeschaft|aankoop|aankoopdatum|aanschaf|achat|achete le|acq|acquired|acquisition|activated|activation date|active since|adquirido|adquisicion|alta|angeschafft|anschaffung|ausgetauscht|ausgetauscht am|beschafft|beschaffung|bought|cambiado|changed|colocacion|colocado|commissioned|commissioning|compra|date achat|date changement|date de changement|date of fitting|date remplacement|delivered on|deployed|deployment date|dernier changement|einbau|einbaudatum|eingebaut|eingesetzt|einsatz seit|einsatzbeginn|en service|en service depuis|en servicio|en servicio desde|entered service|erneuert|ersetzt|ersetzt am|fecha alta|fecha cambio|fecha de cambio|fecha inst|first use|first used|fit date|fitted|fitting date|geinstalleerd|gekauft|gekocht|geliefert|geplaatst|getauscht|gewechselt|gewisseld|go live|ibn|im einsatz ab|in betrieb|in dienst|in dienst sinds|in gebruik|in gebruik genomen|in gebruik sinds|in gebruik vanaf|in service|in svc|in use|inbetrieb|inbetriebnahme|inbetriebnahmedatum|indienststelling|ingebruik|ingebruikgenomen|ingebruikname|ingebruiknamedatum|insdate|inserted|inst|inst dt|inst on|instalacion|instalada|instalado|install|install date|installatie|installation|installdate|installed|installed on|installee|insvc|into service|into svc|issued|kaufdatum|laatst vervangen|laatste vervanging|last replacement|last swap|letzter tausch|letzter wechsel|loaded|mes|mis en place le|mise en place|mise en service|monte le|mounted|new since|ontvangen|plaatsing|placed in service|pose|pose le|puesta en marcha|puesta en servicio|puesta servicio|purch date|purchase|purchased|put into use|receipt date|received|reception|recibido|recu le|remplace le|remplacee le|renewed|replaced|replacement date|seit|service date|service entry|service start|since|start of service|start of use|started|sustitucion|sustituido|svc date|svc start|svcdate|swap date|swapped|tausch|tauschdatum|ultimo cambio|usage start|use start|vervangen|vervangingsdatum|wareneingang|wechsel|zugangsdatum",
+  opened: "abierto|anbruch|angebrochen|apertura|geoeffnet|geoffnet|geopend|open date|opened|opening|ouvert|ouverture",
   retired:
-    "retired|retired on|retire|retirement|retire date|retirement date|withdrawn|withdrawn on|decommissioned|decommission date|scrapped|disposed|disposal|removed|removed on|ausgemustert|ausgesondert|ausgesondert am|aussonderung|ausser betrieb|ausserbetriebnahme|reforme|retrait|mis hors service|hors service|baja|fecha de baja|dado de baja|retirado|afgevoerd|buiten gebruik|out of service|end date|out of use|date out|stillgelegt",
-  reason: "reason|why|cause|grund|ursache|raison|motif|motivo|causa|reden|oorzaak|because",
-  date: "date|date used|used on|date of use|date issued|verbraucht am|utilise le|dt|datum|fecha|day|dated|when|jour",
+    "abgangsdatum|afgekeurd op|afgeschreven|afgevoerd|afvoerdatum|ausgemustert|ausgeschieden|ausgesondert|ausscheiden|ausser betrieb|ausserbetriebnahme|aussonderung|aussonderungsdatum|baja|baja el|buiten gebruik|condemned|dado de baja|date out|datum uit|decommissioned|desechado|discarded|disposal|disposed|end date|end of use|entsorgt|hors service|oos|out of service|out of use|rebut|reforme|removed|removed from service|retirado|retire|retired|retirement|retrait|scrap date|scrapped|sortie|stillgelegt|taken out|taken out of service|uit dienst|uit gebruik|verschrottet|verwijderd|withdrawn|write off|written off|withdrawal date",
+  reason:
+    "aanleiding|anlass|because|but|causa|cause|doel|grund|grund fur|motif|motivo|objet|oorzaak|raison|rationale|razon|reason|reden|ursache|usage reason|used for|utilise pour|verwendungszweck|why|why retired|zweck",
+  date: "buchungsdatum|dat|date|date issued|date of use|date used|dated|datum|day|dt|entry date|event date|fecha|fecha de uso|fecha uso|gebruikt op|jour|log date|posting date|trans date|used on|utilise le|verbraucht am|when",
   cycles:
-    "cycle|cycles|cycle count|charge cycles|charge count|charges|cyc|zyklen|zyklus|ladezyklen|zyklenzahl|zyklus zahl|cycles de charge|nombre de cycles|nb cycles|ciclos|ciclos de carga|cycli|laadcycli|aantal cycli|discharge cycles|cycle no|num cycles|number of cycles|no of cycles|anzahl zyklen|anzahl ladezyklen",
-  asof: "as of|read on|counted on|reading date|read date|stand|abgelesen am|count date|releve le|leido el|afgelezen op",
+    "cargas|charge count|charge cycle|charge cycles|charges|chg cyc|chg cycles|chrg cycles|ciclos|ciclos carga|ciclos de carga|cyc|cyc count|cyc ct|cycle|cycle cnt|cycle ct|cycles|cycles de charge|cycles done|cycli|cyclussen|cyclusteller|discharge cycles|discharges|full cycles|laad cycli|laadbeurten|laadcycli|laadcyclus|lade zyklen|ladezyklen|ladezyklus|ladungen|nb cycles|no ciclos|ontlaadcycli|recharges|vollzyklen|zykl|zyklen|zyklenstand|zyklenzahl|zyklus|zyklus zahl",
+  asof: "abgelesen|ablesedatum|ablesung|afgelezen|afleesdatum|as of|count date|counted|date read|lectura el|leido|peildatum|read date|read on|reading date|reading on|releve|stand",
   quantity:
-    "qty|qnty|quantity|quantities|quant|count|amount|pcs|pieces|units|unit count|menge|anzahl|stuck|stk|stuckzahl|quantite|qte|nombre d unites|cantidad|cant|cdad|aantal|hoeveelheid|stock|bestand|on hand|in stock|how many|quantity on hand|stock level|voorraad|unidades|unites|stueck|ordered|used|verbraucht|consumed|qty used|qty ordered",
-  site: "einsatzort|ort name|service|unit location|precinct|site|sites|location|loc|locn|station|stations|base|depot|standort|wache|rettungswache|lieu|emplacement|localisation|ubicacion|sede|lugar|locatie|plaats|standplaats|ward|department|dept|abteilung|region|where|ort|lagerort|lagerplatz|centre|center|post|building|gebaude|batiment|edificio|gebouw|room|raum|facility|hospital|fire station|stationed|house|post office|stationsname|base station",
+    "aant|aantal|amount|amount used|anz|anzahl|available|balance|bestand|besteld|bestellmenge|bestellt|cant|cantidad|cantidades|cdad|cnt|commande qte|consommation|consommee|consumed|consumo|count|counted qty|ctd|current qty|entnahme|entnommen|existencias|gastado|gebruikt|hoeveelheid|how many|issued qty|ist bestand|istbestand|lagerbestand|menge|mg|mng|nb|nbre|no used|nombre d unites|nos|number used|offene menge|on hand|onhand|open qty|order qty|ordered|outstanding|pcs|pedida|pieces|qnt|qnty|qoh|qte|qty|qty due|qty issued|qty open|qty taken|quant|quantite|quantities|quantity|restant|restmenge|soh qty|stck|stk|stock|stock level|stuck|stuckzahl|stueck|stuks|ud|uds|unidades|unit count|unites|units|usadas|usados|usage qty|used|utilise|verbraucht|verbruikt|voorraad|vorrat",
+  site: "abteilung|adresse site|afd|afdeling|area|base|batiment|battalion|bereich|branch|building|campus|casern|center|centre|city|clinic|clinica|clinique|commune|company|cost center|cost centre|department|depot|dept|district|division|edificio|einsatzort|emplacement|emplazamiento|etablissement|ets|facility|feuerwache|fire station|garage|gebaude|gebouw|gemeente|halle|hospital|house|implantation|kazerne|kept|klinik|kostenstelle|krankenhaus|lagerort|lagerplatz|lehrrettungswache|lieu|lieux|loc|localidad|localisation|localizacion|located|locatie|location|locn|lok|lugar|municipio|oe|organisationseinheit|ort|plaats|planta|pole|post|post nr|post office|precinct|premises|raum|region|rettungswache|room|rw|secteur|sector|sede|service|servicio|site|sites|spital|standort|standplaats|station|stationed|stations|stationsname|stn|town|ubicacion|uf|unit location|vestiging|village|ville|wache|ward|ward unit|where|ziekenhuis|zona|zone",
   place:
-    "assigned to|assigned|kit|kits|bag|case|cart|trolley|crash cart|tasche|rucksack|sac|mochila|tas|holder name|place|store|storage|shelf|cabinet|vehicle|fahrzeug|vehicule|vehiculo|voertuig|ambulance|truck|rig|lager|magasin|almacen|magazijn|holder|kept at|storage location|stored at|stock location|bin|apparatus|rtw",
-  type: "type|model|models|typ|modell|modele|modelo|category|cat|class|version|make model|soort|tipo|art|style|variant|device type|geratetyp|geratetype|kind|item kind|gerateart|type de l appareil",
-  duty: "duty|duties|role|einsatz|einsatzart|purpose|funktion|fonction|funcion|functie|assignment|usage|verwendung|diensttyp|service type|dienst",
+    "aed kast|affectation|affecte|almacen|amb|amb no|ambulance|ambulances|ambulancia|apparatus|armario|armoire|asignacion|asignado|assigned|auto|bag|bag id|bag no|bin|bin no|bodega|cabinet|carros|cart|case|chariot|crashcar|cupboard|deposito|dest|destination|drawer|engine|entrepot|estante|fach|fahrzeug|fzg|fzg nr|gebruiker|given to|hlf|holder|holder unit|issued to|itw|kast|kennzeichen|kfz|kit|kit id|kit no|kits|koffer|ktw|lade|lager|lagerstelle|legplank|magasin|magazijn|medic|medic unit|mochila|nef|notfallkoffer|notfallrucksack|notfalltasche|notfallwagen|placard|place|reanimationswagen|reawagen|regal|rig|rig no|rigs|rtw|rucksack|rugzak|sac|schap|schrank|sent to|shelf|smur|stelling|stellplatz|stockroom|storage|store|storeroom|tas|tasche|to unit|toegewezen|trolley|truck|used at|used by unit|user unit|veh|vehicle|vehicule|vehiculo|voertuig|voertuigen|voertuignr|voertuignummer|vsav|vsl|wagen|wandkasten|warehouse|zugeordnet|zugeteilt|zugewiesen|zuordnung",
+  type: "apparaattype|art|ausfuhrung|bauart|device class|device model|device type|gerateart|geratemodell|geratetyp|geratetype|make model|mod|model|model no|model nr|model number|modele|modele no|modell|modellbezeichnung|modelnummer|modelo|models|product type|serie modell|soort|sorte|style|tipo|tipo equipo|toesteltype|typ|typ nr|typbezeichnung|type|type de l appareil|type no|type toestel|typenbezeichnung|uitvoering|variant|version|tipo de equipo|type apparaat",
+  category:
+    "artikelgroep|cat|categoria|category|clase|class|class name|familia|famille|family|group|gruppe|item group|item kind|kategorie|kind|klasse|materialgruppe|produktgruppe|warengruppe",
+  maker:
+    "brand|constructeur|fabricante|fabrikant|hersteller|herstellername|make|maker|manufacturer|marca|marke|marque|merk|mfr|oem|producent",
+  holder:
+    "colocada en|currently in|eingebaut in|en equipo|fitted in|geplaatst in|im geraet|im gerat|in apparaat|in device|in toestel|ingebouwd in|inserted in|instalada en|instalado en|installed in|loaded in|monte dans|mounted in",
+  duty: "als bls|aplica a|assignment|betrifft|concerne|crew type|dienst|diensttyp|duties|duty|einsatz|einsatzart|fonction|for whom|funcion|functie|funktion|gilt fur|mission|nutzung|purpose|role|service type|usage|verwendung|applies to",
   temperature:
-    "temp|temperature|temps|temperatur|temperatuur|temperatura|ambient|ambient temperature|ambient temp|umgebungstemperatur|raumtemperatur",
+    "ambient|raumtemp|raumtemperatur|room temp|tamb|temp|temp c|temp deg|temp f|temperatur|temperatura|temperature|temperatuur|temps|umgebungstemperatur",
   minutes:
-    "runtime|run time|runtimes|duration|minutes|laufzeit|dauer|autonomie|duree|autonomia|duracion|looptijd|duur|minuten|minutos|time to empty|discharge time|entladezeit|gebruiksduur|time run|run mins|test time|mins|betriebszeit",
+    "akkulaufzeit|autonomia|autonomie|autonomy|betriebsdauer|betriebszeit|dauer|discharge time|duracion|duration|duree|duree test|duur|endurance|entladedauer|entladezeit|gebruiksduur|gebruikstijd|hold time|lauf zeit|laufzeit|looptijd|mins|minuten|minutes|minutes run|minutos|ontlaadduur|ontlaadtijd|op time|prufdauer|rt|rt min|run mins|run time|runtime|runtimes|standzeit|test time|testdauer|tiempo|time run|time to empty|werktijd",
   capacity:
-    "capacity|cap|percent|pct|soh|state of health|health|kapazitat|capacite|capacidad|capaciteit|remaining capacity|restkapazitat|capacite restante|percentage|prozent|pourcentage|porcentaje|procent|condition percent|percent of rated|capacity percent|battery health|percent capacity|relative capacity|rel cap",
-  wh: "wh|watt hours|watthours|energy|energie|energia|watt hour|wattstunden",
-  ah: "ah|amp hours|ampere hours|amphours|mah|amperestunden|amp hour",
-  load: "load|watts|watt|power|leistung|entladelast|puissance|charge w|carga|potencia|belasting|vermogen|test load|discharge load|prueflast|pruflast",
+    "cap|capa|capacidad|capacite|capaciteit|capacity|condition percent|fcc percent|health|istkapazitat|kap|kapa|kapazitat|pct|percent|percent of rated|percentage|porcentaje|pourcentage|procent|prozent|rel cap|relative capacity|remaining capacity|rest cap|restcapaciteit|restkapazitat|rsoc|salud|sante|soh|state of health",
+  wh: "energia|energie|energy|watt hour|watt hours|watthours|wattstunden|wh",
+  ah: "ah|amp hour|amp hours|amperestunden|amphours|mah",
+  load: "belasting|carga|charge w|discharge load|draw|entladelast|leistung|load|potencia|power|prueflast|pruefllast|pruflast|puissance|vermogen|watt|watts",
   result:
-    "result|results|outcome|pass fail|p f|verdict|ergebnis|resultat|resultado|resultaat|bestanden|pass|passed|test result|testergebnis|status test|uitslag|befund",
+    "akkoord|apto|avis|befund|beoordeling|bestanden|beurteilung|bewertung|conclusion|conforme|conformite|ergebnis|geslaagd|goed fout|goedgekeurd|io nio|ok|ok nok|oordeel|outcome|p f|p or f|pass|pass fail|pass or fail|passed|prufergebnis|result|resultaat|resultado|resultat|results|status ok|status test|test status|testergebnis|testresultaat|uitslag|valoracion|verdict",
   fullcharge:
-    "full charge|fully charged|from full|from full charge|full|voll geladen|vollgeladen|pleine charge|charge complete|carga completa|volledig geladen|charged full",
+    "carga completa|carga plena|charge a 100|charge complete|charged full|from 100|full|full charge|fully charged|pleine|pleine charge|start full|started full|vol|vol geladen|voll|voll geladen|volledig geladen|vollgeladen|vollladung|vooraf vol",
   atleast:
-    "at least|stopped early|ended early|aborted|vorzeitig beendet|abgebrochen|arrete tot|interrompu|interrumpido|voortijdig gestopt|lower bound|minimum only|test stopped",
-  held: "hold|held|on hold|hold reason|quarantine|quarantined|gesperrt|sperre|sperrgrund|quarantaine|quarantane|bloque|blocked|geblokkeerd|cuarentena|bloqueado|do not use|embargo",
+    "abgebrochen|aborted|afgebroken|arrete tot|at least|cut short|ended early|interrompu|interrumpido|lower bound|minimum only|not run down|stopped early|test arrete|test stopped|voortijdig gestopt|vorzeitig|vorzeitig beendet",
+  held: "blocked|bloque|bloqueado|bloquee|cuarentena|do not use|embargo|geblokkeerd|gesperrt|held|hold|hold flag|quarantaine|quarantane|quarantine|quarantined|reserved|retenido|sperre|sperrgrund",
   price:
-    "price unit|price each|price piece|price|prices|cost|costs|preis|einzelpreis|stuckpreis|prix|cout|precio|coste|prijs|kosten|unit price|unit cost|list price|net price|prix unitaire|precio unitario|stukprijs|each price|price each|stueckpreis",
-  priceper: "price per|priced per|price basis|preis pro|prix par|precio por|prijs per|preiseinheit",
-  currency: "currency|ccy|curr|wahrung|devise|monnaie|moneda|divisa|valuta|munt|currency code",
-  box: "units per box|per box|box size|box qty|box quantity|units box|pack size|pieces per box|carton size|units per carton|case size|vpe|verpackungseinheit|stuck pro karton|stuck pro packung|inhalt|conditionnement|unites par boite|unidades por caja|stuks per doos|verpakkingseenheid|per carton|case qty|qty per box|quantity per box|pcs per box|order multiple|box of|pack qty",
+    "amount each|buy price|cost|cost ea|cost each|coste|costs|cout|each price|eenheidsprijs|einkaufspreis|einzelpreis|ek|importe|inkoopprijs|kosten|list price|listenpreis|net price|nettopreis|nettoprijs|precio|precio unitario|preis|price|price ea|price each|price each|prices|prijs|prijs ex btw|prijs stuk|prix|prix achat|prix d achat|prix ht|prix net|prix unitaire|pu|pu ht|rate each|stuckpreis|stueckpreis|stukprijs|stuksprijs|tarif ht|tarifa|purchase price",
+  priceper:
+    "basiseinheit|besteleenheid|bestelleinheit|bezugsgrosse|maateenheid|me|mengeneinheit|order unit|per what|precio por|preis pro|preiseinheit|price basis|price is per|price per|priced per|prijs per|prix par|sales unit|selling unit|u m|u medida|u o m|udm|um|unit of measure|unit of sale|uom|verkaufseinheit|verkoopeenheid|unite de mesure",
+  currency:
+    "ccy|cur|curr|currency|devise|devises|deviza|divisa|divisas|moneda|monnaie|munt|muntsoort|valuta|waehrung|wahrung|whg",
+  box: "boite|box|caja|case|case pack|case qty|case size|colisage|cond|conditionnement|contenido|contents|doos|envase|gebinde|inhalt|inhoud|karton|order multiple|pack of|pack qty|pack size|packaging|packung|par boite|pe|per case|per pack|pkg qty|pkg size|por caja|qty case|qty pack|stuck vpe|units box|units pkg|ve|verpackungseinheit|verpakkingseenheid|vpe|package size|pack contents|per package",
   minorder:
-    "minimum order|min order|moq|minimum order quantity|minimum quantity|min qty|min order qty|mindestmenge|mindestbestellmenge|quantite minimale|minimum de commande|commande minimale|pedido minimo|cantidad minima|minimale bestelling|minimale afname|mbm",
+    "cant min|cde mini|mbm|min buy|min menge|min order|min qte|min qty|mindestbestellmenge|mindestmenge|minimale afname|moq|qte min|mindestabnahme",
+  least: "mindest|mini|minimaal|minimal|minimale|minimo|minimum|smallest",
   breaks:
-    "price breaks|price break|breaks|quantity breaks|volume prices|volume price|staffelpreise|staffelpreis|staffel|prix degressifs|paliers|descuentos por volumen|staffelprijzen|tier prices|price tiers",
-  lead: "lead|lead time|leadtime|lead days|lead time days|delivery time|delivery days|lieferzeit|lieferfrist|delai|delai de livraison|plazo|plazo de entrega|levertijd|delivery lead time|wiederbeschaffungszeit",
-  sd: "sd|std dev|stdev|standard deviation|spread|deviation|variability|streuung|standardabweichung|ecart type|desviacion|standaardafwijking",
+    "breaks|degressif|descuentos por volumen|escalado|paliers|price break|price breaks|price tiers|prix degressifs|rappels|remises|staffel|staffelpreis|staffelpreise|staffelprijzen|staffels|staffelung|tier prices|tiers|tramos|volume price|volume prices",
+  lead: "delai|delai de livraison|delai liv|delivery days|delivery time|lead|lead wks|leadtime|leverdagen|levertijd|lieferdauer|lieferfrist|lieferzeit|lt|plazo|plazo de entrega|turnaround|wbz|wiederbeschaffungszeit|levertermijn",
+  sd: "desv|desviacion|deviation|ecart|lead sd|lt sd|s d|sd|spread|spreiding|st dev|standaardafwijking|standardabweichung|std dev|stdev|streuung|variability",
   shelf:
-    "shelf life|shelf months|shelf life months|haltbarkeit|haltbarkeitsdauer|duree de conservation|vida util|vida de almacen|houdbaarheid|storage life|lagerfahigkeit",
+    "bewaarduur|bewaartijd|duree de conservation|haltbarkeit|haltbarkeitsdauer|houdbaarheid|lagerbar|lagerdauer|lagerfahigkeit|lagerzeit|shelf life|shelf months|shelflife|storage life|validez|vida de almacen|vida util",
   arriveswith:
-    "arrives with|arrives with months|remaining life|remaining life on arrival|life on arrival|remaining shelf life|restlaufzeit|restlaufzeit bei lieferung|duree restante|vida restante|resterende houdbaarheid",
+    "arrives with|duree restante|life left|life on arrival|remaining life|remaining life on arrival|remaining shelf life|resterende houdbaarheid|restlaufzeit|restlaufzeit bei lieferung|vida restante",
   servicelife:
-    "service life|service months|service life months|life in service|replace after|replacement interval|replace every|nutzungsdauer|austauschintervall|duree de vie|duree de service|vida en servicio|levensduur|gebruiksduur maanden|max age|max age months",
+    "austauschintervall|duree de service|duree de vie|gebruiksduur maanden|lebensdauer|levensduur|life in service|life yrs|max age|nutzungsdauer|replace after|replace every|replacement interval|service life|service months|vida en servicio|tauschintervall|vervangen na",
   maxcycles:
-    "max cycles|maximum cycles|cycle limit|rated cycles|max zyklen|maximale zyklen|cycles max|ciclos max|ciclos maximos|max cycli|cycle life",
-  rated: "rated|nominal|nominell|nenn|nennwert|nominale|nominaal|design|new|specified|spec",
+    "ciclos max|ciclos maximos|cycle life|cycle limit|cycles max|cycli max|max cyc|max cycles|max cycli|max zyklen|maximale zyklen|maximum cycles|rated cycles|zyklenlimit",
+  rated:
+    "as new|assignee|design|nameplate|nenn|nennkap|nennwert|neu|neuwert|new|nominaal|nominal|nominale|nominales|nominell|original|rated|rating|soll|sollkapazitat|sollwert|spec|specified|typical|typisch",
   openlife:
-    "opened days|open days|days once opened|life once opened|period after opening|pao|haltbar nach anbruch|nach anbruch|apres ouverture|tras apertura|na openen|use within days of opening|once opened",
-  length: "length|unit length|roll length|lange|longueur|longitud|lengte|metres per roll|meters per roll|rollenlange",
+    "apres ouverture|haltbar nach anbruch|life once opened|na openen|nach anbruch|once opened|open days|opened days|pao|period after opening|tras apertura|use within days of opening",
+  length:
+    "lange|lengte|length|longitud|longueur|m roll|meter|meters per roll|metre|metres per roll|metros|roll length|rollengte|rollenlange|unit length",
   perdevice:
-    "per device|units per device|needed per device|quantity per device|qty per device|pro gerat|par appareil|por equipo|per toestel|required per device|soll pro gerat",
-  fits: "fits|fits types|compatible with|compatible|for devices|for device|device types|used in|passt zu|passend fur|kompatibel|compatible avec|pour|compatible con|para|past op|geschikt voor|for model|for models|fits models|fits devices",
-  carriedby: "carried by|carried by duties|carried on|for duties|gefuhrt von|embarque par|llevado por|meegevoerd door",
+    "je gerat|needed per device|par appareil|par dae|per aed|per defib|per device|per toestel|por dea|por equipo|pro gerat|soll pro gerat|per monitor|per apparaat",
+  fits: "apto para|compatible|compatible avec|device types|fit|fits|for device|for devices|for model|for models|for type|for types|fur gerat|fur typ|geratetypen|geschikt|geschikt voor|kompatibel|para|passend|passend fur|passt|passt zu|past bij|pour|toestellen|use with|used in|used with|voor type|suitable for|works with|geeignet fur",
+  carriedby:
+    "carried by|carried by duties|carried on|embarque par|for duties|for duty|for roles|gefuhrt von|llevado por|meegevoerd door|porte par",
   alternatives:
-    "alternatives|alternative|alternative items|substitutes|substitute|equivalents|equivalent|ersatzartikel|alternativen|substituts|alternativas|alternatieven|also works",
+    "also works|alt item|alt items|alternate|alternatief|alternatieven|alternativas|alternative|alternativen|alternatives|equivalent|equivalents|ersatzartikel|subst|substitute|substitutes|substituts|sustituto",
   replacedby:
-    "replaced by|successor|superseded by|replacement|replacement item|nachfolger|ersetzt durch|remplace par|sustituido por|vervangen door|opvolger",
+    "ersetzt durch|nachfolger|new item|new part|opvolger|remplace par|replaced by|replacement|successor|superseded|sustituido por|vervangen door|vervangend",
   servicelevel:
-    "service level|target service level|servicegrad|niveau de service|nivel de servicio|serviceniveau|fill rate target",
-  gtin: "gtin|ean|gtin 14|upc|trade item number|gtin ean|ean code",
-  chemistry: "chemistry|cell chemistry|battery chemistry|chemie|zellchemie|akkuchemie|chimie|quimica|celchemie",
+    "fill rate target|niveau de service|nivel de servicio|service level|servicegrad|serviceniveau|svc level|target service level",
+  gtin: "ean|ean13|gtin|trade item number|udi di|upc",
+  chemistry:
+    "akkuchemie|celchemie|cell chemistry|cell tech|cell type|celtype|chemie|chemistry|chimie|quimica|technology|tecnologia|zellchemie|zelltyp",
   arrives:
-    "arrives|arrival|arrival date|arriving|due|due date|eta|expected|expected date|expected on|delivery date|delivery|deliver by|lieferdatum|liefertermin|lieferung|erwartet|livraison|date de livraison|arrivee|entrega|fecha de entrega|llegada|leverdatum|verwacht|levering|due in|date due|anlieferung",
-  fee: "order fee|fee|delivery fee|shipping|shipping fee|shipping cost|delivery cost|delivery charge|order cost|fee per order|versandkosten|bestellkosten|frais de port|frais de livraison|frais|gastos de envio|bestelkosten|verzendkosten|freight|carriage|fixed order cost|cost per order",
+    "aankomst|ankunft|anlieferung|arr date|arriv|arrival|arrivee|arrives|arriving|attendu|date liv|del date|deliv|delivery|delv date|dlv|due|eintreffen|entrega|erwartet|eta|expected|leverdatum|leveren|levering|lieferdat|lieferdatum|liefert|liefertag|liefertermin|lieferung|livraison|livre le|llegada|need by|prevision|prevista|prevu|promised|receipt due|recepcion|ship date|toegezegd|verwacht|voraussichtlich|zugesagt",
+  fee: "bestelkosten|bestellkosten|carriage|delivery charge|delivery cost|delivery fee|fee|fixed fee|fixed order cost|forfait|fracht|frais|frais de livraison|frais de port|freight|gastos de envio|leverkosten|orderkosten|p p|portes|porti|porto|postage|ship cost|ship fee|shipping|versand|versandkosten|verzendkosten|lieferkosten|frais fixes|frachtkosten|transportkosten",
   freeover:
-    "free over|free delivery over|free shipping over|no fee over|frei ab|frachtfrei ab|versandkostenfrei ab|franco a partir de|franco|gratis desde|envio gratis desde|gratis vanaf|free above|free from",
+    "envio gratis|envio gratis desde|frachtfrei|frachtfrei ab|franco|franco a partir de|franco grens|franco vanaf|free above|free freight|free freight over|free from|free over|frei ab|frei haus|freight free|gratis boven|gratis desde|gratis vanaf|gratuit des|kostenlos ab|no fee over|portofrei ab|seuil franco|versandfrei|versandkostenfrei|free delivery|free shipping",
   cadence:
-    "order every months|order cadence|order cadence months|months between orders|order interval|order every|bestellintervall|bestellrhythmus|intervalle de commande|intervalo de pedido|bestelinterval",
+    "bestelinterval|bestellintervall|bestellrhythmus|bestelritme|intervalle de commande|intervalo de pedido|months between orders|order cadence|order every|order interval|periodicite|order cycle|order frequency|bestellzyklus|bestelfrequentie",
   peryear:
-    "per year|times per year|times a year|a year|yearly|annual|p a|per annum|frequency|freq|pro jahr|jahrlich|haufigkeit|par an|annuel|frequence|al ano|por ano|anual|frecuencia|per jaar|jaarlijks|frequentie|how often|times year",
-  uses: "uses|use|usage count|deployments|calls|einsatze|utilisations|usos|gebruik|activations|incidents",
-  key: "key|setting|parameter|option|policy|einstellung|cle|parametre|clave|parametro|instelling",
-  value: "value|wert|valeur|valor|waarde|setting value",
-  position: "position|slot|bay",
+    "a year|al ano|al ano veces|annual|annually|annuel|anual|anzahl jahr|each year|fois an|fois par an|frecuencia|freq|frequence|frequency|frequentie|haufigkeit|how often|im jahr|jaarlijks|jahrlich|je jahr|mal im jahr|mal pro jahr|p a|p j|par an|par annee|per annum|per jaar|per year|per yr|por ano|pro jahr|times year|veces al ano|veces ano|yearly",
+  uses: "activations|anwendungen|calls|deployments|einsatze|einsatzzahl|gebruik|incidents|inzetten|oproepen|responses|ritten|run count|shocks|usage count|use|uses|usos|utilisations",
+  key: "ajuste|clave|cle|einstellung|instelling|key|optie|option|parameter|parametre|parametro|policy|property|regel|reglage|setting|variable",
+  value: "set to|setting value|val|valeur|valor|value|waarde|wert",
+  position:
+    "bay|compartiment|einschub|fila|index|lfd|lfdnr|ligne|line|linea|orden|ordre|platz|pos|positie|position|rang|regelnr|regelnummer|rij|row|s l no|schacht|seq|sequence|sl no|slot|sr|volgnr|volgnummer",
+  // What a fleet's sheets also hold and nothing is read from.
+  aside:
+    "address|age|alter|anmerkung|bemerkung|besteldatum|check due|checked by|comentarios|commentaire|condition|date de commande|date ordered|days left|days remaining|days to expiry|days until expiry|derniere maintenance|dias restantes|durch|edad|estado|etat|garantie|garantie bis|garantie tot|inspection|issued by|jours restants|laatste onderhoud|last inspected|last maintenance|last service|leeftijd|letzte wartung|maintenance due|max stock|maximum stock|meldebestand|min stock|mindestbestand|minimum stock|months left|months remaining|mtk bis|nachste prufung|nachste stk|nachste wartung|naechste pruefung|next check|next maintenance|next ppm|next service|next test|note|observacion|opmerking|order date|ordered on|par|par level|phone|pm|po date|prochain controle|prochaine maintenance|prochaine verification|proxima revision|proximo mantenimiento|remarks|remarques|reorder level|reorder point|reorder qty|resttage|sollbestand|status|stk bis|stk fallig|stock mini|stock minimum|tage bis ablauf|tested by|ultima revision|used by|volgend onderhoud|volgende controle|volgende keuring|warranty|warranty end|warranty until|zustand",
   // Words that say nothing by themselves.
   filler:
-    "soonest|earliest|next|nearest|oldest|erste|nachste|first expiring|prochaine|proxima|eerste|of|time|uhrzeit|zeit|heure|hora|tijd|timestamp|the|a|an|in|on|at|by|for|and|or|to|der|die|das|des|dem|den|am|im|von|de|du|la|le|les|d|l|et|el|los|del|y|en|het|van|op|und|dd|mm|yy|yyyy|yyyymmdd|ddmmyyyy|mmm|iso|current|latest|aktuell|actuel|actual|huidig|last|recorded|c|f|w|m|min|h|s|months|month|days|monate|tage|mois|jours|meses|dias|maanden|dagen|eur|usd|gbp|years|hours|hrs|std|number of|total|avg|approx|estimated|est|yes no|y n|ja nein|optional|required|if any|info",
+    "a|aaaa|actual|actuel|adh|aktuell|am|amt|an|and|approx|as at|at|avg|by|c|clinical|cpr|cpr feedback|current|d|dagen|das|days|dd|ddmmyyyy|de|del|dem|den|der|des|desechable|dias|die|disposable|dry|du|earliest|eerste|einweg|el|en|entered|erste|est|estimated|et|eur|f|first expiring|for|from|gbp|geplant|h|het|heure|hora|hours|hrs|huidig|if any|if known|im|in|info|is|iso|it|j n|ja nein|jahr|jetable|jjjj|jours|known|l|la|large|last|latest|le|les|li ion|liion|lithium|lithium ion|los|m|maanden|medical|mes ano|meses|min|mm|mm aaaa|mm jjjj|mm yyyy|mmm|mois|monate|month|months|multi|multifunktion|my|nachste|nearest|next|nicd|nimh|nonrechargeable|number of|o n|of|oldest|on|op|oplaadbaar|optional|or|oui non|our|own|per|plan|planned|preconnected|preferred|prochaine|proxima|recargable|rechargeable|recorded|required|s|second exp|set|sets|si no|size|small|soonest|std|tage|the|tick|tijd|time|timestamp|to|to be|total|tt mm jj|uhr|uhrzeit|und|upcoming|usd|van|von|w|was|wegwerp|wet|wiederaufladbar|with|y|y n|year|years|yes no|yy|yyyy|yyyymmdd|zeit",
 };
 
 /** Meaning of each known word or phrase; `filler` where it says nothing. */
