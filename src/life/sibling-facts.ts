@@ -49,30 +49,50 @@ export function siblingFacts(
     const end = last < threshold ? dayBelow(readings, threshold) : null;
     return { readings, last, end: end ?? faded };
   });
-  const ofPercent = new Map<number, SiblingFacts | null>();
+  const passages = passagesOf(siblings);
+  const known = new Map<number, SiblingFacts | null>();
   return (capacity) => {
     const percent = Math.round(capacity * 100);
     if (percent / 100 <= threshold) return null;
-    const known = ofPercent.get(percent);
-    if (known !== undefined) return known;
-    const facts = factsAt(siblings, percent);
-    ofPercent.set(percent, facts);
+    const facts = known.get(percent) ?? factsOf(percent, passages.get(percent));
+    known.set(percent, facts);
     return facts;
   };
 }
 
-function factsAt(siblings: readonly Sibling[], percent: number): SiblingFacts | null {
-  const level = percent / 100;
-  let passed = 0;
-  const days: number[] = [];
+/** Siblings that passed one percent, and how many days those that ended took from there. */
+interface Passage {
+  passed: number;
+  days: number[];
+}
+
+/** Passages by whole percent: every sibling is walked through once. */
+function passagesOf(siblings: readonly Sibling[]): Map<number, Passage> {
+  const passages = new Map<number, Passage>();
   for (const { readings, last, end } of siblings) {
-    const day = dayBelow(readings, level);
-    // a pack that was last read at this very percent has not passed it
-    if (day === null || Math.round(last * 100) >= percent) continue;
-    passed++;
-    if (end !== null && end >= day) days.push(end - day);
+    // a pack that was last read at a percent has not passed it
+    const lastPercent = Math.round(last * 100);
+    const found = new Set<number>();
+    for (let j = 1; j < readings.length; j++) {
+      const [before, after] = [readings[j - 1]!, readings[j]!];
+      const top = Math.floor(before.capacity * 100 + 1e-9);
+      for (let percent = top; percent / 100 > after.capacity && percent > lastPercent; percent--) {
+        if (found.has(percent)) continue;
+        found.add(percent);
+        const passage = passages.get(percent) ?? { passed: 0, days: [] };
+        passages.set(percent, passage);
+        passage.passed++;
+        const day = dayBetween(before, after, percent / 100);
+        if (end !== null && end >= day) passage.days.push(end - day);
+      }
+    }
   }
-  if (days.length < FEWEST_ENDS) return null;
+  return passages;
+}
+
+function factsOf(percent: number, passage: Passage | undefined): SiblingFacts | null {
+  if (passage === undefined || passage.days.length < FEWEST_ENDS) return null;
+  const { passed, days } = passage;
   const ofMost = days.length >= MANY_ENDS;
   const at = (share: number) => quantile(days, share);
   return {
@@ -89,8 +109,14 @@ function dayBelow(readings: Sibling["readings"], level: number): number | null {
     const before = readings[j - 1]!;
     const after = readings[j]!;
     if (before.capacity < level || after.capacity >= level) continue;
-    const share = (before.capacity - level) / (before.capacity - after.capacity);
-    return before.day + share * (after.day - before.day);
+    return dayBetween(before, after, level);
   }
   return null;
+}
+
+type Read = Sibling["readings"][number];
+
+/** Where the straight line from one reading to a lower one meets a level. */
+function dayBetween(before: Read, after: Read, level: number): number {
+  return before.day + ((before.capacity - level) / (before.capacity - after.capacity)) * (after.day - before.day);
 }

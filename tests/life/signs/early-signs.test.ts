@@ -43,9 +43,9 @@ const groupsIn = (signs: readonly EarlySign[]) => signs.filter(({ kind }) => kin
 const signsOf = (item: FadingItem) => earlySigns([item], emptyFleet(), []);
 
 describe("earlySigns", () => {
-  it("find the one site that wears nearly twice as fast, and mostly how much: one odd group is pulled in, never out", () => {
+  it("find the one site that wears nearly twice as fast, and how much", () => {
     let inside = 0;
-    let above = 0;
+    let middles = 0;
     let found = 0;
     for (let seed = 1; seed <= 40; seed++) {
       const signs = groupsIn(signsOf(fleetOf(seededRandom(seed), { East: 1.8 })));
@@ -54,12 +54,13 @@ describe("earlySigns", () => {
       if (east === undefined) continue;
       found++;
       expect(east).toMatchObject({ kind: "site", item: "a", packs: 10 });
-      if (east.timesAsFast.p10 > 1.8) above++;
+      middles += east.timesAsFast.p50;
       if (east.timesAsFast.p10 <= 1.8 && 1.8 <= east.timesAsFast.p90) inside++;
     }
     expect(found).toBeGreaterThanOrEqual(32);
+    // 80 %, less the scatter of forty fleets
     expect(inside / found).toBeGreaterThanOrEqual(0.6);
-    expect(above / found).toBeLessThanOrEqual(0.15);
+    expect(middles / found).toBeCloseTo(1.8, 1);
   });
 
   it("say nothing of sites and batches that do not differ, however many there are", () => {
