@@ -3,20 +3,36 @@ import type { FadingItem } from "../fade/fade-items.ts";
 /** Mean start capacity, fraction of rated, under which a rating or a test load is likelier wrong than every pack. */
 const START_TOO_LOW = 0.9;
 
-/** Cautions that an item's fit calls for. */
-export function fadeCautions(items: readonly FadingItem[]): string[] {
-  return items.flatMap(({ item, completedLives, borrowsFrom, group }) => {
+/** What a test may be off by, fraction of rated. */
+const SCATTER = 0.02;
+
+/**
+ * Cautions that an item's fit calls for.
+ *
+ * @param threshold  fraction of rated at which packs have been replaced so far
+ */
+export function fadeCautions(items: readonly FadingItem[], threshold: number): string[] {
+  return items.flatMap(({ item, packs, completedLives, borrowsFrom, group }) => {
     const cautions: string[] = [];
     if (borrowsFrom.length > 0) {
       cautions.push(`There are few tests of ${item}: its curve leans on those of ${borrowsFrom.join(" and ")}.`);
     }
-    if (group.readings > 0 && completedLives === 0) {
+    // a pack read well below the threshold has been seen to its end, whether or not it was retired for it
+    const readBelow = packs.some(
+      ({ readings: { readings } }) => (readings.at(-1)?.capacity ?? 1) < threshold - SCATTER,
+    );
+    if (group.readings > 0 && completedLives === 0 && !readBelow) {
       cautions.push(
         `No ${item} has been seen to its end of life: how fast these packs fall at the end is not in your readings, so the forecast is wide.`,
       );
     }
     if (group.readings === 0) {
-      cautions.push(`No ${item} has been tested: its forecast rests on what is usual for such packs alone.`);
+      const judged = packs.some(({ readings: { bounds } }) => bounds.length > 0);
+      cautions.push(
+        judged
+          ? `No test of ${item} says how much it held, only that it passed or failed: its forecast rests mostly on what is usual for such packs.`
+          : `No ${item} has been tested: its forecast rests on what is usual for such packs alone.`,
+      );
     }
     const start = group.parameters.startCapacity ?? 1;
     if (group.readings > 0 && start < START_TOO_LOW) {

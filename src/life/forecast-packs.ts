@@ -1,6 +1,7 @@
 import type { Day } from "../calendar/day.ts";
 import { DRAWS } from "../fade/item-fit.ts";
 import { type PackClock, packClocks } from "../fade/pack-clock.ts";
+import { thresholdInForce } from "../fade/threshold-in-force.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import { averageChances, monthEndsAhead, monthlyChances } from "./chance-dates.ts";
@@ -57,7 +58,7 @@ export function forecastPacks(sheets: Fleet, policy: Policy): LifeForecast {
     findings: [...swapFindings(swaps), ...readingFindings(items.fadingItems)],
     cautions: [
       ...unnamedCautions(sheets),
-      ...fadeCautions(items.fadingItems),
+      ...fadeCautions(items.fadingItems, thresholdInForce(fleet)),
       ...failureCautions(risksOf(cases, items)),
     ],
   };

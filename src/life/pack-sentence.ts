@@ -48,7 +48,9 @@ export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "repla
     return `${known}; ${LIMIT_WORDS[replaceBy.because]} ${when}${before(belowBy, replaceBy.p50!)}.`;
   }
   if (belowBy.kind === "already-due") {
-    const estimate = told.now === null ? "" : `, now about ${percent(told.now.p50)}`;
+    const left = told.now === null ? null : percent(told.now.p50);
+    const reckoned = told.readings.length === 0 ? `; going by its kind about ${left} now` : `, now about ${left}`;
+    const estimate = left === null ? "" : reckoned;
     return `${known}${estimate}: more likely than not below ${level} already.`;
   }
   if (belowBy.p50 === null) return `${known}; not expected below ${level} within 30 years.`;
