@@ -12,7 +12,7 @@ const STEP = 0.0025;
 const BINS = Math.round(1.4 / STEP);
 /** Curves that speak for the band: of many, a quarter is enough for tenths. */
 const CURVES_ENOUGH = 50;
-const CURVES_AT_LEAST = 16;
+const CURVES_AT_LEAST = 12;
 const NODE_WORTH_COUNTING = 2e-3;
 
 const posterior = emptyPosterior();
@@ -36,9 +36,8 @@ export function capacityBands(
   days: readonly number[],
 ): CapacityBand[] {
   const last = days.length - 1;
-  const knots = days.flatMap((_, m) =>
-    days.length <= FEW_DAYS || m % DAYS_BETWEEN_KNOTS === 0 || m === last ? [m] : [],
-  );
+  const between = days.length <= FEW_DAYS ? 1 : DAYS_BETWEEN_KNOTS;
+  const knots = days.flatMap((_, m) => (m % between === 0 || m === last ? [m] : []));
   const bands = bandsOn(
     evidence,
     ahead,
@@ -50,11 +49,11 @@ export function capacityBands(
     while (knots[right]! < m) right++;
     if (knots[right] === m) return bands[right]!;
     const [from, to] = [days[knots[right - 1]!]!, days[knots[right]!]!];
-    return between(bands[right - 1]!, bands[right]!, (day - from) / (to - from));
+    return mixOf(bands[right - 1]!, bands[right]!, (day - from) / (to - from));
   });
 }
 
-function between(one: CapacityBand, other: CapacityBand, share: number): CapacityBand {
+function mixOf(one: CapacityBand, other: CapacityBand, share: number): CapacityBand {
   const mix = (a: number, b: number) => a + share * (b - a);
   return { p10: mix(one.p10, other.p10), p50: mix(one.p50, other.p50), p90: mix(one.p90, other.p90) };
 }

@@ -140,11 +140,12 @@ function finish({ key, packs, coordinates, borrowsFrom }: Draft, inForce: number
   };
 }
 
-/** Packs of an item beyond which its forecasts rest on fewer curves, each under several draws of the model error. */
-const MANY_PACKS = 400;
-const CURVES_OF_MANY = 50;
+/** Curves under an item's forecasts: all draws have their own where packs are few, and share one of these counts where many. */
+const CURVES = [DRAWS, DRAWS / 2, DRAWS / 4, DRAWS / 8];
+/** Packs times curves up to which a count is taken: the fewer curves, the more packs speak for each. */
+const CURVES_FOR_PACKS = 40_000;
 
-const curvesFor = (packs: number) => (packs > MANY_PACKS ? CURVES_OF_MANY : DRAWS);
+const curvesFor = (packs: number) => CURVES.find((curves) => packs * curves <= CURVES_FOR_PACKS) ?? CURVES.at(-1)!;
 
 /** `count` of the list, evenly spaced; all of it where there are no more. */
 function spacedOut<T>(list: readonly T[], count: number): T[] {

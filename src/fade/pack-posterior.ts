@@ -11,6 +11,8 @@ export interface PackPosterior {
   count: number;
   nodes: Int32Array;
   chance: Float64Array;
+  /** How many steps of the life grid lie from one of them to the next. */
+  step: number;
   /** Mean of the start capacity and of the early rise given the node, at the nodes that count. */
   startMean: Float64Array;
   riseMean: Float64Array;
@@ -27,6 +29,7 @@ export function emptyPosterior(): PackPosterior {
     count: 0,
     nodes: new Int32Array(n),
     chance: new Float64Array(n),
+    step: 1,
     startMean: new Float64Array(n),
     riseMean: new Float64Array(n),
     spread: { startVariance: 0, covariance: 0, riseVariance: 0, base: 0 },
@@ -54,7 +57,7 @@ const coarse = new Float64Array(COARSE * SHAPE_LEVELS);
 export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: PackPosterior): void {
   const { curve, slow, knee } = tables;
   const { nodes, chance, startMean, riseMean, spread } = into;
-  weigh(evidence, tables, into);
+  weigh(evidence, tables, into, FOR_FORECAST);
   for (let i = 0; i < into.count; i++) {
     const node = nodes[i]!;
     const { start, rise } = forms[levelOf(node)]!;
@@ -69,7 +72,7 @@ export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: 
 
 /** The same likelihood alone: all that a fit asks. */
 export function packLogLikelihood(evidence: PackEvidence, tables: NodeTables): number {
-  weigh(evidence, tables, ownRoom);
+  weigh(evidence, tables, ownRoom, FOR_LIKELIHOOD);
   return ownRoom.logLikelihood;
 }
 
@@ -83,7 +86,7 @@ export function levelOf(node: number): number {
 }
 
 /** Finds the nodes that count with their weights, not yet made to add up to 1, and the marginal likelihood. */
-function weigh(evidence: PackEvidence, tables: NodeTables, into: PackPosterior): void {
+function weigh(evidence: PackEvidence, tables: NodeTables, into: PackPosterior, coarseness: Coarseness): void {
   const { powers } = tables;
   sumReadings(evidence, powers, sums);
   startSpread(sums, powers.curve, into.spread);
@@ -91,7 +94,7 @@ function weigh(evidence: PackEvidence, tables: NodeTables, into: PackPosterior):
     levelForm(sums, level, powers, into.spread, evidence.bounds, forms[level]!);
   }
   const { nodes, chance } = into;
-  const { seen, step } = lookWhereItMatters(tables, nodes, chance);
+  const { seen, step } = lookWhereItMatters(tables, nodes, chance, coarseness);
   let best = -Infinity;
   for (let i = 0; i < seen; i++) if (chance[i]! > best) best = chance[i]!;
   let live = 0;
@@ -105,6 +108,7 @@ function weigh(evidence: PackEvidence, tables: NodeTables, into: PackPosterior):
     total += weight;
   }
   into.count = live;
+  into.step = step;
   into.logLikelihood = best + Math.log(total * step);
 }
 
@@ -134,11 +138,16 @@ function look(
 }
 
 /**
- * Lively stretches of coarse nodes from which a pack's life is so uncertain that every second, or every third,
- * node tells as much as all: the weights are smooth on that scale.
+ * Lively stretches of coarse nodes from which a pack's life is so uncertain that every second, or every third, node
+ * tells as much as all. A sum over steps of h misses a normal of deviation s by 2 exp(-2 (pi s / h)^2): a likelihood
+ * needs no more than that; a forecast also shows the nodes' places, and asks for more.
  */
-const WIDE = 6;
-const VERY_WIDE = 9;
+interface Coarseness {
+  everySecond: number;
+  everyThird: number;
+}
+const FOR_FORECAST: Coarseness = { everySecond: 8, everyThird: Infinity };
+const FOR_LIKELIHOOD: Coarseness = { everySecond: 3, everyThird: 5 };
 
 /**
  * Looks at every STRIDE-th life first, then between those that leave weight, as finely as the width asks.
@@ -147,7 +156,12 @@ const VERY_WIDE = 9;
  * @param logs   receives their log weights
  * @returns how many were kept, and how many nodes each stands for
  */
-function lookWhereItMatters(tables: NodeTables, nodes: Int32Array, logs: Float64Array): { seen: number; step: number } {
+function lookWhereItMatters(
+  tables: NodeTables,
+  nodes: Int32Array,
+  logs: Float64Array,
+  { everySecond, everyThird }: Coarseness,
+): { seen: number; step: number } {
   let best = -Infinity;
   let bestLevel = 0;
   for (let level = 0; level < SHAPE_LEVELS; level++) {
@@ -161,7 +175,7 @@ function lookWhereItMatters(tables: NodeTables, nodes: Int32Array, logs: Float64
   const floor = best - NEGLIGIBLE;
   let lively = 0;
   for (let i = bestLevel * COARSE; i < (bestLevel + 1) * COARSE; i++) if (coarse[i]! >= floor) lively++;
-  const step = lively >= VERY_WIDE ? 3 : lively >= WIDE ? 2 : 1;
+  const step = lively >= everyThird ? 3 : lively >= everySecond ? 2 : 1;
   let seen = 0;
   for (let level = 0; level < SHAPE_LEVELS; level++) {
     const from = level * COARSE;
