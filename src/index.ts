@@ -10,6 +10,8 @@ export { readingsByPack } from "./fade/capacity-readings.ts";
 export { SHEETS } from "./fleet/columns.ts";
 // The fleet and the planner's choices
 export { POLICY_KEYS, type Policy, type PolicyChoice, resolvePolicy } from "./fleet/policy.ts";
+// Stages kept for the next plan
+export { rememberStages } from "./fleet/policy-reads.ts";
 // Forecasts proved on the fleet's own past
 export { prove } from "./life/prove/prove.ts";
 // The plan out

@@ -1,9 +1,12 @@
+import { monthOfDay } from "./calendar/month.ts";
 import { forecastDemand } from "./demand/forecast-demand.ts";
 import type { Policy } from "./fleet/policy.ts";
+import { type Remembered, rememberStages } from "./fleet/policy-reads.ts";
 import { forecastPacks } from "./life/forecast-packs.ts";
 import { scheduleOrders } from "./orders/schedule-orders.ts";
 import { assemblePlan } from "./out/assemble-plan.ts";
 import { assembleDates, type DatesReport } from "./out/dates-report.ts";
+import { packRows } from "./out/plan-packs.ts";
 import type { Plan } from "./out/plan-schema.ts";
 import type { Reading } from "./sheets/reading.ts";
 import { deferOrders } from "./short/defer-orders.ts";
@@ -14,19 +17,22 @@ import { usableLots } from "./supplies/usable-lots.ts";
 /**
  * The whole pipeline: what was read, and the planner's choices, to the plan.
  *
- * @param reading  the sheets as `readSheets` understood them
- * @param policy   as `resolvePolicy` filled it; its as-of is the day from which everything is forecast
+ * @param reading   the sheets as `readSheets` understood them
+ * @param policy    as `resolvePolicy` filled it; its as-of is the day from which everything is forecast
+ * @param remember  stages of earlier plans, kept between calls by whoever plans again and again: what a changed policy
+ *                  value does not touch is then not computed anew, and the plan is the same
  */
-export function makePlan(reading: Reading, policy: Policy): Plan {
+export function makePlan(reading: Reading, policy: Policy, remember: Remembered = rememberStages()): Plan {
   const { fleet } = reading;
-  const life = forecastPacks(fleet, policy);
-  const dated = forecastDatedStock(fleet, policy);
-  const demand = forecastDemand(policy, life, dated);
+  const life = remember("life", [fleet], policy, (choices) => forecastPacks(fleet, choices));
+  const dated = remember("dated", [fleet], policy, (choices) => forecastDatedStock(fleet, choices));
+  const demand = remember("demand", [life, dated], policy, (choices) => forecastDemand(choices, life, dated));
   const lots = usableLots(fleet, policy, life.stock);
   const schedule = scheduleOrders(fleet, policy, demand, lots, life.packs);
   const short = forecastShort(fleet, policy, life, dated, demand, lots, schedule);
   const capped = deferOrders(fleet, policy, life, dated, demand, lots, schedule);
-  return assemblePlan({ reading, policy, life, dated, demand, schedule, short, capped });
+  const packs = remember("packs", [life], policy, ({ asOf }) => packRows(life, monthOfDay(asOf)));
+  return assemblePlan({ reading, policy, life, packs, dated, demand, schedule, short, capped });
 }
 
 /** The part of the plan that is about dated stock, for which no pack need be forecast. */

@@ -1,4 +1,3 @@
-import { monthOfDay } from "../calendar/month.ts";
 import type { ItemDemand } from "../demand/types.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { LifeForecast } from "../life/types.ts";
@@ -12,7 +11,7 @@ import { demandRows } from "./plan-demand.ts";
 import { failureRows } from "./plan-failures.ts";
 import { planHead } from "./plan-head.ts";
 import { budgetRows, deferralRows, orderRows, shortRows } from "./plan-orders.ts";
-import { fadeGroupRows, packRows } from "./plan-packs.ts";
+import { fadeGroupRows } from "./plan-packs.ts";
 import type { Plan } from "./plan-schema.ts";
 import { signRows } from "./plan-signs.ts";
 
@@ -21,6 +20,8 @@ export interface PlanParts {
   reading: Reading;
   policy: Policy;
   life: LifeForecast;
+  /** Of `life`, by `packRows`. */
+  packs: Plan["packs"];
   dated: DatedStockForecast;
   demand: readonly ItemDemand[];
   schedule: OrderSchedule;
@@ -33,11 +34,12 @@ export interface PlanParts {
  * The plan as it stands in plan.json: ISO dates, stated digits, rows in the order of stable keys, so that
  * the same sheets give the same bytes whatever the order of their rows and whichever engine runs.
  */
-export function assemblePlan({ reading, policy, life, dated, demand, schedule, short, capped }: PlanParts): Plan {
+export function assemblePlan(parts: PlanParts): Plan {
+  const { reading, policy, life, packs, dated, demand, schedule, short, capped } = parts;
   return {
     ...planHead(reading, policy, [...life.findings, ...dated.findings]),
     fadeGroups: fadeGroupRows(life),
-    packs: packRows(life, monthOfDay(policy.asOf)),
+    packs,
     suddenFailures: failureRows(life),
     earlySigns: signRows(life),
     datedStock: datedRows(dated.units),

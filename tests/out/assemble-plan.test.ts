@@ -9,6 +9,7 @@ import type { LifeForecast, PackLife } from "../../src/life/types.ts";
 import type { OrderLine } from "../../src/orders/types.ts";
 import { assemblePlan, type PlanParts } from "../../src/out/assemble-plan.ts";
 import { STANDING_CAUTIONS } from "../../src/out/cautions.ts";
+import { packRows } from "../../src/out/plan-packs.ts";
 import { planSchema } from "../../src/out/plan-schema.ts";
 import type { ReadTable } from "../../src/sheets/reading.ts";
 import type { DatedStockForecast } from "../../src/supplies/forecast-dated-stock.ts";
@@ -146,6 +147,7 @@ function parts(): PlanParts {
     reading: { fleet, inputs: [{ ...table, file: "tests.csv" }, table], findings: [], setAside: [], refused: [] },
     policy: { ...defaultPolicy(AS_OF), horizonMonths: 2 },
     life,
+    packs: packRows(life, NOVEMBER),
     dated,
     demand: [demand("pads-adult"), demand("pack-md")],
     schedule: { orders: [{ ...line, id: "z", item: "z" }, line], budget: [], cautions: ["No currency is named."] },
@@ -201,6 +203,7 @@ describe("assemblePlan", () => {
     turned.reading.inputs.reverse();
     const reversed = assemblePlan({
       ...turned,
+      packs: packRows(turned.life, NOVEMBER),
       dated: { ...turned.dated, units: [...turned.dated.units].reverse() },
       demand: [...turned.demand].reverse(),
       schedule: { ...turned.schedule, orders: [...turned.schedule.orders].reverse() },

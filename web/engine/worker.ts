@@ -18,6 +18,7 @@ import {
   type Reading,
   readingsByPack,
   readSheets,
+  rememberStages,
   resolvePolicy,
   SHEETS,
   type SheetFile,
@@ -38,6 +39,8 @@ let plan: Plan | null = null;
 let columns: ColumnsFile | null = null;
 let readWith = "";
 let sample: SheetFile[] | null = null;
+// What a changed assumption does not touch is not computed anew.
+const stages = rememberStages();
 
 const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Name]["answer"]> } = {
   describe: async () => ({
@@ -126,7 +129,7 @@ async function planNow(choices: PolicyChoice[], today: number): Promise<Planned>
   const { reading, policy, problems } = await readNow(choices, today);
   // A plan that misses a sheet buys wrongly: as on the command line, a refused file stops it.
   const whole = reading.inputs.length > 0 && reading.refused.length === 0;
-  plan = whole ? makePlan(reading, policy) : null;
+  plan = whole ? makePlan(reading, policy, stages) : null;
   return { plan, reading: withoutTests(reading), problems, ...drawn(reading) };
 }
 
