@@ -40,6 +40,17 @@ describe("the page with a plan inside", () => {
     expect(await cautions.textContent()).toContain(smallPlan.cautions[0]);
   });
 
+  it("tells what wears faster than its like, how much and how surely, and opens a pack from there", async () => {
+    const { page } = await openPage(browser, data);
+    const signs = page.locator("#batteries table", { hasText: "Times as fast" });
+    const rows = (await signs.locator("tbody tr").allTextContents()).map((row) => row.replace(/\s+/g, " "));
+    expect(rows).toHaveLength(3);
+    expect(rows[0]).toMatch(/Harbour station.*1\.4.*1\.2 to 1\.7.*3\.4 of 6/);
+    expect(rows[1]).toMatch(/batch of.*March 2023/);
+    await signs.getByRole("button", { name: "CP-001111" }).click();
+    expect(await page.locator("#pack-choice").inputValue()).toBe("CP-001111");
+  });
+
   it("says in words which order is late", async () => {
     const { page } = await openPage(browser, data);
     expect(await page.locator("#ahead .headline").textContent()).toContain("1 order line is already late");
