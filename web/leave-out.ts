@@ -99,9 +99,15 @@ function withoutBodies(code: string, functions: [name: string, gives: string][])
 /** Names of text formats (e-mail addresses, tokens) that no value of a policy or mapping has (zod 4.6.7). */
 const TEXT_FORMATS = /const FormatDictionary = \{[\s\S]*?\n {4}\};/;
 
+/** Ways of easing a motion, of which the charts have none (chart.js 4.6.1). */
+const EASINGS = /const effects = \{[\s\S]*?\n\};/;
+
 const QUOTED = /"(?:[^"\\\n]|\\.)*"|'(?:[^'\\\n]|\\.)*'/.source;
 /** What a finding's code means, and its example: for those who read the source. The page shows message and fix. */
 const CODE_WORDS = new RegExp(`(code\\(\\s*"(?:info|warning|error)",)\\s*(?:${QUOTED}),\\s*(?:${QUOTED}),`, "g");
+
+/** The same where codes are written as objects, and where the figures of priors come from. */
+const OBJECT_WORDS = new RegExp(`(\\b(?:means|example|source):)\\s*(?:${QUOTED})`, "g");
 
 /** Build plug-in: keeps out of the page some 100 KB of libraries of which a planning sheet has no use. */
 export function leaveOut() {
@@ -115,6 +121,10 @@ export function leaveOut() {
       const empty = EMPTY_FUNCTIONS.find(([module]) => module.test(plain(id)))?.[1];
       if (empty) return withoutBodies(code, empty);
       if (/src\/sheets\/finding-codes\.ts$/.test(plain(id))) return code.replace(CODE_WORDS, '$1 "", "",');
+      if (/src\/(supplies|life)\/finding-codes\.ts$|priors\.ts$/.test(plain(id)))
+        return code.replace(OBJECT_WORDS, '$1 ""');
+      if (plain(id).endsWith("chart.js/dist/chunks/index.js"))
+        return code.replace(EASINGS, "const effects = { linear: (t) => t };");
       if (plain(id).endsWith("zod/v4/locales/en.js"))
         return code.replace(TEXT_FORMATS, 'const FormatDictionary = { regex: "input" };');
       if (!plain(id).endsWith("zod/v4/classic/schemas.js")) return null;
