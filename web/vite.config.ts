@@ -2,12 +2,25 @@ import { defineConfig } from "vite";
 import { viteSingleFile } from "vite-plugin-singlefile";
 import { leaveOut } from "./leave-out.ts";
 
+/** Nothing that the page carries has getters or globals that must be read for what reading them does. */
+const quietReads = { propertyReadSideEffects: false, unknownGlobalSideEffects: false } as const;
+const small = {
+  treeshake: quietReads,
+  output: {
+    minify: {
+      compress: { target: "es2022", treeshake: { ...quietReads, annotations: true } },
+      mangle: { toplevel: true },
+      codegen: { removeWhitespace: true },
+    },
+  },
+} as const;
+
 /** The page is one file that needs nothing beside it: the program fills it in, or it is opened from disk as it is. */
 export default defineConfig({
   root: new URL(".", import.meta.url).pathname,
   base: "./",
   // The worker is carried inside the page as text and started from a Blob: file:// has no second file to load.
-  worker: { format: "iife", plugins: () => [leaveOut()] },
+  worker: { format: "iife", plugins: () => [leaveOut()], rolldownOptions: small },
   plugins: [leaveOut(), viteSingleFile({ removeViteModuleLoader: true }), namedPage()],
   build: {
     outDir: "../dist",
@@ -17,6 +30,7 @@ export default defineConfig({
     modulePreload: false,
     reportCompressedSize: false,
     chunkSizeWarningLimit: 1000,
+    rolldownOptions: small,
   },
 });
 
