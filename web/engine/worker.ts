@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { sampleSheets } from "../../sample-data/script/sample-sheets.ts";
 import {
   type ColumnsFile,
