@@ -7,7 +7,7 @@ import type { NamedBytes } from "./intake/intake.ts";
 import { forgetWork, keepWork, keptWork } from "./kept-work.ts";
 import { todayHere } from "./months.ts";
 import { policyCsv } from "./policy-file.ts";
-import { saveText } from "./save-file.ts";
+import { saveFile } from "./save-file.ts";
 import type { Session } from "./session.ts";
 import { say } from "./strings.ts";
 
@@ -165,7 +165,7 @@ export function planner(stage: Stage, embedded: string | null) {
       stage.show(session);
     },
     save(): void {
-      if (session.plan) saveText(policyCsv(session.plan), "policy.csv");
+      if (session.plan) saveFile(policyCsv(session.plan), "policy.csv");
     },
     async forget(): Promise<void> {
       await forgetWork(embedded);

@@ -9,10 +9,15 @@ export function saveBlob(blob: Blob, name: string): void {
   setTimeout(() => URL.revokeObjectURL(url), 10_000);
 }
 
-const TYPES: Record<string, string> = { json: "application/json", csv: "text/csv", ics: "text/calendar" };
+const TYPES: Record<string, string> = {
+  json: "application/json;charset=utf-8",
+  csv: "text/csv;charset=utf-8",
+  ics: "text/calendar;charset=utf-8",
+  xlsx: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+};
 
-/** Hands a text to the reader as a download, of the type that its name's ending tells. */
-export function saveText(text: string, name: string): void {
-  const type = TYPES[name.slice(name.lastIndexOf(".") + 1)] ?? "text/plain";
-  saveBlob(new Blob([text], { type: `${type};charset=utf-8` }), name);
+/** Hands a text or a workbook to the reader as a download, of the type that its name's ending tells. */
+export function saveFile(content: string | Uint8Array, name: string): void {
+  const type = TYPES[name.slice(name.lastIndexOf(".") + 1)] ?? "text/plain;charset=utf-8";
+  saveBlob(new Blob([content as BlobPart], { type }), name);
 }

@@ -329,6 +329,7 @@ export const say = {
     downloadNote: {
       "plan.json": "the whole plan, for programs and for comparing",
       "orders.csv": "the schedule, one line a row",
+      "orders.xlsx": "the schedule as a workbook, a tab for each supplier",
       "orders.ics": "an all-day event on every order-by date",
       "packs.csv": "every pack with its forecast",
       "set-aside.csv": "every row that was not used, with its reason",
@@ -346,6 +347,7 @@ export const say = {
     readColumnAs: (header: string) => `Read column ${header} as`,
     takeAlong: {
       clean: "Save the sheets cleaned",
+      workbook: "The same as cleaned.xlsx",
       columns: "Save columns.json",
       note: "Cleaned sheets have canonical columns, one sheet a kind. columns.json keeps how the columns are read: drop it here, or give it to the program as --columns.",
     },

@@ -2,10 +2,11 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { readXlsx } from "hucre/xlsx";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openPage, startBrowser } from "./open-page.ts";
-import { planned, saved } from "./page-actions.ts";
+import { planned, saved, savedBy } from "./page-actions.ts";
 
 const SAMPLE = readdirSync("sample-data")
   .filter((name) => name.endsWith(".csv"))
@@ -44,6 +45,11 @@ describe("the sample, dropped on the empty page", () => {
     for (const file of ["orders.csv", "orders.ics", "packs.csv", "set-aside.csv"]) {
       expect((await saved(page, file)).equals(readFileSync(join(out, file))), file).toBe(true);
     }
+    const cells = async (bytes: Uint8Array) => (await readXlsx(bytes)).sheets.map(({ name, rows }) => ({ name, rows }));
+    const workbook = await saved(page, "orders.xlsx");
+    expect(await cells(workbook)).toEqual(await cells(readFileSync(join(out, "orders.xlsx"))));
+    const clean = await savedBy(page, "#save-clean-workbook");
+    expect((await cells(clean)).map(({ name }) => name)).toContain("runtime_tests");
     expect(complaints).toEqual([]);
     expect(requests).toEqual([]);
   });

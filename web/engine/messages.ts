@@ -14,7 +14,14 @@ export type PolicyProblem = ReturnType<typeof resolvePolicy>["problems"][number]
 import type { PackReadings } from "../pack-readings.ts";
 
 /** Files that the page offers for download. */
-export const DOWNLOADS = ["plan.json", "orders.csv", "orders.ics", "packs.csv", "set-aside.csv"] as const;
+export const DOWNLOADS = [
+  "plan.json",
+  "orders.csv",
+  "orders.xlsx",
+  "orders.ics",
+  "packs.csv",
+  "set-aside.csv",
+] as const;
 export type Download = (typeof DOWNLOADS)[number];
 
 /** A policy key's words for people, as the engine gives them. */
@@ -52,11 +59,13 @@ export interface Asks {
   columnsIn: { ask: { text: string }; answer: { columns: ColumnsFile } | { problem: string } };
   /** The fleet as sheets in canonical columns. */
   clean: { ask: Record<string, never>; answer: { name: string; text: string }[] };
+  /** The same as one workbook. */
+  cleanWorkbook: { ask: Record<string, never>; answer: Uint8Array };
   /** Reads label scans beside the sheets, whose catalogue names the products. */
   scan: { ask: { scans: SheetFile; today: number }; answer: Scanned[] };
   /** Replaces one record of a text sheet; answers with the sheet as it now stands. */
   correct: { ask: { file: string; line: number; cells: string[] }; answer: SheetFile };
-  write: { ask: { file: Download }; answer: string };
+  write: { ask: { file: Download }; answer: string | Uint8Array };
 }
 
 /** What one label scan says, or why it says nothing. */

@@ -3,12 +3,14 @@ import { sampleSheets } from "../../sample-data/script/sample-sheets.ts";
 import {
   type ColumnsFile,
   cleanSheets,
+  cleanWorkbook,
   columnChoices,
   columnsFileOf,
   makePlan,
   openWorkbooks,
   ordersCsv,
   ordersIcs,
+  ordersWorkbook,
   type Plan,
   POLICY_KEYS,
   type PolicyChoice,
@@ -86,6 +88,10 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     return { file: columnsFileOf(files, columns), tables: columnChoices(files, columns) };
   },
   columnsIn: async ({ text }) => parseColumnsFile(text),
+  cleanWorkbook: async () => {
+    if (reading === null) throw new Error("No sheet was read yet.");
+    return cleanWorkbook(reading.fleet);
+  },
   clean: async () => (reading === null ? [] : cleanSheets(reading.fleet)),
   scan: async ({ scans, today }) => {
     await openWorkbooks(files);
@@ -109,7 +115,7 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     return correctRow(sheet, line, cells);
   },
   replan: async (ask) => planNow(ask.choices, ask.today),
-  write: async (ask) => textOf(ask.file),
+  write: async (ask) => contentOf(ask.file),
 };
 
 /** Reads the sheets where they are new, or where as-of or the date order changed: both decide how cells are read. */
@@ -154,10 +160,11 @@ function withoutTests(reading: Reading): Reading {
   return { ...reading, fleet: { ...reading.fleet, runtimeTests: [], useLog: [] } };
 }
 
-function textOf(file: Download): string {
+async function contentOf(file: Download): Promise<string | Uint8Array> {
   if (reading === null || plan === null) throw new Error("There is no plan to write yet.");
   if (file === "plan.json") return [...writePlanJson(plan)].join("");
   if (file === "orders.csv") return ordersCsv(plan);
+  if (file === "orders.xlsx") return ordersWorkbook(plan);
   if (file === "orders.ics") return ordersIcs(plan);
   if (file === "packs.csv") return packsCsv(plan);
   return setAsideCsv(reading.setAside, reading.inputs);

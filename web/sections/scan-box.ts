@@ -5,7 +5,7 @@ import type { Scanned } from "../engine/messages.ts";
 import { dayWords, numberWords } from "../format.ts";
 import type { NamedBytes } from "../intake/intake.ts";
 import { dayText, todayHere } from "../months.ts";
-import { saveText } from "../save-file.ts";
+import { saveFile } from "../save-file.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 
@@ -110,7 +110,7 @@ export function scanBox(add: (file: NamedBytes) => void): HTMLElement {
   }
 
   function save(): void {
-    saveText(new TextDecoder().decode(sheet().bytes), FILE);
+    saveFile(new TextDecoder().decode(sheet().bytes), FILE);
   }
 
   function addAll(): void {

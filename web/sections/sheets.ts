@@ -2,7 +2,7 @@ import type { Reading } from "../../src/index.ts";
 import { make } from "../dom.ts";
 import { ask } from "../engine/engine.ts";
 import { numberWords } from "../format.ts";
-import { saveText } from "../save-file.ts";
+import { saveFile } from "../save-file.ts";
 import type { Session } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
@@ -70,13 +70,15 @@ export function sheets(
 function takeAlong(): HTMLElement {
   const words = say.sheets.takeAlong;
   const save = async () => {
-    for (const { name, text } of await ask("clean", {})) saveText(text, name);
+    for (const { name, text } of await ask("clean", {})) saveFile(text, name);
   };
-  const saveColumns = async () => saveText(JSON.stringify((await ask("columns", {})).file, null, 2), "columns.json");
+  const saveWorkbook = async () => saveFile(await ask("cleanWorkbook", {}), "cleaned.xlsx");
+  const saveColumns = async () => saveFile(JSON.stringify((await ask("columns", {})).file, null, 2), "columns.json");
   return make(
     "p",
     { class: "buttons act-on" },
     make("button", { type: "button", id: "save-clean", click: () => save() }, words.clean),
+    make("button", { type: "button", id: "save-clean-workbook", click: () => saveWorkbook() }, words.workbook),
     make("button", { type: "button", id: "save-columns", click: () => saveColumns() }, words.columns),
     make("span", {}, words.note),
   );
