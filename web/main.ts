@@ -78,4 +78,5 @@ function switchIso(): void {
 
 keepChartsPrintable();
 listenForDrops(plans.takeFiles);
+window.addEventListener("hashchange", () => plans.takeLink());
 plans.open().catch((error: Error) => tell(say.intake.failed(error.message)));

@@ -7,6 +7,7 @@ import type { NamedBytes } from "./intake/intake.ts";
 import { forgetWork, keepWork, keptWork } from "./kept-work.ts";
 import { todayHere } from "./months.ts";
 import { policyCsv } from "./policy-file.ts";
+import { choicesInLink } from "./policy-link.ts";
 import { saveFile } from "./save-file.ts";
 import type { Session } from "./session.ts";
 import { say } from "./strings.ts";
@@ -106,6 +107,16 @@ export function planner(stage: Stage, embedded: string | null) {
     return true;
   }
 
+  /** Assumptions that came with the page's address, which is then cleared so that a reload does not bring them back. */
+  function choicesFromLink(): number {
+    const keys = session.words.policy.map(({ key }) => key);
+    const found = choicesInLink(location.hash, keys);
+    if (found === null) return 0;
+    history.replaceState(null, "", location.pathname + location.search);
+    for (const [key, value] of found) session.choices.set(key, value);
+    return found.length;
+  }
+
   async function work(text: string, before: Plan | null): Promise<void> {
     stage.busy(text, stopEngine);
     const hasSheets = files.length > 0;
@@ -164,6 +175,12 @@ export function planner(stage: Stage, embedded: string | null) {
       session = { ...session, before: null, kept: false };
       stage.show(session);
     },
+    async takeLink(): Promise<void> {
+      const taken = choicesFromLink();
+      if (taken === 0) return;
+      if (session.plan !== null) await work(say.intake.replanning, session.plan);
+      stage.mention(say.intake.linkTaken(taken));
+    },
     save(): void {
       if (session.plan) saveFile(policyCsv(session.plan), "policy.csv");
     },
@@ -187,7 +204,7 @@ export function planner(stage: Stage, embedded: string | null) {
         engineKnows = true;
       }
       await stage.show(session);
-      if (last === null || (last.files.length === 0 && last.choices.length === 0)) return;
+      if (last === null || (last.files.length === 0 && last.choices.length === 0)) return this.takeLink();
       files = last.files;
       columns = last.columns ?? null;
       if (files.length > 0) {
@@ -195,8 +212,9 @@ export function planner(stage: Stage, embedded: string | null) {
         engineKnows = false;
       }
       session.choices = new Map(last.choices);
+      const linked = choicesFromLink();
       await work(say.intake.working(files.length), session.plan);
-      stage.mention(say.intake.restored);
+      stage.mention(linked > 0 ? say.intake.linkTaken(linked) : say.intake.restored);
     },
   };
 }

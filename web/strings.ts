@@ -76,6 +76,7 @@ export const say = {
     cleared: "Forgotten: nothing of your work is kept in this browser.",
     restored: "Your work from last time is back.",
     policyTaken: (n: number) => `${n} ${plural(n, "assumption was", "assumptions were")} taken from the file.`,
+    linkTaken: (n: number) => `${n} ${plural(n, "assumption was", "assumptions were")} taken from the link.`,
     done: (day: string) => `The plan is ready, as of ${day}.`,
   },
 
@@ -393,6 +394,9 @@ export const say = {
     keptPlan: "Changes are compared with the plan that you kept.",
     letGo: "Compare with the last change again",
     save: "Save the assumptions as policy.csv",
+    link: "Copy a link with your changes",
+    linkCopied: "Copied. It carries the values that you changed, and nothing of your sheets.",
+    linkByHand: "Copy it from here:",
     saveNote: "A colleague drops the file on this page, or lays it beside the sheets for the program to read.",
     changedHeading: "What did the change bring?",
     changedHeads: ["", "Before", "Now"],

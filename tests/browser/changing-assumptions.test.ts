@@ -71,6 +71,30 @@ describe("a plan in the page", () => {
     expect(await page.locator(".masthead .facts").nth(1).textContent()).toBe(devices);
   });
 
+  it("carries the assumptions in a link, and says of a value that cannot be used why not", async () => {
+    const { page } = await openPage(browser, null, { permissions: ["clipboard-read", "clipboard-write"] });
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    await page.locator("#policy-service_level").fill("0.8");
+    await page.locator("#policy-service_level").press("Enter");
+    await page.locator("#copy-link").click();
+    await page.getByText("Copied.").waitFor();
+    const link = await page.evaluate(() => navigator.clipboard.readText());
+    expect(link).toBe(`${page.url()}#with?service_level=0.8`);
+
+    await page.goto(`${link}&horizon_months=many&serial=P1`);
+    await page.locator(".problems", { hasText: "horizon_months" }).waitFor();
+    expect(await page.locator("#policy-service_level").inputValue()).toBe("0.8");
+    expect(page.url()).not.toContain("#");
+
+    const other = (await openPage(browser, null)).page;
+    await other.goto(`${other.url()}#with?service_level=0.7`);
+    await other.locator(".status", { hasText: "1 assumption was taken from the link." }).waitFor();
+    await other.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(other);
+    expect(await other.locator("#policy-service_level").inputValue()).toBe("0.7");
+  });
+
   it("compares every change with a plan that was kept for it", async () => {
     const { page } = await openPage(browser, null);
     await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);

@@ -1,6 +1,7 @@
 import { differences } from "../difference.ts";
 import { make } from "../dom.ts";
 import type { PolicyWords } from "../engine/messages.ts";
+import { policyLink } from "../policy-link.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
@@ -47,6 +48,7 @@ export function assumptions(session: PlannedSession, actions: AssumptionActions)
       make("button", { type: "button", id: "save-policy", click: () => actions.save() }, words.save),
       make("span", {}, words.saveNote),
     ),
+    session.choices.size > 0 && linkLine(session.choices),
     session.choices.size > 0 &&
       make(
         "p",
@@ -83,6 +85,24 @@ export function assumptions(session: PlannedSession, actions: AssumptionActions)
       ),
     );
   }
+}
+
+/** A link that carries the reader's changes; where the browser lets nothing be copied, it stands there to be copied by hand. */
+function linkLine(choices: ReadonlyMap<string, string>): HTMLElement {
+  const words = say.assumptions;
+  const link = new URL(policyLink(choices), location.href).href;
+  const said = make("span", { role: "status" });
+  const copy = () =>
+    navigator.clipboard.writeText(link).then(
+      () => said.replaceChildren(words.linkCopied),
+      () => said.replaceChildren(words.linkByHand, " ", make("a", { href: link }, link)),
+    );
+  return make(
+    "p",
+    { class: "buttons act-on" },
+    make("button", { type: "button", id: "copy-link", click: () => copy() }, words.link),
+    said,
+  );
 }
 
 function changed(session: PlannedSession): HTMLElement | null {
