@@ -205,6 +205,19 @@ export const say = {
       range: (low: string, high: string) => `${low} to ${high}`,
       ofPacks: (due: string, packs: string) => `${due} of ${packs}`,
     },
+    outlived: {
+      heading: "How many packs outlive each age?",
+      lead: "Without a sudden failure, as the sheets show (packs already old when the records start count from the age they had then) and as the plan counts on.",
+      heads: {
+        item: "Item",
+        years: "Age in years",
+        watched: "Packs watched",
+        seen: "Seen to outlive it",
+        error: "Give or take",
+        planned: "Plan counts on",
+      },
+      percent: (value: string) => `${value}\u202f%`,
+    },
     table: {
       heading: "Which packs, when and why?",
       caption: "Packs by their likely date of replacement",

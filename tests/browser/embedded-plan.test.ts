@@ -51,6 +51,19 @@ describe("the page with a plan inside", () => {
     expect(await page.locator("#pack-choice").inputValue()).toBe("CP-001111");
   });
 
+  it("shows how many packs outlive each age, as seen beside as planned", async () => {
+    const { page } = await openPage(browser, data);
+    const rows = page.locator("#batteries table", { hasText: "Plan counts on" }).locator("tbody tr");
+    expect(await rows.last().locator("th, td").allTextContents()).toEqual([
+      "Pack A",
+      "2",
+      "12",
+      "93.3\u202f%",
+      "6.4\u202f%",
+      "98.5\u202f%",
+    ]);
+  });
+
   it("says in words which order is late", async () => {
     const { page } = await openPage(browser, data);
     expect(await page.locator("#ahead .headline").textContent()).toContain("1 order line is already late");

@@ -8,6 +8,7 @@ import { compareNames, monthWords, numberWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { earlySignsTable } from "./early-signs-table.ts";
+import { outlivedTable } from "./outlived-table.ts";
 import { packTable } from "./pack-table.ts";
 import { answer, lead, section } from "./section.ts";
 
@@ -30,6 +31,7 @@ export function batteries(session: PlannedSession): HTMLElement {
     itemDetail(session),
     detail,
     earlySignsTable(session, choose),
+    outlivedTable(plan),
     answer(
       say.batteries.table.heading,
       make("p", {}, say.batteries.table.note),
