@@ -60,8 +60,24 @@ const JSON_SCHEMA_LINES: [RegExp, string][] = [
   [/createStandardJSONSchemaMethod\(this, "\w+"\)/g, "undefined"],
 ];
 
-/** Functions of the workbook reader for what no cell holds, and what each gives instead (hucre 1.0.0). */
+/**
+ * Functions of the workbook reader for what no cell holds, and of the CSV reader for what is fetched, streamed or parsed
+ * in a worker of its own, each with what it gives instead (hucre 1.0.0, papaparse 5.7.1).
+ */
 const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
+  [
+    /papaparse\/papaparse\.js$/,
+    [
+      "NetworkStreamer",
+      "FileStreamer",
+      "ReadableStreamStreamer",
+      "DuplexStreamStreamer",
+      "getWorkerBlob",
+      "newWorker",
+      "mainThreadReceivedMessage",
+      "workerThreadReceivedMessage",
+    ].map((name) => [name, "undefined"]),
+  ],
   [
     /hucre\/dist\/xlsx\/reader\.mjs$/,
     [
@@ -94,10 +110,14 @@ const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
   ],
 ];
 
+/** The code with the bodies of functions left out; a body ends with the first brace that is indented as its function is. */
 function withoutBodies(code: string, functions: [name: string, gives: string][]): string {
   return functions.reduce(
     (text, [name, gives]) =>
-      text.replace(new RegExp(`(function ${name}\\([^)]*\\) \\{)[\\s\\S]*?\\n\\}`), `$1 return ${gives}; }`),
+      text.replace(
+        new RegExp(`^([ \\t]*)((?:async )?function ${name}\\([^)]*\\)\\s*\\{)[\\s\\S]*?\\n\\1\\}`, "m"),
+        `$1$2 return ${gives}; }`,
+      ),
     code,
   );
 }

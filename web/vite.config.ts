@@ -22,6 +22,8 @@ export default defineConfig({
   // The worker is carried inside the page as text and started from a Blob: file:// has no second file to load.
   worker: { format: "iife", plugins: () => [leaveOut()], rolldownOptions: small },
   plugins: [leaveOut(), viteSingleFile({ removeViteModuleLoader: true }), namedPage()],
+  // The readable build, so that leave-out finds its functions; it is minified with the rest.
+  resolve: { alias: { papaparse: new URL("../node_modules/papaparse/papaparse.js", import.meta.url).pathname } },
   build: {
     outDir: "../dist",
     // dist/ also holds the command-line program.

@@ -177,6 +177,12 @@ export const FINDING_CODES = {
     "a list of staff",
     "Rename its columns, or map them with --columns.",
   ),
+  "own-output": code(
+    "warning",
+    "A list that this program wrote was given as a sheet of the fleet.",
+    "an orders.csv among the input files",
+    "Leave it out. What was ordered belongs in a sheet of its own with item, quantity, arrives and order.",
+  ),
   "kind-tied": code(
     "error",
     "The table's columns fit two kinds of sheet equally well.",

@@ -61,6 +61,7 @@ function tableOfScans({ name, bytes }: SheetFile): Table {
     rows,
     odd: new Map(),
     tied: null,
+    ownOutput: null,
     changes: [],
   };
 }

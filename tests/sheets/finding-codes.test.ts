@@ -37,6 +37,9 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "missing-required": { "a.csv": "serial,cycles\n,4\n" },
   "no-measurement": { "a.csv": "serial,date,minutes,load_w\nA,2026-01-01,,25\n" },
   "unknown-table": { "a.csv": "expiry,lot,quantity\n2027-01-01,L1,4\n" },
+  "own-output": {
+    "orders.csv": "order_by,supplier,item,quantity,line_cost,covers_from\n2026-12-01,S,P-1,4,80,2027-01\n",
+  },
   "kind-tied": { "a.csv": "Serial No,Model,Location,Install date\n17,M1,North,2024-02-13\n" },
   repeat: { "a.csv": "serial,cycles\nA,4\nA,4\n" },
   clash: { "a.csv": "serial,cycles\nA,4\nA,5\n" },

@@ -16,6 +16,8 @@ describe("readSheets: files that are no sheet", () => {
     ["scan.xlsx", [0xff, 0xd8, 0xff, 0xe0], "image"],
     ["report.csv", ascii("%PDF-1.7"), "pdf"],
     ["page.xls", ascii("<html><table></table></html>"), "html"],
+    ["plan.json", ascii('{"format":"wanecast.plan/1"}'), "json"],
+    ["orders.ics", ascii("BEGIN:VCALENDAR"), "calendar"],
     ["data.csv.gz", [0x1f, 0x8b, 0x08], "archive"],
   ])("refuses %s by its bytes and says the way out", (name, bytes, code) => {
     const { refused } = read(name, bytes);

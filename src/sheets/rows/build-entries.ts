@@ -70,7 +70,10 @@ function noteUnread({ grid, number, header, headerLines, outputs }: Table, log: 
 }
 
 /** Why no record of the table can be read, with its finding; null where its columns are known. */
-function unknownTable(table: Table, log: FindingLog): { code: "kind-tied" | "unknown-table"; message: string } | null {
+function unknownTable(
+  table: Table,
+  log: FindingLog,
+): { code: "kind-tied" | "unknown-table" | "own-output"; message: string } | null {
   if (table.outputs.length > 0) return null;
   const { file, sheet } = table.grid;
   const place = { file, sheet, line: table.headerLines[0] ?? null, column: null, value: null };
@@ -78,9 +81,12 @@ function unknownTable(table: Table, log: FindingLog): { code: "kind-tied" | "unk
     .filter((name) => name !== null)
     .join(", ")
     .slice(0, 120);
-  const [code, message] = table.tied
-    ? (["kind-tied", `The columns ${names} can be ${table.tied.join(" or ")}.`] as const)
-    : (["unknown-table", `The columns ${names} make up no sheet that is known here.`] as const);
+  const [code, message] =
+    table.ownOutput !== null
+      ? (["own-output", `This program wrote the table itself: it is ${table.ownOutput}.`] as const)
+      : table.tied
+        ? (["kind-tied", `The columns ${names} can be ${table.tied.join(" or ")}.`] as const)
+        : (["unknown-table", `The columns ${names} make up no sheet that is known here.`] as const);
   log.add(code, place, () => ({ message }), String(table.number));
   return { code, message };
 }

@@ -9,6 +9,7 @@ import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { columnViews } from "./column-views.ts";
 import { type HeaderRows, knownNames, nameIn, oneRowHeader, twoRowHeader } from "./header-rows.ts";
 import { interpret, kindsOf } from "./interpret.ts";
+import { ownOutput } from "./own-outputs.ts";
 import { type SetAsidePart, setAsideParts } from "./set-aside-tables.ts";
 import type { Output, Table } from "./table.ts";
 
@@ -129,11 +130,13 @@ function headerAt(
 ): HeaderRows | null {
   const row = rows[at] as GridRow;
   const next = rows[at + 1];
+  const plain = oneRowHeader(row);
+  if (ownOutput(plain.header) !== null) return plain;
   const names = knownNames(row.cells);
   const { known, filled, strong, exact } = names;
   const share = current ? MIN_KNOWN_BELOW : MIN_KNOWN_SHARE;
   if (known < Math.min(exact > 0 ? 1 : 2, filled) || known < filled * share) return null;
-  const one = oneRowHeader(row);
+  const one = plain;
   if (current) {
     const two = next ? twoRowHeader(row, next, spans) : null;
     if (two && current.rows.lines.length === 2 && sameHeader(current.rows, two)) return two;
@@ -265,7 +268,8 @@ function dropTitles(before: Found | null, header: GridRow): void {
 
 function tableOf(grid: Grid, { rows, body, odd, title, mapped }: Found, number: number): Table {
   const wanted = mapped ? mappedOutputs(mapped) : { outputs: [], changes: [] };
-  const { best, tied } = interpret(columnViews(rows, body, null), title);
+  const own = wanted.outputs.length > 0 ? null : ownOutput(rows.header);
+  const { best, tied } = own === null ? interpret(columnViews(rows, body, null), title) : { best: null, tied: [] };
   return {
     grid,
     number,
@@ -276,6 +280,7 @@ function tableOf(grid: Grid, { rows, body, odd, title, mapped }: Found, number: 
     rows: body,
     odd,
     tied: tied.length > 0 && wanted.outputs.length === 0 ? [...new Set(tied.map(kindsOf))] : null,
+    ownOutput: own,
     changes: wanted.changes,
   };
 }

@@ -38,6 +38,8 @@ export interface Table {
   odd: Map<number, OddRow>;
   /** Two readings of the header that are as good as each other; it is then refused. */
   tied: string[] | null;
+  /** What the table is where this program wrote it itself; nothing is then read from it. */
+  ownOutput: string | null;
   /** What no longer fits the mapping that was given for it. */
   changes: string[];
 }

@@ -1,5 +1,16 @@
 /** What a file is by its first bytes, whatever it is called. */
-export type FileNature = "text" | "zip" | "ole" | "image" | "pdf" | "archive" | "html" | "xml" | "binary";
+export type FileNature =
+  | "text"
+  | "zip"
+  | "ole"
+  | "image"
+  | "pdf"
+  | "archive"
+  | "html"
+  | "xml"
+  | "json"
+  | "calendar"
+  | "binary";
 
 const starts = (bytes: Uint8Array, ...signature: number[]) => signature.every((byte, at) => bytes[at] === byte);
 
@@ -24,6 +35,8 @@ export function natureOf(bytes: Uint8Array): FileNature {
   const head = asciiOf(bytes.subarray(0, 512)).trimStart().toLowerCase();
   if (/^(<!doctype html|<html|<table|<head)/.test(head)) return "html";
   if (head.startsWith("<?xml")) return /<(html|table)/.test(head) ? "html" : "xml";
+  if (/^[{[]\s*["{}\]]/.test(head)) return "json";
+  if (head.startsWith("begin:vcalendar")) return "calendar";
   return mostlyControl(bytes) ? "binary" : "text";
 }
 

@@ -23,6 +23,8 @@ const WORDS = {
   archive: "The file is an archive; unpack it and give the sheets in it.",
   html: "The file is a web page under another name; open it in a spreadsheet and save it as .xlsx or CSV.",
   xml: "The file is XML; open it in a spreadsheet and save it as .xlsx or CSV.",
+  json: "The file is JSON, such as a saved plan or a columns file; give the sheets themselves.",
+  calendar: "The file is a calendar; give the sheets that it was made from.",
   binary: "The file holds no text; save the sheet as CSV or .xlsx.",
 } as const;
 
