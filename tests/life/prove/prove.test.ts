@@ -114,6 +114,28 @@ describe("prove", () => {
     expect(gained).toBeLessThanOrEqual(0.09);
   });
 
+  it("does not score a pack that was swapped under its serial since the cut-off", () => {
+    const cut = addMonths(asOf, -18);
+    const tests = [
+      [cut - 400, 96, 60],
+      [cut - 200, 93, 90],
+      [cut - 20, 91, 120],
+      [cut + 200, 99, 8],
+      [cut + 400, 98, 35],
+    ] as const;
+    const swapped: Fleet = {
+      ...fleet,
+      packs: [...fleet.packs, pack("SWAP", { item: "p", inService: cut - 700 })],
+      runtimeTests: [
+        ...fleet.runtimeTests,
+        ...tests.map(([date, percent, cycles]) => ({ ...percentTest("SWAP", date, percent), cycles })),
+      ],
+    };
+    const [before, after] = [fleet, swapped].map((one) => prove(one, policy, [18]).scores[0]!);
+    expect(after!.readings).toBe(before!.readings);
+    expect(after!.ends).toBe(before!.ends);
+  });
+
   it("has nothing to say of a fleet without a past", () => {
     const { scores } = prove(emptyFleet(), policy, [12]);
     expect(scores).toHaveLength(1);
