@@ -1,7 +1,8 @@
 import type { ColumnsFile, Plan, PolicyChoice, Reading } from "../src/index.ts";
 import { choicesOfPlan } from "./embedded-choices.ts";
+import { askPlan } from "./engine/ask-plan.ts";
 import { ask, Stopped, stopEngine } from "./engine/engine.ts";
-import type { Planned, Read } from "./engine/messages.ts";
+import type { Read } from "./engine/messages.ts";
 import { dayWords } from "./format.ts";
 import type { NamedBytes } from "./intake/intake.ts";
 import { forgetWork, keepWork, keptWork } from "./kept-work.ts";
@@ -47,6 +48,8 @@ export function planner(stage: Stage, embedded: string | null) {
   let underlying: PolicyChoice[] = [];
   /** What came inside the page, whole. */
   let inside: { plan: Plan; reading: Reading } | null = null;
+  let line: Promise<void> = Promise.resolve();
+  let newest = 0;
   /** Whether the engine still has what it read. */
   let engineKnows = false;
 
@@ -117,7 +120,14 @@ export function planner(stage: Stage, embedded: string | null) {
     return found.length;
   }
 
-  async function work(text: string, before: Plan | null): Promise<void> {
+  /** One piece of work at a time; of those that wait only the newest is done, since it carries every change so far. */
+  function work(text: string, before: Plan | null): Promise<void> {
+    const mine = ++newest;
+    line = line.then(() => (mine === newest ? workNow(text, before) : undefined));
+    return line;
+  }
+
+  async function workNow(text: string, before: Plan | null): Promise<void> {
     stage.busy(text, stopEngine);
     const hasSheets = files.length > 0;
     try {
@@ -139,18 +149,18 @@ export function planner(stage: Stage, embedded: string | null) {
     }
   }
 
-  async function plannedAnew(hasSheets: boolean): Promise<Planned> {
+  async function plannedAnew(hasSheets: boolean) {
     const how = { choices: choices(), today: todayHere() };
     if (!engineKnows && hasSheets) {
       const read = await ask("read", { files, columns, ...how });
       engineKnows = true;
       const planFollows = read.reading.inputs.length > 0 && read.reading.refused.length === 0;
       if (session.plan === null && planFollows) stage.preview(read);
-      return ask("replan", how);
+      return askPlan(how);
     }
     if (!engineKnows && inside) await ask("adopt", inside);
     engineKnows = true;
-    return ask("replan", how);
+    return askPlan(how);
   }
 
   return {

@@ -13,6 +13,7 @@ import {
 import { monthTick } from "../format.ts";
 import type { Palette } from "./palette.ts";
 import { rules } from "./rules.ts";
+import { scatter } from "./scatter.ts";
 
 Chart.register(
   BarController,
@@ -24,6 +25,7 @@ Chart.register(
   LineElement,
   PointElement,
   rules,
+  scatter,
 );
 
 export { Chart };

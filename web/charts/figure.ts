@@ -46,10 +46,11 @@ export function figure(spec: FigureSpec): HTMLElement {
     chart: null,
     draw: () => {
       entry.chart?.destroy();
-      const configuration = spec.draw(palette());
+      const colours = palette();
+      const configuration = spec.draw(colours);
       configuration.options = {
         ...configuration.options,
-        color: palette().soft,
+        color: colours.soft,
         onHover: (_event, elements) => {
           const at = elements[0]?.index;
           if (at !== undefined && at < spec.points.length) show(at);

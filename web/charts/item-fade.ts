@@ -44,21 +44,8 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
         type: "line",
         data: {
           datasets: [
-            {
-              data: dots.map((dot) => ({ x: dot.age, y: dot.percent })),
-              showLine: false,
-              pointRadius: dots.length > 400 ? 1.5 : 2.25,
-              pointBackgroundColor: colours.ink,
-              pointBorderWidth: 0,
-            },
             { data: bandLine("p90"), ...edge },
             { data: bandLine("p10"), ...edge, fill: "-1", backgroundColor: hatch(colours.soft) },
-            ...paths.slice(0, MOST_PATHS).map((path) => ({
-              data: path.map((point) => ({ x: point.age, y: point.percent })),
-              borderColor: colours.grey,
-              borderWidth: 1,
-              pointRadius: 0,
-            })),
           ],
         },
         options: {
@@ -75,6 +62,13 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
             y: capacityAxis(options, threshold, [...bands.map((band) => band.p10), ...dots.map((dot) => dot.percent)]),
           },
           plugins: {
+            scatter: {
+              dots: dots.map((dot) => ({ x: dot.age, y: dot.percent })),
+              radius: dots.length > 400 ? 1.5 : 2.25,
+              dotColour: colours.ink,
+              lines: paths.slice(0, MOST_PATHS).map((path) => path.map(({ age, percent }) => ({ x: age, y: percent }))),
+              lineColour: colours.grey,
+            },
             rules: {
               list: [
                 {

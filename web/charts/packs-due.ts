@@ -20,11 +20,20 @@ export interface PacksDueMonth {
 /** Counts packs due by each month of the plan; all counts are cumulative but `quarter`. */
 export function packsDueByMonth(plan: Plan): PacksDueMonth[] {
   const months = monthsBetween(plan.horizon.from, plan.horizon.to);
-  const countBy = (date: "p10" | "p90", month: string) =>
-    plan.packs.filter((pack) => {
-      const day = pack.replaceBy[date];
-      return day !== null && day.slice(0, 7) <= month;
-    }).length;
+  const countsBy = (date: "p10" | "p90") => {
+    const fallDue = new Map<string, number>();
+    for (const { replaceBy } of plan.packs) {
+      // What was due before the plan starts counts from its first month on.
+      const month = [replaceBy[date]?.slice(0, 7) ?? "9999", plan.horizon.from].sort()[1]!;
+      fallDue.set(month, (fallDue.get(month) ?? 0) + 1);
+    }
+    let soFar = 0;
+    return months.map((month) => {
+      soFar += fallDue.get(month) ?? 0;
+      return soFar;
+    });
+  };
+  const [late, early] = [countsBy("p90"), countsBy("p10")];
   const expected = months.map((_, index) => plan.packs.reduce((sum, pack) => sum + (pack.dueBy.chance[index] ?? 0), 0));
   const quarters = new Map<string, number>();
   months.forEach((month, index) => {
@@ -34,15 +43,14 @@ export function packsDueByMonth(plan: Plan): PacksDueMonth[] {
   return months.map((month, index) => ({
     month,
     expected: expected[index] ?? 0,
-    late: countBy("p90", month),
-    early: countBy("p10", month),
+    late: late[index] ?? 0,
+    early: early[index] ?? 0,
     quarter: quarters.get(quarterOf(month)) ?? 0,
   }));
 }
 
 /** When the packs run out: due so far with its uncertainty, and the quarter's own as bars. */
-export function packsDue(plan: Plan): HTMLElement | null {
-  const rows = packsDueByMonth(plan);
+export function packsDue(plan: Plan, rows: readonly PacksDueMonth[]): HTMLElement | null {
   if (plan.packs.length === 0 || rows.length === 0) return null;
   const words = say.batteries.due;
   const months = rows.map((row) => row.month);

@@ -31,19 +31,18 @@ export function readingsByAge(reading: Reading, readings: PackReadings): HTMLEle
       return {
         type: "line",
         data: {
-          datasets: [
-            {
-              data: dots.map((dot) => ({ x: dot.age, y: dot.percent })),
-              showLine: false,
-              pointRadius: dots.length > 400 ? 1.5 : 2.25,
-              pointBackgroundColor: colours.ink,
-              pointBorderWidth: 0,
-            },
-          ],
+          datasets: [],
         },
         options: {
           ...options,
           events: [],
+          plugins: {
+            scatter: {
+              dots: dots.map((dot) => ({ x: dot.age, y: dot.percent })),
+              radius: dots.length > 400 ? 1.5 : 2.25,
+              dotColour: colours.ink,
+            },
+          },
           scales: {
             x: {
               ...options.scales?.x,

@@ -50,7 +50,10 @@ export interface Asks {
     answer: Read;
   };
   adopt: { ask: { plan: Plan; reading: Reading }; answer: Drawn };
-  replan: { ask: { choices: PolicyChoice[]; today: number }; answer: Planned };
+  /** `readingMark` is of the reading that the page has. */
+  replan: { ask: { choices: PolicyChoice[]; today: number; readingMark: string }; answer: Planned };
+  /** Some packs of the plan, from one on. */
+  packs: { ask: { from: number }; answer: Plan["packs"] };
   /** The choices in files that hold nothing but policy sheets; null where they hold more. */
   choicesIn: { ask: { files: SheetFile[]; today: number }; answer: PolicyChoice[] | null };
   /** How the columns are read now, as a columns file, with examples of what they hold. */
@@ -94,11 +97,16 @@ export interface Read {
   readings: PackReadings;
 }
 
-/** A plan with the reading that it rests on. `plan` is null where no input gave a table or a file was refused. */
-export interface Planned extends Drawn {
+/** A plan, without what the page has already. */
+export interface Planned {
+  /** Without its packs; null where no input gave a table or a file was refused. */
   plan: Plan | null;
-  /** Without the fleet's tests and use log. */
-  reading: Reading;
+  /** How many packs it has; they are asked for in portions. */
+  packs: number;
+  /** Another mark means other packs. */
+  packsMark: string;
+  /** The reading that the plan rests on; null where the page has it. */
+  read: (Read & { readingMark: string }) | null;
   problems: PolicyProblem[];
 }
 

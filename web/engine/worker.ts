@@ -114,7 +114,8 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     if (!sheet) throw new Error(`There is no sheet ${file}.`);
     return correctRow(sheet, line, cells);
   },
-  replan: async (ask) => planNow(ask.choices, ask.today),
+  replan: async (ask) => planNow(ask.choices, ask.today, ask.readingMark),
+  packs: async ({ from }) => plan?.packs.slice(from, from + PORTION) ?? [],
   write: async (ask) => contentOf(ask.file),
 };
 
@@ -131,13 +132,34 @@ async function readNow(choices: PolicyChoice[], today: number) {
   return { reading, policy, problems };
 }
 
-async function planNow(choices: PolicyChoice[], today: number): Promise<Planned> {
+async function planNow(choices: PolicyChoice[], today: number, readingMark: string): Promise<Planned> {
   const { reading, policy, problems } = await readNow(choices, today);
   // A plan that misses a sheet buys wrongly: as on the command line, a refused file stops it.
   const whole = reading.inputs.length > 0 && reading.refused.length === 0;
   plan = whole ? makePlan(reading, policy, stages) : null;
-  return { plan, reading: withoutTests(reading), problems, ...drawn(reading) };
+  const mark = markOf(reading);
+  return {
+    plan: plan && { ...plan, packs: [] },
+    packs: plan?.packs.length ?? 0,
+    packsMark: plan ? markOf(plan.packs) : "",
+    read:
+      mark === readingMark ? null : { reading: withoutTests(reading), readings: dotsOf(reading), readingMark: mark },
+    problems,
+  };
 }
+
+const marks = new WeakMap<object, string>();
+let marked = 0;
+
+/** A mark by which the page can say what it has. Of two workers none gives the same. */
+function markOf(thing: object): string {
+  const mark = marks.get(thing) ?? `${performance.timeOrigin} ${++marked}`;
+  marks.set(thing, mark);
+  return mark;
+}
+
+// So many packs are handed over in well under a frame's time or two.
+const PORTION = 200;
 
 // Only decides how a failed test bounds the capacity, which is not drawn.
 const ANY_THRESHOLD = 0.8;

@@ -20,6 +20,7 @@ export function batteries(session: PlannedSession): HTMLElement {
   const packs = byLikelyDate(plan.packs);
   if (packs.length === 0)
     return section("batteries", say.batteries.heading, lead(say.batteries.table.kinds["no-forecast"]));
+  const due = packsDueByMonth(plan);
   const detail = make("div", { id: "pack" });
   let chosen = firstWorthSeeing(packs);
   drawDetail();
@@ -27,7 +28,7 @@ export function batteries(session: PlannedSession): HTMLElement {
     "batteries",
     say.batteries.heading,
     lead(leadText()),
-    packsDue(plan),
+    packsDue(plan, due),
     itemDetail(session),
     detail,
     earlySignsTable(session, choose),
@@ -61,12 +62,15 @@ export function batteries(session: PlannedSession): HTMLElement {
       },
       option(chosen),
     );
-    // Thousands of options take their time: the chart comes first.
-    setTimeout(() => {
+    // Thousands of options take their time to lay out: they come when somebody reaches for them.
+    const fill = () => {
+      if (picker.options.length > 1) return;
       const at = packs.indexOf(chosen);
       picker.prepend(...packs.slice(0, at).map(option));
       picker.append(...packs.slice(at + 1).map(option));
-    });
+    };
+    picker.addEventListener("focus", fill);
+    picker.addEventListener("pointerdown", fill);
     const choices = make(
       "p",
       { class: "choices" },
@@ -82,10 +86,10 @@ export function batteries(session: PlannedSession): HTMLElement {
   }
 
   function leadText(): string {
-    const due = Math.round(packsDueByMonth(plan).at(-1)?.expected ?? 0);
+    const byTheEnd = Math.round(due.at(-1)?.expected ?? 0);
     const already = plan.packs.filter((pack) => pack.replaceBy.kind === "already-due").length;
     return say.batteries.lead(
-      numberWords(due),
+      numberWords(byTheEnd),
       numberWords(already),
       numberWords(packs.length),
       monthWords(plan.horizon.to),

@@ -1,0 +1,39 @@
+import type { Plan, PolicyChoice, Reading } from "../../src/index.ts";
+import type { PackReadings } from "../pack-readings.ts";
+import { ask } from "./engine.ts";
+import type { PolicyProblem } from "./messages.ts";
+
+/** A plan with what the page shows beside it. */
+interface PlanWithReading {
+  plan: Plan | null;
+  reading: Reading;
+  readings: PackReadings;
+  problems: PolicyProblem[];
+}
+
+/** What the engine handed over before, with the marks by which it knows it again. */
+const kept = {
+  packsMark: "",
+  packs: [] as Plan["packs"],
+  readingMark: "",
+  reading: null as Reading | null,
+  readings: new Map() as PackReadings,
+};
+
+/**
+ * Has the engine plan. What it handed over before stays here, and packs come in portions, since taking over thousands
+ * at once would hold up the page.
+ */
+export async function askPlan(how: { choices: PolicyChoice[]; today: number }): Promise<PlanWithReading> {
+  const answer = await ask("replan", { ...how, readingMark: kept.readingMark });
+  if (answer.read !== null) Object.assign(kept, answer.read);
+  const { reading, readings } = kept as typeof kept & { reading: Reading };
+  const { problems } = answer;
+  if (answer.plan === null) return { plan: null, reading, readings, problems };
+  if (answer.packsMark !== kept.packsMark) {
+    const packs: Plan["packs"] = [];
+    while (packs.length < answer.packs) packs.push(...(await ask("packs", { from: packs.length })));
+    Object.assign(kept, { packs, packsMark: answer.packsMark });
+  }
+  return { plan: { ...answer.plan, packs: kept.packs }, reading, readings, problems };
+}
