@@ -25,9 +25,15 @@ export function readingOf(built: readonly BuiltTable[], log: FindingLog): Omit<R
 }
 
 /** The entries that stay once boxes, labels, repeats and ratings are settled across all sheets. */
-function keptEntries(built: readonly BuiltTable[], log: FindingLog): Entry[] {
+function keptEntries(built: readonly BuiltTable[], log: FindingLog): Map<string, Entry[]> {
   const byKind = new Map<string, Entry[]>();
-  for (const { entries } of built) {
+  for (const { entries, state } of built) {
+    // A table of one kind, the commonest, is taken as it is.
+    const [only, ...others] = state.table.outputs;
+    if (only && others.length === 0 && !byKind.has(only.sheet.kind)) {
+      byKind.set(only.sheet.kind, entries);
+      continue;
+    }
     for (const entry of entries) {
       const list = byKind.get(entry.sheet.kind);
       if (list) list.push(entry);
@@ -42,11 +48,12 @@ function keptEntries(built: readonly BuiltTable[], log: FindingLog): Entry[] {
   findDatesOutOfOrder(byKind, log);
   findImpossibleTests(byKind, log);
   findUnusablePolicy(byKind, log);
-  return [...byKind.values()].flat();
+  return byKind;
 }
 
-function fleetOf(entries: readonly Entry[]): Fleet {
+function fleetOf(byKind: ReadonlyMap<string, readonly Entry[]>): Fleet {
   const fleet = emptyFleet();
-  for (const { sheet, values } of entries) (fleet[sheet.list] as unknown[]).push(fleetRow(sheet.kind, values));
+  for (const entries of byKind.values())
+    for (const { sheet, values } of entries) (fleet[sheet.list] as unknown[]).push(fleetRow(sheet.kind, values));
   return fleet;
 }

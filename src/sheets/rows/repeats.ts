@@ -2,6 +2,7 @@ import { isoFromDay } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
 import { nameKey } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
+import { DaysOfNames } from "./days-of-names.ts";
 import type { Entry } from "./entry.ts";
 
 /**
@@ -10,14 +11,22 @@ import type { Entry } from "./entry.ts";
  * Entries of one key that contradict each other are all dropped. Where none does, the fullest stays, its
  * blanks filled by the others; those that add nothing are dropped as repeats.
  */
-export function withoutRepeats(entries: readonly Entry[], log: FindingLog): Entry[] {
+export function withoutRepeats(entries: Entry[], log: FindingLog): Entry[] {
   const sheet = entries[0]?.sheet;
   if (!sheet) return [];
-  const byKey = new Map<string | number, Entry | Entry[]>();
-  const numbers = new Map<string, number>();
+  const byKey = new Map<string, Entry | Entry[]>();
+  const byDay = new DaysOfNames();
+  const [name = "", day = ""] = sheet.key.length === 2 ? sheet.key : [];
   const loose: Entry[] = [];
   for (const entry of entries) {
-    const key = keyOf(entry, numbers);
+    const { values, time } = entry;
+    const first = values[name];
+    const second = values[day];
+    if (time === "" && typeof first === "string" && typeof second === "number") {
+      byDay.add(first, second, entry);
+      continue;
+    }
+    const key = keyOf(entry);
     if (key === null) {
       loose.push(entry);
       continue;
@@ -29,8 +38,9 @@ export function withoutRepeats(entries: readonly Entry[], log: FindingLog): Entr
   }
   noteLikelyCopies(loose, log);
   const gone = new Set<Entry>();
+  for (const group of byDay.groups()) settleGroup(group, gone, log);
   for (const group of byKey.values()) if (Array.isArray(group)) settleGroup(group, gone, log);
-  return gone.size === 0 ? [...entries] : entries.filter((entry) => !gone.has(entry));
+  return gone.size === 0 ? entries : entries.filter((entry) => !gone.has(entry));
 }
 
 const foldedNames = new Map<string, string>();
@@ -45,24 +55,10 @@ function folded(name: string): string {
   return key;
 }
 
-/** Days of a date key lie well under this, so that a name's number and a day make one whole number. */
-const DAYS = 2 ** 16;
-
-/** The entry's key; null where it has none. Name and day alone, the commonest, are one number: that is cheaper. */
-function keyOf({ sheet, values, time }: Entry, numbers: Map<string, number>): string | number | null {
+/** The entry's key; null where it has none. */
+function keyOf({ sheet, values, time }: Entry): string | null {
   const { key: fields } = sheet;
   if (fields.length === 0) return null;
-  const first = values[fields[0]!];
-  const second = fields.length === 2 ? values[fields[1]!] : null;
-  if (time === "" && typeof first === "string" && typeof second === "number") {
-    const name = folded(first);
-    let number = numbers.get(name);
-    if (number === undefined) {
-      number = numbers.size;
-      numbers.set(name, number);
-    }
-    return number * DAYS + second;
-  }
   let key = time;
   for (const field of fields) {
     const value = values[field];

@@ -9,12 +9,10 @@ import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { columnViews } from "./column-views.ts";
 import { type HeaderRows, knownNames, nameIn, oneRowHeader, twoRowHeader } from "./header-rows.ts";
 import { interpret, kindsOf } from "./interpret.ts";
+import { holdsValue, looksLikeData } from "./looks-like-data.ts";
 import { ownOutput } from "./own-outputs.ts";
 import { type SetAsidePart, setAsideParts } from "./set-aside-tables.ts";
 import type { Output, Table } from "./table.ts";
-
-/** Above this share of cells with a digit a row is data, never a header. */
-const MAX_DIGIT_SHARE = 0.5;
 
 /** The least share of a row's cells that must name something known, in a header and in one below a table. */
 const MIN_KNOWN_SHARE = 0.4;
@@ -40,6 +38,8 @@ interface Found {
   title: HeaderMeaning | null;
   /** How the header was read by its words, to tell records from the next header. */
   outputs: Output[];
+  /** One of its columns of dates or numbers; -1 where there is none. */
+  typed: number;
   /** The mapping that named the header; null where it was recognised. */
   mapped: MappedHeader | null;
 }
@@ -53,6 +53,10 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
   let current: Found | null = null;
   for (let i = 0; i < rows.length; i++) {
     const row = rows[i] as GridRow;
+    if (columns === null && current !== null && holdsValue(row.cells, current.typed)) {
+      current.body.push(row);
+      continue;
+    }
     const mapped = columns === null ? null : mappedAt(rows, i, columns, grid);
     const header: HeaderRows | null = mapped
       ? mapped.rows
@@ -77,8 +81,10 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
         odd: new Map(),
         title: titleAbove(rows, i),
         outputs: outputsOf(header),
+        typed: -1,
         mapped,
       };
+      current.typed = typedColumn(current.outputs);
       found.push(current);
     }
     i += header.lines.length - 1;
@@ -89,36 +95,17 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
 /** A source table's part of a set-aside.csv, as if its header had been found in the sheet. */
 function foundPart({ line, header, rows }: SetAsidePart): Found {
   const headerRows = { lines: [line], header, groups: header.map(() => null) };
-  return { rows: headerRows, at: 0, body: rows, odd: new Map(), title: null, outputs: [], mapped: null };
+  return { rows: headerRows, at: 0, body: rows, odd: new Map(), title: null, outputs: [], typed: -1, mapped: null };
+}
+
+/** A column of dates or numbers, the surest sign that a line is a record; -1 where there is none. */
+function typedColumn(outputs: readonly Output[]): number {
+  const fields = outputs.flatMap((output) => output.fields);
+  return fields.find(({ spec }) => spec.type === "date" || NUMERIC.has(spec.type))?.columns[0] ?? -1;
 }
 
 function outputsOf(header: HeaderRows): Output[] {
   return interpret(columnViews(header, [], null), null).best?.outputs ?? [];
-}
-
-function looksLikeData(cells: readonly Cell[]): boolean {
-  let filled = 0;
-  let digits = 0;
-  for (const cell of cells) {
-    if (cell === null || cell === "") continue;
-    filled++;
-    if (typeof cell !== "string" || startsLikeValue(cell)) digits++;
-  }
-  return digits > filled * MAX_DIGIT_SHARE;
-}
-
-/** True for a text that holds digits as values do: "000817", "14-Mar-27", but not "Pad 2 exp" or a year. */
-function startsLikeValue(text: string): boolean {
-  let digits = 0;
-  let letters = 0;
-  for (let i = 0; i < text.length; i++) {
-    const c = text.charCodeAt(i);
-    if (c >= 48 && c <= 57) digits++;
-    else if ((c >= 65 && c <= 90) || (c >= 97 && c <= 122)) letters++;
-  }
-  if (letters > 2 && /\b20\d\d\b/.test(text) && parseHeader(text).says !== "") digits -= 4;
-  if (letters === 0 && /^\s*(19|20)\d\d\s*$/.test(text)) return false;
-  return digits > 0 && digits * 2 >= letters;
 }
 
 /** The header that starts at a row, over one line or two; null where the row names no columns. */
