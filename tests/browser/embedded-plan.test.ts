@@ -3,6 +3,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { smallPlan, smallReading } from "./fixtures/small-plan.ts";
 import { chartsDrawn, openPage, startBrowser } from "./open-page.ts";
+import { pdfPages } from "./pdf-text.ts";
 
 const data = { plan: smallPlan, reading: smallReading };
 
@@ -136,18 +137,28 @@ describe("the page with a plan inside", () => {
     expect(await page.locator(".as-of").textContent()).toBe("As of 2026-11-25");
   });
 
-  it("prints as a report of several pages without its controls", async () => {
-    const { page } = await openPage(browser, data);
+  it("prints as a report: cautions and as-of on every page, charts and tables in words, no controls", async () => {
+    const { page } = await openPage(browser, data, { colorScheme: "dark" });
     await chartsDrawn(page);
-    const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
-    const pages = pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
-    expect(pages).toBeGreaterThanOrEqual(4);
-    expect(pages).toBeLessThanOrEqual(14);
-    await page.emulateMedia({ media: "print" });
-    const text = await page.locator("#page").textContent();
-    expect(text).toContain("As of 25 Nov 2026");
-    expect(text).toContain("does not test, clear or condemn any device");
-    expect(await page.getByRole("button", { name: "Print this report" }).isVisible()).toBe(false);
+    for (const format of ["A4", "Letter"]) {
+      const pages = pdfPages(await page.pdf({ format }));
+      expect(pages.length).toBeGreaterThanOrEqual(4);
+      expect(pages.length).toBeLessThanOrEqual(14);
+      pages.forEach((text, index) => {
+        expect(text).toContain("itdoesnottest,clearorcondemnanydevice.Asof25Nov2026.");
+        expect(text).toContain(`${index + 1}/${pages.length}`);
+      });
+      const whole = pages.join("");
+      for (const words of ["Planning sheet", "What has to be ordered, and by which day?", "Before you rely on this"]) {
+        expect(whole).toContain(words.replaceAll(" ", ""));
+      }
+      for (const { item, lineCost } of smallPlan.orders) {
+        expect(whole).toContain(item.replaceAll(" ", ""));
+        expect(whole).toContain((lineCost / 100).toLocaleString("en-GB", { minimumFractionDigits: 2 }));
+      }
+      expect(whole).not.toContain("Printthisreport");
+      expect(whole).not.toContain("Saveasapicture");
+    }
   });
 
   it("keeps markup that stands in a sheet as text", async () => {
