@@ -64,14 +64,18 @@ function noteOpenQuotes({ file, sheet, openQuotes }: Grid, log: FindingLog): voi
   }
 }
 
+function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? "" : "s"}`;
+}
+
 function noteHidden({ file, sheet, hidden }: Grid, log: FindingLog): void {
   const parts = [
     hidden.tab ? "the tab itself" : "",
-    hidden.rows > 0 ? `${hidden.rows} rows` : "",
-    hidden.columns > 0 ? `${hidden.columns} columns` : "",
+    hidden.rows > 0 ? counted(hidden.rows, "row") : "",
+    hidden.columns > 0 ? counted(hidden.columns, "column") : "",
   ].filter((part) => part !== "");
   if (parts.length === 0) return;
   log.add("hidden-read", { file, sheet, line: null, column: null, value: null }, () => ({
-    message: `Tab "${sheet}" hides ${parts.join(", ")}; what is hidden was read too.`,
+    message: `Tab "${sheet}" hides ${parts.join(" and ")}; what is hidden was read too.`,
   }));
 }

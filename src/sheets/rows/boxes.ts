@@ -42,7 +42,7 @@ function boxSizes(catalogue: readonly Entry[]): Map<string, number | null> {
 
 function refuse(entry: Entry, field: string, count: number, log: FindingLog): void {
   const { file, sheet, line } = entry.values.source;
-  const message = `${count} boxes of "${entry.values.item}" cannot be counted in units: the catalogue gives no single units_per_box for it.`;
+  const message = `${count} ${count === 1 ? "box" : "boxes"} of "${entry.values.item}" cannot be counted in units: the catalogue gives no single units_per_box for it.`;
   log.add("boxes-unknown", { file, sheet, line, column: null, value: String(count) }, () => ({ message }), field);
   entry.state.drop(entry.row, "boxes-unknown", message);
 }

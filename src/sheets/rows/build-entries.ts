@@ -1,6 +1,7 @@
 import { type FindingLog, shortened } from "../finding-log.ts";
 import type { GridRow } from "../grid.ts";
 import type { Table } from "../tables/table.ts";
+import { countingColumns } from "./counting-columns.ts";
 import { type Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader, type ReadOptions } from "./field-reader.ts";
 import { fillRow, rowPlan, speaksOf, timeOf } from "./fill-row.ts";
@@ -17,7 +18,7 @@ export interface BuiltTable {
 export function buildEntries(table: Table, options: ReadOptions, log: FindingLog): BuiltTable {
   const state = new TableState(table);
   const readers = table.outputs.map((output) => output.fields.map((field) => fieldReader(table, field, options, log)));
-  const plans = table.outputs.map((output, at) => rowPlan(output, readers[at]!, table.outputs.length === 1));
+  const plans = table.outputs.map((output, at) => rowPlan(table, output, readers[at]!));
   const entries: Entry[] = [];
   const oddRow = oddRowTest(table);
   const unknown = unknownTable(table, log);
@@ -54,9 +55,12 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
 }
 
 /** A finding for each named column from which nothing is read, where the table itself is known. */
-function noteUnread({ grid, number, header, headerLines, outputs }: Table, log: FindingLog): void {
+function noteUnread(table: Table, log: FindingLog): void {
+  const { grid, number, header, headerLines, outputs } = table;
   if (outputs.length === 0) return;
   const read = new Set(outputs.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns)));
+  for (const { measure, boxSize } of outputs.map((output) => countingColumns(table, output)))
+    read.add(measure).add(boxSize);
   header.forEach((name, column) => {
     if (name === null || read.has(column)) return;
     const place = { file: grid.file, sheet: grid.sheet, line: headerLines[0] ?? null, column: column + 1, value: name };

@@ -9,6 +9,7 @@ import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
 import { Problem } from "../values/problem.ts";
 import { columnName } from "./column-name.ts";
+import { type CountingColumns, countedIn, countingColumns } from "./counting-columns.ts";
 import type { FieldReader } from "./field-reader.ts";
 import { kindFromName } from "./kind-from-name.ts";
 
@@ -20,6 +21,7 @@ export interface RowPlan {
   required: ColumnSpec[];
   /** Columns one of which must hold something; null where the output is the table's only one. */
   own: number[] | null;
+  counting: CountingColumns;
   /** The column whose time of day tells two tests of a day apart; -1 where there is none. */
   timeColumn: number;
 }
@@ -30,7 +32,7 @@ export type Filled = { code: null; product: string | null } | { code: string; me
 const FILLED: Filled = { code: null, product: null };
 
 /** The plan of one output. */
-export function rowPlan(output: Output, readers: FieldReader[], alone: boolean): RowPlan {
+export function rowPlan(table: Table, output: Output, readers: FieldReader[]): RowPlan {
   const template: Record<string, unknown> = {};
   for (const { field } of output.sheet.columns) template[field] = output.implied[field] ?? null;
   // The place of the source is kept from the start: an object that grows later is many times dearer to make.
@@ -42,7 +44,8 @@ export function rowPlan(output: Output, readers: FieldReader[], alone: boolean):
     readers,
     template,
     required: output.sheet.columns.filter(({ required }) => required),
-    own: alone ? null : output.own,
+    own: table.outputs.length === 1 ? null : output.own,
+    counting: countingColumns(table, output),
     timeColumn: date?.columns[0] ?? -1,
   };
 }
@@ -72,6 +75,8 @@ export function fillRow(
     } else values[spec.field] = value;
   }
   if (refused) return refused;
+  const { measure, boxSize } = plan.counting;
+  if (measure !== -1 || boxSize !== -1) values.quantity = countedIn(values.quantity, cells, plan.counting);
   const label = typeof values.label === "string" ? fillFromLabel(values, values.label, asOf, log) : null;
   if (plan.output.sheet.kind === "catalogue" && values.kind === null) kindFromName(values, log);
   const lacks = plan.required.find(({ field }) => values[field] === null);

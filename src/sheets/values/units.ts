@@ -52,7 +52,7 @@ const FACTORS: Record<NonNullable<Unit>, Map<string, number>> = {
 };
 
 const BOX_WORDS = new Set(
-  "box boxes bx case cases carton cartons ctn pkt pkts packet packets karton kartons schachtel schachteln boîte boîtes boite boites caja cajas doos dozen".split(
+  "box boxes bx case cases carton cartons ctn pkt pkts packet packets karton kartons schachtel schachteln boîte boîtes boite boites caja cajas doos dozen bxs cs krt vpe bte".split(
     " ",
   ),
 );

@@ -465,4 +465,23 @@ NL-2;Zorgco;Accu LI2;4;10-12-2026
       ],
     },
   },
+  {
+    name: "boxes beside their size, and a unit of measure that is a box",
+    text: `Product,Units/box,Stock,UOM,Exp.,Lot
+Adult pads,10,2 boxes,BX,2027-08-31,Z1
+Child pads,5,1,BX,2027-07-31,Z2
+Gel,12,7,EA,2027-01-31,Z3
+Paper,,3,BX,2028-01-31,Z4
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", quantity: 20, expiry: "2027-08-31", lot: "Z1" },
+        { item: "Child pads", quantity: 5, expiry: "2027-07-31", lot: "Z2" },
+        { item: "Gel", quantity: 7, expiry: "2027-01-31", lot: "Z3" },
+      ],
+    },
+    aside: [[5, "boxes-unknown"]],
+    findings: ["boxes-unknown"],
+    unread: ["Units/box", "UOM"],
+  },
 ];
