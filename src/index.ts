@@ -52,7 +52,7 @@ export { policyChoicesIn } from "./sheets/policy-choices.ts";
 // Label scans
 export { readScans } from "./sheets/read-scans.ts";
 export { readSheets } from "./sheets/read-sheets.ts";
-export type { Reading, RefusedFile, SheetFile } from "./sheets/reading.ts";
+export type { CellCorrection, Reading, RefusedFile, SheetFile } from "./sheets/reading.ts";
 // A text sheet as it stands, for correcting a row
 export { decodeText } from "./sheets/text/decode-text.ts";
 export { textRecords } from "./sheets/text/records.ts";

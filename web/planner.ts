@@ -1,6 +1,7 @@
 import type { ColumnsFile, Plan, PolicyChoice, Reading } from "../src/index.ts";
 import { choicesOfPlan } from "./embedded-choices.ts";
 import { askPlan } from "./engine/ask-plan.ts";
+import type { CellChange, RowPlace } from "./engine/correct-row.ts";
 import { ask, Stopped, stopEngine } from "./engine/engine.ts";
 import type { Read } from "./engine/messages.ts";
 import { dayWords } from "./format.ts";
@@ -93,9 +94,9 @@ export function planner(stage: Stage, embedded: string | null) {
     return true;
   }
 
-  async function correct(file: string, line: number, cells: string[]): Promise<void> {
-    const corrected = await ask("correct", { file, line, cells });
-    const before = files.find(({ name }) => name === file);
+  async function correct(row: RowPlace, changes: CellChange[]): Promise<void> {
+    const corrected = await ask("correct", { row, changes });
+    const before = files.find(({ name }) => name === row.file);
     await addFile({ ...corrected, fromFolder: before?.fromFolder ?? false });
   }
 

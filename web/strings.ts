@@ -375,6 +375,8 @@ export const say = {
     where: (file: string, line: string) => (line ? `${file}, line ${line}` : file),
     asideHeading: "Which rows were set aside?",
     asideHeads: ["File", "Line", "Reason", "The row as it stands"],
+    correctedHere:
+      "Corrections to a workbook are kept in this page, not in its file: save the sheets cleaned to keep them.",
     correct: "Correct it",
     readAgain: "Read again",
     leave: "Leave it",

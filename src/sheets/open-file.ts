@@ -8,6 +8,7 @@ import { tablesSideBySide } from "./tables/side-by-side.ts";
 import type { Table } from "./tables/table.ts";
 import { decodeText } from "./text/decode-text.ts";
 import { textRecords } from "./text/records.ts";
+import { withCorrections } from "./workbook/correct-cells.ts";
 import { openWorkbook } from "./workbook/open-workbook.ts";
 import { judgeFile, type RefusalCode, refusal } from "./workbook/refusals.ts";
 
@@ -64,7 +65,8 @@ export async function openWorkbooks(files: readonly SheetFile[]): Promise<void> 
   for (const file of files) {
     if (unpacked.get(file.bytes)?.name === file.name || judgeFile(file).kind !== "workbook") continue;
     const workbook = await openWorkbook(file, sha256(file.bytes));
-    unpacked.set(file.bytes, { name: file.name, file: { ...workbook, passedOver: null } });
+    const grids = withCorrections(workbook.grids, file.corrections ?? []);
+    unpacked.set(file.bytes, { name: file.name, file: { ...workbook, grids, passedOver: null } });
   }
 }
 

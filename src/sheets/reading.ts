@@ -7,6 +7,16 @@ export interface SheetFile {
   bytes: Uint8Array;
   /** True for one of the files of a folder, which may be no sheet; a file named by itself must be one. */
   fromFolder?: boolean;
+  /** What a person put right in a workbook. With other corrections the bytes must be another copy. */
+  corrections?: CellCorrection[];
+}
+
+/** A cell of a workbook that holds something else than its file says. Columns are 1-based, lines the tab's rows. */
+export interface CellCorrection {
+  sheet: string;
+  line: number;
+  column: number;
+  text: string;
 }
 
 /** How one column was read. Columns are 1-based. */

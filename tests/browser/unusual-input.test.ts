@@ -1,9 +1,9 @@
-import { writeXlsx } from "hucre/xlsx";
+import { readXlsx, writeXlsx } from "hucre/xlsx";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { SMALL_SHEETS } from "./fixtures/small-sheets.ts";
 import { openPage, startBrowser } from "./open-page.ts";
-import { planned } from "./page-actions.ts";
+import { planned, savedBy } from "./page-actions.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -12,8 +12,8 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 /** The small sheets as the tabs of one workbook, numbers as numbers. */
-async function workbook(): Promise<Buffer> {
-  const sheets = SMALL_SHEETS.map(({ name, buffer }) => ({
+async function workbook(of = SMALL_SHEETS): Promise<Buffer> {
+  const sheets = of.map(({ name, buffer }) => ({
     name: name.replace(".csv", ""),
     rows: buffer
       .toString()
@@ -36,6 +36,34 @@ describe("a workbook", () => {
     expect(await page.locator("#sheets .lead").textContent()).toContain("22 rows in 1 file: 22 used, 0 set aside");
     expect(await page.locator("#sheets").textContent()).toContain("fleet.xlsx · runtime_tests");
     expect(complaints).toEqual([]);
+  });
+});
+
+describe("a workbook's row that was set aside", () => {
+  it("is corrected in place, read again and used, and the correction is found after a reload", async () => {
+    const wrong = SMALL_SHEETS.map((one) =>
+      one.name === "runtime_tests.csv"
+        ? { ...one, buffer: Buffer.from(one.buffer.toString().replace("2025-02-01,88", "2025-02-30,88")) }
+        : one,
+    );
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles({
+      name: "fleet.xlsx",
+      mimeType: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+      buffer: await workbook(wrong),
+    });
+    await planned(page);
+    const row = page.locator("#sheets tr", { hasText: "fleet.xlsx · runtime_tests" }).filter({ hasText: "2025-02-30" });
+    await row.getByRole("button", { name: "Correct it" }).click();
+    await page.locator(".correction").getByLabel("date").fill("2025-02-28");
+    await page.keyboard.press("Enter");
+    await page.locator("#sheets", { hasText: "None: every row was used." }).waitFor();
+    const clean = await readXlsx(await savedBy(page, "#save-clean-workbook"));
+    const tests = clean.sheets.find(({ name }) => name === "runtime_tests")!.rows;
+    expect(tests.some(([serial, date]) => serial === "P1" && String(date).includes("Feb 28 2025"))).toBe(true);
+    await page.reload();
+    await planned(page);
+    expect(await page.locator("#sheets .lead").textContent()).toContain("22 used, 0 set aside");
   });
 });
 

@@ -12,6 +12,7 @@ import type {
 export type PolicyProblem = ReturnType<typeof resolvePolicy>["problems"][number];
 
 import type { PackReadings } from "../pack-readings.ts";
+import type { CellChange, RowPlace } from "./correct-row.ts";
 
 /** Files that the page offers for download. */
 export const DOWNLOADS = [
@@ -66,8 +67,8 @@ export interface Asks {
   cleanWorkbook: { ask: Record<string, never>; answer: Uint8Array };
   /** Reads label scans beside the sheets, whose catalogue names the products. */
   scan: { ask: { scans: SheetFile; today: number }; answer: Scanned[] };
-  /** Replaces one record of a text sheet; answers with the sheet as it now stands. */
-  correct: { ask: { file: string; line: number; cells: string[] }; answer: SheetFile };
+  /** Replaces cells of one row; answers with the sheet as it now stands. */
+  correct: { ask: { row: RowPlace; changes: CellChange[] }; answer: SheetFile };
   write: { ask: { file: Download }; answer: string | Uint8Array };
 }
 

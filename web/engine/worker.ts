@@ -109,10 +109,10 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
         .map(({ line, message }) => ({ line, ...nothing, problem: message })),
     ];
   },
-  correct: async ({ file, line, cells }) => {
-    const sheet = files.find(({ name }) => name === file);
-    if (!sheet) throw new Error(`There is no sheet ${file}.`);
-    return correctRow(sheet, line, cells);
+  correct: async ({ row, changes }) => {
+    const sheet = files.find(({ name }) => name === row.file);
+    if (!sheet) throw new Error(`There is no sheet ${row.file}.`);
+    return correctRow(sheet, row, changes);
   },
   replan: async (ask) => planNow(ask.choices, ask.today, ask.readingMark),
   packs: async ({ from }) => plan?.packs.slice(from, from + PORTION) ?? [],

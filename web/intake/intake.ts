@@ -1,11 +1,10 @@
+import type { SheetFile } from "../../src/index.ts";
 import { make } from "../dom.ts";
 import { ask } from "../engine/engine.ts";
 import { say } from "../strings.ts";
 import { droppedFiles } from "./dropped-files.ts";
 
-export interface NamedBytes {
-  name: string;
-  bytes: Uint8Array;
+export interface NamedBytes extends SheetFile {
   /** Came with its folder and was not named: what is no sheet is passed over there, and refused elsewhere. */
   fromFolder: boolean;
 }

@@ -1,13 +1,14 @@
 import type { Reading } from "../../src/index.ts";
 import { make } from "../dom.ts";
+import type { CellChange, RowPlace } from "../engine/correct-row.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 
 type Row = Reading["setAside"][number];
 
-export type Correct = (file: string, line: number, cells: string[]) => void;
+export type Correct = (row: RowPlace, changes: CellChange[]) => void;
 
-/** Every row that was set aside, with its reason; a row of a text sheet can be corrected in place and read again. */
+/** Every row that was set aside, with its reason; with the sheets at hand it can be corrected in place and read again. */
 export function setAsideTable(reading: Reading, correct: Correct | null): HTMLElement {
   const heads = say.sheets.asideHeads;
   return table({
@@ -24,8 +25,7 @@ export function setAsideTable(reading: Reading, correct: Correct | null): HTMLEl
 
   function asItStands(row: Row): Node {
     const code = make("code", {}, text(row));
-    // A workbook's cells are corrected in the workbook.
-    if (correct === null || row.sheet !== null) return code;
+    if (correct === null) return code;
     const holder = make("div", {}, code);
     const open = make(
       "button",
@@ -52,14 +52,15 @@ export function setAsideTable(reading: Reading, correct: Correct | null): HTMLEl
         class: "correction",
         submit: (event) => {
           event.preventDefault();
-          submit(
-            row.file,
-            row.line,
-            inputs.map((input) => input.value),
+          // Cells that were left alone stay what they are: a number, a date, or another table's beside this one.
+          const changes = inputs.flatMap(({ value, defaultValue }, index) =>
+            value === defaultValue ? [] : [{ column: index + 1, text: value }],
           );
+          submit({ file: row.file, sheet: row.sheet, line: row.line }, changes);
         },
       },
       inputs.map((input, index) => make("label", {}, headers[index] ?? say.sheets.columnNumber(index + 1), input)),
+      row.sheet !== null && make("small", {}, say.sheets.correctedHere),
       make(
         "p",
         { class: "buttons" },
