@@ -26,8 +26,9 @@ export interface ItemFit {
  * Equally likely shared curves of an item, given its packs' evidence, as coordinates.
  *
  * @param packs  in an order that does not hang on the order of rows; the trust of their readings is set
+ * @param looks  times that one pack's likelihood may be worked out, about
  */
-export function fitCurves(packs: readonly PackEvidence[], prior: ItemPrior): Float64Array[] {
+export function fitCurves(packs: readonly PackEvidence[], prior: ItemPrior, looks = EFFORT): Float64Array[] {
   const speaking = packs.filter((pack) => pack.years.length + pack.bounds.length > 0);
   const heard = spreadOut(speaking, PACKS_AT_MOST);
   if (heard.length > 0) {
@@ -41,21 +42,30 @@ export function fitCurves(packs: readonly PackEvidence[], prior: ItemPrior): Flo
     const tables = rough.map((x) => nodeTables(curveFromCoordinates(x)));
     for (const pack of speaking) updateTrust(pack, tables);
   }
-  return drawCoordinates(heard, prior, { ...effort(heard.length), draws: DRAWS, seed: SEED + 1 });
+  return drawCoordinates(heard, prior, { ...search(heard.length, looks), draws: DRAWS, seed: SEED + 1 });
 }
 
-/** Times that one pack's likelihood may be worked out for a fit: some two seconds of one processor. */
-const EFFORT = 400_000;
-const POINTS = 100;
+/** Times that one pack's likelihood is worked out for a fit, if it has the fleet for itself: some seconds of one processor. */
+const EFFORT = 2_000_000;
+/** What an item of many is given at the least. */
+const EFFORT_AT_LEAST = 400_000;
+/** Items that are given as much each as one alone. */
+const FEW_ITEMS = 3;
 const USUAL_TEMPERINGS = 14;
 
-/** How long to search: the fewer packs, the wider the posterior and the more steps each point gets. */
-function effort(packs: number) {
-  const looks = EFFORT / 2 / Math.max(1, packs);
+/** How often each item's fit may look at a pack in a fleet of so many items. */
+export function looksForItems(items: number): number {
+  return Math.max(EFFORT_AT_LEAST, Math.min(EFFORT, (FEW_ITEMS * EFFORT) / items));
+}
+
+/** How to search: the fewer packs, the wider the posterior, and the more points and steps a look allows for. */
+function search(packs: number, effort: number) {
+  const looks = effort / 2 / Math.max(1, packs);
   const within = (low: number, high: number, value: number) => Math.max(low, Math.min(high, Math.round(value)));
+  const points = within(100, 400, looks / USUAL_TEMPERINGS / 4);
   return {
-    points: POINTS,
-    stepsPerTempering: within(2, 8, looks / POINTS / USUAL_TEMPERINGS),
+    points,
+    stepsPerTempering: within(2, 8, looks / points / USUAL_TEMPERINGS),
     lastSteps: within(8, 40, looks / DRAWS),
   };
 }
