@@ -54,10 +54,8 @@ export function riseShare(s: number, earlyYears: number): number {
   return 1 - Math.exp(-s / earlyYears);
 }
 
-/** 10 significant digits: beyond them, engines may differ. */
-function steady(value: number): number {
-  return Number(value.toPrecision(10));
-}
+/** To single precision: beyond it, engines may differ. */
+const steady = Math.fround;
 
 const logistic = (x: number) => 1 / (1 + Math.exp(-x));
 

@@ -2,7 +2,7 @@ import { posteriorDraws } from "../maths/posterior-draws.ts";
 import { curveFromCoordinates } from "./curve.ts";
 import type { PackEvidence } from "./evidence.ts";
 import type { ItemPrior } from "./item-prior.ts";
-import { type NodeTables, nodeTables } from "./node-tables.ts";
+import { emptyTables, type NodeTables, nodeTables } from "./node-tables.ts";
 import { packLogLikelihood } from "./pack-posterior.ts";
 import { PRIORS } from "./priors.ts";
 import { updateTrust } from "./reading-trust.ts";
@@ -76,8 +76,9 @@ function drawCoordinates(
   settings: Parameters<typeof posteriorDraws>[2],
 ): Float64Array[] {
   const coordinates = (z: Float64Array) => z.map((value, d) => prior.mean[d]! + prior.deviation[d]! * value);
+  const room = emptyTables();
   const logLikelihood = (z: Float64Array) => {
-    const tables = nodeTables(curveFromCoordinates(coordinates(z)));
+    const tables = nodeTables(curveFromCoordinates(coordinates(z)), room);
     let sum = 0;
     for (const pack of packs) sum += packLogLikelihood(pack, tables);
     return Number.isFinite(sum) ? sum : -1e300;

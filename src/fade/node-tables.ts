@@ -12,7 +12,7 @@ const HARD_SPREAD = 0.35;
 const HARDNESS_AT_MOST = 2.5;
 /** Three-point Gauss-Hermite rule: exact for polynomials to the fifth degree under a normal. */
 const SHAPE_OFFSETS = [-Math.sqrt(3), 0, Math.sqrt(3)];
-const SHAPE_WEIGHTS = [1 / 6, 2 / 3, 1 / 6];
+const LOG_WEIGHTS = [1 / 6, 2 / 3, 1 / 6].map(Math.log);
 
 /** Levels of shape, from slowing down to speeding up, over which a pack is averaged. */
 export const SHAPE_LEVELS = SHAPE_OFFSETS.length;
@@ -36,29 +36,39 @@ function heavyDensity(z: number): number {
   return DENSITY_AT_CENTRE / (base * base * Math.sqrt(base));
 }
 
-/** Node tables of a curve. */
-export function nodeTables(curve: FleetCurve): NodeTables {
+/** Room for the tables of curves looked at one after the other. */
+export function emptyTables(): Pick<NodeTables, "logPrior" | "slow" | "knee"> {
+  const n = LOG_LIVES.length * SHAPE_LEVELS;
+  return { logPrior: new Float64Array(n), slow: new Float64Array(n), knee: new Float64Array(n) };
+}
+
+/** Node tables of a curve, in the room given. */
+export function nodeTables(curve: FleetCurve, room = emptyTables()): NodeTables {
   const n = LOG_LIVES.length;
-  const logPrior = new Float64Array(n * SHAPE_LEVELS);
-  const slow = new Float64Array(n * SHAPE_LEVELS);
-  const knee = new Float64Array(n * SHAPE_LEVELS);
+  const { logPrior, slow, knee } = room;
   const slowPowers = SHAPE_OFFSETS.map((offset) => curve.slowPower * Math.exp(offset * curve.powerSpread));
+  // lives lie in equal steps of their logarithm, so that their powers follow one another by a factor
+  const slowFactors = slowPowers.map((power) => Math.exp(-power * LOG_LIFE_STEP));
+  const slowScales = slowPowers.map((power) => FADE_SCALE * Math.exp(-power * LOG_LIVES[0]!));
+  const kneeFactor = Math.exp(-curve.kneePower * LOG_LIFE_STEP);
+  let kneeScale = FADE_SCALE * Math.exp(-curve.kneePower * LOG_LIVES[0]!);
+  const odds = SHAPE_OFFSETS.map((offset) => Math.exp(-offset * curve.kneeSpread));
   for (let g = 0; g < n; g++) {
-    const logLife = LOG_LIVES[g]!;
-    const shorter = curve.logMedianLife - logLife;
+    const shorter = curve.logMedianLife - LOG_LIVES[g]!;
     const ordinary = heavyDensity(shorter / curve.lifeSpread) / curve.lifeSpread;
     const hard = heavyDensity((shorter - curve.hardUseGap) / HARD_SPREAD) / HARD_SPREAD;
-    const mass = LOG_LIFE_STEP * ((1 - curve.hardUseShare) * ordinary + curve.hardUseShare * hard);
-    const kneeScale = FADE_SCALE * Math.exp(-curve.kneePower * logLife);
+    const logMass = Math.log(LOG_LIFE_STEP * ((1 - curve.hardUseShare) * ordinary + curve.hardUseShare * hard));
     const hardness = Math.max(-HARDNESS_AT_MOST, Math.min(HARDNESS_AT_MOST, shorter));
-    const lean = curve.kneeLogit + curve.kneeByHardness * hardness;
+    const against = Math.exp(-curve.kneeLogit - curve.kneeByHardness * hardness);
     for (let level = 0; level < SHAPE_LEVELS; level++) {
       const node = level * n + g;
-      const share = 1 / (1 + Math.exp(-lean - SHAPE_OFFSETS[level]! * curve.kneeSpread));
-      logPrior[node] = Math.log(mass * SHAPE_WEIGHTS[level]!);
-      slow[node] = FADE_SCALE * Math.exp(-slowPowers[level]! * logLife) * (1 - share);
+      const share = 1 / (1 + against * odds[level]!);
+      logPrior[node] = logMass + LOG_WEIGHTS[level]!;
+      slow[node] = slowScales[level]! * (1 - share);
       knee[node] = kneeScale * share;
+      slowScales[level] = slowScales[level]! * slowFactors[level]!;
     }
+    kneeScale *= kneeFactor;
   }
   return { curve, powers: { curve, slowPowers, table: null }, logPrior, slow, knee };
 }
