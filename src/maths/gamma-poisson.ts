@@ -9,6 +9,9 @@ export interface GammaRate {
 /** Beyond this shape the rates of the places differ by less than 3 %: they are taken as one common rate. */
 const SHAPE_OF_ONE_RATE = 1000;
 const LEAST_SHAPE = 1e-3;
+/** A root is found where a step changes its logarithm by less. */
+const CLOSE = 1e-14;
+const MOST_STEPS = 100;
 
 /**
  * Gamma distribution of Poisson rates over places, by empirical Bayes: the maximum of the negative binomial marginal
@@ -23,23 +26,38 @@ const LEAST_SHAPE = 1e-3;
 export function fitGammaPoisson(counts: readonly number[], exposures: readonly number[]): GammaRate | null {
   const total = counts.reduce((a, b) => a + b, 0);
   if (total <= 0 || counts.length < 2) return null;
+  const alike = alikePlaces(counts, exposures);
   const exposureFor = (shape: number) => {
-    // score in the exposure: sum of shape/exposure - (count + shape)/(exposure + t), decreasing through zero
+    // score in the exposure, times it: sum of shape - (count + shape) * exposure/(exposure + t), decreasing through zero
     const score = (exposure: number) =>
-      counts.reduce((sum, y, i) => sum + shape / exposure - (y + shape) / (exposure + exposures[i]!), 0);
-    return bisectOnLog(score, 1e-9, 1e12);
+      alike.reduce((sum, { y, t, places }) => sum + places * (shape - (y + shape) / (1 + t / exposure)), 0);
+    return rootOnLog(score, 1e-9, 1e12);
   };
   const score = (shape: number) => {
     const exposure = exposureFor(shape);
-    let sum = 0;
-    for (let i = 0; i < counts.length; i++) {
-      sum += digamma(counts[i]! + shape) - digamma(shape) - Math.log1p(exposures[i]! / exposure);
-    }
-    return sum;
+    return alike.reduce(
+      (sum, { y, t, places }) => sum + places * (digamma(y + shape) - digamma(shape) - Math.log1p(t / exposure)),
+      0,
+    );
   };
   if (score(SHAPE_OF_ONE_RATE) > 0) return null;
-  const shape = bisectOnLog(score, LEAST_SHAPE, SHAPE_OF_ONE_RATE);
+  const shape = rootOnLog(score, LEAST_SHAPE, SHAPE_OF_ONE_RATE);
   return { shape, exposure: exposureFor(shape) };
+}
+
+/** Places with one count and exposure, of which a large fleet has few: by count, then exposure. */
+function alikePlaces(
+  counts: readonly number[],
+  exposures: readonly number[],
+): { y: number; t: number; places: number }[] {
+  const found = new Map<string, { y: number; t: number; places: number }>();
+  counts.forEach((y, i) => {
+    const key = `${y} ${exposures[i]!}`;
+    const alike = found.get(key);
+    if (alike) alike.places += 1;
+    else found.set(key, { y, t: exposures[i]!, places: 1 });
+  });
+  return [...found.values()].sort((a, b) => a.y - b.y || a.t - b.t);
 }
 
 /** Log of the negative binomial marginal likelihood that fitGammaPoisson maximises. */
@@ -62,34 +80,31 @@ export function gammaPoissonLogLikelihood(
 }
 
 /**
- * Chances of 0, 1, 2 ... events in a time, where the rate is gamma distributed (negative binomial).
+ * Root of a decreasing function of a positive number, by Ridders' method on the logarithm. An end of the range where
+ * the root lies beyond it.
  *
- * @param time  >= 0, in the rate's unit
- * @param atMost  the last count wanted
- * @param into  room of atMost + 1 to write them into, where many are wanted one after another
- * @returns chances of 0 .. atMost; they add up to less than 1 by the chance of more
+ * @see Ridders, C. (1979), A new algorithm for computing a single root of a real continuous function, IEEE Transactions
+ *   on Circuits and Systems 26, 979-980
  */
-export function negativeBinomial(
-  rate: GammaRate,
-  time: number,
-  atMost: number,
-  into: Float64Array = new Float64Array(atMost + 1),
-): Float64Array {
-  const chances = into;
-  const share = time / (rate.exposure + time);
-  chances[0] = Math.exp(-rate.shape * Math.log1p(time / rate.exposure));
-  for (let n = 1; n <= atMost; n++) chances[n] = (chances[n - 1]! * share * (rate.shape + n - 1)) / n;
-  return chances;
-}
-
-/** Root of a decreasing function of a positive number. */
-function bisectOnLog(decreasing: (x: number) => number, from: number, to: number): number {
-  let low = Math.log(from);
-  let high = Math.log(to);
-  for (let step = 0; step < 80 && high - low > 1e-15; step++) {
+function rootOnLog(decreasing: (x: number) => number, from: number, to: number): number {
+  const at = (log: number) => decreasing(Math.exp(log));
+  let [low, high] = [Math.log(from), Math.log(to)];
+  let [above, below] = [at(low), at(high)];
+  if (above <= 0) return from;
+  if (below >= 0) return to;
+  let root = high;
+  for (let step = 0; step < MOST_STEPS; step++) {
     const middle = (low + high) / 2;
-    if (decreasing(Math.exp(middle)) > 0) low = middle;
-    else high = middle;
+    const value = at(middle);
+    const next = middle + ((middle - low) * value) / Math.sqrt(value * value - above * below);
+    if (Math.abs(next - root) < CLOSE) return Math.exp(next);
+    root = next;
+    // both may move an end of the range
+    for (const [log, of] of [[middle, value] as const, [next, at(next)] as const]) {
+      if (of === 0) return Math.exp(log);
+      if (of > 0 && log > low) [low, above] = [log, of];
+      else if (of < 0 && log < high) [high, below] = [log, of];
+    }
   }
-  return Math.exp((low + high) / 2);
+  return Math.exp(root);
 }

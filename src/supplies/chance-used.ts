@@ -1,6 +1,5 @@
 import type { Day } from "../calendar/day.ts";
 import { convolve } from "../maths/convolution.ts";
-import { negativeBinomial } from "../maths/gamma-poisson.ts";
 import { chancesServed } from "./chance-served.ts";
 import type { ItemPlace } from "./item-places.ts";
 import { routineDays } from "./routine-days.ts";
@@ -13,13 +12,15 @@ const UNITS_FOLLOWED_EXACTLY = 60;
  * Chances that each of a place's units, in the order of their swap days, is used before that day.
  *
  * Uses take the unit that expires first (FEFO), so a place's units share one stream of uses: the k-th is used only
- * if k units have left, by use or by expiry, before its day. The stream is Poisson with a gamma rate, and so a
- * Markov chain in (events so far, units left so far), followed exactly from swap day to swap day; units left are
- * counted to the last unit. Replacements expire later and do not come before the units counted here.
+ * if k units have left, by use or by expiry, before its day. The stream is Poisson with a gamma rate. Given the events
+ * of each stretch between swap days, the rate matters only through how many there were in all, and so the ways to reach
+ * (units gone, events so far) are weighed without it, as if the rate were one, and the rate enters where a chance is
+ * read off. Once all units are gone none can lapse: such ways are dropped, and a chance is one less what is left.
+ * Replacements expire later and do not come before the units counted here.
  *
  * @param swapDays  ascending
  * @param place  gives the use rate and the routine, both counted as use
- * @param unitsPerUse  chance that a use takes 0, 1, 2 ... units
+ * @param unitsPerUse  chance that a use takes 0, 1, 2 ... units, that of 0 being 0
  */
 export function chancesUsed(
   swapDays: readonly Day[],
@@ -36,19 +37,21 @@ export function chancesUsed(
     const usesPerMonth = rate === null ? 0 : rate.shape / rate.exposure;
     return chancesServed(swapDays, { from: place.from, knownDays: scheduled, usesPerMonth, unitsPerUse });
   }
-  const width = units + 1;
-  const ofEvents = rate ? unitsOfEvents(unitsPerUse, units) : [];
-  const more = new Float64Array(width);
-  // left[events * width + units gone]
-  let left = new Float64Array(width * width);
-  left[0] = 1;
+  const ways = new Float64Array(units * units);
+  ways[0] = 1;
+  const sizes = unitsPerUse.length > 2 ? sizesOfEvents(unitsPerUse, units) : null;
+  const { shape, exposure } = rate ?? { shape: 0, exposure: 1 };
   let at = place.from;
   let nextScheduled = 0;
+  // fewest units gone, and most that went other than by use
+  let fewest = 0;
+  let unused = 0;
   const runTo = (day: number) => {
     const stop = Math.max(at, Math.min(day, place.until));
     if (rate && stop > at) {
-      const seen = (at - place.from) / DAYS_PER_MONTH;
-      left = useFor(left, units, rate.shape, rate.exposure + seen, (stop - at) / DAYS_PER_MONTH, ofEvents, more);
+      const months = (stop - at) / DAYS_PER_MONTH;
+      if (sizes) useSizes(ways, units, fewest, months, sizes);
+      else useSingly(ways, units, fewest, unused, months);
     }
     at = stop;
   };
@@ -56,103 +59,95 @@ export function chancesUsed(
     const day = swapDays[k]!;
     while (nextScheduled < scheduled.length && scheduled[nextScheduled]! < day) {
       runTo(scheduled[nextScheduled++]!);
-      left = shiftUnits(left, units);
+      // one unit more is gone, whatever was gone before
+      ways.copyWithin(units, 0, units * (units - 1));
+      ways.fill(0, 0, units);
+      fewest += 1;
+      unused += 1;
+    }
+    if (fewest > k) {
+      chances[k] = 1;
+      continue;
     }
     runTo(day);
-    chances[k] = chanceAtLeast(left, width, k + 1);
-    raiseTo(left, width, k + 1);
+    // the unit lapses where no more than those before it are gone
+    const lapses = readOff(ways, k * units, k + 1, shape, exposure, (at - place.from) / DAYS_PER_MONTH);
+    chances[k] = Math.min(1, Math.max(0, 1 - lapses));
+    if (k + 1 < units) for (let e = 0; e <= k; e++) ways[(k + 1) * units + e]! += ways[k * units + e]!;
+    fewest = k + 1;
+    unused += 1;
   }
   return chances;
 }
 
-/** Units that some events take: chances of 0, 1, ... units, and the fewest that have any. */
-interface Taken {
-  fewest: number;
-  chances: Float64Array;
-}
-
-/** Distribution of the units taken by 0, 1, ... events, the last entry holding "units or more". */
-function unitsOfEvents(unitsPerUse: Float64Array, units: number): Taken[] {
-  const sums = [Float64Array.of(1)];
-  for (let events = 1; events <= units; events++) {
-    const sum = convolve(sums[events - 1]!, unitsPerUse);
-    const capped = new Float64Array(Math.min(sum.length, units + 1));
-    for (let n = 0; n < sum.length; n++) {
-      const into = Math.min(n, units);
-      capped[into] = capped[into]! + sum[n]!;
-    }
-    sums.push(capped);
-  }
-  return sums.map((chances) => ({ fewest: chances.findIndex((chance) => chance > 0), chances }));
-}
-
-/** What is left after some months of use. @param more  room for the chances of more events */
-function useFor(
-  left: Float64Array,
-  units: number,
+/** Chance of the ways that start at an index, which are of 0, 1, ... events in the months so far. */
+function readOff(
+  ways: Float64Array,
+  start: number,
+  count: number,
   shape: number,
   exposure: number,
   months: number,
-  ofEvents: readonly Taken[],
-  more: Float64Array,
-): Float64Array<ArrayBuffer> {
-  const width = units + 1;
-  const next = new Float64Array(width * width);
-  for (let events = 0; events <= units; events++) {
-    let known = false;
-    for (let gone = events; gone <= units; gone++) {
-      const chance = left[events * width + gone]!;
-      if (chance === 0) continue;
-      if (!known) restInLast(negativeBinomial({ shape: shape + events, exposure }, months, units, more));
-      known = true;
-      for (let j = 0; j <= units; j++) {
-        const { fewest, chances } = ofEvents[j]!;
-        const row = Math.min(units, events + j) * width;
-        const both = chance * more[j]!;
-        for (let n = fewest; n < chances.length; n++) {
-          const into = row + Math.min(units, gone + n);
-          next[into] = next[into]! + both * chances[n]!;
-        }
-      }
-    }
-  }
-  return next;
-}
-
-function restInLast(chances: Float64Array): void {
-  let rest = 1;
-  for (let n = 0; n < chances.length - 1; n++) rest -= chances[n]!;
-  chances[chances.length - 1] = Math.max(0, rest);
-}
-
-/** One unit more is gone, whatever was gone before. */
-function shiftUnits(left: Float64Array, units: number): Float64Array<ArrayBuffer> {
-  const width = units + 1;
-  const next = new Float64Array(width * width);
-  for (let events = 0; events < width; events++) {
-    for (let gone = 0; gone < width; gone++) {
-      const into = events * width + Math.min(units, gone + 1);
-      next[into] = next[into]! + left[events * width + gone]!;
-    }
-  }
-  return next;
-}
-
-function chanceAtLeast(left: Float64Array, width: number, gone: number): number {
+): number {
+  // density of so many events at given times, where the rate is gamma distributed
+  let density = Math.exp(-shape * Math.log1p(months / exposure));
   let chance = 0;
-  for (let row = 0; row < left.length; row += width) for (let n = gone; n < width; n++) chance += left[row + n]!;
-  return Math.min(1, chance);
+  for (let events = 0; events < count; events++) {
+    chance += ways[start + events]! * density;
+    density *= (shape + events) / (exposure + months);
+  }
+  return chance;
 }
 
-/** An expiry: whoever has not lost `gone` units yet loses up to that number. In place. */
-function raiseTo(left: Float64Array, width: number, gone: number): void {
-  for (let events = 0; events < width; events++) {
-    const row = events * width;
-    let short = 0;
-    for (let n = 0; n < gone; n++) {
-      short += left[row + n]!;
-      left[row + n] = 0;
+/**
+ * Some months of uses that take a unit each. In place: a row (units gone) takes from rows before it, which are changed
+ * after it; at an event, units gone and events grow alike.
+ */
+function useSingly(ways: Float64Array, units: number, fewest: number, unused: number, months: number): void {
+  for (let gone = units - 1; gone > fewest; gone--) {
+    for (let events = gone; events > 0 && gone - events <= unused; events--) {
+      let into = ways[gone * units + events]!;
+      let weight = 1;
+      const most = Math.min(events, gone - fewest);
+      let from = gone * units + events;
+      for (let j = 1; j <= most; j++) {
+        weight *= months / j;
+        from -= units + 1;
+        into += ways[from]! * weight;
+      }
+      ways[gone * units + events] = into;
     }
-    left[row + gone] = left[row + gone]! + short;
   }
+}
+
+/** Some months of uses that take one unit or more each. In place, as `useSingly`. */
+function useSizes(
+  ways: Float64Array,
+  units: number,
+  fewest: number,
+  months: number,
+  sizes: readonly Float64Array[],
+): void {
+  for (let gone = units - 1; gone > fewest; gone--) {
+    for (let events = gone; events > 0; events--) {
+      let into = ways[gone * units + events]!;
+      let weight = 1;
+      for (let j = 1; j <= Math.min(events, gone - fewest); j++) {
+        weight *= months / j;
+        const taken = sizes[j]!;
+        const most = Math.min(taken.length - 1, gone - fewest);
+        let sum = 0;
+        for (let n = j; n <= most; n++) sum += ways[(gone - n) * units + events - j]! * taken[n]!;
+        into += sum * weight;
+      }
+      ways[gone * units + events] = into;
+    }
+  }
+}
+
+/** Chances of the units that 0, 1, 2 ... events take together, as far as there are units. */
+function sizesOfEvents(unitsPerUse: Float64Array, units: number): Float64Array[] {
+  const sums: Float64Array[] = [Float64Array.of(1)];
+  for (let events = 1; events < units; events++) sums.push(convolve(sums[events - 1]!, unitsPerUse).slice(0, units));
+  return sums;
 }

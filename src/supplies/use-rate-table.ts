@@ -19,8 +19,19 @@ const INTERVAL = 0.9;
 
 /** The use rates behind the forecast, by item and place. Worked out when asked for: intervals are slow. */
 export function useRateTable({ items }: Needing): UseRateRow[] {
+  // most places of a large fleet have one of few shapes: a count and its duty's
+  const known = new Map<number, [number, number]>();
+  const limits = (shape: number) => {
+    const found = known.get(shape) ?? [
+      gammaQuantile(shape, (1 - INTERVAL) / 2),
+      gammaQuantile(shape, (1 + INTERVAL) / 2),
+    ];
+    known.set(shape, found);
+    return found;
+  };
   return items.flatMap(({ item, use }) =>
     (use?.places ?? []).map(({ key, device, events, months, rate, common }) => {
+      const [low, high] = limits(rate.shape);
       const perYear = (12 * use!.meanUnitsPerUse) / rate.exposure;
       return {
         item: item.name,
@@ -28,8 +39,8 @@ export function useRateTable({ items }: Needing): UseRateRow[] {
         events,
         months,
         unitsPerYear: rate.shape * perYear,
-        low: gammaQuantile(rate.shape, (1 - INTERVAL) / 2) * perYear,
-        high: gammaQuantile(rate.shape, (1 + INTERVAL) / 2) * perYear,
+        low: low * perYear,
+        high: high * perYear,
         basis: common === null ? ("own" as const) : ("shared" as const),
       };
     }),

@@ -5,10 +5,10 @@ import { DEMAND_CAUSES, type ItemDemand } from "../../src/demand/types.ts";
 import { defaultPolicy } from "../../src/fleet/policy.ts";
 import { emptyFleet, type Fleet } from "../../src/fleet/rows.ts";
 import { quantileOfCounts } from "../../src/maths/convolution.ts";
-import { negativeBinomial } from "../../src/maths/gamma-poisson.ts";
 import { seededRandom } from "../../src/maths/random.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
 import { catalogued, day, device, pack, routine, stock, use } from "../fleet/make-rows.ts";
+import { negativeBinomial } from "../maths/negative-binomial.ts";
 import { certainIn, type MadeUpPack, madeUpLife } from "./made-up-life.ts";
 
 const policy = { ...defaultPolicy(day("2026-11-01")), horizonMonths: 36 };

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { convolve, quantileOfCounts } from "../../src/maths/convolution.ts";
 import { gammaCdf, gammaQuantile } from "../../src/maths/gamma-distribution.ts";
-import { fitGammaPoisson, gammaPoissonLogLikelihood, negativeBinomial } from "../../src/maths/gamma-poisson.ts";
+import { fitGammaPoisson, gammaPoissonLogLikelihood } from "../../src/maths/gamma-poisson.ts";
 import { digamma, logGamma } from "../../src/maths/log-gamma.ts";
 import { poissonCounts } from "../../src/maths/poisson.ts";
 import { fullestCellChance, widestClusterChance } from "../../src/maths/scan-statistic.ts";
+import { negativeBinomial } from "./negative-binomial.ts";
 
 describe("logGamma and digamma", () => {
   // Source: R 4 lgamma(1.5), gamma(1 + 1/1.7208), computed outside this project

@@ -47,6 +47,18 @@ describe("chancesUsed: FEFO at one place, units coupled", () => {
     expect(used[1]).toBeCloseTo(expected, 8);
   });
 
+  // Source: R 4 dnbinom, mean 3, size 2: units of one day are used with the chances of at least 1, 2, 3 ... events
+  it("uses units of one day with the negative binomial's tails", () => {
+    const rate = { shape: 2, exposure: 2 };
+    const p = { ...place(1), use: { key: "p", device: null, events: 0, months: 0, rate, common: null } };
+    const used = chancesUsed(new Array(7).fill(3 * DAYS_PER_MONTH), p, ONE);
+    let upTo = 0;
+    [0.16, 0.192, 0.1728, 0.13824, 0.10368, 0.0746496, 0.05225472].forEach((chance, k) => {
+      upTo += chance;
+      expect(used[k]).toBeCloseTo(1 - upTo, 12);
+    });
+  });
+
   it("counts what routine consumes as used", () => {
     const weekly = { ...place(0), use: null, routinePerYear: 365.25 / 10, routineStarted: 0 };
     expect([...chancesUsed([15, 15, 35], weekly, ONE)]).toEqual([1, 0, 1]);
