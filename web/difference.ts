@@ -12,9 +12,23 @@ export interface Difference {
 export function differences(before: Plan, now: Plan): Difference[] {
   const first = measures(before);
   const second = measures(now);
+  const policies = policyDifferences(before, now);
   const names = [...new Set([...first.keys(), ...second.keys()])];
-  return names
+  const brought = names
     .map((what) => ({ what, before: first.get(what) ?? say.none, now: second.get(what) ?? say.none }))
+    .filter((row) => row.before !== row.now);
+  return [...policies, ...brought];
+}
+
+/** The assumptions in which two plans differ: two policies side by side, above what they lead to. */
+function policyDifferences(before: Plan, now: Plan): Difference[] {
+  const text = (plan: Plan, key: string) => String(plan.policy[key] ?? say.none);
+  return [...new Set([...Object.keys(before.policy), ...Object.keys(now.policy)])]
+    .map((key) => ({
+      what: say.assumptions.measures.assumption(key.replaceAll("_", " ")),
+      before: text(before, key),
+      now: text(now, key),
+    }))
     .filter((row) => row.before !== row.now);
 }
 

@@ -71,12 +71,13 @@ export function chanceWords(chance: number): string {
  */
 export function moneyWords(minorUnits: number, currency: string, exact = true): string {
   try {
-    const format = new Intl.NumberFormat(locale, { style: "currency", currency });
-    const digits = format.resolvedOptions().maximumFractionDigits ?? 2;
+    const digits =
+      new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions().maximumFractionDigits ?? 2;
     const major = minorUnits / 10 ** digits;
-    return exact
-      ? format.format(major)
-      : new Intl.NumberFormat(locale, { style: "currency", currency, maximumFractionDigits: 0 }).format(major);
+    // With ISO dates go ISO 4217 codes, and figures that any program reads.
+    if (switches.isoDates) return `${major.toFixed(exact ? digits : 0)} ${currency}`;
+    const rounded = exact ? {} : { maximumFractionDigits: 0 };
+    return new Intl.NumberFormat(locale, { style: "currency", currency, ...rounded }).format(major);
   } catch {
     // A currency that is no ISO code is the user's own word: keep it as it stands.
     return `${numberWords(minorUnits / 100, exact ? 2 : 0)} ${currency}`.trim();

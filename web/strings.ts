@@ -27,7 +27,7 @@ export const say = {
   },
   print: "Print this report",
   printFooter: (asOf: string) => `Planning aid only: it does not test, clear or condemn any device. As of ${asOf}.`,
-  iso: "Dates as 2027-03-31",
+  iso: "Dates and money as 2027-03-31, 12.50 EUR",
   and: "and",
   none: "–",
   units: { unit: (n: number) => plural(n, "unit", "units") },
@@ -118,7 +118,7 @@ export const say = {
     needsNothing: (until: string) => `By the end of ${until} the fleet is likely to need nothing new`,
     firstOrder: (day: string) => `; the first order must leave by ${day}.`,
     lateOrders: (n: number) =>
-      `; ${n} ${plural(n, "order line is", "order lines are")} already late and should leave today.`,
+      `; ${n}\u00a0${plural(n, "order line is", "order lines are")} already late and should leave today.`,
     noOrder: "; no order is needed.",
     packs: (n: string, one: boolean) => `${n} battery ${one ? "pack" : "packs"}`,
     uncertain: {
@@ -316,6 +316,11 @@ export const say = {
       arrives: "Arrives",
       why: "Why",
     },
+    bySupplier: {
+      heading: "What goes to each supplier?",
+      heads: ["Supplier", "First order by", "Orders", "Lines", "Cost with fees"],
+      linesOf: (supplier: string, n: number) => `The ${n} ${plural(n, "line", "lines")} for ${supplier}`,
+    },
     late: "late",
     uncovered: (day: string) => `Uncovered until ${day}`,
     waste: (units: string) => `About ${units} units are likely to lapse unused`,
@@ -419,6 +424,7 @@ export const say = {
     notUsed: (key: string, why: string) => `${key} was not used: ${why}`,
     needsSheets: "Needs the sheets themselves: drop them on this page first.",
     measures: {
+      assumption: (key: string) => `Assumed: ${key}`,
       lines: "Order lines",
       first: "First order leaves by",
       late: "Late order lines",

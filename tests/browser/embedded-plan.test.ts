@@ -67,7 +67,7 @@ describe("the page with a plan inside", () => {
 
   it("says in words which order is late", async () => {
     const { page } = await openPage(browser, data);
-    expect(await page.locator("#ahead .headline").textContent()).toContain("1 order line is already late");
+    expect(await page.locator("#ahead .headline").textContent()).toMatch(/1\sorder line is already late/);
     expect(await page.locator("#orders tbody tr").first().textContent()).toMatch(/25 Nov 2026 late/);
   });
 
@@ -135,6 +135,10 @@ describe("the page with a plan inside", () => {
     expect(await page.locator(".as-of").textContent()).toBe("As of 25 Nov 2026");
     await page.locator("#iso-dates").check();
     expect(await page.locator(".as-of").textContent()).toBe("As of 2026-11-25");
+    await page
+      .locator("#orders tbody", { hasText: /\d\.\d\d EUR/ })
+      .first()
+      .waitFor();
   });
 
   it("prints as a report: cautions and as-of on every page, charts and tables in words, no controls", async () => {
@@ -159,6 +163,41 @@ describe("the page with a plan inside", () => {
       expect(whole).not.toContain("Printthisreport");
       expect(whole).not.toContain("Saveasapicture");
     }
+  });
+
+  it("adds up what goes to each supplier, and opens its lines", async () => {
+    const plan = structuredClone(smallPlan);
+    plan.orders[0]!.supplier = "Harbour Traders";
+    const { page } = await openPage(browser, { ...data, plan });
+    const lines = (supplier: string) => plan.orders.filter((order) => order.supplier === supplier);
+    const part = page.locator("#orders .answer", { hasText: "What goes to each supplier?" });
+    for (const supplier of new Set(plan.orders.map((order) => order.supplier))) {
+      const row = part.locator("tbody tr", { hasText: supplier }).first();
+      expect(await row.locator("td").nth(3).textContent()).toBe(String(lines(supplier).length));
+      const cost = lines(supplier).reduce((sum, { lineCost, feeShare }) => sum + lineCost + feeShare, 0) / 100;
+      expect(await row.locator("td").nth(4).textContent()).toContain(
+        cost.toLocaleString("en-GB", { minimumFractionDigits: 2 }),
+      );
+      await part.locator("summary", { hasText: supplier }).click();
+      const details = part.locator("details", { hasText: supplier });
+      await details
+        .locator("tbody tr")
+        .nth(lines(supplier).length - 1)
+        .waitFor();
+    }
+  });
+
+  it("moves nothing by itself, whatever motion the reader allows", async () => {
+    const { page } = await openPage(browser, data, { reducedMotion: "reduce" });
+    await chartsDrawn(page);
+    const moving = await page.evaluate(
+      () =>
+        [...document.querySelectorAll("*")].filter((element) => {
+          const { transitionDuration, animationName, scrollBehavior } = getComputedStyle(element);
+          return transitionDuration !== "0s" || animationName !== "none" || scrollBehavior !== "auto";
+        }).length + document.getAnimations().length,
+    );
+    expect(moving).toBe(0);
   });
 
   it("keeps markup that stands in a sheet as text", async () => {

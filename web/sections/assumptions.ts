@@ -119,7 +119,7 @@ function changed(session: PlannedSession): HTMLElement | null {
         : table({
             caption: words.changedHeading,
             rows,
-            first: 12,
+            first: 24,
             sortable: false,
             columns: [
               { title: words.heads[0]!, value: (row) => row.what, wide: true },

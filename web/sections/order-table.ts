@@ -40,7 +40,7 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
       columns.splice(7, 0, {
         title: heads.fee,
         value: (row) => row.feeShare,
-        show: (row) => moneyWords(row.feeShare, row.currency),
+        show: (row) => (row.feeShare === 0 ? say.none : moneyWords(row.feeShare, row.currency)),
         figures: true,
       });
     }

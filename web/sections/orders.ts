@@ -8,6 +8,7 @@ import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { orderTable } from "./order-table.ts";
 import { answer, lead, section } from "./section.ts";
+import { supplierTables } from "./supplier-tables.ts";
 
 /** Orders: the schedule, what it costs year by year, and the files to take along. */
 export function orders({ plan }: PlannedSession): HTMLElement {
@@ -20,6 +21,7 @@ export function orders({ plan }: PlannedSession): HTMLElement {
     words.heading,
     lead(plan.orders.length === 0 ? words.none : words.lead(plan.orders.length, separate, late)),
     plan.orders.length > 0 && orderTable({ caption: words.caption, orders: plan.orders, short: false }),
+    supplierTables(plan),
     ...currencies.map((currency) => spend(plan, currency)),
     plan.budget.length > 0 && yearTable(),
     plan.deferrals.length > 0 && answer(words.deferrals.heading, make("p", {}, words.deferrals.lead), deferralTable()),

@@ -1,0 +1,72 @@
+import type { Plan } from "../../src/index.ts";
+import { make } from "../dom.ts";
+import { compareNames, dayWords, moneyWords, numberWords } from "../format.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+import { orderTable } from "./order-table.ts";
+import { answer } from "./section.ts";
+
+type Order = Plan["orders"][number];
+
+interface Share {
+  supplier: string;
+  currency: string;
+  lines: Order[];
+}
+
+/** What goes to each supplier: a line of totals each, and its own lines to open. Currencies are never added up. */
+export function supplierTables(plan: Plan): HTMLElement | null {
+  const words = say.orders.bySupplier;
+  const shares = sharesOf(plan.orders);
+  if (shares.length < 2) return null;
+  const total = (share: Share) => share.lines.reduce((sum, line) => sum + line.lineCost + line.feeShare, 0);
+  const first = (share: Share) => share.lines.map(({ orderBy }) => orderBy).sort()[0]!;
+  return answer(
+    words.heading,
+    table({
+      caption: words.heading,
+      rows: shares,
+      wholeInPrint: true,
+      columns: [
+        { title: words.heads[0]!, value: ({ supplier }) => supplier },
+        { title: words.heads[1]!, value: first, show: (share) => dayWords(first(share)) },
+        { title: words.heads[2]!, value: ({ lines }) => new Set(lines.map(({ order }) => order)).size, figures: true },
+        {
+          title: words.heads[3]!,
+          value: ({ lines }) => lines.length,
+          show: ({ lines }) => numberWords(lines.length),
+          figures: true,
+        },
+        {
+          title: words.heads[4]!,
+          value: total,
+          show: (share) => moneyWords(total(share), share.currency),
+          figures: true,
+        },
+      ],
+    }),
+    ...shares.map(linesOf),
+  );
+}
+
+function linesOf({ supplier, lines }: Share): HTMLElement {
+  const title = say.orders.bySupplier.linesOf(supplier, lines.length);
+  const details = make("details", {}, make("summary", {}, title));
+  details.addEventListener("toggle", () => {
+    if (details.open && details.children.length === 1)
+      details.append(orderTable({ caption: title, orders: lines, short: true }));
+  });
+  return details;
+}
+
+function sharesOf(orders: readonly Order[]): Share[] {
+  const shares = new Map<string, Share>();
+  for (const line of orders) {
+    const { supplier, currency } = line;
+    const key = JSON.stringify([supplier, currency]);
+    const share = shares.get(key) ?? { supplier, currency, lines: [] };
+    share.lines.push(line);
+    shares.set(key, share);
+  }
+  return [...shares.values()].sort((a, b) => compareNames(a.supplier, b.supplier));
+}
