@@ -20,7 +20,7 @@ async function tabTo(page: Page, selector: string): Promise<void> {
 }
 
 describe("the page by keyboard alone", () => {
-  it("takes sheets, reads a chart, opens a pack, changes an assumption and takes it back", async () => {
+  it("takes sheets, reads a chart, opens a pack, traces, saves, scans, changes an assumption and takes it back", async () => {
     const { page } = await openPage(browser, null);
     await tabTo(page, ".intake details > summary");
     await page.keyboard.press("Enter");
@@ -44,6 +44,22 @@ describe("the page by keyboard alone", () => {
     const serial = await page.evaluate(() => document.activeElement?.textContent);
     await page.keyboard.press("Enter");
     expect(await page.locator("#pack-choice").inputValue()).toBe(serial);
+
+    await tabTo(page, "#trace");
+    await page.keyboard.type("L1");
+    await page.keyboard.press("Enter");
+    expect(await page.locator("#traced tbody tr").count()).toBe(2);
+
+    await tabTo(page, ".downloads button");
+    const [download] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Enter")]);
+    expect(download.suggestedFilename()).toBe("plan.json");
+
+    await tabTo(page, "#scan");
+    await page.keyboard.type("(01)09521234543213(17)280200(10)LOT7");
+    await page.keyboard.press("Enter");
+    await page.locator("#scanned tbody tr").waitFor();
+    await page.keyboard.press("Escape");
+    await page.locator("#scanned tbody tr").waitFor({ state: "detached" });
 
     await tabTo(page, "#policy-end_of_life_percent");
     await page.keyboard.press("Control+A");
