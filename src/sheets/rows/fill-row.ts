@@ -8,6 +8,7 @@ import type { Output, Table } from "../tables/table.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
 import { Problem } from "../values/problem.ts";
+import { parseHeader } from "../words/parse-header.ts";
 import { columnName } from "./column-name.ts";
 import { type CountingColumns, countedIn, countingColumns } from "./counting-columns.ts";
 import type { FieldReader } from "./field-reader.ts";
@@ -22,6 +23,8 @@ export interface RowPlan {
   /** Columns one of which must hold something; null where the output is the table's only one. */
   own: number[] | null;
   counting: CountingColumns;
+  /** The column that describes the item beside its number; -1 where there is none. */
+  description: number;
   /** The column whose time of day tells two tests of a day apart; -1 where there is none. */
   timeColumn: number;
 }
@@ -46,8 +49,18 @@ export function rowPlan(table: Table, output: Output, readers: FieldReader[]): R
     required: output.sheet.columns.filter(({ required }) => required),
     own: table.outputs.length === 1 ? null : output.own,
     counting: countingColumns(table, output),
+    description: descriptionColumn(table, output),
     timeColumn: date?.columns[0] ?? -1,
   };
+}
+
+function descriptionColumn({ header }: Table, { fields }: Output): number {
+  const read = new Set(fields.flatMap(({ columns }) => columns));
+  return header.findIndex((name, column) => {
+    if (name === null || read.has(column)) return false;
+    const { things, says } = parseHeader(name);
+    return things === "item" && says === "";
+  });
 }
 
 /** True where the record says something of the output at all. */
@@ -78,7 +91,8 @@ export function fillRow(
   const { measure, boxSize } = plan.counting;
   if (measure !== -1 || boxSize !== -1) values.quantity = countedIn(values.quantity, cells, plan.counting);
   const label = typeof values.label === "string" ? fillFromLabel(values, values.label, asOf, log) : null;
-  if (plan.output.sheet.kind === "catalogue" && values.kind === null) kindFromName(values, log);
+  if (plan.output.sheet.kind === "catalogue" && values.kind === null)
+    kindFromName(values, cellText(cells[plan.description] ?? null), log);
   const lacks = plan.required.find(({ field }) => values[field] === null);
   if (lacks) return label !== null && label.code !== null ? label : missing(lacks, plan, table, line, log);
   const { oneOf } = plan.output.sheet;

@@ -11,17 +11,29 @@ const KIND_OF_THING: Record<string, string> = {
   sensor: "sensor",
 };
 
-/** Fills a catalogue row's blank kind where its item's name says it ("Adult pads"), with a finding. */
-export function kindFromName(values: Record<string, unknown> & { source: Source }, log: FindingLog): void {
+/**
+ * Fills a catalogue row's blank kind where its item's name says it ("Adult pads"), or the description beside its number,
+ * with a finding.
+ */
+export function kindFromName(
+  values: Record<string, unknown> & { source: Source },
+  description: string,
+  log: FindingLog,
+): void {
   const item = typeof values.item === "string" ? values.item : "";
-  const kinds = parseHeader(item)
-    .things.split(" ")
-    .flatMap((thing) => KIND_OF_THING[thing] ?? []);
-  // "Battery for pads" names two things: then the name does not say it.
-  if (kinds.length !== 1) return;
-  values.kind = kinds[0];
+  const kind = kindNamed(item) ?? kindNamed(description);
+  if (kind === null) return;
+  values.kind = kind;
   const { file, sheet, line } = values.source;
   log.add("kind-from-name", { file, sheet, line, column: null, value: item }, () => ({
-    message: `"${item.slice(0, 60)}" has no kind in the catalogue and was taken for ${kinds[0]} by its name.`,
+    message: `"${item.slice(0, 60)}" has no kind in the catalogue and was taken for ${kind} by its name.`,
   }));
+}
+
+/** The one kind that a name speaks of; null where it names none or several ("Battery for pads"). */
+function kindNamed(name: string): string | null {
+  const kinds = parseHeader(name)
+    .things.split(" ")
+    .flatMap((thing) => KIND_OF_THING[thing] ?? []);
+  return kinds.length === 1 ? (kinds[0] as string) : null;
 }

@@ -22,6 +22,9 @@ const LESS_ONE_WORD = 1.5;
 
 /** Points taken from a column that only counts the rows. */
 const COUNTED_ROWS = 1;
+/** Things whose dates, by whatever word, are their expiry; a battery has others. */
+const SUPPLIES = /^(pads|gel|sensor)$/;
+const MOSTLY_DATES = 0.6;
 const MOSTLY_DIFFERENT = 0.7;
 const MOSTLY_YES_NO = 0.6;
 
@@ -55,7 +58,8 @@ export function pointsFor(view: ColumnView, sheet: SheetSpec, spec: ColumnSpec):
     return LABEL_POINTS;
   const table = HEADER_POINTS[sheet.kind][spec.name] as Points;
   // A thing alone names a column only where nothing else stands beside it that is not understood.
-  if (meaning.says === "" && meaning.coverage < SURE_COVERAGE && !joined) return 0;
+  if (meaning.says === "" && meaning.coverage < SURE_COVERAGE && !joined)
+    return spec.name === "expiry" && SUPPLIES.test(things) && profile.dates > MOSTLY_DATES ? MIN_POINTS : 0;
   const own =
     meaning.coverage < MIN_COVERAGE ? 0 : wordPoints(table, things, meaning.says, sheet, spec) * meaning.coverage;
   const together =

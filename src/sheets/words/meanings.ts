@@ -95,12 +95,12 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
     service_level: "servicelevel",
   },
   use_log: {
-    date: "date, date uses, item date",
+    date: "date, date uses, item date, install:4, date quantity:4",
     item: "item, id item, name:4, dated:4",
     quantity: "quantity, item quantity, uses:4, id:3",
     place:
       "place, site, device, device id, device name, device site:5, id place, id site, place site, unit, device unit, holder, device holder, name place, name site, device serial:5",
-    reason: "reason, reason uses, type:3, type uses, category:3",
+    reason: "reason, reason uses, install reason, type:3, type uses, category:3",
   },
   on_order: {
     item: "item, id item, name:4, item order, dated:4",

@@ -43,7 +43,7 @@ const WEAKER: [string, string[]][] = [
     "id",
     ["serial", "lot", "order", "gtin", "cycles", "label", "quantity", "place", "site", "item", "supplier", "unit"],
   ],
-  ["name", ["serial", "site", "supplier", "task", "item", "place", "key", "type"]],
+  ["name", ["serial", "site", "supplier", "task", "item", "place", "key", "type", "cycles", "minutes", "uses"]],
   ["date", ["expiry", "made", "install", "opened", "retired", "arrives"]],
   ["quantity", ["cycles", "box", "minorder", "minutes", "uses", "peryear", "wh", "ah"]],
   ["reason", ["held"]],
@@ -182,7 +182,7 @@ function inflected(token: string): string[] | null {
 
 /** The concept of a word cut short ("Instal.", "Capac"), where all known words that start so mean the same. */
 function cutWord(token: string, marked: boolean): string | null {
-  if (token.length < (marked ? 3 : FORGIVING_LENGTH)) return null;
+  if (token.length < (marked ? 3 : FORGIVING_LENGTH + 1)) return null;
   let only: string | null = null;
   for (const [word, concept] of VOCABULARY) {
     if (concept === "filler" || !word.startsWith(token) || word.includes(" ")) continue;
