@@ -7,14 +7,21 @@ import { sortBy } from "./sort-by.ts";
 
 /** Dated stock as plan rows: by item, expiry, place, lot and serial. */
 export function datedRows(units: readonly DatedUnit[]): Plan["datedStock"] {
+  // few days stand in many rows
+  const known = new Map<number, string>();
+  const iso = (day: number) => {
+    const text = known.get(day) ?? isoFromDay(day);
+    known.set(day, text);
+    return text;
+  };
   const rows = units.map(({ row, swapBy, chanceUsed }) => ({
     item: row.item,
     lot: row.lot,
     serial: row.serial,
-    expiry: isoFromDay(row.expiry),
+    expiry: iso(row.expiry),
     quantity: row.quantity,
     place: row.place,
-    swapBy: isoFromDay(swapBy),
+    swapBy: iso(swapBy),
     chanceUsed: roundChance(chanceUsed),
   }));
   return sortBy(rows, (row) => [row.item, row.expiry, row.place, row.lot, row.serial, row.quantity, row.swapBy]);

@@ -31,18 +31,29 @@ export function proposeMoves(ofItem: ItemPlaces, policy: Policy): Move[] {
 }
 
 function candidatePlaces(ofItem: ItemPlaces, policy: Policy): Candidate[] {
-  const all = ofItem.places
-    .filter((place) => place.device !== null && place.from === policy.asOf)
-    .map((place) => candidate(ofItem, place, policy))
-    .filter(({ units }) => units > 0);
-  const rate = ({ place }: Candidate) => (place.use ? place.use.rate.shape / place.use.rate.exposure : 0);
-  const order = (score: (of: Candidate) => number) =>
-    [...all].sort((a, b) => score(b) - score(a) || (a.place.key < b.place.key ? -1 : 1));
+  const all = ofItem.places.filter(
+    ({ device, from, stock }) => device !== null && from === policy.asOf && stock.length > 0,
+  );
+  const rate = ({ use }: ItemPlace) => (use ? use.rate.shape / use.rate.exposure : 0);
+  const order = (score: (of: ItemPlace) => number) =>
+    all
+      .map((place) => ({ place, score: score(place) }))
+      .sort((a, b) => b.score - a.score || (a.place.key < b.place.key ? -1 : 1))
+      .map(({ place }) => place);
   const chosen = new Set([
-    ...order(({ units, value }) => units - value).slice(0, PLACES_THAT_LOSE),
+    ...order(unitsThatLapse).slice(0, PLACES_THAT_LOSE),
     ...order(rate).slice(0, PLACES_THAT_USE),
   ]);
-  return all.filter((of) => chosen.has(of));
+  return all
+    .filter((place) => chosen.has(place))
+    .map((place) => candidate(ofItem, place, policy))
+    .filter(({ units }) => units > 0);
+
+  function unitsThatLapse({ stock }: ItemPlace): number {
+    return stock.reduce((sum, { row, swapBy, chanceUsed }) => {
+      return row.held !== null || swapBy <= policy.asOf ? sum : sum + row.quantity * (1 - chanceUsed);
+    }, 0);
+  }
 }
 
 function candidate({ use }: ItemPlaces, place: ItemPlace, policy: Policy): Candidate {

@@ -80,9 +80,26 @@ export function smallestCapacity(visits: readonly Pick<Visit, "due">[]): number 
   return smallest;
 }
 
-/** Life given up by a schedule, in unit-months. */
-export function monthsGivenUp(visits: readonly Pick<Visit, "due" | "weight">[], months: Int32Array): number {
-  return visits.reduce((sum, { due, weight }, index) => sum + weight * (due - months[index]!), 0);
+/**
+ * Life given up by the latest schedule of so many visits a month, in unit-months, exactly: the visits still waiting
+ * each month, counted by their weights, since which of two equal ones waits costs the same.
+ */
+export function monthsGivenUp(visits: readonly Pick<Visit, "due" | "weight">[], perMonth: number): number {
+  const released = groupBy(visits, ({ due }) => due);
+  const heaviestFirst = [...new Set(visits.map(({ weight }) => weight))].sort((a, b) => b - a);
+  const waiting = new Map(heaviestFirst.map((weight) => [weight, 0]));
+  let givenUp = 0;
+  for (let month = Math.max(0, ...released.keys()); month > 0; month--) {
+    for (const { weight } of released.get(month) ?? []) waiting.set(weight, waiting.get(weight)! + 1);
+    let room = perMonth;
+    for (const weight of heaviestFirst) {
+      const fit = Math.min(room, waiting.get(weight)!);
+      room -= fit;
+      waiting.set(weight, waiting.get(weight)! - fit);
+      givenUp += weight * waiting.get(weight)!;
+    }
+  }
+  return givenUp;
 }
 
 /**
@@ -102,7 +119,7 @@ export function swapCapacity(visits: readonly Visit[], perMonth: number | null):
   const tradeOff = () =>
     [...points].map((capacity) => ({
       perMonth: capacity,
-      unitMonthsGivenUp: monthsGivenUp(visits, latestSchedule(visits, capacity)),
+      unitMonthsGivenUp: monthsGivenUp(visits, capacity),
     }));
   return { perMonth, smallest, enough: perMonth === null || perMonth >= smallest, tradeOff };
 }

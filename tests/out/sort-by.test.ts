@@ -15,3 +15,14 @@ it("sortBy: leaves what it is given as it stands, and keeps the order of equals"
   ]);
   expect(sortBy(rows, (row) => [row.k]).map((row) => row.n)).toEqual(["third", "first", "second"]);
 });
+
+it("sortBy: many rows of few values come in the order of all parts, equals as they stood", () => {
+  const rows = Array.from({ length: 500 }, (_, n) => ({
+    a: (n * 7) % 3,
+    b: (n * 5) % 4 === 0 ? null : `${(n * 5) % 4}`,
+    n,
+  }));
+  const order = (x: (typeof rows)[number], y: (typeof rows)[number]) =>
+    x.a - y.a || (x.b ?? "").localeCompare(y.b ?? "") || x.n - y.n;
+  expect(sortBy(rows, (row) => [row.a, row.b])).toEqual([...rows].sort(order));
+});
