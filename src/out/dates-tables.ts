@@ -1,3 +1,4 @@
+import { groupBy } from "../fleet/group-by.ts";
 import { counted, countText } from "./count-text.ts";
 import type { DatesReport } from "./dates-report.ts";
 import type { Exchange } from "./pair-moves.ts";
@@ -69,8 +70,7 @@ function lotsText(lots: Exchange["out"]): string {
 
 /** How often each item is used: over all its places, and where least and most. */
 export function useTable({ useRates }: DatesReport, width: number): string {
-  const byItem = new Map<string, DatesReport["useRates"]>();
-  for (const row of useRates) byItem.set(row.item, [...(byItem.get(row.item) ?? []), row]);
+  const byItem = groupBy(useRates, ({ item }) => item);
   const sum = (rows: DatesReport["useRates"], of: (row: DatesReport["useRates"][number]) => number) =>
     rows.reduce((total, row) => total + of(row), 0);
   const edge = (rows: DatesReport["useRates"], pick: (...values: number[]) => number) =>
