@@ -9,9 +9,11 @@ export { readingsByPack } from "./fade/capacity-readings.ts";
 // Columns chosen by hand
 export { SHEETS } from "./fleet/columns.ts";
 // The fleet and the planner's choices
-export { POLICY_KEYS, type Policy, type PolicyChoice, resolvePolicy } from "./fleet/policy.ts";
+export type { Policy } from "./fleet/policy.ts";
+export { POLICY_KEYS } from "./fleet/policy-keys.ts";
 // Stages kept for the next plan
 export { rememberStages } from "./fleet/policy-reads.ts";
+export { type PolicyChoice, resolvePolicy } from "./fleet/resolve-policy.ts";
 // Forecasts proved on the fleet's own past
 export { prove } from "./life/prove/prove.ts";
 // The plan out

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Policy } from "../src/fleet/policy.ts";
-import { resolvePolicy } from "../src/fleet/policy.ts";
 import { rememberStages } from "../src/fleet/policy-reads.ts";
+import { resolvePolicy } from "../src/fleet/resolve-policy.ts";
 import { makePlan } from "../src/plan.ts";
 import { policyChoicesIn } from "../src/sheets/policy-choices.ts";
 import { readSheets } from "../src/sheets/read-sheets.ts";

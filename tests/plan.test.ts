@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { dayFromIso } from "../src/calendar/day.ts";
-import { resolvePolicy } from "../src/fleet/policy.ts";
+import { resolvePolicy } from "../src/fleet/resolve-policy.ts";
 import type { Fleet } from "../src/fleet/rows.ts";
 import { type Plan, planSchema } from "../src/out/plan-schema.ts";
 import { writePlanJson } from "../src/out/write-plan-json.ts";

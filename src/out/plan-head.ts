@@ -1,7 +1,8 @@
 import { isoFromDay } from "../calendar/day.ts";
 import { monthOfDay, monthText } from "../calendar/month.ts";
 import type { Finding } from "../fleet/finding.ts";
-import { POLICY_KEYS, type Policy } from "../fleet/policy.ts";
+import type { Policy } from "../fleet/policy.ts";
+import { POLICY_KEYS } from "../fleet/policy-keys.ts";
 import type { Reading, ReadTable } from "../sheets/reading.ts";
 import { ENGINE } from "./engine.ts";
 import type { Plan } from "./plan-schema.ts";

@@ -1,4 +1,4 @@
-import type { PolicyChoice } from "../fleet/policy.ts";
+import type { PolicyChoice } from "../fleet/resolve-policy.ts";
 import { FindingLog } from "./finding-log.ts";
 import type { ColumnsFile } from "./mapping/columns-file.ts";
 import { openFile } from "./open-file.ts";

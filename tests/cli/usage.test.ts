@@ -2,7 +2,7 @@ import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { POLICY_HELP, VERB_HELP } from "../../cli/help-text.ts";
 import packageJson from "../../package.json" with { type: "json" };
-import { POLICY_KEYS } from "../../src/fleet/policy.ts";
+import { POLICY_KEYS } from "../../src/fleet/policy-keys.ts";
 import { lonelyProgram, SAMPLE, wanecast } from "./run-wanecast.ts";
 
 const VERBS = readdirSync(new URL("../../cli/verbs", import.meta.url)).map((name) => name.replace(".ts", ""));
@@ -69,10 +69,10 @@ describe("wanecast: how it is called", () => {
   ])("%s exits with 2 and says what to give", (_, args, message) => {
     expect(wanecast(args)).toEqual({ code: 2, stdout: "", stderr: message });
   });
-  it("an unknown policy key exits with 2 and lists the keys", () => {
+  it("an unknown policy key exits with 2, names the one that was meant and lists all", () => {
     const { code, stdout, stderr } = wanecast(["check", SAMPLE, "--policy", "horizon=24"]);
     expect([code, stdout]).toEqual([2, ""]);
-    expect(stderr).toContain('error: "horizon" is no policy key. Use one of as_of, horizon_months,');
+    expect(stderr).toContain('error: "horizon" is no policy key. Did you mean horizon_months? Use one of as_of,');
   });
   it("an as-of that is no day exits with 2", () => {
     const { code, stderr } = wanecast(["check", SAMPLE, "--as-of", "2026-02-30"]);

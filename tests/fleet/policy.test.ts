@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { dayFromIso } from "../../src/calendar/day.ts";
-import { defaultPolicy, POLICY_KEYS, resolvePolicy } from "../../src/fleet/policy.ts";
+import { defaultPolicy } from "../../src/fleet/policy.ts";
+import { POLICY_KEYS } from "../../src/fleet/policy-keys.ts";
+import { resolvePolicy } from "../../src/fleet/resolve-policy.ts";
 
 const TODAY = dayFromIso("2026-11-01")!;
 const resolve = (...pairs: [string, string][]) =>

@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { POLICY_HELP } from "../../cli/help-text.ts";
 import { makeProgram } from "../../cli/program.ts";
 import { SHEETS } from "../../src/fleet/columns.ts";
-import { POLICY_KEYS } from "../../src/fleet/policy.ts";
+import { POLICY_KEYS } from "../../src/fleet/policy-keys.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const read = (name: string) => readFileSync(resolve(ROOT, name), "utf8");

@@ -1,4 +1,4 @@
-import { resolvePolicy } from "../../fleet/policy.ts";
+import { resolvePolicy } from "../../fleet/resolve-policy.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Entry } from "../rows/entry.ts";
 import { policyChoice } from "../rows/policy-value.ts";

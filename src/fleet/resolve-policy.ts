@@ -1,0 +1,53 @@
+import type { Day } from "../calendar/day.ts";
+import { nearestWord } from "./nearest-word.ts";
+import { defaultPolicy, type Policy } from "./policy.ts";
+import { POLICY_KEYS, readPolicyValue } from "./policy-keys.ts";
+
+/** One choice as text, from a sheet or an option. */
+export interface PolicyChoice {
+  key: string;
+  value: string;
+}
+
+/** What `resolvePolicy` could not use, with why. */
+export interface PolicyProblem extends PolicyChoice {
+  message: string;
+  fix: string;
+}
+
+/**
+ * Fills a policy from choices; later choices win over earlier ones, all win over the defaults. A blank value chooses
+ * nothing.
+ *
+ * @param choices  from the weakest to the strongest: sheet rows, then `--policy`, then options
+ * @param today    as-of where no choice names it
+ * @returns the policy and every choice that was not used
+ */
+export function resolvePolicy(
+  choices: readonly PolicyChoice[],
+  today: Day,
+): { policy: Policy; problems: PolicyProblem[] } {
+  const problems: PolicyProblem[] = [];
+  const chosen: Partial<Record<keyof Policy, unknown>> = {};
+  for (const choice of choices) {
+    const read = readPolicyValue(choice.key.trim().toLowerCase(), choice.value);
+    if (read === null) problems.push(unknownKey(choice));
+    else if (choice.value.trim() === "") continue;
+    else if ("value" in read) chosen[read.key.field] = read.value;
+    else {
+      const { key, unit, default: byDefault } = read.key;
+      const message = `"${choice.value}" cannot be used for ${key}: ${read.expected}.`;
+      problems.push({ ...choice, message, fix: `Give ${key} as ${unit}; the default is ${byDefault}.` });
+    }
+  }
+  const policy = { ...defaultPolicy(today), ...chosen } as Policy;
+  if (chosen.minLifeDays === undefined) policy.minLifeDays = policy.swapBeforeExpiryDays;
+  return { policy, problems };
+}
+
+function unknownKey(choice: PolicyChoice): PolicyProblem {
+  const keys = POLICY_KEYS.map(({ key }) => key);
+  const meant = nearestWord(choice.key.trim().toLowerCase(), keys);
+  const hint = meant === null ? "" : `Did you mean ${meant}? `;
+  return { ...choice, message: `"${choice.key}" is no policy key.`, fix: `${hint}Use one of ${keys.join(", ")}.` };
+}
