@@ -1,4 +1,4 @@
-import { addOutliving, chanceOfNone } from "./slot.ts";
+import { chanceOfNone, outliving } from "./slot.ts";
 import { addSlotSum, shapeSlot } from "./slot-sum.ts";
 import type { SpanNeeds } from "./span-needs.ts";
 
@@ -17,23 +17,11 @@ export interface SlotLives {
   ends: Int32Array;
 }
 
-/**
- * Needs of an item with few packs: per draw the exact sum of its slots (refined normal where that is close).
- * The distributions of all spans after one month are worked out together, as each builds on the one before.
- */
+/** Needs of an item with few packs: per draw the exact sum of its slots (refined normal where that is close). */
 export function needsOfFewPacks(lives: SlotLives): SpanNeeds {
   const { slots, draws, months, due, newDue, ends } = lives;
-  const outlivingAfter = outlivingTable(lives);
-  const rows = new Map<number, Float64Array[]>();
   return {
-    countsIn(after, through) {
-      let row = rows.get(after);
-      if (!row) {
-        row = countsAfter(lives, after, outlivingAfter(after));
-        rows.set(after, row);
-      }
-      return row[through]!;
-    },
+    countsIn: (after, through) => countsIn(lives, after, through),
     quantileIn: () => null,
     addPath(draw, random, into) {
       for (let slot = 0; slot < slots; slot++) {
@@ -52,55 +40,28 @@ export function needsOfFewPacks(lives: SlotLives): SpanNeeds {
   };
 }
 
-/** Distributions of the needs in months after+1 .. through, by `through`. */
-function countsAfter(lives: SlotLives, after: number, outliving: Float64Array): Float64Array[] {
-  const { slots, draws, months, due, density, ends } = lives;
-  const mixtures = Array.from(
-    { length: months },
-    (_, through) => new Float64Array(through <= after ? 1 : slots * (through - after) + 2),
-  );
-  const scratch = new Float64Array(mixtures[months - 1]!.length);
+/** Distribution of the needs in months after+1 .. through. */
+function countsIn(lives: SlotLives, after: number, through: number): Float64Array {
+  const { slots, draws, months, due, density, newDue, ends } = lives;
+  const mixture = new Float64Array(slots * (through - after) + 2);
+  const scratch = new Float64Array(mixture.length);
   const shapes = Array.from({ length: slots }, () => ({ low: 0, chanceLow: 1, chanceHigh: 0 }));
-  const means = new Float64Array(slots);
   for (let draw = 0; draw < draws; draw++) {
-    means.fill(0);
-    for (let through = after + 1; through < months; through++) {
-      for (let slot = 0; slot < slots; slot++) {
-        // a slot whose device has left keeps the span's needs until then
-        if (through >= ends[slot]! && through > after + 1) continue;
-        const at = (slot * draws + draw) * months + through;
-        const open = through < ends[slot]!;
-        means[slot] = means[slot]! + (open ? density[at]! : 0);
-        shapeSlot(open ? chanceOfNone(due[at]!, outliving[at]!) : 1, means[slot]!, shapes[slot]!);
-      }
-      addSlotSum(shapes, slots, 1 / draws, mixtures[through]!, scratch);
+    const newAt = draw * (months + 1);
+    for (let slot = 0; slot < slots; slot++) {
+      // a slot whose device has left keeps the span's needs until then
+      const last = Math.min(through, ends[slot]! - 1);
+      const at = (slot * draws + draw) * months;
+      let mean = 0;
+      for (let month = after + 1; month <= last; month++) mean += density[at + month]!;
+      const none = last > after ? chanceOfNone(due[at + last]!, outliving(density, at, newDue, newAt, after, last)) : 1;
+      shapeSlot(none, mean, shapes[slot]!);
     }
+    addSlotSum(shapes, slots, 1 / draws, mixture, scratch);
   }
-  return mixtures.map((mixture) => {
-    let top = mixture.length - 1;
-    while (top > 0 && mixture[top] === 0) top--;
-    return mixture.slice(0, top + 1);
-  });
-}
-
-/** The chances of `addOutliving` for packs that entered up to a month, carried on from the month asked for last. */
-function outlivingTable({ slots, draws, months, density, newDue }: SlotLives): (after: number) => Float64Array {
-  const outliving = new Float64Array(slots * draws * months);
-  let reached = -1;
-  return (after) => {
-    if (after < reached) {
-      outliving.fill(0);
-      reached = -1;
-    }
-    while (reached < after) {
-      reached++;
-      for (let row = 0; row < slots * draws; row++) {
-        const newAt = (row % draws) * (months + 1);
-        addOutliving(density, row * months, newDue, newAt, months, reached, outliving);
-      }
-    }
-    return outliving;
-  };
+  let top = mixture.length - 1;
+  while (top > 0 && mixture[top] === 0) top--;
+  return mixture.slice(0, top + 1);
 }
 
 /** Adds one future of a slot: its first need, then one whenever a replacement is due. */

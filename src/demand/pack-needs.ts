@@ -12,7 +12,7 @@ import type { DemandCause } from "./types.ts";
 /** Numbers (slots * draws * months) up to which an item's slots are all held: some 50 MB for their three tables. */
 const HELD_AT_ONCE = 2_200_000;
 /** More slots than this are taken as a normal sum in any case. */
-const MOST_SLOTS_HELD = 600;
+const MOST_SLOTS_HELD = 200;
 
 /** A pack in service, by index into the forecast's packs, or a new device's pack that enters in a month. */
 type Slot = { index: number; pack: PackLife } | { enters: number; name: string; end: number };
@@ -71,16 +71,11 @@ export function packNeeds(
     months,
     newDue,
     dueOf,
-    nameOf: (slot) => slotName(slots[slot]!),
     endOf: (slot) => ends[slot]!,
   });
   const expected = new Float64Array(months);
   for (let i = 0; i < many.density.length; i++) expected[i % months] = expected[i % months]! + many.density[i]! / draws;
   return { needs: many, causes: shareAmongCauses(expected, slots, ends, months) };
-}
-
-function slotName(slot: Slot): string {
-  return "pack" in slot ? nameKey(slot.pack.pack.serial) : slot.name;
 }
 
 function endOfPack(pack: PackLife, takes: WhoTakes, firstMonth: Month, months: number): number {

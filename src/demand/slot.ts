@@ -34,28 +34,26 @@ export function renewalDensity(
 
 /**
  * Chance of no need of one slot in months after+1 .. through. Exact: either the first need comes later, or the pack
- * that entered in some month up to `after` outlives the span (see `addOutliving`).
+ * that entered in some month up to `after` outlives the span (see `outliving`).
  */
 export function chanceOfNone(due: number, outliving: number): number {
   return Math.min(1, Math.max(0, 1 - due + outliving));
 }
 
 /**
- * Adds to `outliving`, for every later month, the chance that a pack enters a slot in month `entered` and is not due by
- * that month's end.
+ * Chance that a slot holds, by the end of month `last`, a pack that entered in a month up to `after` and is not due yet.
  */
-export function addOutliving(
+export function outliving(
   density: Float64Array,
   at: number,
   newDue: Float64Array,
   newAt: number,
-  months: number,
-  entered: number,
-  outliving: Float64Array,
-): void {
-  const chance = density[at + entered]!;
-  if (chance === 0) return;
-  for (let m = entered + 1; m < months; m++) {
-    outliving[at + m] = outliving[at + m]! + chance * (1 - newDue[newAt + m - entered]!);
+  after: number,
+  last: number,
+): number {
+  let chance = 0;
+  for (let entered = 0; entered <= after; entered++) {
+    chance += density[at + entered]! * (1 - newDue[newAt + last - entered]!);
   }
+  return chance;
 }

@@ -1,0 +1,60 @@
+import { chanceOfNone, outliving, renewalDensity } from "./slot.ts";
+import { addCumulants, shapeSlot } from "./slot-sum.ts";
+
+/** Variance, third and fourth cumulant of a span's needs in proportion to their mean. */
+export interface Spread {
+  variance: number;
+  third: number;
+  fourth: number;
+}
+
+/** A slot in one draw: needs of its span are worked out when asked for. */
+interface Row {
+  due: Float64Array;
+  density: Float64Array;
+  /** Of its draw: by months in service. */
+  newDue: Float64Array;
+  end: number;
+}
+
+/**
+ * How widely the needs of many slots spread within a draw, in proportion to their mean: measured on some slots and draws,
+ * since it varies little between them.
+ */
+export class SpanSpread {
+  private readonly rows: Row[] = [];
+  private readonly known = new Map<number, Spread>();
+
+  constructor(private readonly months: number) {}
+
+  /** Takes a slot's chances in one draw; both arrays are copied. */
+  add(due: Float64Array, newDue: Float64Array, end: number): void {
+    const density = new Float64Array(this.months);
+    renewalDensity(due, 0, newDue, 0, this.months, end, density);
+    this.rows.push({ due: due.slice(), density, newDue: newDue.slice(), end });
+  }
+
+  /** For the months after+1 .. through. */
+  perNeed(after: number, through: number): Spread {
+    const key = (after + 1) * this.months + through;
+    const known = this.known.get(key);
+    if (known) return known;
+    const sum = { mean: 0, variance: 0, third: 0, fourth: 0 };
+    const shape = { low: 0, chanceLow: 1, chanceHigh: 0 };
+    for (const row of this.rows) {
+      const last = Math.min(through, row.end - 1);
+      if (last <= after) continue;
+      let mean = 0;
+      for (let month = after + 1; month <= last; month++) mean += row.density[month]!;
+      shapeSlot(chanceOfNone(row.due[last]!, outliving(row.density, 0, row.newDue, 0, after, last)), mean, shape);
+      addCumulants(shape, sum);
+    }
+    const { mean, variance, third, fourth } = sum;
+    const spread =
+      mean > 0
+        ? { variance: variance / mean, third: third / mean, fourth: fourth / mean }
+        : { variance: 0, third: 0, fourth: 0 };
+    this.known.set(key, spread);
+    return spread;
+  }
+}
