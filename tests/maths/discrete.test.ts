@@ -36,6 +36,27 @@ describe("gamma distribution", () => {
   });
 });
 
+describe("limits of a Poisson mean", () => {
+  // Source: Garwood (1936), Biometrika 28, 437-442: exact 95 % limits are gamma quantiles; computed in R outside this
+  // project. For no event at all the one-sided limit is -ln 0.05.
+  it("gammaQuantile gives Garwood's exact limits", () => {
+    const published: [events: number, low: number, high: number][] = [
+      [1, 0.025317808, 5.57164339],
+      [2, 0.242209279, 7.22468767],
+      [3, 0.618672123, 8.76727307],
+      [4, 1.08986537, 10.2415887],
+      [5, 1.62348639, 11.6683321],
+      [10, 4.7953887, 18.390356],
+    ];
+    for (const [events, low, high] of published) {
+      expect(gammaQuantile(events, 0.025)).toBeCloseTo(low, 7);
+      expect(gammaQuantile(events + 1, 0.975)).toBeCloseTo(high, 6);
+    }
+    expect(gammaQuantile(1, 0.975)).toBeCloseTo(3.68887945, 8);
+    expect(gammaQuantile(1, 0.95)).toBeCloseTo(2.99573227355, 10);
+  });
+});
+
 describe("Gamma-Poisson rates", () => {
   // Source: pump failures, Gaver and O'Muircheartaigh (1987), Technometrics 29, 1-15; maximum computed outside
   const failures = [5, 1, 5, 14, 3, 19, 1, 1, 4, 22];
@@ -106,6 +127,31 @@ describe("poissonCounts", () => {
       expect(below).toBeCloseTo(chance, 9);
     });
   });
+  // Source: R 4 ppois at 3.5, and expected shortages E(D - q)+ at q = 0 ... 5, computed outside this project
+  it("matches R's distribution at 3.5 and its expected shortages", () => {
+    const upTo = [
+      0.03019738342, 0.1358882254, 0.32084719886, 0.5366326679, 0.72544495331, 0.8576135531, 0.93471190297,
+      0.97326107791, 0.99012634194,
+    ];
+    const chances = poissonCounts(3.5, 60);
+    let below = 0;
+    upTo.forEach((chance, n) => {
+      below += chances[n]!;
+      expect(below).toBeCloseTo(chance, 10);
+    });
+    const shortages: [mean: number, expected: number[]][] = [
+      [1, [1, 0.3678794411714, 0.1036383235143, 0.0233369264429, 0.0043487695668, 0.0006889227394]],
+      [2, [2, 1.13533528324, 0.54134113295, 0.21801754913, 0.07514100963, 0.02248799228]],
+      [10, [10, 9.0000454, 8.000544799, 7.003314195, 6.013650246, 5.042902934]],
+    ];
+    for (const [mean, expected] of shortages) {
+      const counts = poissonCounts(mean, 100);
+      expected.forEach((shortage, q) => {
+        const short = counts.reduce((sum, chance, n) => sum + chance * Math.max(0, n - q), 0);
+        expect(short).toBeCloseTo(shortage, 9);
+      });
+    }
+  });
   it("holds the rest in its last entry", () => {
     const cut = poissonCounts(4, 2);
     expect(cut.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 14);
@@ -160,5 +206,44 @@ describe("scan statistics", () => {
     expect(widestClusterChance(12, 0.1, 5)).toBeCloseTo(0.148819, 6);
     expect(widestClusterChance(20, 0.1, 6)).toBeCloseTo(0.368321, 6);
     expect(widestClusterChance(20, 0.05, 4)).toBeCloseTo(0.818131, 6);
+  });
+  // By hand, from the spacings of uniform points: a pair, all of them, and three of four within a window
+  const pair = (points: number, window: number) => 1 - (1 - (points - 1) * window) ** points;
+  const all = (points: number, window: number) => points * window ** (points - 1) - (points - 1) * window ** points;
+  const threeOfFour = (window: number) => 1 - 2 * (1 - window) ** 4 + (1 - 2 * window) ** 4;
+  it("widestClusterChance equals the elementary formulas where it is exact", () => {
+    for (const window of [0.01, 0.05, 0.1, 0.2, 0.35, 0.5]) {
+      for (const points of [2, 3, 5, 8]) {
+        expect(widestClusterChance(points, window, points)).toBeCloseTo(all(points, window), 11);
+      }
+      expect(widestClusterChance(2, window, 2)).toBeCloseTo(pair(2, window), 11);
+      expect(widestClusterChance(4, window, 3)).toBeCloseTo(threeOfFour(window), 11);
+    }
+  });
+  // Source: exact values of a pair, computed outside from the formula above, and the birthday problem on a line
+  it("widestClusterChance is never below the exact chance of a pair", () => {
+    const exact: [points: number, window: number, chance: number][] = [
+      [5, 0.1, 0.92224],
+      [10, 0.05, 0.9974670483788086],
+      [23, 1 / 365, 0.7606525094368569],
+    ];
+    for (const [points, window, chance] of exact) {
+      expect(pair(points, window)).toBeCloseTo(chance, 12);
+      expect(widestClusterChance(points, window, 2)).toBeGreaterThanOrEqual(chance);
+    }
+    // close where small: five points and a thousandth
+    expect(widestClusterChance(5, 0.001, 2) / pair(5, 0.001)).toBeCloseTo(1, 2);
+  });
+  // Cells are some of the windows of their width, so a full cell is never likelier than a full window
+  it("fullestCellChance is at most widestClusterChance", () => {
+    for (const [points, cells, atLeast] of [
+      [4, 5, 3],
+      [6, 10, 4],
+      [12, 10, 5],
+      [20, 20, 4],
+      [60, 36, 8],
+    ] as const) {
+      expect(fullestCellChance(points, cells, atLeast)).toBeLessThan(widestClusterChance(points, 1 / cells, atLeast));
+    }
   });
 });
