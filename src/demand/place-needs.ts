@@ -96,27 +96,33 @@ function runFutures(
   for (const [, places] of groups) {
     const random = seededRandom(seedFromText(`${ofItem.item.key}\n${places[0]!.key}`));
     const spans = places.map((place) => (Math.min(place.until, end) - place.from) / DAYS_PER_MONTH);
-    const time = spans.reduce((a, b) => a + b, 0);
+    // where each place's time ends, when the places' times are laid end to end
+    const ends = new Float64Array(spans.length);
+    let time = 0;
+    for (let i = 0; i < spans.length; i++) {
+      time += spans[i]!;
+      ends[i] = time;
+    }
     const routine = places.map((place) => routineDays(place, end));
     const quiet = places.map((place, i) => quietRun(place, routine[i]!, facts));
     dealEvents(places[0]!.use!.rate, time, futures, random, (future, events) => {
       const usesAt = new Map<number, UseEvent[]>();
       for (let event = 0; event < events; event++) {
         // given their number, the events of a common rate fall evenly over all the places' time
-        let at = random.uniform() * time;
-        let index = 0;
-        while (index < places.length - 1 && at >= spans[index]!) at -= spans[index++]!;
+        const at = random.uniform() * time;
+        const index = firstAbove(ends, at);
         const uses = usesAt.get(index) ?? [];
-        uses.push({ day: places[index]!.from + at * DAYS_PER_MONTH, units: sizeOf(ofItem, random.uniform()) });
+        const since = at - (index > 0 ? ends[index - 1]! : 0);
+        uses.push({ day: places[index]!.from + since * DAYS_PER_MONTH, units: sizeOf(ofItem, random.uniform()) });
         usesAt.set(index, uses);
       }
       for (const [index, uses] of usesAt) {
         uses.sort((a, b) => a.day - b.day);
         const before = quiet[index]!;
         const into = totals.subarray(future * months, (future + 1) * months);
-        for (let m = 0; m < months; m++) {
-          into[m] = into[m]! - before.needs[m]!;
-          expiry[m] = expiry[m]! - before.expiries[m]! / futures;
+        for (const { month, needs, expiries } of before) {
+          into[month] = into[month]! - needs;
+          expiry[month] = expiry[month]! - expiries / futures;
         }
         runPlace(places[index]!, uses, routine[index]!, facts, (cause, month) => {
           into[month] = into[month]! + 1;
@@ -129,6 +135,19 @@ function runFutures(
   return totals;
 }
 
+/** First index whose value lies above a limit, in an ascending list; the last where none does. */
+function firstAbove(ascending: Float64Array, limit: number): number {
+  let low = 0;
+  let high = ascending.length - 1;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (ascending[middle]! > limit) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}
+
+/** Needs of a place without uses, in the months that have any. */
 function quietRun(place: ItemPlace, routine: readonly number[], facts: RunFacts) {
   const months = facts.swapDayOfReplacement.length;
   const needs = new Int32Array(months);
@@ -137,7 +156,9 @@ function quietRun(place: ItemPlace, routine: readonly number[], facts: RunFacts)
     needs[month] = needs[month]! + 1;
     if (cause === "expiry") expiries[month] = expiries[month]! + 1;
   });
-  return { needs, expiries };
+  return Array.from(needs, (count, month) => ({ month, needs: count, expiries: expiries[month]! })).filter(
+    (told) => told.needs > 0,
+  );
 }
 
 function sizeOf({ use }: ItemPlaces, level: number): number {
