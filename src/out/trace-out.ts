@@ -11,10 +11,10 @@ import { wrapText } from "./text-width.ts";
 const IDS_IN_TITLE = 5;
 
 const TRACED_AS: { as: TracedAs; one: string; several: string }[] = [
-  { as: "lot", one: "lot", several: "Lots" },
-  { as: "serial", one: "serial", several: "Serials" },
-  { as: "gtin", one: "GTIN", several: "GTINs" },
-  { as: "order", one: "order number", several: "Order numbers" },
+  { as: "lot", one: "a lot", several: "Lots" },
+  { as: "serial", one: "a serial", several: "Serials" },
+  { as: "gtin", one: "a GTIN", several: "GTINs" },
+  { as: "order", one: "an order number", several: "Order numbers" },
 ];
 
 const dayOrNull = (day: Day | null) => (day === null ? null : isoFromDay(day));
@@ -99,7 +99,7 @@ function identityLines({ ids }: Trace): string[] {
     if (only === undefined) return [];
     if (found.length > 1) return [`${several}: ${found.join(", ")}.`];
     return [
-      only.endsWith("*") ? `${only} is the start of a ${one} in these sheets.` : `${only} is a ${one} in these sheets.`,
+      only.endsWith("*") ? `${only} is the start of ${one} in these sheets.` : `${only} is ${one} in these sheets.`,
     ];
   });
   const unknown = ids.filter(({ as }) => as.length === 0).map(({ id }) => id);
