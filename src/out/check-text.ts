@@ -92,7 +92,7 @@ export function setAsideLines({ setAside, findings }: Reading, width: number): s
 }
 
 /** Findings that are not told with a set-aside row already. */
-export function findingLines({ setAside, findings }: Reading, width: number): string[] {
+export function findingLines({ setAside, findings }: Pick<Reading, "setAside" | "findings">, width: number): string[] {
   const told = new Set(setAside.map((row) => ruledOut(row, row.reason)));
   const others = findingRows(findings).filter((finding) => !told.has(ruledOut(finding, finding.code)));
   return inGroups(others, (finding) => ({

@@ -3,6 +3,7 @@ import type { Reading } from "../sheets/reading.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import { type UseRateRow, useRateTable } from "../supplies/use-rate-table.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
+import { type HeldRow, heldRows } from "./held-stock.ts";
 import { crowdedRows, datedRows, moveRows, swapRows } from "./plan-dated.ts";
 import { type PlanHead, planHead } from "./plan-head.ts";
 import type { Plan } from "./plan-schema.ts";
@@ -13,6 +14,8 @@ import { sortBy } from "./sort-by.ts";
 export interface DatesReport
   extends PlanHead,
     Pick<Plan, "datedStock" | "crowdedMonths" | "swapCalendar" | "moves" | "cautions"> {
+  /** Rows of datedStock that are held, with the reason: they serve nothing. */
+  heldStock: HeldRow[];
   /** The fewest visits a month that meet every expiry, and what more of them save. */
   swapCapacity: {
     perMonth: number | null;
@@ -30,6 +33,7 @@ export function assembleDates(reading: Reading, policy: Policy, dated: DatedStoc
   return {
     ...planHead(reading, policy, dated.findings),
     datedStock: datedRows(dated.units),
+    heldStock: heldRows(dated.units),
     crowdedMonths: crowdedRows(dated.crowdedMonths),
     swapCalendar: swapRows(dated.swapCalendar),
     swapCapacity: { perMonth, smallest, enough, tradeOff: tradeOff() },

@@ -1,8 +1,11 @@
+import { STOCK_FINDING_CODES } from "../supplies/finding-codes.ts";
 import { COST_PER_UNIT_MOVED } from "../supplies/moves.ts";
 import { busiestPlaces } from "./busiest-places.ts";
+import { findingLines } from "./check-text.ts";
 import { counted, countText } from "./count-text.ts";
 import type { DatesReport } from "./dates-report.ts";
 import { exchangeTable, swapCapacityLines, swapTable, useTable } from "./dates-tables.ts";
+import { heldTold, notHeld } from "./held-stock.ts";
 import { horizonText } from "./horizon-text.ts";
 import { lapseTable } from "./lapse-table.ts";
 import { pastExpiry } from "./out-now.ts";
@@ -12,10 +15,11 @@ import { wrapText } from "./text-width.ts";
 
 /**
  * Dated stock by the month in which it is to be swapped and by place, what lapses, crowded months with their reasons,
- * swaps and moves, and the use rates behind them.
+ * swaps and moves, the use rates behind them, and stock and use that do not fit the fleet. Held stock is told by itself.
  */
 export function datesText(plan: DatesReport, setting: TextSetting): string {
   const units = plan.datedStock.reduce((sum, row) => sum + row.quantity, 0);
+  const serving = { ...plan, datedStock: notHeld(plan) };
   return joinLines([
     titleLine(`Dated stock ${horizonText(plan)}`, setting),
     "",
@@ -24,9 +28,10 @@ export function datesText(plan: DatesReport, setting: TextSetting): string {
       setting.width,
     ),
     ...section("Out now", bullets(pastExpiry(plan), setting), setting),
-    ...section("Units to swap by month", monthLines(plan, setting.width), setting),
-    ...section("Places with most to swap", [busiestPlaces(plan, setting.width) ?? []].flat(), setting),
-    ...section("What lapses if nothing is done", [lapseTable(plan, setting.width) ?? []].flat(), setting),
+    ...section("Held", bullets(heldTold(plan.heldStock), setting), setting),
+    ...section("Units to swap by month", monthLines(serving, setting.width), setting),
+    ...section("Places with most to swap", [busiestPlaces(serving, setting.width) ?? []].flat(), setting),
+    ...section("What lapses if nothing is done", [lapseTable(serving, setting.width) ?? []].flat(), setting),
     ...section(
       "Crowded months",
       bullets(
@@ -43,8 +48,14 @@ export function datesText(plan: DatesReport, setting: TextSetting): string {
     ...section("Swap visits a month", swapCapacityLines(plan, setting.width), setting),
     ...section("Moves", plan.moves.length > 0 ? moveLines(plan, setting.width) : [], setting),
     ...section("Use behind these figures", plan.useRates.length > 0 ? [useTable(plan, setting.width)] : [], setting),
+    ...section("Stock and use that do not fit", misfits(plan, setting.width), setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
+}
+
+/** Counts, places and uses that do not fit the fleet, each with its fix; `check` knows only how sheets were read. */
+function misfits({ findings }: DatesReport, width: number): string[] {
+  return findingLines({ setAside: [], findings: findings.filter(({ code }) => code in STOCK_FINDING_CODES) }, width);
 }
 
 function moveLines({ moves }: DatesReport, width: number): string[] {

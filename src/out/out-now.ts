@@ -14,17 +14,20 @@ export function pastExpiry(plan: Pick<Plan, "asOf" | "datedStock">): string[] {
   const rows = plan.datedStock.filter((row) => row.expiry < plan.asOf && row.quantity > 0);
   const units = rows.reduce((sum, row) => sum + row.quantity, 0);
   const told = rows.map(({ item, place, expiry }) => `${item} at ${place ?? "no named place"} (${expiry})`);
-  return rows.length === 0 ? [] : [`${counted(units, "dated unit is", "dated units are")} past expiry: ${list(told)}.`];
+  return rows.length === 0
+    ? []
+    : [`${counted(units, "dated unit is", "dated units are")} past expiry: ${listTold(told)}.`];
 }
 
 function failedPacks(plan: Plan): string[] {
   const failed = plan.packs.filter((pack) => pack.replaceBy.because === "failed-test");
   const told = failed.map(({ serial, device, site }) => `${serial} in ${device ?? site ?? "no named place"}`);
   if (failed.length === 0) return [];
-  return [`${counted(failed.length, "pack has", "packs have")} failed the last test: ${list(told)}.`];
+  return [`${counted(failed.length, "pack has", "packs have")} failed the last test: ${listTold(told)}.`];
 }
 
-function list(told: readonly string[]): string {
+/** The first few names, and how many more there are. */
+export function listTold(told: readonly string[]): string {
   const more = told.length - TOLD;
   return more > 0 ? `${told.slice(0, TOLD).join(", ")} and ${more} more` : told.join(", ");
 }

@@ -1,3 +1,4 @@
+import { STOCK_FINDING_CODES } from "../supplies/finding-codes.ts";
 import { aheadText } from "./ahead.ts";
 import { counted, countText } from "./count-text.ts";
 import { horizonText } from "./horizon-text.ts";
@@ -32,7 +33,7 @@ export function summaryText(plan: Plan, setting: TextSetting): string {
     ...section("Next orders", nextOrders(plan, width), setting),
     ...section("Spend by fiscal year of the order", plan.budget.length > 0 ? [budgetTable(plan, width)] : [], setting),
     ...section("Devices short, expected", plan.short.length > 0 ? [shortTable(plan, width)] : [], setting),
-    ...section("Sheets", [wrapText(`${sheetsRead(plan)} The verb check tells how each was read.`, width)], setting),
+    ...section("Sheets", [wrapText(`${sheetsRead(plan)} ${whereFound(plan)}`, width)], setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
 }
@@ -47,6 +48,13 @@ export function sheetsRead(plan: Pick<Plan, "inputs" | "findings">): string {
   )}: ${countText(sum((i) => i.used))} used, ${countText(sum((i) => i.setAside))} set aside.`;
   const findings = `Findings: ${counted(found("error"), "error")}, ${counted(found("warning"), "warning")}, ${counted(found("info"), "note")}.`;
   return `${rows} ${findings}`;
+}
+
+/** Which verbs tell the findings: those of stock and use come after reading, so that check has not got them. */
+function whereFound({ findings }: Plan): string {
+  const ofStock = findings.filter(({ code }) => code in STOCK_FINDING_CODES).length;
+  const also = ofStock === 0 ? "" : `, and the verb dates the ${counted(ofStock, "finding")} about stock and use`;
+  return `The verb check tells how each was read${also}.`;
 }
 
 function crowds(plan: Plan, setting: TextSetting): string[] {

@@ -85,9 +85,18 @@ function findPlacesUnknown(fleet: Fleet, { stock, takes }: Needing): Finding[] {
   return [...groupBy(unknown, ({ placeKey }) => placeKey).values()].map((units) => {
     const here = rowsOf(units);
     const place = here[0]!.place!.trim();
-    const message = `"${place}" is neither a device nor a site; it is read as a store, whose ${unitCount(here)} serve every place.`;
+    const message = `"${place}" is neither a device nor a site; it is read as a store, whose ${whatServes(here)}.`;
     return finding("place-read-as-store", here, place, message);
   });
+}
+
+/** Held units serve nothing, wherever they lie. */
+function whatServes(rows: readonly DatedStockRow[]): string {
+  const serving = rows.filter((row) => row.held === null);
+  const told = unitCount(serving.length > 0 ? serving : rows);
+  const one = told === "1 unit";
+  if (serving.length > 0) return `${told} ${one ? "serves" : "serve"} every place`;
+  return `${told} ${one ? "is" : "are"} held`;
 }
 
 /** A finding on the line of its first row, with the lines of its others in the same sheet. */

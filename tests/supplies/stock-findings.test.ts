@@ -54,6 +54,16 @@ describe("stock findings", () => {
   });
 });
 
+describe("stock at a place that is no device", () => {
+  it("does not say of held units that they serve", () => {
+    const told = (rows: Fleet["datedStock"]) =>
+      forecastDatedStock({ ...emptyFleet(), devices: [device("D1")], datedStock: rows }, policy).findings[0]!.message;
+    const held = stock("Pads", "2028-01-31", "Store", { quantity: 5, held: "recalled" });
+    expect(told([held])).toBe('"Store" is neither a device nor a site; it is read as a store, whose 5 units are held.');
+    expect(told([held, stock("Pads", "2028-01-31", "Store", { quantity: 3 })])).toContain("3 units serve every place");
+  });
+});
+
 describe("bulk issues", () => {
   const log = (quantities: readonly number[]) =>
     quantities.map((quantity, n) => use(`2026-0${(n % 9) + 1}-10`, "Pads", "D1", { quantity }));
