@@ -1,4 +1,4 @@
-import { isoFromDay } from "../calendar/day.ts";
+import { type Day, isoFromDay } from "../calendar/day.ts";
 import type { Finding } from "../fleet/finding.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Item } from "../fleet/item-book.ts";
@@ -27,7 +27,7 @@ export function stockFindings(fleet: Fleet, needing: Needing, policy: Policy): F
       ];
     }),
     ...findStockAtRetiredDevices(needing),
-    ...findPlacesUnknown(fleet, needing),
+    ...findPlacesUnknown(fleet, needing, policy),
   ];
 }
 
@@ -74,7 +74,7 @@ function findStockAtRetiredDevices({ stock }: Needing): Finding[] {
 }
 
 /** Places that are neither a device nor a site, and so are read as stores: a mistyped name would hide there. */
-function findPlacesUnknown(fleet: Fleet, { stock, takes }: Needing): Finding[] {
+function findPlacesUnknown(fleet: Fleet, { stock, takes }: Needing, policy: Policy): Finding[] {
   if (fleet.devices.length === 0) return [];
   const known = new Set([
     ...takes.devices.keys(),
@@ -85,18 +85,18 @@ function findPlacesUnknown(fleet: Fleet, { stock, takes }: Needing): Finding[] {
   return [...groupBy(unknown, ({ placeKey }) => placeKey).values()].map((units) => {
     const here = rowsOf(units);
     const place = here[0]!.place!.trim();
-    const message = `"${place}" is neither a device nor a site; it is read as a store, whose ${whatServes(here)}.`;
+    const message = `"${place}" is neither a device nor a site; it is read as a store, whose ${whatServes(here, policy.asOf)}.`;
     return finding("place-read-as-store", here, place, message);
   });
 }
 
-/** Held units serve nothing, wherever they lie. */
-function whatServes(rows: readonly DatedStockRow[]): string {
-  const serving = rows.filter((row) => row.held === null);
+/** Units held or past expiry serve nothing, wherever they lie. */
+function whatServes(rows: readonly DatedStockRow[], asOf: Day): string {
+  const serving = rows.filter((row) => row.held === null && row.expiry >= asOf);
   const told = unitCount(serving.length > 0 ? serving : rows);
   const one = told === "1 unit";
   if (serving.length > 0) return `${told} ${one ? "serves" : "serve"} every place`;
-  return `${told} ${one ? "is" : "are"} held`;
+  return `${told} ${one ? "is" : "are"} held or past expiry`;
 }
 
 /** A finding on the line of its first row, with the lines of its others in the same sheet. */

@@ -55,12 +55,16 @@ describe("stock findings", () => {
 });
 
 describe("stock at a place that is no device", () => {
-  it("does not say of held units that they serve", () => {
+  it("does not say of held or expired units that they serve", () => {
     const told = (rows: Fleet["datedStock"]) =>
       forecastDatedStock({ ...emptyFleet(), devices: [device("D1")], datedStock: rows }, policy).findings[0]!.message;
     const held = stock("Pads", "2028-01-31", "Store", { quantity: 5, held: "recalled" });
-    expect(told([held])).toBe('"Store" is neither a device nor a site; it is read as a store, whose 5 units are held.');
-    expect(told([held, stock("Pads", "2028-01-31", "Store", { quantity: 3 })])).toContain("3 units serve every place");
+    expect(told([held])).toBe(
+      '"Store" is neither a device nor a site; it is read as a store, whose 5 units are held or past expiry.',
+    );
+    expect(
+      told([held, stock("Pads", "2026-10-31", "Store"), stock("Pads", "2028-01-31", "Store", { quantity: 3 })]),
+    ).toContain("3 units serve every place");
   });
 });
 
