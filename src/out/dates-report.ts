@@ -1,6 +1,8 @@
 import type { Policy } from "../fleet/policy.ts";
 import type { Reading } from "../sheets/reading.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
+import type { StockUnit } from "../supplies/stock-units.ts";
+import { goodUntil } from "../supplies/unit-life.ts";
 import { type UseRateRow, useRateTable } from "../supplies/use-rate-table.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { type HeldRow, heldRows } from "./held-stock.ts";
@@ -16,6 +18,8 @@ export interface DatesReport
     Pick<Plan, "datedStock" | "crowdedMonths" | "swapCalendar" | "moves" | "cautions"> {
   /** Rows of datedStock that are held, with the reason: they serve nothing. */
   heldStock: HeldRow[];
+  /** Rows of datedStock in date whose days after opening are over. */
+  openedTooLong: Plan["datedStock"];
   /** The fewest visits a month that meet every expiry, and what more of them save. */
   swapCapacity: {
     perMonth: number | null;
@@ -34,6 +38,7 @@ export function assembleDates(reading: Reading, policy: Policy, dated: DatedStoc
     ...planHead(reading, policy, dated.findings),
     datedStock: datedRows(dated.units),
     heldStock: heldRows(dated.units),
+    openedTooLong: datedRows(dated.needing.stock.filter((unit) => openedTooLong(unit, policy))),
     crowdedMonths: crowdedRows(dated.crowdedMonths),
     swapCalendar: swapRows(dated.swapCalendar),
     swapCapacity: { perMonth, smallest, enough, tradeOff: tradeOff() },
@@ -41,6 +46,10 @@ export function assembleDates(reading: Reading, policy: Policy, dated: DatedStoc
     useRates: rateRows(dated),
     cautions: [...STANDING_CAUTIONS, ...dated.cautions],
   };
+}
+
+function openedTooLong({ row, item }: StockUnit, policy: Policy): boolean {
+  return row.quantity > 0 && row.expiry >= policy.asOf && goodUntil(row, item) < policy.asOf;
 }
 
 function rateRows({ needing }: DatedStockForecast): UseRateRow[] {

@@ -8,7 +8,7 @@ import { exchangeTable, swapCapacityLines, swapTable, useTable } from "./dates-t
 import { heldTold, notHeld } from "./held-stock.ts";
 import { horizonText } from "./horizon-text.ts";
 import { lapseTable } from "./lapse-table.ts";
-import { pastExpiry } from "./out-now.ts";
+import { listTold, pastExpiry } from "./out-now.ts";
 import { pairMoves } from "./pair-moves.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
@@ -27,7 +27,7 @@ export function datesText(plan: DatesReport, setting: TextSetting): string {
       `${counted(units, "dated unit")} in ${counted(plan.datedStock.length, "row")}. A unit is to be swapped ${plan.policy.swap_before_expiry_days} days before it expires; opened gel by its opened date if that is sooner.`,
       setting.width,
     ),
-    ...section("Out now", bullets(pastExpiry(plan), setting), setting),
+    ...section("Out now", bullets([...pastExpiry(plan), ...openedTooLong(plan)], setting), setting),
     ...section("Held", bullets(heldTold(plan.heldStock), setting), setting),
     ...section("Units to swap by month", monthLines(serving, setting.width), setting),
     ...section("Places with most to swap", [busiestPlaces(serving, setting.width) ?? []].flat(), setting),
@@ -51,6 +51,14 @@ export function datesText(plan: DatesReport, setting: TextSetting): string {
     ...section("Stock and use that do not fit", misfits(plan, setting.width), setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
+}
+
+/** Units that are in date but have stood open for longer than their days after opening, as one sentence or none. */
+function openedTooLong({ openedTooLong: rows }: DatesReport): string[] {
+  if (rows.length === 0) return [];
+  const units = rows.reduce((sum, { quantity }) => sum + quantity, 0);
+  const told = rows.map(({ item, place, swapBy }) => `${item} at ${place ?? "no named place"} (swap by ${swapBy})`);
+  return [`${counted(units, "opened unit is", "opened units are")} past the days after opening: ${listTold(told)}.`];
 }
 
 /** Counts, places and uses that do not fit the fleet, each with its fix; `check` knows only how sheets were read. */

@@ -11,7 +11,7 @@ describe.each([
   ["packs", ["fadeGroups", "packs", "suddenFailures", "earlySigns"], "packs.csv"],
   [
     "dates",
-    ["datedStock", "heldStock", "crowdedMonths", "swapCalendar", "swapCapacity", "moves", "useRates"],
+    ["datedStock", "heldStock", "openedTooLong", "crowdedMonths", "swapCalendar", "swapCapacity", "moves", "useRates"],
     "dates.csv",
   ],
   ["orders", ["demand", "orders", "budget", "deferrals", "short"], "orders.csv, orders.xlsx, orders.ics, budget.txt"],

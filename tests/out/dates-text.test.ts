@@ -19,7 +19,7 @@ const rate = (place: string, unitsPerYear: number) => ({
 /** The dates of the small plan, with no visit to make and no use known. */
 function aReport(changes: Partial<DatesReport> = {}): DatesReport {
   const swapCapacity = { perMonth: null, smallest: 0, enough: true, tradeOff: [] };
-  return { ...aPlan(), heldStock: [], swapCapacity, useRates: [], ...changes };
+  return { ...aPlan(), heldStock: [], openedTooLong: [], swapCapacity, useRates: [], ...changes };
 }
 
 describe("datesText", () => {
