@@ -14,6 +14,8 @@ export default defineConfig({
     outDir: "dist",
     // dist/ also holds the page
     emptyOutDir: false,
+    // the notices of the packages inside
+    license: { fileName: "licences.md" },
     target: "node20",
     minify: true,
     reportCompressedSize: false,

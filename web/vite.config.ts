@@ -26,6 +26,7 @@ export default defineConfig({
   resolve: { alias: { papaparse: new URL("../node_modules/papaparse/papaparse.js", import.meta.url).pathname } },
   build: {
     outDir: "../dist",
+    license: { fileName: "page-licences.md" },
     // dist/ also holds the command-line program.
     emptyOutDir: false,
     target: "es2022",
