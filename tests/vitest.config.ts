@@ -9,7 +9,11 @@ const elsewhere = ["Pacific/Auckland", "America/St_Johns"].map((zone) => ({
   test: {
     name: zone,
     include: ["tests/{calendar,fleet,sheets,fade,supplies,orders,out}/**/*.test.ts"],
-    exclude: ["tests/sheets/fuzz.test.ts", "tests/orders/optimum.test.ts", "tests/fade/pack-posterior.test.ts"],
+    exclude: [
+      "tests/sheets/fuzz.test.ts",
+      "tests/orders/optimum.test.ts",
+      "tests/fade/{item-fit,pack-outlook,pack-posterior}.test.ts",
+    ],
     env: { TZ: zone },
     ...patient,
   },
