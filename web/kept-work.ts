@@ -34,7 +34,14 @@ export async function forgetWork(embedded: string | null): Promise<void> {
 async function inStore(mode: IDBTransactionMode, run: (store: IDBObjectStore) => IDBRequest): Promise<unknown> {
   const database = await settled(opened());
   try {
-    return await settled(run(database.transaction(STORE, mode).objectStore(STORE)));
+    const transaction = database.transaction(STORE, mode);
+    const written = new Promise((done, failed) => {
+      transaction.addEventListener("complete", done);
+      // as when the browser has no room left
+      transaction.addEventListener("abort", () => failed(transaction.error));
+    });
+    const [result] = await Promise.all([settled(run(transaction.objectStore(STORE))), written]);
+    return result;
   } finally {
     database.close();
   }

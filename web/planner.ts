@@ -140,10 +140,12 @@ export function planner(stage: Stage, embedded: string | null) {
         hasSheets,
         before: session.kept ? session.before : before,
       };
+      // before the page is drawn, so that a reload right after it finds the work
+      const kept = keep();
       await stage.show(session);
       if (plan === null) stage.tell(say.intake.noTable);
       else stage.mention(say.intake.done(dayWords(plan.asOf)));
-      await keep();
+      await kept;
     } catch (error) {
       if (error instanceof Stopped) engineKnows = false;
       stage.tell(error instanceof Stopped ? say.intake.stopped : say.intake.failed((error as Error).message));
