@@ -125,8 +125,26 @@ function withoutBodies(code: string, functions: [name: string, gives: string][])
 /** Names of text formats (e-mail addresses, tokens) that no value of a policy or mapping has (zod 4.6.7). */
 const TEXT_FORMATS = /const FormatDictionary = \{[\s\S]*?\n {4}\};/;
 
+/** What zod says of text formats, multiples, keys and unions, none of which such a value is checked for (zod 4.6.7). */
+const TEXT_ISSUES = /case "invalid_format": \{[\s\S]*?(?=case "unrecognized_keys":)/;
+
 /** Ways of easing a motion, of which the charts have none (chart.js 4.6.1). */
 const EASINGS = /const effects = \{[\s\S]*?\n\};/;
+
+/** Curved lines, round corners, struck and backed text, of which the charts have none (chart.js 4.6.1). */
+const CURVED = [
+  "splineCurve",
+  "splineCurveMonotone",
+  "monotoneAdjust",
+  "monotoneCompute",
+  "capBezierPoints",
+  "_updateBezierControlPoints",
+  "_bezierInterpolation",
+  "_bezierCurveTo",
+  "addRoundedRectPath",
+  "decorateText",
+  "drawBackdrop",
+].map((name): [string, string] => [name, "undefined"]);
 
 /** Axes that no chart has: bundlers keep them, since a class that extends another may do something (chart.js 4.6.1). */
 const OTHER_AXES = /^class (LogarithmicScale|RadialLinearScale|TimeScale|TimeSeriesScale) extends \w+ \{[\s\S]*?\n\}/gm;
@@ -153,10 +171,10 @@ export function leaveOut() {
       if (/src\/(supplies|life)\/finding-codes\.ts$|priors\.ts$/.test(plain(id)))
         return code.replace(OBJECT_WORDS, '$1 ""');
       if (plain(id).endsWith("chart.js/dist/chunks/index.js"))
-        return code.replace(EASINGS, "const effects = { linear: (t) => t };");
+        return withoutBodies(code.replace(EASINGS, "const effects = { linear: (t) => t };"), CURVED);
       if (plain(id).endsWith("chart.js/dist/chart.js")) return code.replace(OTHER_AXES, "class $1 {}");
       if (plain(id).endsWith("zod/v4/locales/en.js"))
-        return code.replace(TEXT_FORMATS, 'const FormatDictionary = { regex: "input" };');
+        return code.replace(TEXT_FORMATS, 'const FormatDictionary = { regex: "input" };').replace(TEXT_ISSUES, "");
       if (!plain(id).endsWith("zod/v4/classic/schemas.js")) return null;
       return JSON_SCHEMA_LINES.reduce((text, [pattern, by]) => text.replace(pattern, by), code);
     },
