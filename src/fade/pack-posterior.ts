@@ -56,7 +56,7 @@ const coarse = new Float64Array(COARSE * SHAPE_LEVELS);
  */
 export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: PackPosterior): void {
   const { curve, slow, knee } = tables;
-  const { nodes, chance, startMean, riseMean, spread } = into;
+  const { nodes, chance, startMean, riseMean } = into;
   weigh(evidence, tables, into, FOR_FORECAST);
   for (let i = 0; i < into.count; i++) {
     const node = nodes[i]!;
@@ -67,7 +67,6 @@ export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: 
     startMean[i] = curve.startCapacity + start.plain + a * start.slow + b * start.knee;
     riseMean[i] = curve.earlyRise + rise.plain + a * rise.slow + b * rise.knee;
   }
-  into.spread = spread;
 }
 
 /** The same likelihood alone: all that a fit asks. */
