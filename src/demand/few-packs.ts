@@ -1,3 +1,4 @@
+import { firstAbove } from "../maths/first-above.ts";
 import { chanceOfNone, outliving } from "./slot.ts";
 import { addSlotSum, shapeSlot } from "./slot-sum.ts";
 import type { SpanNeeds } from "./span-needs.ts";
@@ -80,16 +81,4 @@ export function addSlotPath(
     into[month] = into[month]! + 1;
     month += firstAbove(newDue, newAt, months + 1, random());
   }
-}
-
-/** First index whose chance exceeds u; `length` where none does. */
-function firstAbove(chances: Float64Array, at: number, length: number, u: number): number {
-  let low = 0;
-  let high = length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (chances[at + middle]! > u) high = middle;
-    else low = middle + 1;
-  }
-  return low;
 }

@@ -1,6 +1,7 @@
 import { firstDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
+import { firstAbove } from "../maths/first-above.ts";
 import { seededRandom } from "../maths/random.ts";
 import { seedFromText } from "../maths/text-seed.ts";
 import type { ItemPlace, ItemPlaces } from "../supplies/item-places.ts";
@@ -110,7 +111,7 @@ function runFutures(
       for (let event = 0; event < events; event++) {
         // given their number, the events of a common rate fall evenly over all the places' time
         const at = random.uniform() * time;
-        const index = firstAbove(ends, at);
+        const index = firstAbove(ends, 0, ends.length - 1, at);
         const uses = usesAt.get(index) ?? [];
         const since = at - (index > 0 ? ends[index - 1]! : 0);
         uses.push({ day: places[index]!.from + since * DAYS_PER_MONTH, units: sizeOf(ofItem, random.uniform()) });
@@ -133,18 +134,6 @@ function runFutures(
   }
   for (let m = 0; m < months; m++) expiry[m] = Math.max(0, expiry[m]!);
   return totals;
-}
-
-/** First index whose value lies above a limit, in an ascending list; the last where none does. */
-function firstAbove(ascending: Float64Array, limit: number): number {
-  let low = 0;
-  let high = ascending.length - 1;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (ascending[middle]! > limit) high = middle;
-    else low = middle + 1;
-  }
-  return low;
 }
 
 /** Needs of a place without uses, in the months that have any. */
