@@ -99,6 +99,9 @@ const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
       ["parseColorAttrs", "undefined"],
     ],
   ],
+  // Faces of runs of text, and which formulas spill: the page reads words and values.
+  [/hucre\/dist\/xlsx\/shared-strings\.mjs$/, [["parseRunProperties", "undefined"]]],
+  [/hucre\/dist\/xlsx\/metadata\.mjs$/, [["parseDynamicArrayCellMetadata", "undefined"]]],
   // Every browser that the page runs in unpacks by itself; what it cannot unpack is broken.
   [/hucre\/dist\/zip\/deflate\.mjs$/, [["inflate", "((why) => { throw new Error(why); })('broken data')"]]],
   [
@@ -114,12 +117,22 @@ const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
 function withoutBodies(code: string, functions: [name: string, gives: string][]): string {
   return functions.reduce(
     (text, [name, gives]) =>
-      text.replace(
-        new RegExp(`^([ \\t]*)((?:async )?function ${name}\\([^)]*\\)\\s*\\{)[\\s\\S]*?\\n\\1\\}`, "m"),
-        `$1$2 return ${gives}; }`,
+      found(
+        text,
+        new RegExp(
+          `^( \\*/ )?([ \\t]*)((?:export )?(?:async )?function ${name}\\([^)]*\\)\\s*\\{)[\\s\\S]*?\\n\\2\\}`,
+          "m",
+        ),
+        `$1$2$3 return ${gives}; }`,
       ),
     code,
   );
+}
+
+/** The code with what a pattern finds put otherwise; a build stops where a library no longer has it. */
+function found(code: string, pattern: RegExp, by: string): string {
+  if (code.search(pattern) < 0) throw new Error(`leave-out looks in vain for ${pattern}`);
+  return code.replace(pattern, by);
 }
 
 /** Names of text formats (e-mail addresses, tokens) that no value of a policy or mapping has (zod 4.6.7). */
@@ -130,6 +143,24 @@ const TEXT_ISSUES = /case "invalid_format": \{[\s\S]*?(?=case "unrecognized_keys
 
 /** Ways of easing a motion, of which the charts have none (chart.js 4.6.1). */
 const EASINGS = /const effects = \{[\s\S]*?\n\};/;
+
+/** What moves points from one place to the next over some frames; charts are drawn at once (chart.js 4.6.1). */
+const MOTION: [RegExp, string][] = [
+  [
+    /^class Animator \{[\s\S]*?\n\}/m,
+    "class Animator { listen() {} has() { return false; } running() { return false; } stop() {} remove() {} }",
+  ],
+  [
+    /^class Animations \{[\s\S]*?\n\}/m,
+    "class Animations { update(element, properties) { Object.assign(element, properties); } }",
+  ],
+];
+
+/** Classifiers and a table that simple-statistics fills on loading, and of which nothing is asked (7.12.1). */
+const STATISTICS = [
+  /^(BayesianClassifier|PerceptronModel)\.prototype\.\w+ = function[\s\S]*?\n\};/gm,
+  /^for \(var z = 0; z <= 3\.09; z \+= 0\.01\) \{[\s\S]*?\n\}/m,
+];
 
 /** Curved lines, round corners, struck and backed text, of which the charts have none (chart.js 4.6.1). */
 const CURVED = [
@@ -172,7 +203,10 @@ export function leaveOut() {
         return code.replace(OBJECT_WORDS, '$1 ""');
       if (plain(id).endsWith("chart.js/dist/chunks/index.js"))
         return withoutBodies(code.replace(EASINGS, "const effects = { linear: (t) => t };"), CURVED);
-      if (plain(id).endsWith("chart.js/dist/chart.js")) return code.replace(OTHER_AXES, "class $1 {}");
+      if (plain(id).endsWith("chart.js/dist/chart.js"))
+        return MOTION.reduce((text, [pattern, by]) => found(text, pattern, by), found(code, OTHER_AXES, "class $1 {}"));
+      if (plain(id).endsWith("simple-statistics.mjs"))
+        return STATISTICS.reduce((text, pattern) => found(text, pattern, ""), code);
       if (plain(id).endsWith("zod/v4/locales/en.js"))
         return code.replace(TEXT_FORMATS, 'const FormatDictionary = { regex: "input" };').replace(TEXT_ISSUES, "");
       if (!plain(id).endsWith("zod/v4/classic/schemas.js")) return null;

@@ -1,4 +1,4 @@
-import { UTCDate } from "@date-fns/utc";
+import { UTCDateMini } from "@date-fns/utc/date/mini";
 import { addMonths as addMonthsToDate, getISOWeek, getISOWeekYear } from "date-fns";
 
 /**
@@ -53,11 +53,11 @@ export function partsOfDay(day: Day): { year: number; month: number; dayOfMonth:
  * each time: steps of a step drift.
  */
 export function addMonths(day: Day, months: number): Day {
-  return addMonthsToDate(new UTCDate(day * MS_PER_DAY), months).getTime() / MS_PER_DAY;
+  return addMonthsToDate(new UTCDateMini(day * MS_PER_DAY), months).getTime() / MS_PER_DAY;
 }
 
 /** ISO 8601 week and week-numbering year of a day. */
 export function isoWeekOfDay(day: Day): { year: number; week: number } {
-  const at = new UTCDate(day * MS_PER_DAY);
+  const at = new UTCDateMini(day * MS_PER_DAY);
   return { year: getISOWeekYear(at), week: getISOWeek(at) };
 }
