@@ -1,6 +1,7 @@
 import { defineConfig } from "vite";
 import { viteSingleFile } from "vite-plugin-singlefile";
 import { leaveOut } from "./leave-out.ts";
+import { packWorker } from "./pack-worker.ts";
 
 /** Nothing that the page carries has getters or globals that must be read for what reading them does. */
 const quietReads = { propertyReadSideEffects: false, unknownGlobalSideEffects: false } as const;
@@ -19,9 +20,8 @@ const small = {
 export default defineConfig({
   root: new URL(".", import.meta.url).pathname,
   base: "./",
-  // The worker is carried inside the page as text and started from a Blob: file:// has no second file to load.
   worker: { format: "iife", plugins: () => [leaveOut()], rolldownOptions: small },
-  plugins: [leaveOut(), viteSingleFile({ removeViteModuleLoader: true }), namedPage()],
+  plugins: [leaveOut(), packWorker(), viteSingleFile({ removeViteModuleLoader: true }), namedPage()],
   // The readable build, so that leave-out finds its functions; it is minified with the rest.
   resolve: { alias: { papaparse: new URL("../node_modules/papaparse/papaparse.js", import.meta.url).pathname } },
   build: {
@@ -33,7 +33,8 @@ export default defineConfig({
     modulePreload: false,
     reportCompressedSize: false,
     chunkSizeWarningLimit: 1000,
-    rolldownOptions: small,
+    // Packing the worker takes its seconds.
+    rolldownOptions: { ...small, checks: { pluginTimings: false } },
   },
 });
 

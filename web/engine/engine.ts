@@ -1,7 +1,7 @@
 import type { Answer, AskName, Asks } from "./messages.ts";
-import EngineWorker from "./worker.ts?worker&inline";
+import { startWorker } from "./start-worker.ts";
 
-let worker: Worker | null = null;
+let worker: Promise<Worker> | null = null;
 let nextId = 1;
 const waiting = new Map<number, { done: (answer: never) => void; failed: (reason: Error) => void }>();
 
@@ -12,19 +12,19 @@ export class Stopped extends Error {}
 export function ask<Name extends AskName>(name: Name, question: Asks[Name]["ask"]): Promise<Asks[Name]["answer"]> {
   worker ??= start();
   const id = nextId++;
-  worker.postMessage({ id, name, ask: question });
+  worker.then((started) => started.postMessage({ id, name, ask: question }), failAll);
   return new Promise((done, failed) => waiting.set(id, { done, failed }));
 }
 
 /** Stops whatever the engine is at. It forgets what it had read, and starts anew with the next question. */
 export function stopEngine(): void {
-  worker?.terminate();
+  worker?.then((started) => started.terminate());
   worker = null;
   failAll(new Stopped());
 }
 
-function start(): Worker {
-  const started = new EngineWorker();
+async function start(): Promise<Worker> {
+  const started = await startWorker();
   started.addEventListener("message", (event: MessageEvent<Answer>) => {
     const reply = event.data;
     const waiter = waiting.get(reply.id);
