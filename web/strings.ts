@@ -106,6 +106,8 @@ export const say = {
 
   table: {
     shown: (shown: string, all: string) => `${shown} of ${all} rows`,
+    printed: (shown: string, all: string, file: string | null) =>
+      `The first ${shown} of ${all} rows${file === null ? "" : `; the rest is in ${file}`}.`,
     any: "all",
     all: (rows: string) => `Show all ${rows} rows`,
     rowCount: (rows: string) => `${rows} rows`,

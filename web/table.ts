@@ -20,8 +20,12 @@ export interface TableSpec<Row> {
   /** Rows shown before the reader asks for all. */
   first?: number;
   sortable?: boolean;
-  /** Printed with all its rows, however many are shown on the screen. */
-  wholeInPrint?: boolean;
+  /** How many rows are printed, however many are shown on the screen. */
+  printed?: number;
+  /** The file that holds all rows, named below a printed table that is cut. */
+  file?: string;
+  /** What is printed below a row, over the table's whole width, in place of small words in its cells. */
+  printedBelow?: (row: Row) => string;
 }
 
 // So few rows are kept on one printed page.
@@ -37,15 +41,17 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   const heads = spec.columns.map((column) => head(column, () => sortBy(column)));
   const more = make("button", { type: "button", class: "more", click: () => showAll() }, "");
 
-  function fill(count = shown): void {
+  function fill(count = shown, printing = false): void {
+    const below = printing ? spec.printedBelow : undefined;
     body.replaceChildren(
-      ...rows.slice(0, count).map((row) =>
+      ...rows.slice(0, count).flatMap((row) => [
         make(
           "tr",
-          {},
+          { class: below ? "explained" : null },
           spec.columns.map((c) => cell(c, row)),
         ),
-      ),
+        ...(below ? [make("tr", {}, make("td", { class: "below", colspan: spec.columns.length }, below(row)))] : []),
+      ]),
     );
     more.hidden = shown >= rows.length;
     more.textContent = say.table.all(numberWords(rows.length));
@@ -85,8 +91,10 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   fill();
   const note = make("p", { class: "print-note" });
   const printing = (on: boolean) => () => {
-    if (spec.wholeInPrint) fill(on ? rows.length : shown);
-    else note.textContent = shown < rows.length ? say.table.shown(numberWords(shown), numberWords(rows.length)) : "";
+    const count = Math.min(rows.length, Math.max(shown, spec.printed ?? 0));
+    fill(on ? count : shown, on);
+    note.textContent =
+      count < rows.length ? say.table.printed(numberWords(count), numberWords(rows.length), spec.file ?? null) : "";
   };
   const holder = make(
     "div",

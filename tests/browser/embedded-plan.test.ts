@@ -142,7 +142,9 @@ describe("the page with a plan inside", () => {
   });
 
   it("prints as a report: cautions and as-of on every page, charts and tables in words, no controls", async () => {
-    const { page } = await openPage(browser, data, { colorScheme: "dark" });
+    const plan = structuredClone(smallPlan);
+    plan.packs = Array.from({ length: 2500 }, (_, index) => ({ ...plan.packs[0]!, serial: `made up ${index}` }));
+    const { page } = await openPage(browser, { ...data, plan }, { colorScheme: "dark" });
     await chartsDrawn(page);
     for (const format of ["A4", "Letter"]) {
       const pages = pdfPages(await page.pdf({ format }));
@@ -153,11 +155,13 @@ describe("the page with a plan inside", () => {
         expect(text).toContain(`${index + 1}/${pages.length}`);
       });
       const whole = pages.join("");
+      expect(whole).toContain("Thefirst40of2,500rows;therestisinpacks.csv.");
       for (const words of ["Planning sheet", "What has to be ordered, and by which day?", "Before you rely on this"]) {
         expect(whole).toContain(words.replaceAll(" ", ""));
       }
-      for (const { item, lineCost } of smallPlan.orders) {
+      for (const { item, lineCost, reason } of plan.orders) {
         expect(whole).toContain(item.replaceAll(" ", ""));
+        expect(whole).toContain(reason.replaceAll(" ", ""));
         expect(whole).toContain((lineCost / 100).toLocaleString("en-GB", { minimumFractionDigits: 2 }));
       }
       expect(whole).not.toContain("Printthisreport");

@@ -76,7 +76,7 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
           figures: true,
         },
         { title: heads[6]!, value: (row) => row.places, figures: true },
-        { title: heads[5]!, value: (row) => row.lots.join(", ") },
+        { title: heads[5]!, value: (row) => row.lots.join(", "), wide: true },
         { title: heads[7]!, value: (row) => row.says, wide: true },
       ],
     });
@@ -87,6 +87,7 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
     return table({
       caption: words.swapsHeading,
       rows: plan.swapCalendar,
+      printed: 120,
       columns: [
         { title: heads[6]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
         { title: heads[1]!, value: (row) => row.place, wide: true },
@@ -104,7 +105,7 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
     return table({
       caption: words.movesHeading,
       rows: plan.moves,
-      wholeInPrint: true,
+      printed: 120,
       columns: [
         { title: heads[0]!, value: (row) => row.by, show: (row) => dayWords(row.by) },
         { title: heads[1]!, value: (row) => row.from },
@@ -129,6 +130,7 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
       caption: words.stockHeading,
       rows,
       first: 15,
+      printed: 30,
       columns: [
         { title: heads[0]!, value: (row) => row.expiry, show: (row) => dayWords(row.expiry) },
         { title: heads[1]!, value: (row) => row.swapBy, show: (row) => dayWords(row.swapBy) },

@@ -7,6 +7,9 @@ import { type Column, table } from "../table.ts";
 
 type Order = Plan["orders"][number];
 
+// Some five printed pages.
+const PRINTED = 100;
+
 /** Order lines as a table: the day to act on first; what is late says so in words. */
 export function orderTable(spec: { caption: string; orders: Order[]; short: boolean }): HTMLElement {
   const heads = say.orders.heads;
@@ -45,7 +48,15 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
       });
     }
   }
-  const whole = { caption: spec.caption, columns, rows: spec.orders, sortable: !spec.short, wholeInPrint: true };
+  const whole = {
+    caption: spec.caption,
+    columns,
+    rows: spec.orders,
+    sortable: !spec.short,
+    printed: PRINTED,
+    file: "orders.csv",
+    printedBelow: (row: Order) => row.reason,
+  };
   if (spec.short) return table(whole);
   return filteredTable(whole, [
     { id: "filter-supplier", label: say.orders.filters.supplier, of: (row) => row.supplier },

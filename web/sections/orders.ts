@@ -47,7 +47,7 @@ export function orders({ plan }: PlannedSession): HTMLElement {
     return table({
       caption: words.deferrals.heading,
       rows: plan.deferrals,
-      wholeInPrint: true,
+      printed: 60,
       columns: [
         { title: heads[0]!, value: (row) => row.fiscalYear },
         { title: heads[1]!, value: (row) => row.item, wide: true },

@@ -7,6 +7,9 @@ import type { TableSpec } from "../table.ts";
 
 type Pack = Plan["packs"][number];
 
+// One printed page: the next to be replaced.
+const PRINTED = 40;
+
 /** Every pack by its likely date; a serial opens the pack's own chart. */
 export function packTable(packs: Pack[], choose: (pack: Pack) => void): HTMLElement {
   const words = say.batteries.table;
@@ -14,6 +17,8 @@ export function packTable(packs: Pack[], choose: (pack: Pack) => void): HTMLElem
   const spec: TableSpec<Pack> = {
     caption: words.caption,
     rows: packs,
+    printed: PRINTED,
+    file: "packs.csv",
     columns: [
       {
         title: words.heads.serial,

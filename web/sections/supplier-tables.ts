@@ -26,7 +26,7 @@ export function supplierTables(plan: Plan): HTMLElement | null {
     table({
       caption: words.heading,
       rows: shares,
-      wholeInPrint: true,
+      printed: 60,
       columns: [
         { title: words.heads[0]!, value: ({ supplier }) => supplier },
         { title: words.heads[1]!, value: first, show: (share) => dayWords(first(share)) },
