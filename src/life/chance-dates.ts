@@ -2,6 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import { lastDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import { GRID_DAYS, GRID_SIZE, gridIndex, gridValue, INDEX_PER_LOG_STRETCH, shiftedIndex } from "../fade/time-grid.ts";
 import type { DateBand, ForecastKind } from "../fade/types.ts";
+import { keptFor } from "./kept-for.ts";
 
 /** Dates later than this are as good as never. */
 const NEVER_AFTER_DAYS = 30 * 365.25;
@@ -44,16 +45,41 @@ export function monthlyChances(decline: Chances, asOf: Day, months: number, into
   chancesOnDays(decline, monthEndsAhead(asOf, months), into);
 }
 
+/** Where days ahead lie on the grid once a draw's model error has shifted them: the step below, and the share past it. */
+interface Places {
+  below: Uint8Array;
+  share: Float64Array;
+}
+
+/** The model error is the same for all packs of an item, and so are the places that it leads to. */
+const placesOf = keptFor<Float64Array, Places>();
+
+function placesAhead(common: Float64Array, days: readonly number[]): Places {
+  const indices = Float64Array.from(days, (ahead) => gridIndex(ahead, 0));
+  const below = new Uint8Array(common.length * days.length);
+  const share = new Float64Array(common.length * days.length);
+  for (let draw = 0; draw < common.length; draw++) {
+    const shift = common[draw]! * INDEX_PER_LOG_STRETCH;
+    for (let m = 0; m < indices.length; m++) {
+      const at = draw * days.length + m;
+      const index = shiftedIndex(indices[m]!, shift);
+      below[at] = Math.min(GRID_SIZE - 2, Math.floor(index));
+      share[at] = index - below[at]!;
+    }
+  }
+  return { below, share };
+}
+
 /** Chances by some days ahead, by draw; `into` receives draws * days, draw-major. */
 export function chancesOnDays({ chances, common }: Chances, days: readonly number[], into: Float64Array): void {
   const curves = chances.length / GRID_SIZE;
-  const indices = Float64Array.from(days, (ahead) => gridIndex(ahead, 0));
+  const { below, share } = placesOf(common, [days.join(" ")], () => placesAhead(common, days));
   for (let draw = 0; draw < common.length; draw++) {
-    const shift = common[draw]! * INDEX_PER_LOG_STRETCH;
     const from = (draw % curves) * GRID_SIZE;
-    const at = draw * days.length;
-    for (let m = 0; m < indices.length; m++) {
-      into[at + m] = gridValue(chances, from, shiftedIndex(indices[m]!, shift));
+    const end = (draw + 1) * days.length;
+    for (let at = draw * days.length; at < end; at++) {
+      const k = from + below[at]!;
+      into[at] = chances[k]! * (1 - share[at]!) + chances[k + 1]! * share[at]!;
     }
   }
 }

@@ -5,6 +5,7 @@ import { chancesBelow } from "../fade/pack-outlook.ts";
 import type { CapacityBand } from "../fade/types.ts";
 import { wearAhead } from "../fade/wear-ahead.ts";
 import type { Policy } from "../fleet/policy.ts";
+import { keptFor } from "./kept-for.ts";
 
 /** How one pack runs down, whatever the model behind it: fade of a rechargeable one, discharge of another. */
 export interface Decline {
@@ -19,6 +20,9 @@ export interface Decline {
   bands(days: readonly Day[]): CapacityBand[];
 }
 
+/** The capacity ahead, which hangs on no threshold. */
+const bandsOf = keptFor<FadingPack, CapacityBand[]>();
+
 /** The fade of a rechargeable pack; null where its start is unknown. */
 export function fadeDecline(
   fading: FadingPack,
@@ -32,11 +36,13 @@ export function fadeDecline(
     chances: chancesBelow(evidence, ahead, fit, endOfLifePercent / 100, fit.stretch.own),
     common: fit.stretch.common,
     bands: (days) =>
-      capacityBands(
-        evidence,
-        ahead,
-        fit,
-        days.map((day) => day - asOf),
+      bandsOf(fading, [fit, asOf, days.join(" ")], () =>
+        capacityBands(
+          evidence,
+          ahead,
+          fit,
+          days.map((day) => day - asOf),
+        ),
       ),
   };
 }

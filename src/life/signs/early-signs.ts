@@ -1,7 +1,8 @@
 import type { FadingItem } from "../../fade/fade-items.ts";
 import type { NodeTables } from "../../fade/node-tables.ts";
-import { paceTeller, type SeenPace } from "../../fade/pack-paces.ts";
+import { paceTeller } from "../../fade/pack-paces.ts";
 import { type Fleet, nameKey } from "../../fleet/rows.ts";
+import { keptFor } from "../kept-for.ts";
 import type { EarlySign, PackLife } from "../types.ts";
 import { type FasterGroup, fasterGroups, GROUP_AT_LEAST, groupTimesAsFast } from "./faster-groups.ts";
 import { type FasterPack, fasterPackJudge, PACK_AT_LEAST } from "./faster-packs.ts";
@@ -25,19 +26,46 @@ export function earlySigns(
     lives.flatMap(({ pack, replaceBy }) => (replaceBy.kind === "already-due" ? [nameKey(pack.serial)] : [])),
   );
   const signs = items.flatMap((item) => {
-    const curves = someCurves(item);
-    const tell = paceTeller(curves);
-    const judge = fasterPackJudge(item, curves);
-    const faster: FasterPack[] = [];
-    const seen = item.packs.map(({ evidence }, index) => {
-      const pace = tell(evidence);
-      const found = judge(index, pace);
-      if (found !== null && !dueNow.has(nameKey(item.packs[index]!.pack.serial))) faster.push(found);
-      return pace.seen;
-    });
-    return [...groupSigns(item, fleet, curves, seen, dueOf), ...faster.map((one) => packSign(item, one, dueOf))];
+    const { groups, packs } = whatWearsFaster(item, [fleet], () => fasterIn(item, fleet));
+    const early = packs.filter(({ index }) => !dueNow.has(nameKey(item.packs[index]!.pack.serial)));
+    return [...groupSigns(item, groups, dueOf), ...early.map((one) => packSign(item, one, dueOf))];
   });
   return signs.sort((a, b) => rank(a) - rank(b) || b.timesAsFast.p50 - a.timesAsFast.p50);
+}
+
+/** What wears faster within an item, whenever it is due. */
+interface Faster {
+  groups: NamedGroup[];
+  packs: FasterPack[];
+}
+
+interface NamedGroup {
+  kind: EarlySign["kind"];
+  group: FasterGroup;
+  which: string;
+}
+
+/** Paces hang on no threshold. */
+const whatWearsFaster = keptFor<FadingItem, Faster>();
+
+function fasterIn(item: FadingItem, fleet: Fleet): Faster {
+  const curves = someCurves(item);
+  const tell = paceTeller(curves);
+  const judge = fasterPackJudge(item, curves);
+  const packs: FasterPack[] = [];
+  const seen = item.packs.map(({ evidence }, index) => {
+    const pace = tell(evidence);
+    const found = judge(index, pace);
+    if (found !== null) packs.push(found);
+    return pace.seen;
+  });
+  const groups = groupings(fleet).flatMap((grouping) =>
+    fasterGroups(item, curves, seen, grouping).map((group) => {
+      const madeKnown = group.members.every((index) => item.packs[index]!.pack.made !== null);
+      return { kind: grouping.kind, group, which: whichPacks(grouping.kind, group.name, madeKnown) };
+    }),
+  );
+  return { groups, packs };
 }
 
 const rank = ({ kind }: EarlySign) => (kind === "pack" ? 1 : 0);
@@ -52,19 +80,7 @@ function someCurves({ packs, fit }: FadingItem): NodeTables[] {
   return Array.from({ length: count }, (_, i) => fit.tables[Math.floor(((i + 0.5) * fit.tables.length) / count)]!);
 }
 
-function groupSigns(
-  item: FadingItem,
-  fleet: Fleet,
-  curves: readonly NodeTables[],
-  paces: readonly (readonly (SeenPace | null)[])[],
-  dueOf: ReadonlyMap<string, number>,
-): EarlySign[] {
-  const found = groupings(fleet).flatMap((grouping) =>
-    fasterGroups(item, curves, paces, grouping).map((group) => {
-      const madeKnown = group.members.every((index) => item.packs[index]!.pack.made !== null);
-      return { kind: grouping.kind, group, which: whichPacks(grouping.kind, group.name, madeKnown) };
-    }),
-  );
+function groupSigns(item: FadingItem, found: readonly NamedGroup[], dueOf: ReadonlyMap<string, number>): EarlySign[] {
   return found.map(({ kind, group, which }) => {
     const { name, members, chance } = group;
     const due = members.flatMap((index) => dueOf.get(nameKey(item.packs[index]!.pack.serial)) ?? []);
