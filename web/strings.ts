@@ -279,7 +279,7 @@ export const say = {
       `${month}: ${units} fall due, ${fitted} of them in devices${crowded ? `; crowded with ${crowded}` : ""}`,
     heads: ["Month", "In devices", "In stores", "Together", "Crowded with"],
     crowdedHeading: "Which months are crowded?",
-    crowdedHeads: ["Month", "Item", "Units", "Even share", "Span", "Lots", "Places", "What it means"],
+    crowdedHeads: ["Month", "Item", "Units", "Even share", "Span", "Lots", "Places"],
     swapsHeading: "What is swapped, and where?",
     swapsHeads: ["At the latest", "Place", "Item", "Lot", "Units", "Days given up", "Visit in"],
     swapsNone: "No swap calendar was asked for: give the visits a month under Assumptions (swaps_per_month).",

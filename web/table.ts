@@ -24,8 +24,8 @@ export interface TableSpec<Row> {
   printed?: number;
   /** The file that holds all rows, named below a printed table that is cut. */
   file?: string;
-  /** What is printed below a row, over the table's whole width, in place of small words in its cells. */
-  printedBelow?: (row: Row) => string;
+  /** What stands below a row, over the table's whole width. */
+  below?: (row: Row) => string;
 }
 
 // So few rows are kept on one printed page.
@@ -41,20 +41,17 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   const heads = spec.columns.map((column) => head(column, () => sortBy(column)));
   const more = make("button", { type: "button", class: "more", click: () => showAll() }, "");
 
-  function fill(count = shown, printing = false): void {
-    const below = printing ? spec.printedBelow : undefined;
-    body.replaceChildren(
-      ...rows.slice(0, count).flatMap((row) => [
-        make(
-          "tr",
-          { class: below ? "explained" : null },
-          spec.columns.map((c) => cell(c, row)),
-        ),
-        ...(below ? [make("tr", {}, make("td", { class: "below", colspan: spec.columns.length }, below(row)))] : []),
-      ]),
-    );
+  function fill(count = shown): void {
+    body.replaceChildren(...rows.slice(0, count).flatMap(rowOf));
     more.hidden = shown >= rows.length;
     more.textContent = say.table.all(numberWords(rows.length));
+  }
+
+  function rowOf(row: Row): HTMLTableRowElement[] {
+    const cells = spec.columns.map((column) => cell(column, row));
+    if (!spec.below) return [make("tr", {}, cells)];
+    const below = make("td", { class: "below", colspan: spec.columns.length }, make("p", {}, spec.below(row)));
+    return [make("tr", { class: "explained" }, cells), make("tr", {}, below)];
   }
 
   function showAll(): void {
@@ -62,7 +59,7 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     shown = rows.length;
     fill();
     // The button is gone: keep the keyboard where the new rows begin.
-    const row = body.rows[next];
+    const row = body.rows[spec.below ? 2 * next : next];
     row?.setAttribute("tabindex", "-1");
     row?.focus({ preventScroll: true });
   }
@@ -92,7 +89,7 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   const note = make("p", { class: "print-note" });
   const printing = (on: boolean) => () => {
     const count = Math.min(rows.length, Math.max(shown, spec.printed ?? 0));
-    fill(on ? count : shown, on);
+    fill(on ? count : shown);
     note.textContent =
       count < rows.length ? say.table.printed(numberWords(count), numberWords(rows.length), spec.file ?? null) : "";
   };

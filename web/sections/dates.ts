@@ -65,6 +65,7 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
     return table({
       caption: words.crowdedHeading,
       rows: plan.crowdedMonths,
+      below: (row) => row.says,
       columns: [
         { title: heads[0]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
         { title: heads[1]!, value: (row) => row.item },
@@ -77,7 +78,6 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
         },
         { title: heads[6]!, value: (row) => row.places, figures: true },
         { title: heads[5]!, value: (row) => row.lots.join(", "), wide: true },
-        { title: heads[7]!, value: (row) => row.says, wide: true },
       ],
     });
   }

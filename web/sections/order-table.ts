@@ -15,7 +15,7 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
   const heads = say.orders.heads;
   const columns: Column<Order>[] = [
     { title: heads.orderBy, value: (row) => row.orderBy, show: orderBy },
-    { title: heads.item, value: (row) => row.item, show: itemAndWhy, wide: true },
+    { title: heads.item, value: (row) => row.item, wide: true },
     { title: heads.quantity, value: (row) => row.quantity, show: (row) => numberWords(row.quantity), figures: true },
     { title: heads.supplier, value: (row) => row.supplier },
     {
@@ -55,7 +55,7 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
     sortable: !spec.short,
     printed: PRINTED,
     file: "orders.csv",
-    printedBelow: (row: Order) => row.reason,
+    below: (row: Order) => row.reason,
   };
   if (spec.short) return table(whole);
   return filteredTable(whole, [
@@ -67,8 +67,4 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
 
 function orderBy(row: Order): Node {
   return make("span", { class: "act" }, dayWords(row.orderBy), row.late && make("em", {}, ` ${say.orders.late}`));
-}
-
-function itemAndWhy(row: Order): Node {
-  return make("span", {}, row.item, make("small", {}, row.reason));
 }
