@@ -1,7 +1,25 @@
 import { defineConfig } from "vitest/config";
+import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 const root = new URL("..", import.meta.url).pathname;
-const patient = { testTimeout: 120_000, hookTimeout: 120_000 };
+const each = {
+  // modules keep no state, so files of a project share them: to load them anew takes longer than most tests
+  isolate: false,
+  setupFiles: ["tests/remove-folders.ts"],
+  testTimeout: 120_000,
+  hookTimeout: 120_000,
+};
+
+const LONG = ["/tests/world/", "/tests/browser/", "/tests/plan", "/tests/cli/"];
+
+/** Starts with the files that take longest, so that no worker is left alone with one of them at the end. */
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const sorted = await super.sort(files);
+    const isIn = (part: string) => sorted.filter(({ moduleId }) => moduleId.includes(part));
+    return [...new Set([...LONG.flatMap(isIn), ...sorted])];
+  }
+}
 
 /** Whatever touches dates runs again far east of Greenwich, and half an hour off the full hours to the west. */
 const elsewhere = ["Pacific/Auckland", "America/St_Johns"].map((zone) => ({
@@ -15,13 +33,16 @@ const elsewhere = ["Pacific/Auckland", "America/St_Johns"].map((zone) => ({
       "tests/fade/{item-fit,pack-outlook,pack-posterior}.test.ts",
     ],
     env: { TZ: zone },
-    ...patient,
+    ...each,
   },
 }));
 
 export default defineConfig({
   root,
   test: {
+    // one on each core: by itself vitest would leave one idle
+    maxWorkers: "100%",
+    sequence: { sequencer: LongestFirst },
     projects: [
       {
         root,
@@ -30,7 +51,7 @@ export default defineConfig({
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/browser/**"],
           env: { TZ: "UTC" },
-          ...patient,
+          ...each,
         },
       },
       ...elsewhere,
@@ -40,8 +61,7 @@ export default defineConfig({
           name: "browser",
           include: ["tests/browser/**/*.test.ts"],
           globalSetup: ["tests/browser/find-chromium.ts"],
-          fileParallelism: false,
-          ...patient,
+          ...each,
         },
       },
     ],

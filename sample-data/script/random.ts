@@ -1,6 +1,12 @@
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 
-const generator = xoroshiro128plus(20261101);
+const SEED = 20261101;
+let generator = xoroshiro128plus(SEED);
+
+/** Begins the sequence from its start. */
+export function startAnew(): void {
+  generator = xoroshiro128plus(SEED);
+}
 
 /** Uniform in [0, 1): always the same sequence. */
 export function uniform(): number {

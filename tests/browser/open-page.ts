@@ -1,5 +1,4 @@
-import { existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
@@ -7,6 +6,7 @@ import { inject } from "vitest";
 import { embedInPage } from "../../src/out/embed-in-page.ts";
 import type { Plan } from "../../src/out/plan-schema.ts";
 import type { Reading } from "../../src/sheets/reading.ts";
+import { folderWith } from "../folders.ts";
 
 const BUILT = "dist/page.html";
 
@@ -38,8 +38,7 @@ export async function openPage(
   context: BrowserContextOptions = {},
 ): Promise<OpenedPage> {
   const html = data ? embedInPage(builtPage(), data.plan, data.reading) : builtPage();
-  const path = join(mkdtempSync(join(tmpdir(), "wanecast-page-")), "page.html");
-  writeFileSync(path, html);
+  const path = join(folderWith({ "page.html": html }), "page.html");
   const page = await (await browser.newContext({ locale: "en-GB", ...context })).newPage();
   const opened: OpenedPage = { page, complaints: [], requests: [] };
   page.on("console", (message) => {

@@ -1,10 +1,10 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { readXlsx } from "hucre/xlsx";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { folderWith } from "../folders.ts";
 import { openPage, startBrowser } from "./open-page.ts";
 import { planned, saved, savedBy } from "./page-actions.ts";
 
@@ -32,7 +32,7 @@ async function drop(page: Page, paths: string[]): Promise<void> {
 
 describe("the sample, dropped on the empty page", () => {
   it("gives the program's plan.json and tables, byte for byte, without asking the network for anything", async () => {
-    const out = mkdtempSync(join(tmpdir(), "wanecast-out-"));
+    const out = folderWith();
     const run = spawnSync(process.execPath, ["dist/wanecast.cjs", "plan", "sample-data", "--json", "--out", out], {
       maxBuffer: 1 << 28,
     });

@@ -2,7 +2,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { checkSchema } from "../../src/out/check-schema.ts";
-import { folderWith, SAMPLE, wanecast } from "./run-wanecast.ts";
+import { folderWith } from "../folders.ts";
+import { SAMPLE, wanecast } from "./run-wanecast.ts";
 
 const PACKS = "serial,item,in_service\n000817,pack-md,2022-04-11\n";
 

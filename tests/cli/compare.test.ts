@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { folderWith, wanecast } from "./run-wanecast.ts";
+import { folderWith } from "../folders.ts";
+import { wanecast } from "./run-wanecast.ts";
 import { SMALL_FLEET } from "./small-fleet.ts";
 
 const sheets = folderWith(SMALL_FLEET);

@@ -2,7 +2,8 @@ import { spawnSync } from "node:child_process";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { makeProgram } from "../../cli/program.ts";
-import { folderWith, wanecast } from "./run-wanecast.ts";
+import { folderWith } from "../folders.ts";
+import { wanecast } from "./run-wanecast.ts";
 
 const run = (shell: string, args: readonly string[]) => spawnSync(shell, args, { encoding: "utf8" });
 const has = (shell: string) => run(shell, ["-c", "exit 0"]).status === 0;

@@ -2,7 +2,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { planSchema } from "../../src/out/plan-schema.ts";
-import { folderWith, SAMPLE, wanecast } from "./run-wanecast.ts";
+import { folderWith } from "../folders.ts";
+import { SAMPLE, samplePlannedElsewhere, wanecast } from "./run-wanecast.ts";
 import { SMALL_FLEET } from "./small-fleet.ts";
 
 const FILES = ["orders.csv", "orders.ics", "orders.xlsx", "packs.csv", "page.html", "plan.json", "set-aside.csv"];
@@ -47,9 +48,7 @@ describe("wanecast plan on the invented fleet", () => {
     expect(crowded).toContain("pads-adult 2027-08");
   });
   it("another run with --json prints the same bytes, whatever the order of inputs and the time zone", () => {
-    const files = readdirSync(SAMPLE).filter((name) => name.endsWith(".csv"));
-    const paths = files.reverse().map((name) => join(SAMPLE, name));
-    const again = wanecast(["plan", ...paths, "--json"], { env: { TZ: "Pacific/Auckland" } });
+    const again = samplePlannedElsewhere();
     expect([again.code, again.stderr]).toEqual([0, ""]);
     expect(again.stdout === text).toBe(true);
   });

@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { CAUTIONS, folderWith, SAMPLE, wanecast } from "./run-wanecast.ts";
+import { folderWith } from "../folders.ts";
+import { CAUTIONS, SAMPLE, wanecast } from "./run-wanecast.ts";
 import { SMALL_FLEET } from "./small-fleet.ts";
 
 describe("trace", () => {

@@ -1,9 +1,8 @@
 import { type SpawnSyncOptions, spawnSync } from "node:child_process";
-import { copyFileSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { copyFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { afterAll } from "vitest";
+import { folderWith } from "../folders.ts";
 
 /** The program as it is built; `npm test` builds it first. */
 const PROGRAM = fileURLToPath(new URL("../../dist/wanecast.cjs", import.meta.url));
@@ -37,19 +36,6 @@ export function wanecast(
   return { code: status, stdout: String(stdout), stderr: String(stderr) };
 }
 
-const made: string[] = [];
-afterAll(() => {
-  for (const folder of made.splice(0)) rmSync(folder, { recursive: true, force: true });
-});
-
-/** A folder of its own, with files, gone after the tests of the file. */
-export function folderWith(files: Record<string, string> = {}): string {
-  const folder = mkdtempSync(join(tmpdir(), "wanecast-test-"));
-  made.push(folder);
-  for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
-  return folder;
-}
-
 /** Runs the program in a pipe whose reader leaves after a few bytes. */
 export function wanecastIntoHead(args: readonly string[]) {
   const { stdout, stderr } = spawnSync("sh", ["-c", '"$@" | head -c 5', "sh", process.execPath, PROGRAM, ...args], {
@@ -65,4 +51,14 @@ export function lonelyProgram(files: readonly string[]): string {
     copyFileSync(join(PROGRAM, "..", name), join(folder, name));
   }
   return join(folder, "wanecast.cjs");
+}
+
+let elsewhere: ReturnType<typeof wanecast> | undefined;
+
+/** `plan --json` of the invented fleet, its files named in turned order, far east of Greenwich: run once a worker. */
+export function samplePlannedElsewhere(): ReturnType<typeof wanecast> {
+  const names = readdirSync(SAMPLE).filter((name) => name.endsWith(".csv"));
+  const paths = names.reverse().map((name) => join(SAMPLE, name));
+  elsewhere ??= wanecast(["plan", ...paths, "--json"], { env: { TZ: "Pacific/Auckland" } });
+  return elsewhere;
 }

@@ -2,7 +2,8 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { sampleSheets } from "../../sample-data/script/sample-sheets.ts";
-import { folderWith, SAMPLE, wanecast } from "./run-wanecast.ts";
+import { folderWith } from "../folders.ts";
+import { SAMPLE, wanecast } from "./run-wanecast.ts";
 
 const text = (folder: string, name: string) => readFileSync(join(folder, name), "utf8");
 

@@ -1,7 +1,8 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { folderWith, lonelyProgram, SAMPLE, wanecast, wanecastIntoHead } from "./run-wanecast.ts";
+import { folderWith } from "../folders.ts";
+import { lonelyProgram, SAMPLE, wanecast, wanecastIntoHead } from "./run-wanecast.ts";
 import { SMALL_FLEET } from "./small-fleet.ts";
 
 describe("wanecast in trouble", () => {
