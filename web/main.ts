@@ -5,6 +5,7 @@ import "./style/form.css";
 import "./style/print.css";
 import { forgetFigures, keepChartsPrintable } from "./charts/figure.ts";
 import { make } from "./dom.ts";
+import { followStages } from "./engine/engine.ts";
 import type { Read } from "./engine/messages.ts";
 import { dayWords, isoDates, setIsoDates } from "./format.ts";
 import { intake, listenForDrops } from "./intake/intake.ts";
@@ -68,7 +69,13 @@ function mention(text: string): void {
 }
 
 function busy(text: string, stop: () => void): void {
-  status.replaceChildren(`${text} `, make("button", { type: "button", click: stop }, say.intake.stop));
+  const step = make("span");
+  const steps = say.intake.steps;
+  followStages((name) => {
+    const at = steps.findIndex((one) => one.stage === name);
+    if (at >= 0) step.textContent = say.intake.step(at + 1, steps.length, steps[at]!.does);
+  });
+  status.replaceChildren(`${text} `, step, make("button", { type: "button", click: stop }, say.intake.stop));
 }
 
 function switchIso(): void {

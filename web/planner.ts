@@ -148,7 +148,10 @@ export function planner(stage: Stage, embedded: string | null) {
       await kept;
     } catch (error) {
       if (error instanceof Stopped) engineKnows = false;
-      stage.tell(error instanceof Stopped ? say.intake.stopped : say.intake.failed((error as Error).message));
+      // what was read stands there for a plan that does not come: back to where sheets are handed over
+      if (session.plan === null) await stage.show(session);
+      const stopped = session.plan === null ? say.intake.stoppedFirst : say.intake.stopped;
+      stage.tell(error instanceof Stopped ? stopped : say.intake.failed((error as Error).message));
     }
   }
 

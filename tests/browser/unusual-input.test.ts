@@ -68,9 +68,10 @@ describe("a workbook's row that was set aside", () => {
 });
 
 describe("long work", () => {
-  it("can be stopped, and the page goes on", async () => {
+  it("says what it is at, can be stopped, and the page goes on", async () => {
     const { page } = await openPage(browser, null);
     await page.locator("#try-sample").click();
+    await page.locator(".status", { hasText: "Step 1 of 3: how every pack fades." }).waitFor();
     await page.getByRole("button", { name: "Stop" }).click();
     await page.locator(".status", { hasText: "Stopped" }).waitFor();
     await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);

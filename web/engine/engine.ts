@@ -1,9 +1,16 @@
-import type { Answer, AskName, Asks } from "./messages.ts";
+import type { Answer, AskName, Asks, Began } from "./messages.ts";
 import { startWorker } from "./start-worker.ts";
 
 let worker: Promise<Worker> | null = null;
 let nextId = 1;
 const waiting = new Map<number, { done: (answer: never) => void; failed: (reason: Error) => void }>();
+
+let tellStage: (name: string) => void = () => {};
+
+/** Has the stages of the engine's work told as they begin. */
+export function followStages(tell: (name: string) => void): void {
+  tellStage = tell;
+}
 
 /** The reader stopped the work: nothing went wrong. */
 export class Stopped extends Error {}
@@ -25,8 +32,9 @@ export function stopEngine(): void {
 
 async function start(): Promise<Worker> {
   const started = await startWorker();
-  started.addEventListener("message", (event: MessageEvent<Answer>) => {
+  started.addEventListener("message", (event: MessageEvent<Answer | Began>) => {
     const reply = event.data;
+    if ("began" in reply) return tellStage(reply.began);
     const waiter = waiting.get(reply.id);
     waiting.delete(reply.id);
     if ("failed" in reply) waiter?.failed(new Error(reply.failed));

@@ -118,3 +118,8 @@ export interface Question {
 }
 
 export type Answer = { id: number; answer: unknown } | { id: number; failed: string };
+
+/** Told on the way: a stage of the plan begins, by the name under which the engine remembers it. */
+export interface Began {
+  began: string;
+}

@@ -30,7 +30,7 @@ import {
 } from "../../src/index.ts";
 import type { PackReadings } from "../pack-readings.ts";
 import { correctRow } from "./correct-row.ts";
-import type { Answer, AskName, Asks, Download, Drawn, Planned, Question } from "./messages.ts";
+import type { Answer, AskName, Asks, Began, Download, Drawn, Planned, Question } from "./messages.ts";
 
 // The page's security policy forbids compiled text, and zod would try it once and be logged for it.
 z.config({ jitless: true });
@@ -43,6 +43,10 @@ let readWith = "";
 let sample: SheetFile[] | null = null;
 // What a changed assumption does not touch is not computed anew.
 const stages = rememberStages();
+const toldStages: typeof stages = (name, restsOn, policy, compute) => {
+  self.postMessage({ began: name } satisfies Began);
+  return stages(name, restsOn, policy, compute);
+};
 
 const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Name]["answer"]> } = {
   describe: async () => ({
@@ -136,7 +140,7 @@ async function planNow(choices: PolicyChoice[], today: number, readingMark: stri
   const { reading, policy, problems } = await readNow(choices, today);
   // A plan that misses a sheet buys wrongly: as on the command line, a refused file stops it.
   const whole = reading.inputs.length > 0 && reading.refused.length === 0;
-  plan = whole ? makePlan(reading, policy, stages) : null;
+  plan = whole ? makePlan(reading, policy, toldStages) : null;
   const mark = markOf(reading);
   return {
     plan: plan && { ...plan, packs: [] },
