@@ -41,9 +41,21 @@ const mappedTable = z.strictObject({
 
 const columnsFile = z.strictObject({ format: z.literal("wanecast.columns/1"), tables: z.array(mappedTable) });
 
+/** A table of a sheet, and what each of its columns is read as. */
+export interface MappedTable {
+  file: string;
+  sheet: string | null;
+  table: number;
+  rows: { kind: SheetKind; item?: string | undefined; columns: Record<string, string> }[];
+  /** Headers that are not read. */
+  unread: string[];
+}
+
 /** How the columns of tables are to be read, as a file that people keep and edit. */
-export type ColumnsFile = z.infer<typeof columnsFile>;
-export type MappedTable = z.infer<typeof mappedTable>;
+export interface ColumnsFile {
+  format: "wanecast.columns/1";
+  tables: MappedTable[];
+}
 
 function specOf(kind: SheetKind, name: string) {
   return SHEETS.find((sheet) => sheet.kind === kind)?.columns.find((column) => column.name === name);
