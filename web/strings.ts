@@ -1,3 +1,5 @@
+import { numberWords } from "./format.ts";
+
 /**
  * Every sentence and label of the page, in one place: a translation is one more file of this shape.
  * Words for policy keys, findings and reasons come from the engine.
@@ -64,7 +66,7 @@ export const say = {
     pasteLabel: "Rows with their header, copied from a spreadsheet",
     pasteGo: "Read these rows",
     pasteName: (n: number) => `pasted-${n}.tsv`,
-    working: (files: number) => `Reading ${files} ${plural(files, "file", "files")} and planning …`,
+    working: (files: number) => `Reading ${numberWords(files)} ${plural(files, "file", "files")} and planning …`,
     replanning: "Planning anew …",
     step: (at: number, of: number, does: string) => `Step ${at} of ${of}: ${does}. `,
     steps: [
@@ -82,8 +84,10 @@ export const say = {
     clear: "Forget them",
     cleared: "Forgotten: nothing of your work is kept in this browser.",
     restored: "Your work from last time is back.",
-    policyTaken: (n: number) => `${n} ${plural(n, "assumption was", "assumptions were")} taken from the file.`,
-    linkTaken: (n: number) => `${n} ${plural(n, "assumption was", "assumptions were")} taken from the link.`,
+    policyTaken: (n: number) =>
+      `${numberWords(n)} ${plural(n, "assumption was", "assumptions were")} taken from the file.`,
+    linkTaken: (n: number) =>
+      `${numberWords(n)} ${plural(n, "assumption was", "assumptions were")} taken from the link.`,
     done: (day: string) => `The plan is ready, as of ${day}.`,
   },
 
@@ -92,7 +96,7 @@ export const say = {
     lead: "The sheets are read; the forecast is being made.",
     chart: "How do the readings lie by age?",
     caption: (readings: number, packs: number) =>
-      `${readings} capacity readings of ${packs} packs of all items, by the age of the pack.`,
+      `${numberWords(readings)} capacity readings of ${numberWords(packs)} packs of all items, by the age of the pack.`,
     at: (age: string, count: string, middle: string) =>
       `${age} years: ${count === "1" ? "1 reading" : `${count} readings`}, ${middle} in the middle`,
     heads: ["Years since made", "Readings", "In the middle"],
@@ -127,16 +131,16 @@ export const say = {
     needsNothing: (until: string) => `By the end of ${until} the fleet is likely to need nothing new`,
     firstOrder: (day: string) => `; the first order must leave by ${day}.`,
     lateOrders: (n: number) =>
-      `; ${n}\u00a0${plural(n, "order line is", "order lines are")} already late and should leave today.`,
+      `; ${numberWords(n)}\u00a0${plural(n, "order line is", "order lines are")} already late and should leave today.`,
     noOrder: "; no order is needed.",
     packs: (n: string, one: boolean) => `${n} battery ${one ? "pack" : "packs"}`,
     uncertain: {
       heading: "What is least certain, and why?",
       typical: (n: number, all: number) =>
-        `${n} of ${all} packs ${plural(n, "has", "have")} no reading of ${plural(n, "its", "their")} own: the forecast takes them for typical. One runtime test each would tell most.`,
+        `${numberWords(n)} of ${numberWords(all)} packs ${plural(n, "has", "have")} no reading of ${plural(n, "its", "their")} own: the forecast takes them for typical. One runtime test each would tell most.`,
       wide: (n: number) =>
-        `${n} ${plural(n, "pack has", "packs have")} an early and a late date more than a year apart.`,
-      noForecast: (n: number) => `${n} ${plural(n, "pack has", "packs have")} no forecast at all.`,
+        `${numberWords(n)} ${plural(n, "pack has", "packs have")} an early and a late date more than a year apart.`,
+      noForecast: (n: number) => `${numberWords(n)} ${plural(n, "pack has", "packs have")} no forecast at all.`,
     },
     firstHeading: "Which orders leave first?",
     short: {
@@ -184,7 +188,7 @@ export const say = {
       path: "likely path of one pack from now on",
       band: "the middle four in five of those paths",
       caption: (item: string, packs: number, readings: number) =>
-        `${packs} ${plural(packs, "pack", "packs")} of ${item} with ${readings} ${plural(readings, "reading", "readings")}. Packs whose dots and lines lie low for their age fade fast.`,
+        `${numberWords(packs)} ${plural(packs, "pack", "packs")} of ${item} with ${numberWords(readings)} ${plural(readings, "reading", "readings")}. Packs whose dots and lines lie low for their age fade fast.`,
       at: (age: string, p50: string, p10: string, p90: string) =>
         `At ${age} years: ${p50} in the middle of the packs (four in five between ${p10} and ${p90})`,
       heads: ["Years since made", "P10 of packs", "Middle", "P90 of packs", "Packs"],
@@ -201,7 +205,7 @@ export const say = {
       asOf: "as of",
       noPath: "There is no fade forecast for this pack.",
       caption: (says: string, readings: number) =>
-        `${says} ${readings === 0 ? "No reading of this pack is at hand." : `${readings} ${plural(readings, "reading is", "readings are")} shown as ${plural(readings, "a dot", "dots")}.`}`,
+        `${says} ${readings === 0 ? "No reading of this pack is at hand." : `${numberWords(readings)} ${plural(readings, "reading is", "readings are")} shown as ${plural(readings, "a dot", "dots")}.`}`,
       at: (month: string, p50: string, p10: string, p90: string) => `End of ${month}: ${p50} (${p10} to ${p90})`,
       heads: ["Month's end", "P10", "P50", "P90"],
     },
@@ -280,7 +284,7 @@ export const say = {
       `A unit falls due ${margin} days before it expires, or when it has been open for too long. What is overdue already is not shown. ${
         n === 0
           ? "No month stands out: expiries are spread about as evenly as chance would spread them."
-          : `${n} ${plural(n, "month is", "months are")} crowded: at least five units of an item, at least twice its even share, and too many for chance (p < 0.01).`
+          : `${numberWords(n)} ${plural(n, "month is", "months are")} crowded: at least five units of an item, at least twice its even share, and too many for chance (p < 0.01).`
       }`,
     at: (month: string, units: string, fitted: string, crowded: string) =>
       `${month}: ${units} fall due, ${fitted} of them in devices${crowded ? `; crowded with ${crowded}` : ""}`,
@@ -299,7 +303,9 @@ export const say = {
       label: "Lot, serial, order number or device",
       go: "Trace",
       found: (n: number, what: string) =>
-        n === 0 ? `Nothing in the sheets bears ${what}.` : `${n} ${plural(n, "row bears", "rows bear")} ${what}.`,
+        n === 0
+          ? `Nothing in the sheets bears ${what}.`
+          : `${numberWords(n)} ${plural(n, "row bears", "rows bear")} ${what}.`,
       kinds: { pack: "pack", "dated stock": "dated stock", "on order": "on order", device: "device" },
       heads: ["What", "Name", "Item", "Where", "Units", "Until", "Stands in"],
     },
@@ -309,7 +315,7 @@ export const say = {
   orders: {
     heading: "What has to be ordered, and by which day?",
     lead: (lines: number, orders: number, late: number) =>
-      `${lines} order ${plural(lines, "line", "lines")} in ${orders} ${plural(orders, "order", "orders")}${late > 0 ? `, ${late} of them late: as-of is the earliest day they can leave` : ""}.`,
+      `${numberWords(lines)} order ${plural(lines, "line", "lines")} in ${numberWords(orders)} ${plural(orders, "order", "orders")}${late > 0 ? `, ${numberWords(late)} of them late: as-of is the earliest day they can leave` : ""}.`,
     none: "Nothing has to be ordered within the plan's months.",
     caption: "The schedule by order-by date",
     filters: { supplier: "Supplier", item: "Item", year: "Year" },
@@ -328,7 +334,7 @@ export const say = {
     bySupplier: {
       heading: "What goes to each supplier?",
       heads: ["Supplier", "First order by", "Orders", "Lines", "Cost with fees"],
-      linesOf: (supplier: string, n: number) => `The ${n} ${plural(n, "line", "lines")} for ${supplier}`,
+      linesOf: (supplier: string, n: number) => `The ${numberWords(n)} ${plural(n, "line", "lines")} for ${supplier}`,
     },
     late: "late",
     uncovered: (day: string) => `Uncovered until ${day}`,
