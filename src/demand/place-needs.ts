@@ -9,6 +9,7 @@ import { routineDays } from "../supplies/routine-days.ts";
 import { swapDayOfReplacement } from "../supplies/unit-life.ts";
 import { DAYS_PER_MONTH } from "../supplies/use-rates.ts";
 import { type LeaveCause, type RunFacts, runPlace, type UseEvent } from "./place-run.ts";
+import { expectedUses, type PacedFutures, pacedFutures, rateAt } from "./shared-pace.ts";
 import type { SpanNeeds } from "./span-needs.ts";
 import { dealEvents } from "./use-draws.ts";
 
@@ -48,7 +49,7 @@ export function placeNeeds(ofItem: ItemPlaces, policy: Policy): PlaceNeeds {
     });
     addExpected(place, place.routinePerYear / 12, facts, causes.routine);
     if (place.use && ofItem.use) {
-      const unitsPerMonth = (place.use.rate.shape / place.use.rate.exposure) * ofItem.use.meanUnitsPerUse;
+      const unitsPerMonth = expectedUses(place.use) * ofItem.use.meanUnitsPerUse;
       addExpected(place, unitsPerMonth, facts, causes.use);
     }
   }
@@ -93,6 +94,7 @@ function runFutures(
   const totals = new Int32Array(futures * months);
   for (let i = 0; i < totals.length; i++) totals[i] = certain[i % months]!;
   const used = ofItem.places.filter((place) => place.use !== null && place.from < end);
+  const pacesOf = new Map<string, PacedFutures[]>();
   const groups = groupBy(used, (place) => place.use!.common ?? `\n${place.key}`);
   for (const [, places] of groups) {
     const random = seededRandom(seedFromText(`${ofItem.item.key}\n${places[0]!.key}`));
@@ -106,7 +108,11 @@ function runFutures(
     }
     const routine = places.map((place) => routineDays(place, end));
     const quiet = places.map((place, i) => quietRun(place, routine[i]!, facts));
-    dealEvents(places[0]!.use!.rate, time, futures, random, (future, events) => {
+    const use = places[0]!.use!;
+    const duty = use.prior?.duty ?? "";
+    const paces = pacesOf.get(duty) ?? pacedFutures(use.prior, futures);
+    pacesOf.set(duty, paces);
+    const run = (future: number, events: number) => {
       const usesAt = new Map<number, UseEvent[]>();
       for (let event = 0; event < events; event++) {
         // given their number, the events of a common rate fall evenly over all the places' time
@@ -130,7 +136,8 @@ function runFutures(
           if (cause === "expiry") expiry[month] = expiry[month]! + 1 / futures;
         });
       }
-    });
+    };
+    for (const { pace, among } of paces) dealEvents(rateAt(use, pace), time, among, random, run);
   }
   for (let m = 0; m < months; m++) expiry[m] = Math.max(0, expiry[m]!);
   return totals;

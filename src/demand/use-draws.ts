@@ -2,17 +2,18 @@ import type { GammaRate } from "../maths/gamma-poisson.ts";
 import type { Random } from "../maths/random.ts";
 
 /**
- * Numbers of events in a time for each of many futures, the rate being gamma distributed: quantiles of the negative
+ * Numbers of events in a time for each of the futures given, the rate being gamma distributed: quantiles of the negative
  * binomial at evenly spaced levels, dealt to the futures at random. Their spread is thus nearly exact in every place,
  * and only how places meet in one future is left to chance.
  *
  * @param time  in the rate's unit
+ * @param among  the futures
  * @param deal  told the future and its number of events, for futures with any
  */
 export function dealEvents(
   rate: GammaRate,
   time: number,
-  futures: number,
+  among: Uint32Array,
   random: Random,
   deal: (future: number, events: number) => void,
 ): void {
@@ -22,7 +23,8 @@ export function dealEvents(
   let chance = Math.exp(-rate.shape * Math.log1p(time / rate.exposure));
   let below = chance;
   let events = 0;
-  const order = Int32Array.from({ length: futures }, (_, i) => i);
+  const order = among.slice();
+  const futures = order.length;
   let left = futures;
   for (let stratum = 0; stratum < futures; stratum++) {
     const level = (stratum + offset) / futures;

@@ -23,6 +23,16 @@ export interface PlaceUse {
   rate: GammaRate;
   /** Places with the same text have one common, uncertain rate; null = a rate of the place's own. */
   common: string | null;
+  /** What places with rates of their own have in common; null where the rate is common, or the prior certain. */
+  prior: SharedPrior | null;
+}
+
+/** A gamma distribution over the places of a duty, whose mean is itself uncertain. */
+export interface SharedPrior {
+  duty: string;
+  exposure: number;
+  /** Standard deviation of the logarithm of its mean. */
+  logSpread: number;
 }
 
 /** How an item is used. */
@@ -148,5 +158,18 @@ function rateGroup(duty: string, group: readonly Observed[], all: readonly Obser
     ...place,
     rate: prior ? { shape: prior.shape + place.events, exposure: prior.exposure + place.months } : pooled,
     common: prior ? null : duty,
+    prior: prior ? { duty, exposure: prior.exposure, logSpread: spreadOfMean(prior, lenders) } : null,
   }));
+}
+
+/**
+ * Standard deviation of the logarithm of a prior's mean: from its expected information, that of negative binomial counts
+ * with means m and shape a being the sum of m a / (a + m).
+ */
+function spreadOfMean({ shape, exposure }: GammaRate, lenders: readonly Observed[]): number {
+  const information = lenders.reduce((sum, { months }) => {
+    const mean = (shape / exposure) * months;
+    return sum + (mean * shape) / (shape + mean);
+  }, 0);
+  return 1 / Math.sqrt(information);
 }
