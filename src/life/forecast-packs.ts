@@ -40,8 +40,10 @@ export function forecastPacks(sheets: Fleet, policy: Policy): LifeForecast {
   const serving = fleet.packs.filter((pack) => pack.retired === null || pack.retired > asOf);
   const cases = serving.filter((pack) => !isStock(pack)).map((pack) => packCase(pack, context));
   const sites = new Map(fleet.devices.map((device) => [nameKey(device.device), device.site]));
+  // one room for all packs: thousands of their own would only be cleared away again
+  const room = new Float64Array(DRAWS * months);
   const lives = cases.map((one) => {
-    const due = dueOf(one, new Float64Array(DRAWS * months), policy);
+    const due = dueOf(one, room, policy);
     const site = one.pack.site ?? sites.get(nameKey(one.pack.device ?? "")) ?? null;
     return { ...packLife(one, averageOfDraws(due, months), policy), site };
   });
@@ -119,7 +121,9 @@ function dueOf(one: PackCase, into: Float64Array, { asOf, horizonMonths: months 
 
 function averageOfDraws(byDraw: Float64Array, months: number): Float64Array {
   const mean = new Float64Array(months);
-  for (let i = 0; i < byDraw.length; i++) mean[i % months] = mean[i % months]! + byDraw[i]!;
+  for (let from = 0; from < byDraw.length; from += months) {
+    for (let m = 0; m < months; m++) mean[m] = mean[m]! + byDraw[from + m]!;
+  }
   // divided once, so that certainty in every draw is exactly 1
   return mean.map((sum) => Math.min(1, sum / DRAWS));
 }
