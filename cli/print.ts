@@ -19,6 +19,11 @@ export function note(text: string): void {
   process.stderr.write(`${text}\n`);
 }
 
+/** Says what to do next, to a person at a terminal only. */
+export function suggest(text: string): void {
+  if (process.stdout.isTTY && process.stderr.isTTY) note(`Next: ${text}`);
+}
+
 /** How text for stdout is set: the terminal's width, bold headings where it can show them. */
 export function stdoutSetting(): TextSetting {
   const { isTTY, columns } = process.stdout;

@@ -46,6 +46,13 @@ describe("readingsByPack", () => {
     expect(found.ratedByEarlyTests).toBe(true);
   });
 
+  // By hand: 180 days after 2024-01-01, in a leap year, is 2024-06-29
+  it("takes a first test for early up to 180 days after the start of service", () => {
+    const capacities = (date: string) => readingsOf([test(date, { minutes: 200 })]).readings.map((one) => one.capacity);
+    expect(capacities("2024-06-29")).toEqual([1]);
+    expect(capacities("2024-06-30")).toEqual([]);
+  });
+
   it("has no reading where nothing rates it", () => {
     expect(readingsOf([test("2025-02-01", { minutes: 180 })]).readings).toEqual([]);
   });
@@ -58,6 +65,13 @@ describe("readingsByPack", () => {
     ]);
     expect(found.readings.map((reading) => reading.capacity)).toEqual([0.9]);
     expect(found.leftOut).toBe(2);
+  });
+
+  it("compares tests from 10 to 40 °C, both included", () => {
+    const left = [9.9, 10, 40, 40.1].map((temperatureC) => {
+      return readingsOf([test("2025-02-01", { percent: 90, temperatureC })]).leftOut;
+    });
+    expect(left).toEqual([1, 0, 0, 1]);
   });
 
   it("takes a test stopped early for a lower bound", () => {

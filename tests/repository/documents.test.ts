@@ -37,6 +37,12 @@ describe("README", () => {
     }
   });
 
+  it("names every option of every verb", () => {
+    for (const { long } of makeProgram().commands.flatMap(({ options }) => options)) {
+      expect(readme, long ?? "").toMatch(new RegExp(`${long}\\b`));
+    }
+  });
+
   it("names every sheet with its required columns in bold", () => {
     for (const { kind, columns } of SHEETS) {
       const row = readme.split("\n").find((line) => line.startsWith(`| ${kind} |`));

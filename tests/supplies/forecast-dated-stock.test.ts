@@ -136,6 +136,19 @@ describe("forecastDatedStock: crowded months", () => {
     expect(crowdedMonths[0]!.says).toMatch(/^17 units of Pads fall due in 2027-09, .*\.$/);
   });
 
+  // By hand, in 12 months with 12 deliveries: that five or more of them fall into one month has a chance of at most
+  // 12 P(Bin(12, 1/12) >= 5) = 0.023, which is no rare thing; six or more, 0.0024
+  it("passes over a full month that comes by chance more than once in a hundred times", () => {
+    const fullest = (units: number) => {
+      const ends = ["2026-11-30", "2026-12-31", "2027-01-31", "2027-02-28", "2027-05-31", "2027-10-31", "2027-08-31"];
+      const single = ends.slice(0, 12 - units).map((expiry, i) => stock("Pads", expiry, devices[i]!.device));
+      const full = devices.slice(20, 20 + units).map((d) => stock("Pads", "2027-03-31", d.device));
+      return forecastDatedStock({ ...emptyFleet(), devices, datedStock: [...single, ...full] }, policy).crowdedMonths;
+    };
+    expect(fullest(5)).toEqual([]);
+    expect(fullest(6)).toMatchObject([{ month: monthFromText("2027-03"), units: 6 }]);
+  });
+
   it("takes units of one delivery for one point, which is no crowd", () => {
     const carton = stock("Pads", "2027-09-30", "D30", { lot: "ONE", quantity: 30 });
     const { crowdedMonths } = forecastDatedStock(

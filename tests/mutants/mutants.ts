@@ -1,0 +1,103 @@
+/** A line broken on purpose, and the tests of which at least one must fail for it. */
+export interface Mutant {
+  file: string;
+  /** Text that stands once in the file, and what it becomes. */
+  from: string;
+  to: string;
+  tests: string;
+}
+
+const broken = (file: string, tests: string, from: string, to: string): Mutant => ({
+  file: `src/${file}.ts`,
+  tests: `tests/${tests}`,
+  from,
+  to,
+});
+
+/** Lines whose signs, bounds, month ends and thresholds decide what a plan says. */
+export const MUTANTS: readonly Mutant[] = [
+  broken("calendar/month", "calendar", "firstDayOfMonth(month + 1) - 1", "firstDayOfMonth(month + 1)"),
+  broken("calendar/month", "calendar", "number >= 1 && number <= 12", "number >= 0 && number <= 12"),
+  broken("calendar/fiscal-year", "calendar", "(startsInMonth - 1)", "startsInMonth"),
+  broken(
+    "fade/capacity-readings",
+    "fade/capacity",
+    "if (test.fullCharge === false) return false",
+    "if (false) return false",
+  ),
+  broken("fade/capacity-readings", "fade/capacity", "const EARLY_DAYS = 180", "const EARLY_DAYS = 240"),
+  broken("fade/capacity-readings", "fade/capacity", 'below: test.result === "fail"', 'below: test.result === "pass"'),
+  broken(
+    "fade/capacity-readings",
+    "fade/capacity",
+    "test.temperatureC >= COMPARABLE_FROM_C",
+    "test.temperatureC > COMPARABLE_FROM_C",
+  ),
+  broken("fade/crossing", "fade/crossing", "startRoom + rise *", "startRoom - rise *"),
+  broken("life/life-limits", "life/forecast", "if (now >= most) return asOf", "if (now > most + 1) return asOf"),
+  broken(
+    "life/life-limits",
+    "life/forecast",
+    "found.sort((a, b) => a.day - b.day)",
+    "found.sort((a, b) => b.day - a.day)",
+  ),
+  broken("life/pack-end", "life/forecast", ">= certain) chances[i] = 1", "> certain + 31) chances[i] = 1"),
+  broken(
+    "supplies/unit-life",
+    "supplies",
+    "row.expiry - policy.swapBeforeExpiryDays",
+    "row.expiry + policy.swapBeforeExpiryDays",
+  ),
+  broken(
+    "supplies/unit-life",
+    "supplies tests/orders",
+    "lastDayOfMonth(arrives + months)",
+    "lastDayOfMonth(arrives + months - 1)",
+  ),
+  broken(
+    "supplies/unit-life",
+    "supplies",
+    "Math.min(row.expiry, row.opened + item.openedDays)",
+    "Math.max(row.expiry, row.opened + item.openedDays)",
+  ),
+  broken("supplies/crowded-months", "supplies", "const LEAST_UNITS = 5", "const LEAST_UNITS = 6"),
+  broken("supplies/crowded-months", "supplies", "const SIGNIFICANT = 0.01", "const SIGNIFICANT = 0.1"),
+  broken(
+    "demand/pack-needs",
+    "demand",
+    "firstDayOfMonth(firstMonth + month) < retired",
+    "firstDayOfMonth(firstMonth + month + 1) < retired",
+  ),
+  broken(
+    "demand/use-draws",
+    "demand",
+    "(rate.shape + events)) / (events + 1)",
+    "(rate.shape + events)) / (events + 2)",
+  ),
+  broken("orders/prices", "orders", "tier.fromUnits <= units", "tier.fromUnits < units"),
+  broken("orders/prices", "orders", "total >= offer.freeOver", "total > offer.freeOver"),
+  broken(
+    "orders/net-needs",
+    "orders",
+    "for (const span of supply) if (span.from <= through",
+    "for (const span of supply) if (span.from < through",
+  ),
+  broken("orders/order-slots", "orders", "const missed = wished < policy.asOf", "const missed = wished <= policy.asOf"),
+  broken(
+    "orders/offers",
+    "orders",
+    "Math.ceil(normalQuantile(level) * spread)",
+    "Math.floor(normalQuantile(level) * spread)",
+  ),
+  broken("short/unmet-needs", "short", "a.to - b.to || a.from - b.from", "b.to - a.to || a.from - b.from"),
+  broken("short/short-on-paths", "short", "none *= (1 - share) ** units", "none *= share ** units"),
+  broken(
+    "sheets/values/date-text",
+    "sheets/values",
+    "year >= CENTURY_WINDOW ? 1900 : 2000",
+    "year > CENTURY_WINDOW ? 1900 : 2000",
+  ),
+  broken("sheets/values/date-text", "sheets", "(week - 1) * 7", "week * 7"),
+  broken("sheets/values/number-text", "sheets", 'return comma > point ? "," : "."', 'return comma < point ? "," : "."'),
+  broken("fleet/money", "fleet", "a.rest > b.rest ? -1 : 1", "a.rest > b.rest ? 1 : -1"),
+];
