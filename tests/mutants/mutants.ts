@@ -68,12 +68,7 @@ export const MUTANTS: readonly Mutant[] = [
     "firstDayOfMonth(firstMonth + month) < retired",
     "firstDayOfMonth(firstMonth + month + 1) < retired",
   ),
-  broken(
-    "demand/use-draws",
-    "demand",
-    "(rate.shape + events)) / (events + 1)",
-    "(rate.shape + events)) / (events + 2)",
-  ),
+  broken("demand/use-draws", "demand", "(share * (rate.shape + events))", "(share * (rate.shape + events + 1))"),
   broken("orders/prices", "orders", "tier.fromUnits <= units", "tier.fromUnits < units"),
   broken("orders/prices", "orders", "total >= offer.freeOver", "total > offer.freeOver"),
   broken(

@@ -17,12 +17,16 @@ for (const folder of ["node_modules", "dist"]) symlinkSync(join(root, folder), j
 
 const config = ["--config", "tests/vitest.config.ts", "--project", "unit", "--bail", "1", "--reporter", "dot"];
 
+/** A broken line that makes a loop endless is noticed by whoever waits. */
+const PATIENCE_MS = 180_000;
+
 /** The titles of tests that failed; null where all passed. */
 function failed(tests: string): string[] | null {
   const args = [join(root, "node_modules/vitest/vitest.mjs"), "run", ...config, ...tests.split(" ")];
   const { status, stdout, stderr } = spawnSync(process.execPath, args, {
     cwd: copy,
     encoding: "utf8",
+    timeout: PATIENCE_MS,
     env: { ...process.env, NO_COLOR: "1", FORCE_COLOR: "" },
   });
   return status === 0 ? null : [...`${stdout}${stderr}`.matchAll(/^ FAIL .* > (.*)$/gm)].map(([, title]) => title!);
@@ -46,7 +50,8 @@ for (const { file, from, to, tests } of mutants) {
   writeFileSync(path, text);
   if (noticed === null) unnoticed++;
   console.log(`${noticed === null ? "UNNOTICED" : "noticed"}  ${file}: ${from} -> ${to}`);
-  if (noticed !== null) console.log(`           by "${noticed[0] ?? "a file that could not be loaded"}"`);
+  if (noticed !== null)
+    console.log(`           by "${noticed[0] ?? "a file that could not be loaded, or a wait without end"}"`);
 }
 rmSync(copy, { recursive: true });
 console.log(`${mutants.length - unnoticed} of ${mutants.length} broken lines noticed`);
