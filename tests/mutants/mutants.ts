@@ -34,7 +34,7 @@ export const MUTANTS: readonly Mutant[] = [
     "test.temperatureC > COMPARABLE_FROM_C",
   ),
   broken("fade/crossing", "fade/crossing", "startRoom + rise *", "startRoom - rise *"),
-  broken("life/life-limits", "life/forecast", "if (now >= most) return asOf", "if (now > most + 1) return asOf"),
+  broken("life/life-limits", "life/life-limits", "if (now >= most) return asOf", "if (now > most + 1) return asOf"),
   broken(
     "life/life-limits",
     "life/forecast",

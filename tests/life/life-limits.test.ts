@@ -1,0 +1,21 @@
+import { expect, it } from "vitest";
+import type { PackClock } from "../../src/fade/pack-clock.ts";
+import { defaultPolicy } from "../../src/fleet/policy.ts";
+import type { ItemLimits } from "../../src/life/item-limits.ts";
+import { earliestLimit } from "../../src/life/life-limits.ts";
+import { day, pack } from "../fleet/make-rows.ts";
+
+const asOf = day("2026-11-01");
+const start = day("2024-11-01");
+const limits = { serviceMonths: 36, maxCycles: 400, useByMonths: null } as ItemLimits;
+const clock = (cycles: number) => ({ start, cyclesPerYear: 0, cyclesAt: () => cycles }) as unknown as PackClock;
+const limitAt = (cycles: number) =>
+  earliestLimit(pack("A", { inService: start }), clock(cycles), limits, {
+    ...defaultPolicy(asOf),
+    packMaxAgeMonths: 60,
+  });
+
+it("the earliest of age, service life and cycles ends a pack; at its last cycle it is due at once", () => {
+  expect(limitAt(399)).toEqual({ day: day("2027-11-01"), cause: "service-life" });
+  expect(limitAt(400)).toEqual({ day: asOf, cause: "cycles" });
+});
