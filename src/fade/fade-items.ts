@@ -2,6 +2,8 @@ import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import { seededRandom } from "../maths/random.ts";
+import { shuffled } from "../maths/shuffled.ts";
 import { seedFromText } from "../maths/text-seed.ts";
 import { type PackReadings, readingsByPack } from "./capacity-readings.ts";
 import { curveFromCoordinates } from "./curve.ts";
@@ -116,7 +118,10 @@ function borrowing(draft: Draft, drafts: readonly Draft[], statedYears: number |
 }
 
 function finish({ key, packs, coordinates, borrowsFrom }: Draft, inForce: number): FadingItem {
-  const tables = spacedOut(coordinates, curvesFor(packs.length)).map((x) => forecastTables(curveFromCoordinates(x)));
+  const chosen = spacedOut(coordinates, curvesFor(packs.length));
+  // in an order that goes with no other item's
+  const order = shuffled(chosen.length, seededRandom(seedFromText(`curves ${key}`)));
+  const tables = Array.from(order, (i) => forecastTables(curveFromCoordinates(chosen[i]!)));
   const seed = seedFromText(`stretch ${key}`);
   const own = learnedOwnSpread(packs, { tables }, inForce, seed);
   const fit = { tables, stretch: timeStretch(DRAWS, seed, { common: MODEL_ERROR.common, own }) };
@@ -151,7 +156,7 @@ const curvesFor = (packs: number) => CURVES.find((curves) => packs * curves <= C
 /** `count` of the list, evenly spaced; all of it where there are no more. */
 function spacedOut<T>(list: readonly T[], count: number): T[] {
   const step = Math.max(1, Math.floor(list.length / count));
-  return list.filter((_, i) => i % step === 0);
+  return list.filter((_, i) => i % step === Math.floor(step / 2));
 }
 
 /** Medians over the draws, by name; for people and for the record, never used in a forecast. */

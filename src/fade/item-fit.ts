@@ -1,4 +1,6 @@
 import { posteriorDraws } from "../maths/posterior-draws.ts";
+import { seededRandom } from "../maths/random.ts";
+import { shuffled } from "../maths/shuffled.ts";
 import { curveFromCoordinates } from "./curve.ts";
 import type { PackEvidence } from "./evidence.ts";
 import type { ItemPrior } from "./item-prior.ts";
@@ -27,47 +29,54 @@ export interface ItemFit {
  *
  * @param packs  in an order that does not hang on the order of rows; the trust of their readings is set
  * @param looks  times that one pack's likelihood may be worked out, about
+ * @returns from the shortest median life to the longest
  */
 export function fitCurves(packs: readonly PackEvidence[], prior: ItemPrior, looks = EFFORT): Float64Array[] {
   const speaking = packs.filter((pack) => pack.years.length + pack.bounds.length > 0);
   const heard = spreadOut(speaking, PACKS_AT_MOST);
   if (heard.length > 0) {
-    const rough = drawCoordinates(heard, prior, {
-      points: 40,
-      draws: 12,
-      stepsPerTempering: 2,
-      lastSteps: 4,
-      seed: SEED,
-    });
+    const rough = spreadOut(drawCoordinates(heard, prior, ROUGHLY), ROUGH_CURVES);
     const tables = rough.map((x) => nodeTables(curveFromCoordinates(x)));
     for (const pack of speaking) updateTrust(pack, tables);
   }
-  return drawCoordinates(heard, prior, { ...search(heard.length, looks), draws: DRAWS, seed: SEED + 1 });
+  const drawn = drawCoordinates(heard, prior, { ...search(heard.length, looks), seed: SEED + 1 });
+  // many are drawn, and those kept lie evenly over what matters most: fewer stand for the whole
+  return spreadOut(
+    drawn.sort((a, b) => a[LIFE]! - b[LIFE]!),
+    DRAWS,
+  );
 }
 
-/** Times that one pack's likelihood is worked out for a fit, if it has the fleet for itself: some seconds of one processor. */
-const EFFORT = 2_000_000;
+const LIFE = PRIORS.findIndex(({ name }) => name === "medianLifeYears");
+
+/** A first search, enough to see which readings lie far off. */
+const ROUGHLY = { points: 40, stepsPerHearing: 2, lastSteps: 4, keptSteps: 1, seed: SEED };
+const ROUGH_CURVES = 12;
+
+/** Times that one pack's likelihood is worked out for a fit, if it has the fleet for itself: a few seconds of one processor. */
+const EFFORT = 1_000_000;
 /** What an item of many is given at the least. */
 const EFFORT_AT_LEAST = 400_000;
 /** Items that are given as much each as one alone. */
 const FEW_ITEMS = 3;
-const USUAL_TEMPERINGS = 14;
+/** Temperings that a search takes, about. */
+const USUAL_TEMPERINGS = 12;
 
 /** How often each item's fit may look at a pack in a fleet of so many items. */
 export function looksForItems(items: number): number {
   return Math.max(EFFORT_AT_LEAST, Math.min(EFFORT, (FEW_ITEMS * EFFORT) / items));
 }
 
-/** How to search: the fewer packs, the wider the posterior, and the more points and steps a look allows for. */
+const STEPS = { stepsPerHearing: 2, lastSteps: 14, keptSteps: 6 } as const;
+/** Points of a search: so many that the cloud shows its shape, and no more than its spread is worth. */
+const POINTS_AT_LEAST = 150;
+const POINTS_AT_MOST = 400;
+
+/** How to search: the fewer packs, the wider the posterior, and the more points a look allows for. */
 function search(packs: number, effort: number) {
-  const looks = effort / 2 / Math.max(1, packs);
-  const within = (low: number, high: number, value: number) => Math.max(low, Math.min(high, Math.round(value)));
-  const points = within(100, 400, looks / USUAL_TEMPERINGS / 4);
-  return {
-    points,
-    stepsPerTempering: within(2, 8, looks / points / USUAL_TEMPERINGS),
-    lastSteps: within(8, 40, looks / DRAWS),
-  };
+  const perPoint = USUAL_TEMPERINGS * STEPS.stepsPerHearing + STEPS.lastSteps;
+  const points = Math.round(effort / Math.max(1, packs) / perPoint);
+  return { ...STEPS, points: Math.max(POINTS_AT_LEAST, Math.min(POINTS_AT_MOST, points)) };
 }
 
 function drawCoordinates(
@@ -76,15 +85,22 @@ function drawCoordinates(
   settings: Parameters<typeof posteriorDraws>[2],
 ): Float64Array[] {
   const coordinates = (z: Float64Array) => z.map((value, d) => prior.mean[d]! + prior.deviation[d]! * value);
+  const order = shuffled(packs.length, seededRandom(SEED));
   const room = emptyTables();
-  const logLikelihood = (z: Float64Array) => {
+  const logs = new Float64Array(packs.length);
+  const logsOf = (z: Float64Array, from: number, to: number) => {
     const tables = nodeTables(curveFromCoordinates(coordinates(z)), room);
-    let sum = 0;
-    for (const pack of packs) sum += packLogLikelihood(pack, tables);
-    return Number.isFinite(sum) ? sum : -1e300;
+    for (let i = from; i < to; i++) {
+      const log = packLogLikelihood(packs[order[i]!]!, tables);
+      logs[i] = Number.isFinite(log) ? log : IMPOSSIBLE;
+    }
+    return logs.slice(from, to);
   };
-  return posteriorDraws(PRIORS.length, logLikelihood, settings).map(coordinates);
+  return posteriorDraws(PRIORS.length, { parts: packs.length, logsOf }, settings).map(coordinates);
 }
+
+/** Log likelihood of what can't be. */
+const IMPOSSIBLE = -1e100;
 
 /** At most `count` of the list, evenly spread over it. */
 function spreadOut<T>(list: readonly T[], count: number): T[] {

@@ -57,14 +57,15 @@ export function fitPrimaryItem(key: string, packs: PrimaryPack[], serviceMonths:
   const stride = Math.ceil(read.length / PACKS_AT_MOST);
   const speaking = read.filter((_, i) => i % stride === 0);
   const line = blankLine();
-  const logLikelihood = (x: Float64Array) => {
+  const logsOf = (x: Float64Array, from: number, to: number) => {
     const draw = drawAt(x, serviceMonths);
-    let sum = 0;
-    for (const pack of speaking) sum += fitRandomLine(pack.sums, family(draw, pack.dated), draw.noise ** 2, line);
-    return Number.isFinite(sum) ? sum : -1e300;
+    return speaking.slice(from, to).map((pack) => {
+      const log = fitRandomLine(pack.sums, family(draw, pack.dated), draw.noise ** 2, line);
+      return Number.isFinite(log) ? log : IMPOSSIBLE;
+    });
   };
-  const settings = { points: 100, draws: DRAWS, stepsPerTempering: 4, lastSteps: 16, seed: SEED };
-  const draws = posteriorDraws(3, logLikelihood, settings).map((x) => drawAt(x, serviceMonths));
+  const settings = { points: DRAWS, stepsPerHearing: 3, lastSteps: 8, keptSteps: 1, seed: SEED };
+  const draws = posteriorDraws(3, { parts: speaking.length, logsOf }, settings).map((x) => drawAt(x, serviceMonths));
   return {
     draws,
     stretch: timeStretch(DRAWS, seedFromText(`stretch ${key}`), DISCHARGE_ERROR),
@@ -72,6 +73,9 @@ export function fitPrimaryItem(key: string, packs: PrimaryPack[], serviceMonths:
     group: groupOf(packs, draws),
   };
 }
+
+/** Log likelihood of what can't be. */
+const IMPOSSIBLE = -1e100;
 
 function drawAt(x: ArrayLike<number>, serviceMonths: number | null): DischargeDraw {
   const years = serviceMonths === null ? USUAL_STANDBY_YEARS : serviceMonths / 12;

@@ -2,13 +2,19 @@ import { describe, expect, it } from "vitest";
 import { posteriorDraws } from "../../src/maths/posterior-draws.ts";
 import { seededRandom } from "../../src/maths/random.ts";
 
+const inOnePart = (log: (x: Float64Array) => number) => ({ parts: 1, logsOf: (x: Float64Array) => [log(x)] });
+
 describe("posteriorDraws", () => {
-  const settings = { points: 200, draws: 400, stepsPerTempering: 4, lastSteps: 15, seed: 11 };
+  const settings = { points: 200, stepsPerHearing: 4, lastSteps: 15, keptSteps: 2, seed: 11 };
 
   // By hand: prior N(0, 1), one reading of 2 with variance 1/9 has posterior mean 2·9/10 and variance 1/10; a
   // direction that no reading touches keeps its prior.
   it("finds a normal posterior worked out by hand", () => {
-    const draws = posteriorDraws(2, (x) => -0.5 * 9 * (x[0]! - 2) ** 2, settings);
+    const draws = posteriorDraws(
+      2,
+      inOnePart((x) => -0.5 * 9 * (x[0]! - 2) ** 2),
+      settings,
+    );
     const mean = (d: number) => draws.reduce((sum, x) => sum + x[d]!, 0) / draws.length;
     const variance = (d: number) => draws.reduce((sum, x) => sum + (x[d]! - mean(d)) ** 2, 0) / draws.length;
     expect(mean(0)).toBeCloseTo(1.8, 1);
@@ -20,14 +26,18 @@ describe("posteriorDraws", () => {
   });
 
   it("keeps both sides of a posterior with two peaks", () => {
-    const draws = posteriorDraws(1, (x) => -50 * (x[0]! ** 2 - 1) ** 2, settings);
+    const draws = posteriorDraws(
+      1,
+      inOnePart((x) => -50 * (x[0]! ** 2 - 1) ** 2),
+      settings,
+    );
     const right = draws.filter((x) => x[0]! > 0).length / draws.length;
     expect(right).toBeGreaterThan(0.3);
     expect(right).toBeLessThan(0.7);
   });
 
   it("gives equal draws for equal seeds and survives a likelihood that is a cliff", () => {
-    const cliff = (x: Float64Array) => (x[0]! > 1.5 ? 0 : -1e6);
+    const cliff = inOnePart((x) => (x[0]! > 1.5 ? 0 : -1e6));
     const first = posteriorDraws(1, cliff, settings);
     expect(posteriorDraws(1, cliff, settings)).toEqual(first);
     expect(first.every((x) => x[0]! > 1.5)).toBe(true);
