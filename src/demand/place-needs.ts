@@ -112,7 +112,29 @@ function runFutures(
     const duty = use.prior?.duty ?? "";
     const paces = pacesOf.get(duty) ?? pacedFutures(use.prior, futures);
     pacesOf.set(duty, paces);
-    const run = (future: number, events: number) => {
+    let into = totals;
+    const need = (cause: LeaveCause, month: number) => {
+      into[month] = into[month]! + 1;
+      if (cause === "expiry") expiry[month] = expiry[month]! + 1 / futures;
+    };
+    const runAt = (index: number, uses: UseEvent[]) => {
+      inOrderOfDays(uses);
+      for (const { month, needs, expiries } of quiet[index]!) {
+        into[month] = into[month]! - needs;
+        expiry[month] = expiry[month]! - expiries / futures;
+      }
+      runPlace(places[index]!, uses, routine[index]!, facts, need);
+    };
+    // nearly all places have a rate of their own: no places to deal their events to
+    const runAlone = (events: number) => {
+      const uses: UseEvent[] = [];
+      for (let event = 0; event < events; event++) {
+        const day = places[0]!.from + random.uniform() * time * DAYS_PER_MONTH;
+        uses.push({ day, units: sizeOf(ofItem, random.uniform()) });
+      }
+      runAt(0, uses);
+    };
+    const runTogether = (events: number) => {
       const usesAt = new Map<number, UseEvent[]>();
       for (let event = 0; event < events; event++) {
         // given their number, the events of a common rate fall evenly over all the places' time
@@ -123,24 +145,31 @@ function runFutures(
         uses.push({ day: places[index]!.from + since * DAYS_PER_MONTH, units: sizeOf(ofItem, random.uniform()) });
         usesAt.set(index, uses);
       }
-      for (const [index, uses] of usesAt) {
-        uses.sort((a, b) => a.day - b.day);
-        const before = quiet[index]!;
-        const into = totals.subarray(future * months, (future + 1) * months);
-        for (const { month, needs, expiries } of before) {
-          into[month] = into[month]! - needs;
-          expiry[month] = expiry[month]! - expiries / futures;
-        }
-        runPlace(places[index]!, uses, routine[index]!, facts, (cause, month) => {
-          into[month] = into[month]! + 1;
-          if (cause === "expiry") expiry[month] = expiry[month]! + 1 / futures;
-        });
-      }
+      for (const [index, uses] of usesAt) runAt(index, uses);
+    };
+    const run = (future: number, events: number) => {
+      into = totals.subarray(future * months, (future + 1) * months);
+      if (places.length === 1) runAlone(events);
+      else runTogether(events);
     };
     for (const { pace, among } of paces) dealEvents(rateAt(use, pace), time, among, random, run);
   }
   for (let m = 0; m < months; m++) expiry[m] = Math.max(0, expiry[m]!);
   return totals;
+}
+
+/** Sorts uses by day, by insertion: nearly always there are a few, and millions of futures have some. */
+function inOrderOfDays(uses: UseEvent[]): void {
+  if (uses.length > 30) {
+    uses.sort((a, b) => a.day - b.day);
+    return;
+  }
+  for (let i = 1; i < uses.length; i++) {
+    const use = uses[i]!;
+    let at = i;
+    for (; at > 0 && uses[at - 1]!.day > use.day; at--) uses[at] = uses[at - 1]!;
+    uses[at] = use;
+  }
 }
 
 /** Needs of a place without uses, in the months that have any. */
