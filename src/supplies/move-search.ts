@@ -1,4 +1,7 @@
 import type { Day } from "../calendar/day.ts";
+import { merged } from "../fleet/merged.ts";
+import { gainOf, type Offer, offersOf, type PlaceState, stateAfter, stateOf } from "./exchange-state.ts";
+import { TakersByDay } from "./takers-by-day.ts";
 
 /** A place that can give and take units of one item. */
 export interface MovePlace {
@@ -114,57 +117,56 @@ function forEachChoice(left: readonly number[], size: number, take: (counts: num
  * Places are gone through from the one that could gain most by giving, and no further than that bound reaches.
  */
 export function exchangeSteps(places: readonly MovePlace[], costPerUnitMoved: number): MovesFound {
-  const state = places.map((place) => ({ place, days: [...place.days], value: place.value(place.days) }));
+  const state = places.map(stateOf);
   const latest = state.reduce((last, { days }) => Math.max(last, days[days.length - 1] ?? last), 0);
+  const takers = new TakersByDay(state);
   const cost = 2 * costPerUnitMoved;
   let saved = 0;
-  let offers = state.flatMap((_, index) => offersOf(state, index, latest));
+  let offers = state.flatMap((of, index) => offersOf(of, index, latest)).sort(mostBound);
   for (let step = 0; step < MOST_EXCHANGES; step++) {
-    const found = bestExchange(state, offers, cost);
+    const found = bestExchange(state, takers, offers, cost);
     if (!found) break;
     saved += found.gain;
-    for (const { index, days, value } of found.after) {
-      state[index]!.days = days;
-      state[index]!.value = value;
-      offers = [...offers.filter((offer) => offer.from !== index), ...offersOf(state, index, latest)];
+    const changed = [
+      [found.from, found.day, found.given],
+      [found.to, found.given, found.day],
+    ] as const;
+    for (const [index, out, into] of changed) {
+      state[index] = stateAfter(state[index]!, out, into);
+      const others = offers.filter((offer) => offer.from !== index);
+      offers = merged(others, offersOf(state[index]!, index, latest).sort(mostBound), mostBound);
+      takers.changed(index);
     }
   }
-  return { days: state.map(({ days }) => days), saved };
+  return { days: state.map(({ days }) => [...days]), saved };
 }
 
-interface PlaceState {
-  place: MovePlace;
-  days: Day[];
-  value: number;
+function mostBound(a: Offer, b: Offer): number {
+  return b.bound - a.bound || a.from - b.from || a.day - b.day;
 }
 
-/** A unit that its place might give, with the most that its place can gain by that. */
-interface Offer {
-  from: number;
-  day: Day;
-  bound: number;
-}
-
-function offersOf(state: readonly PlaceState[], from: number, latest: Day): Offer[] {
-  const { place, days, value } = state[from]!;
-  return [...new Set(days)]
-    .filter((day) => day < latest)
-    .map((day) => ({ from, day, bound: place.value(replaced(days, day, latest)) - value }));
-}
-
+/** An exchange of two units: the giver's, of an earlier day, and the one it is given, of a later day. */
 interface Exchange {
   gain: number;
-  after: { index: number; days: Day[]; value: number }[];
+  from: number;
+  to: number;
+  day: Day;
+  given: Day;
 }
 
-function bestExchange(state: readonly PlaceState[], offers: readonly Offer[], cost: number): Exchange | null {
-  const inOrder = [...offers].sort((a, b) => b.bound - a.bound || a.from - b.from || a.day - b.day);
+/** The best exchange of those that the first offers allow; null where none saves more than it costs. */
+function bestExchange(
+  state: readonly PlaceState[],
+  takers: TakersByDay,
+  offers: readonly Offer[],
+  cost: number,
+): Exchange | null {
   let best: Exchange | null = null;
   let most = Math.max(cost, 0);
-  for (const { from, day, bound } of inOrder.slice(0, OFFERS_TRIED)) {
+  for (const { from, day, bound } of offers.slice(0, OFFERS_TRIED)) {
     if (bound <= most) break;
     // a hair more than the cost is rounding, which must not move anything
-    const found = bestTaker(state, from, day, most + 1e-9);
+    const found = bestTaker(state, takers.of(day), from, day, most + 1e-9);
     if (found === null) continue;
     best = found;
     most = found.gain;
@@ -173,44 +175,31 @@ function bestExchange(state: readonly PlaceState[], offers: readonly Offer[], co
 }
 
 /** The exchange of a unit that gains most for both places; null where none gains more than `above`. */
-function bestTaker(state: readonly PlaceState[], from: number, day: Day, above: number): Exchange | null {
+function bestTaker(
+  state: readonly PlaceState[],
+  takers: readonly number[],
+  from: number,
+  day: Day,
+  above: number,
+): Exchange | null {
   const giver = state[from]!;
-  const takers = state
-    .map((taker, index) => {
-      const sooner = taker.days.filter((other) => other <= day).length;
-      return { index, slack: taker.place.expectedUses(day) - sooner };
-    })
-    .filter(({ index }) => index !== from && state[index]!.days[state[index]!.days.length - 1]! > day)
-    .sort((a, b) => b.slack - a.slack || a.index - b.index)
-    .slice(0, TAKERS_TRIED);
   let best: Exchange | null = null;
   let most = above;
-  for (const { index } of takers) {
-    const taker = state[index]!;
-    const later = [...new Set(taker.days)].filter((given) => given > day);
-    for (const given of later.reverse()) {
-      const fromDays = replaced(giver.days, day, given);
-      const fromValue = giver.place.value(fromDays);
+  let tried = 0;
+  for (const to of takers) {
+    if (to === from) continue;
+    if (tried++ === TAKERS_TRIED) break;
+    const { distinct } = state[to]!;
+    for (let at = distinct.length - 1; at >= 0 && distinct[at]! > day; at--) {
+      const given = distinct[at]!;
+      const gained = gainOf(giver, day, given);
       // all the gain is the giver's, since the taker's unit expires sooner, and it grows with the day given
-      if (fromValue - giver.value <= most) break;
-      const toDays = replaced(taker.days, given, day);
-      const toValue = taker.place.value(toDays);
-      const gain = fromValue - giver.value + toValue - taker.value;
+      if (gained <= most) break;
+      const gain = gained + gainOf(state[to]!, given, day);
       if (gain <= most + 1e-12) continue;
       most = gain;
-      const after = [
-        { index: from, days: fromDays, value: fromValue },
-        { index, days: toDays, value: toValue },
-      ];
-      best = { gain, after };
+      best = { gain, from, to, day, given };
     }
   }
   return best;
-}
-
-/** The days, ascending, with one `out` replaced by `into`. */
-function replaced(days: readonly Day[], out: Day, into: Day): Day[] {
-  const next = [...days];
-  next[next.indexOf(out)] = into;
-  return next.sort((a, b) => a - b);
 }

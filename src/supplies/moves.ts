@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day.ts";
+import { merged } from "../fleet/merged.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { DatedStockRow } from "../fleet/rows.ts";
 import { chancesUsed } from "./chance-used.ts";
@@ -67,15 +68,10 @@ function candidate({ use }: ItemPlaces, place: ItemPlace, policy: Policy): Candi
   const movable = good.filter(mayMove).sort((a, b) => a.day - b.day || compareText(a.row.lot ?? "", b.row.lot ?? ""));
   const staying = repeat(good.filter((of) => !mayMove(of)));
   const days = repeat(movable);
-  const memo = new Map<string, number>();
   const value = (of: readonly Day[]) => {
-    const key = of.join(" ");
-    let used = memo.get(key);
-    if (used === undefined) {
-      const together = [...of, ...staying].sort((a, b) => a - b);
-      used = chancesUsed(together, place, use!.unitsPerUse).reduce((a, b) => a + b, 0);
-      memo.set(key, used);
-    }
+    const together = staying.length === 0 ? of : merged(of, staying, (a, b) => a - b);
+    let used = 0;
+    for (const chance of chancesUsed(together, place, use!.unitsPerUse)) used += chance;
     return used;
   };
   const perDay = place.use

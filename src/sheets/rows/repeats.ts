@@ -4,6 +4,7 @@ import { nameKey } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { DaysOfNames } from "./days-of-names.ts";
 import type { Entry } from "./entry.ts";
+import { noteLikelyCopies } from "./likely-copies.ts";
 
 /**
  * Takes repeats and clashes out of the entries of one kind and returns those that stay.
@@ -36,7 +37,7 @@ export function withoutRepeats(entries: Entry[], log: FindingLog): Entry[] {
     else if (Array.isArray(before)) before.push(entry);
     else byKey.set(key, [before, entry]);
   }
-  noteLikelyCopies(loose, log);
+  noteLikelyCopies(loose, where, log);
   const gone = new Set<Entry>();
   for (const group of byDay.groups()) settleGroup(group, gone, log);
   for (const group of byKey.values()) if (Array.isArray(group)) settleGroup(group, gone, log);
@@ -154,30 +155,4 @@ function shown(value: unknown): string {
 
 function shownAs(value: unknown, { type }: ColumnSpec): string {
   return type === "date" && typeof value === "number" ? isoFromDay(value) : value === null ? "nothing" : shown(value);
-}
-
-/** Rows without a key that agree in every cell may be one thing entered twice, or two of a kind: only a finding. */
-function noteLikelyCopies(entries: readonly Entry[], log: FindingLog): void {
-  const seen = new Map<string, Entry>();
-  for (const entry of entries) {
-    const { source, ...values } = entry.values;
-    const text = `${entry.time}${Object.values(values)
-      .map((value) => (typeof value === "object" ? JSON.stringify(value) : value))
-      .join("\0")}`;
-    const before = seen.get(text);
-    if (!before) {
-      seen.set(text, entry);
-      continue;
-    }
-    // Two pads of one device in one line are two, however alike.
-    if (before.state === entry.state && before.row === entry.row) continue;
-    log.add(
-      "likely-copy",
-      { file: source.file, sheet: source.sheet, line: source.line, column: null, value: null },
-      () => ({
-        message: `The row holds the same as ${where(before)}; both are used.`,
-      }),
-      entry.sheet.kind,
-    );
-  }
 }

@@ -143,6 +143,8 @@ function readClock(text: string): number | null {
 
 /** How many distinct texts a column remembers; beyond it cells are read anew, so memory stays bounded. */
 const MEMO_LIMIT = 20_000;
+/** After so many cells a column of names is remembered no more unless half of them had stood there before: serials. */
+const NAMES_TO_JUDGE_BY = 1000;
 
 /** A column's reader: null for an empty cell, else a value or a problem; remembers what it has read. */
 export function columnReader(
@@ -150,17 +152,21 @@ export function columnReader(
   context: CellContext,
 ): (cell: string | number | boolean | null) => unknown {
   const known = new Map<string | number | boolean, unknown>();
-  const remembers = spec.type !== "text";
+  let remembers = true;
+  let asked = 0;
+  const isText = spec.type === "text";
   const numberContext = { ...context, mark: "." as const };
   return (cell) => {
     if (cell === null || cell === "") return null;
     if (remembers) {
+      asked++;
       const found = known.get(cell);
       if (found !== undefined) return found;
     }
     const text = cellText(cell);
     const value = meansEmpty(text) ? null : readCell(text, spec, typeof cell === "number" ? numberContext : context);
     if (remembers && known.size < MEMO_LIMIT) known.set(cell, value);
+    if (isText && remembers && known.size * 2 > asked && asked >= NAMES_TO_JUDGE_BY) remembers = false;
     return value;
   };
 }
