@@ -8,6 +8,11 @@ export interface Difference {
   now: string;
 }
 
+/** A policy key as the page names it. */
+export function keyName(key: string): string {
+  return say.assumptions.names[key] ?? key.replaceAll("_", " ");
+}
+
 /** What differs between two plans, measure by measure; measures that agree are left out. */
 export function differences(before: Plan, now: Plan): Difference[] {
   const first = measures(before);
@@ -25,7 +30,7 @@ function policyDifferences(before: Plan, now: Plan): Difference[] {
   const text = (plan: Plan, key: string) => String(plan.policy[key] ?? say.none);
   return [...new Set([...Object.keys(before.policy), ...Object.keys(now.policy)])]
     .map((key) => ({
-      what: say.assumptions.measures.assumption(key.replaceAll("_", " ")),
+      what: say.assumptions.measures.assumption(keyName(key)),
       before: text(before, key),
       now: text(now, key),
     }))

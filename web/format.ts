@@ -59,8 +59,8 @@ export function percentWords(fraction: number): string {
 
 /** A chance as a whole percentage that never claims certainty it does not have. */
 export function chanceWords(chance: number): string {
-  if (chance > 0 && chance < 0.01) return `< 1\u202f%`;
-  if (chance < 1 && chance > 0.99) return `> 99\u202f%`;
+  if (chance > 0 && chance < 0.01) return `<\u00a01\u202f%`;
+  if (chance < 1 && chance > 0.99) return `>\u00a099\u202f%`;
   return percentWords(chance);
 }
 
@@ -82,6 +82,19 @@ export function moneyWords(minorUnits: number, currency: string, exact = true): 
     // A currency that is no ISO code is the user's own word: keep it as it stands.
     return `${numberWords(minorUnits / 100, exact ? 2 : 0)} ${currency}`.trim();
   }
+}
+
+// ISO days and months, and money with a currency code on either side, as the engine writes them.
+const IN_SENTENCES =
+  /\b(\d{4}-\d\d-\d\d)\b|\b(\d{4}-(?:0[1-9]|1[0-2]))\b|\b([A-Z]{3}) (\d+\.\d\d)\b|\b(\d+\.\d\d) ([A-Z]{3})\b/g;
+
+/** A sentence of the engine with its dates and money as the reader is used to them. */
+export function sentenceWords(sentence: string): string {
+  return sentence.replace(IN_SENTENCES, (_, day, month, codeBefore, after, before, codeAfter) => {
+    if (day) return dayWords(day);
+    if (month) return monthWords(month);
+    return moneyWords(Math.round(100 * Number(after ?? before)), codeBefore ?? codeAfter);
+  });
 }
 
 /** Integer minor units as a plain number in major units, for a chart's axis. */

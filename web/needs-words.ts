@@ -23,6 +23,6 @@ export function needsInWords(plan: Plan, reading: Reading, months: number): stri
   const packCount = Math.round(packs);
   return [
     ...(packCount > 0 ? [say.ahead.packs(numberWords(packCount), packCount === 1)] : []),
-    ...others.slice(0, SHOWN).map(({ item, units }) => `${numberWords(units)}\u00a0×\u00a0${item}`),
+    ...others.slice(0, SHOWN).map(({ item, units }, at) => say.ahead.units(numberWords(units), item, at === 0)),
   ];
 }

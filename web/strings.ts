@@ -29,7 +29,7 @@ export const say = {
   },
   print: "Print this report",
   printFooter: (asOf: string) => `Planning aid only: it does not test, clear or condemn any device. As of ${asOf}.`,
-  iso: "Dates and money as 2027-03-31, 12.50 EUR",
+  iso: "ISO: 2027-03-31, 12.50 EUR",
   and: "and",
   none: "–",
   units: { unit: (n: number) => plural(n, "unit", "units") },
@@ -39,7 +39,7 @@ export const say = {
     privacy: "Everything happens inside this page. It opens no connection, and nothing leaves this computer.",
     which: "Which sheets can it read?",
     whichLead:
-      "Workbooks (.xlsx) and CSV or TSV files, of one table or several, in any mix. A sheet is known by its columns, not by its name. These columns must be there; many more are used where they stand.",
+      "Workbooks (.xlsx) and CSV or TSV files, of one table or several, in any mix. One sheet is enough to start with. A sheet is known by its columns, not by its name. These columns must be there; many more are used where they stand.",
     kinds: [
       ["devices", "device", "Which devices there are, and where"],
       ["packs", "serial", "Battery packs with item, device, made, in service, cycles"],
@@ -130,10 +130,12 @@ export const say = {
     needs: (until: string, needs: string) => `By the end of ${until} the fleet is likely to need ${needs}`,
     needsNothing: (until: string) => `By the end of ${until} the fleet is likely to need nothing new`,
     firstOrder: (day: string) => `; the first order must leave by ${day}.`,
-    lateOrders: (n: number) =>
-      `; ${numberWords(n)}\u00a0${plural(n, "order line is", "order lines are")} already late and should leave today.`,
+    lateOrders: (n: number, next: string | null) =>
+      `; ${numberWords(n)}\u00a0${plural(n, "order line is", "order lines are")} already late and should leave today${next === null ? "" : `, the next by ${next}`}.`,
     noOrder: "; no order is needed.",
     packs: (n: string, one: boolean) => `${n} battery ${one ? "pack" : "packs"}`,
+    /** The first says what is counted, so that the others need not. */
+    units: (n: string, item: string, first: boolean) => `${n}\u00a0${first ? "units of" : "of"} ${item}`,
     uncertain: {
       heading: "What is least certain, and why?",
       typical: (n: number, all: number) =>
@@ -186,9 +188,10 @@ export const say = {
       unit: "capacity, % of rated, by years since made",
       reading: "a reading of any pack",
       path: "likely path of one pack from now on",
-      band: "the middle four in five of those paths",
+      middle: "the middle of those paths",
+      band: "four in five of them",
       caption: (item: string, packs: number, readings: number) =>
-        `${numberWords(packs)} ${plural(packs, "pack", "packs")} of ${item} with ${numberWords(readings)} ${plural(readings, "reading", "readings")}. Packs whose dots and lines lie low for their age fade fast.`,
+        `${numberWords(packs)} ${plural(packs, "pack", "packs")} of ${item} with ${numberWords(readings)} ${plural(readings, "reading", "readings")}. Packs whose dots and lines lie low for their age fade fast. Where the middle steps, the paths of the younger packs end.`,
       at: (age: string, p50: string, p10: string, p90: string) =>
         `At ${age} years: ${p50} in the middle of the packs (four in five between ${p10} and ${p90})`,
       heads: ["Years since made", "P10 of packs", "Middle", "P90 of packs", "Packs"],
@@ -202,7 +205,21 @@ export const say = {
       reading: "a reading",
       sibling: "other packs of the item, likely",
       threshold: (percent: string) => `end of life ${percent}`,
-      asOf: "as of",
+      asOf: (day: string) => `as of ${day}`,
+      facts: {
+        item: "Item",
+        where: "Stands in",
+        made: "Made",
+        inService: "In service since",
+        cycles: "Cycles",
+        now: "Capacity now",
+        likely: "Likely due",
+        range: "Early to late",
+        because: "Because",
+        basis: "Rests on",
+      },
+      between: (middle: string, low: string, high: string) => `${middle} (${low} to ${high})`,
+      fromTo: (from: string, to: string) => `${from} to ${to}`,
       noPath: "There is no fade forecast for this pack.",
       caption: (says: string, readings: number) =>
         `${says} ${readings === 0 ? "No reading of this pack is at hand." : `${numberWords(readings)} ${plural(readings, "reading is", "readings are")} shown as ${plural(readings, "a dot", "dots")}.`}`,
@@ -293,11 +310,12 @@ export const say = {
     crowdedHeads: ["Month", "Item", "Units", "Even share", "Span", "Lots", "Places"],
     swapsHeading: "What is swapped, and where?",
     swapsHeads: ["At the latest", "Place", "Item", "Lot", "Units", "Days given up", "Visit in"],
-    swapsNone: "No swap calendar was asked for: give the visits a month under Assumptions (swaps_per_month).",
+    swapsNone:
+      "No swap calendar was asked for. To have one, say under Assumptions how many visits a month can be made:",
     movesHeading: "Which lots should move?",
     movesHeads: ["By", "From", "To", "Item", "Lot", "Units", "Units saved"],
     stockHeading: "Which units, where and until when?",
-    stockHeads: ["Expiry", "Swap by", "Item", "Lot", "Place", "Units", "Likely used first"],
+    stockHeads: ["Expiry", "Swap by", "Item", "Lot", "Place", "Units", "Chance of use in time"],
     trace: {
       heading: "Where is this lot or serial?",
       label: "Lot, serial, order number or device",
@@ -315,7 +333,7 @@ export const say = {
   orders: {
     heading: "What has to be ordered, and by which day?",
     lead: (lines: number, orders: number, late: number) =>
-      `${numberWords(lines)} order ${plural(lines, "line", "lines")} in ${numberWords(orders)} ${plural(orders, "order", "orders")}${late > 0 ? `, ${numberWords(late)} of them late: as-of is the earliest day they can leave` : ""}.`,
+      `${numberWords(lines)} order ${plural(lines, "line", "lines")} in ${numberWords(orders)} ${plural(orders, "order", "orders")}${late > 0 ? `, ${numberWords(late)} of them late: these should leave today` : ""}.`,
     none: "Nothing has to be ordered within the plan's months.",
     caption: "The schedule by order-by date",
     filters: { supplier: "Supplier", item: "Item", year: "Year" },
@@ -376,7 +394,8 @@ export const say = {
       `${rows} rows in ${files} ${one ? "file" : "files"}: ${used} used, ${aside} set aside.`,
     tablesCaption: "Tables found",
     tableHeads: ["File", "Read as", "Rows", "Used", "Set aside"],
-    columnsOf: (file: string, n: number) => `How the ${n} columns of ${file} were read`,
+    columnsHeading: "How was each column read?",
+    columnsOf: (file: string, n: number) => `${file}: ${numberWords(n)} ${plural(n, "column", "columns")}`,
     columnHeads: ["Column", "Header", "Read as", "How", "What stands in it"],
     readColumnAs: (header: string) => `Read column ${header} as`,
     takeAlong: {
@@ -394,7 +413,7 @@ export const say = {
     more: (n: string) => `and ${n} more like this`,
     where: (file: string, line: string) => (line ? `${file}, line ${line}` : file),
     asideHeading: "Which rows were set aside?",
-    asideHeads: ["File", "Line", "Reason", "The row as it stands"],
+    asideHeads: ["File", "Line", "Reason"],
     correctedHere:
       "Corrections to a workbook are kept in this page, not in its file: save the sheets cleaned to keep them.",
     correct: "Correct it",
@@ -423,8 +442,60 @@ export const say = {
   assumptions: {
     heading: "What does the plan take for granted?",
     lead: "Change a value and the plan is made anew at once, here in the browser. A blank takes what the sheets say, or the default.",
-    heads: ["What", "Value", "Unit", "Default"],
     reset: "Take back all changes",
+    groups: [
+      { title: "The plan", keys: ["as_of", "horizon_months", "fiscal_year_starts", "service_level"] },
+      {
+        title: "Batteries",
+        keys: [
+          "end_of_life_percent",
+          "primary_end_percent",
+          "pack_max_age_months",
+          "pack_max_cycles",
+          "spares_percent",
+          "activation_energy_ev",
+        ],
+      },
+      {
+        title: "Dated stock",
+        keys: ["swap_before_expiry_days", "min_life_days", "swaps_per_month", "use_log_from"],
+      },
+      {
+        title: "Orders and money",
+        keys: [
+          "order_before_need_days",
+          "holding_rate_per_year",
+          "price_rise_per_year",
+          "budget_per_fiscal_year",
+          "currency",
+        ],
+      },
+    ],
+    others: "Reading the sheets",
+    /** Names of the keys; one without stands here by its key. */
+    names: {
+      as_of: "As of",
+      horizon_months: "Looks ahead",
+      fiscal_year_starts: "Fiscal year starts in",
+      service_level: "Service level",
+      end_of_life_percent: "End of life",
+      primary_end_percent: "End of a primary battery",
+      pack_max_age_months: "Oldest pack",
+      pack_max_cycles: "Most cycles of a pack",
+      spares_percent: "Spare packs",
+      activation_energy_ev: "Activation energy of fade",
+      swap_before_expiry_days: "Swap before expiry",
+      min_life_days: "Least life to be fitted",
+      swaps_per_month: "Swap visits",
+      use_log_from: "Use log complete from",
+      order_before_need_days: "Order before need",
+      holding_rate_per_year: "Cost of holding",
+      price_rise_per_year: "Price rise",
+      budget_per_fiscal_year: "Budget of a fiscal year",
+      currency: "Currency",
+      date_order: "Day and month",
+    } as Record<string, string>,
+    byDefault: (value: string) => `Default: ${value}.`,
     keep: "Keep this plan to compare with",
     keptPlan: "Changes are compared with the plan that you kept.",
     letGo: "Compare with the last change again",
@@ -434,12 +505,12 @@ export const say = {
     linkByHand: "Copy it from here:",
     saveNote: "A colleague drops the file on this page, or lays it beside the sheets for the program to read.",
     changedHeading: "What did the change bring?",
-    changedHeads: ["", "Before", "Now"],
+    changedHeads: ["What", "Before", "Now"],
     unchanged: "The plan is the same as before.",
     notUsed: (key: string, why: string) => `${key} was not used: ${why}`,
     needsSheets: "Needs the sheets themselves: drop them on this page first.",
     measures: {
-      assumption: (key: string) => `Assumed: ${key}`,
+      assumption: (name: string) => `Assumed: ${name}`,
       lines: "Order lines",
       first: "First order leaves by",
       late: "Late order lines",

@@ -25,7 +25,7 @@ export interface TableSpec<Row> {
   /** The file that holds all rows, named below a printed table that is cut. */
   file?: string;
   /** What stands below a row, over the table's whole width. */
-  below?: (row: Row) => string;
+  below?: (row: Row) => string | Node;
 }
 
 // So few rows are kept on one printed page.
@@ -50,8 +50,11 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   function rowOf(row: Row): HTMLTableRowElement[] {
     const cells = spec.columns.map((column) => cell(column, row));
     if (!spec.below) return [make("tr", {}, cells)];
-    const below = make("td", { class: "below", colspan: spec.columns.length }, make("p", {}, spec.below(row)));
-    return [make("tr", { class: "explained" }, cells), make("tr", {}, below)];
+    const below = make("div", { class: "under" }, spec.below(row));
+    return [
+      make("tr", { class: "explained" }, cells),
+      make("tr", {}, make("td", { class: "below", colspan: spec.columns.length }, below)),
+    ];
   }
 
   function showAll(): void {
@@ -93,20 +96,27 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     note.textContent =
       count < rows.length ? say.table.printed(numberWords(count), numberWords(rows.length), spec.file ?? null) : "";
   };
-  const holder = make(
+  const whole = make("table", {}, make("caption", {}, spec.caption), make("thead", {}, make("tr", {}, heads)), body);
+  const scroll = make(
     "div",
-    { class: rows.length <= SHORT ? "table short" : "table" },
-    make(
-      "div",
-      { class: "scroll", role: "group", tabindex: 0, "aria-label": say.table.scroll(spec.caption) },
-      make("table", {}, make("caption", {}, spec.caption), make("thead", {}, make("tr", {}, heads)), body),
-    ),
-    more,
-    note,
+    { class: "scroll", role: "group", tabindex: 0, "aria-label": say.table.scroll(spec.caption) },
+    whole,
   );
+  markWhereItGoesOn(scroll, whole);
+  const holder = make("div", { class: rows.length <= SHORT ? "table short" : "table" }, scroll, more, note);
   whileInPage(holder, "beforeprint", printing(true));
   whileInPage(holder, "afterprint", printing(false));
   return holder;
+}
+
+/** Marks a table of which more lies beyond the right edge. */
+function markWhereItGoesOn(scroll: HTMLElement, whole: HTMLElement): void {
+  const mark = () =>
+    scroll.classList.toggle("goes-on", scroll.scrollWidth - scroll.clientWidth - scroll.scrollLeft > 1);
+  scroll.addEventListener("scroll", mark, { passive: true });
+  const sizes = new ResizeObserver(mark);
+  sizes.observe(scroll);
+  sizes.observe(whole);
 }
 
 /** Listens to the window for as long as an element stands in the page. */

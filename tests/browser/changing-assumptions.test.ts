@@ -21,8 +21,8 @@ describe("a plan in the page", () => {
     await page.locator("#policy-end_of_life_percent").press("Enter");
     await page.locator(".changed tbody tr").first().waitFor();
     expect(await page.locator(".changed").textContent()).toContain("Planned spend, fiscal year 2026");
-    const assumed = page.locator(".changed tr", { hasText: "Assumed: end of life percent" });
-    expect(await assumed.locator("td").allTextContents()).toEqual(["Assumed: end of life percent", "80", "90"]);
+    const assumed = page.locator(".changed tr", { hasText: "Assumed: End of life" });
+    expect(await assumed.locator("td").allTextContents()).toEqual(["Assumed: End of life", "80", "90"]);
     expect((await saved(page, "orders.csv")).equals(before)).toBe(false);
 
     await page.locator("#reset-assumptions").click();

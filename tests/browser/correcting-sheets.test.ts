@@ -17,9 +17,11 @@ describe("a row that was set aside", () => {
     await page.locator("input[data-chooses=files]").setInputFiles([...SMALL_SHEETS, BROKEN_TESTS]);
     await planned(page);
     const sheets = page.locator("#sheets");
-    const row = sheets.locator("tr", { hasText: "more_tests.csv" }).filter({ hasText: "P3 | 2025-02-30" });
+    const row = sheets.locator("tr.explained", { hasText: "more_tests.csv" }).filter({ hasText: "2025-02-30" });
     expect(await row.locator("td").nth(1).textContent()).toBe("4");
-    await row.getByRole("button", { name: "Correct it" }).click();
+    // The row as it stands is right below.
+    const below = row.locator("+ tr", { hasText: "P3 | 2025-02-30" });
+    await below.getByRole("button", { name: "Correct it" }).click();
     await page.locator(".correction").getByLabel("date").fill("2025-08-30");
     await page.keyboard.press("Enter");
     await page.locator("#sheets", { hasText: "None: every row was used." }).waitFor();

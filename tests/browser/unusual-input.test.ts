@@ -53,8 +53,8 @@ describe("a workbook's row that was set aside", () => {
       buffer: await workbook(wrong),
     });
     await planned(page);
-    const row = page.locator("#sheets tr", { hasText: "fleet.xlsx · runtime_tests" }).filter({ hasText: "2025-02-30" });
-    await row.getByRole("button", { name: "Correct it" }).click();
+    const row = page.locator("#sheets tr.explained", { hasText: "fleet.xlsx · runtime_tests" });
+    await row.filter({ hasText: "2025-02-30" }).locator("+ tr").getByRole("button", { name: "Correct it" }).click();
     await page.locator(".correction").getByLabel("date").fill("2025-02-28");
     await page.keyboard.press("Enter");
     await page.locator("#sheets", { hasText: "None: every row was used." }).waitFor();

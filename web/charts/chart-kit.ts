@@ -39,7 +39,7 @@ export function commonOptions(colours: Palette, unit: string): ChartOptions<"lin
     maintainAspectRatio: false,
     interaction: { mode: "index", intersect: false },
     events: ["mousemove", "click", "touchstart", "touchmove"],
-    layout: { padding: { top: colours.size + 6, right: 6 } },
+    layout: { padding: { top: colours.size + 6, right: 9 } },
     scales: {
       x: {
         grid: { display: false },

@@ -56,6 +56,7 @@ export function figure(spec: FigureSpec): HTMLElement {
           if (at !== undefined && at < spec.points.length) show(at);
         },
       };
+      configuration.plugins = [{ id: "step", afterLayout: (chart) => layStep(step, chart, spec.points) }];
       entry.chart = new Chart(canvas, configuration);
     },
   };
@@ -100,6 +101,19 @@ export function figure(spec: FigureSpec): HTMLElement {
       make("button", { type: "button", class: "link picture", click: () => savePicture(spec) }, say.figure.picture),
     ),
   );
+}
+
+// The width of the slider's thumb, which style/figure.css sets.
+const THUMB = 14;
+
+/** Lays the slider below the axis so that its thumb stands under the step that it reads out. */
+function layStep(step: HTMLElement, chart: Chart, points: FigureSpec["points"]): void {
+  const across = chart.scales.x;
+  const [first, last] = [points[0], points.at(-1)];
+  if (!across || !first || !last) return;
+  const [from, to] = [across.getPixelForValue(first.at), across.getPixelForValue(last.at)];
+  step.style.marginLeft = `${from - THUMB / 2}px`;
+  step.style.width = `${to - from + THUMB}px`;
 }
 
 /** Draws what is not drawn yet, one chart a task, so that the page answers in between. */

@@ -26,6 +26,7 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
     key: [
       { mark: "dot", label: words.reading },
       { mark: "faint-line", label: words.path },
+      { mark: "line", label: words.middle },
       { mark: "hatch", label: words.band },
     ],
     caption: words.caption(item, packs, dots.length),
@@ -39,11 +40,12 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
       const ages = [...dots, ...paths.flat()].map((point) => point.age);
       const oldest = ages.reduce((most, age) => Math.max(most, age), 1);
       const edge = { borderColor: colours.soft, borderWidth: 0.75, pointRadius: 0 };
-      const bandLine = (key: "p10" | "p90") => bands.map((band) => ({ x: band.age, y: band[key] }));
+      const bandLine = (key: "p10" | "p50" | "p90") => bands.map((band) => ({ x: band.age, y: band[key] }));
       return {
         type: "line",
         data: {
           datasets: [
+            { data: bandLine("p50"), borderColor: colours.ink, borderWidth: 2, pointRadius: 0 },
             { data: bandLine("p90"), ...edge },
             { data: bandLine("p10"), ...edge, fill: "-1", backgroundColor: hatch(colours.soft) },
           ],

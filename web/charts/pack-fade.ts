@@ -1,6 +1,6 @@
 import type { ChartConfiguration, Scale } from "chart.js";
 import type { Plan } from "../../src/index.ts";
-import { monthWords, percentWords } from "../format.ts";
+import { dayWords, monthWords, percentWords } from "../format.ts";
 import { dayNumber, dayText, monthAfter, monthEnd } from "../months.ts";
 import { readingsOf } from "../pack-readings.ts";
 import type { PlannedSession } from "../session.ts";
@@ -107,7 +107,7 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
                   colour: colours.accent,
                   dash: [8, 4],
                 },
-                { axis: "x", at: asOf, label: words.asOf, colour: colours.soft, width: 1 },
+                { axis: "x", at: asOf, label: words.asOf(dayWords(plan.asOf)), colour: colours.soft, width: 1 },
               ],
               font: colours.font,
               size: colours.size,

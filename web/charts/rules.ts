@@ -81,7 +81,7 @@ function drawRule(chart: Chart, rule: Rule, { font, size, paper }: Omit<Rules, "
     const width = pen.measureText(label).width;
     const room = rule.axis === "x" && rule.to !== undefined ? right - at : area.width;
     if (width + 8 > room) return;
-    const x = rule.axis === "x" ? Math.min(at + 4, area.right - width) : Math.max(right - width, area.left);
+    const x = rule.axis === "x" ? Math.min(at + 4, area.right - width) : left + 4;
     const y = rule.axis === "x" ? area.top - 6 : at - 5;
     // A halo of paper keeps the words readable where lines cross them.
     pen.setLineDash([]);

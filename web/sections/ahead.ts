@@ -18,7 +18,7 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
   return section(
     "ahead",
     say.ahead.heading,
-    make("p", { class: "headline" }, sentence()),
+    make("p", { class: "headline" }, unbroken(sentence())),
     devicesShort(plan),
     byDate.length > 0 &&
       answer(
@@ -27,6 +27,11 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
       ),
     uncertain(),
   );
+
+  /** A name or a day is not broken where a line ends. */
+  function unbroken(text: string): (Node | string)[] {
+    return text.split(/(\S+-\S+)/).map((part, at) => (at % 2 === 1 ? make("span", { class: "whole" }, part) : part));
+  }
 
   function uncertain(): HTMLElement | null {
     const words = say.ahead.uncertain;
@@ -48,6 +53,7 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
   }
 
   function sentence(): string {
+    const day = ({ orderBy }: { orderBy: string }) => dayWords(orderBy).replaceAll(" ", "\u00a0");
     const months = Math.min(YEAR, plan.demand[0]?.mean.length ?? YEAR);
     const until = monthWords(monthAfter(plan.horizon.from, months - 1));
     const needs = needsInWords(plan, reading, months);
@@ -55,6 +61,8 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
     const first = byDate[0];
     const what = needs.length > 0 ? say.ahead.needs(until, listWords(needs, say.and)) : say.ahead.needsNothing(until);
     if (!first) return what + say.ahead.noOrder;
-    return what + (late > 0 ? say.ahead.lateOrders(late) : say.ahead.firstOrder(dayWords(first.orderBy)));
+    if (late === 0) return what + say.ahead.firstOrder(day(first));
+    const next = byDate.find((order) => !order.late);
+    return what + say.ahead.lateOrders(late, next ? day(next) : null);
   }
 }

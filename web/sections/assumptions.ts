@@ -1,4 +1,4 @@
-import { differences } from "../difference.ts";
+import { differences, keyName } from "../difference.ts";
 import { make } from "../dom.ts";
 import type { PolicyWords } from "../engine/messages.ts";
 import { policyLink } from "../policy-link.ts";
@@ -27,11 +27,14 @@ export function assumptions(session: PlannedSession, actions: AssumptionActions)
     lead(words.lead),
     changed(session),
     problems(session),
-    make(
-      "div",
-      { class: "policy" },
-      session.words.policy.map((key) => row(key)),
-    ),
+    ...groups(session.words.policy).flatMap(({ title, keys }) => [
+      make("h3", { class: "policy-group" }, title),
+      make(
+        "div",
+        { class: "policy" },
+        keys.map((key) => row(key)),
+      ),
+    ]),
     make(
       "p",
       { class: "buttons act-on" },
@@ -75,16 +78,27 @@ export function assumptions(session: PlannedSession, actions: AssumptionActions)
     return make(
       "div",
       {},
-      make("label", { for: id }, policy.key.replaceAll("_", " ")),
+      make("label", { for: id }, keyName(policy.key), make("code", {}, policy.key)),
       make("span", { class: "value" }, input, make("span", { class: "unit" }, policy.unit)),
       make(
         "small",
         { id: `${id}-about` },
-        `${policy.explains} ${words.heads[3]}: ${policy.default}.`,
+        `${policy.explains} ${words.byDefault(policy.default)}`,
         locked && ` ${words.needsSheets}`,
       ),
     );
   }
+}
+
+/** The keys by what they are about; those of no group come last. */
+function groups(keys: readonly PolicyWords[]): { title: string; keys: PolicyWords[] }[] {
+  const words = say.assumptions;
+  const grouped = words.groups.map(({ title, keys: names }) => ({
+    title,
+    keys: names.flatMap((name) => keys.find(({ key }) => key === name) ?? []),
+  }));
+  const others = keys.filter(({ key }) => !words.groups.some((group) => group.keys.includes(key)));
+  return [...grouped, { title: words.others, keys: others }].filter((group) => group.keys.length > 0);
 }
 
 /** A link that carries the reader's changes; where the browser lets nothing be copied, it stands there to be copied by hand. */
@@ -122,7 +136,7 @@ function changed(session: PlannedSession): HTMLElement | null {
             first: 24,
             sortable: false,
             columns: [
-              { title: words.heads[0]!, value: (row) => row.what, wide: true },
+              { title: words.changedHeads[0]!, value: (row) => row.what },
               { title: words.changedHeads[1]!, value: (row) => row.before, figures: true },
               { title: words.changedHeads[2]!, value: (row) => row.now, figures: true },
             ],

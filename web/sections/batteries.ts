@@ -9,6 +9,7 @@ import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { earlySignsTable } from "./early-signs-table.ts";
 import { outlivedTable } from "./outlived-table.ts";
+import { packFacts } from "./pack-facts.ts";
 import { packTable } from "./pack-table.ts";
 import { answer, lead, section } from "./section.ts";
 
@@ -77,7 +78,8 @@ export function batteries(session: PlannedSession): HTMLElement {
       make("label", { for: "pack-choice" }, say.batteries.fade.pick),
       picker,
     );
-    detail.replaceChildren(packFade(chosen, session, choices));
+    const about = make("div", {}, choices, packFacts(chosen, session.reading));
+    detail.replaceChildren(packFade(chosen, session, about));
   }
 
   function option(pack: Pack): HTMLOptionElement {

@@ -1,8 +1,9 @@
 import { forgetFigures } from "../charts/figure.ts";
 import { unitsDue } from "../charts/units-due.ts";
+import { keyName } from "../difference.ts";
 import { make } from "../dom.ts";
 import { unitsDueByMonth } from "../due-months.ts";
-import { chanceWords, dayWords, monthWords, numberWords } from "../format.ts";
+import { chanceWords, dayWords, monthWords, numberWords, sentenceWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
@@ -24,7 +25,19 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
     chart,
     plan.crowdedMonths.length > 0 && answer(words.crowdedHeading, crowdedTable()),
     plan.moves.length > 0 && answer(words.movesHeading, movesTable()),
-    answer(words.swapsHeading, plan.swapCalendar.length > 0 ? swapTable() : make("p", {}, words.swapsNone)),
+    answer(
+      words.swapsHeading,
+      plan.swapCalendar.length > 0
+        ? swapTable()
+        : make(
+            "p",
+            {},
+            words.swapsNone,
+            " ",
+            make("a", { href: "#policy-swaps_per_month" }, keyName("swaps_per_month")),
+            ".",
+          ),
+    ),
     answer(words.stockHeading, stockTable()),
     traceBox(reading),
   );
@@ -65,7 +78,7 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
     return table({
       caption: words.crowdedHeading,
       rows: plan.crowdedMonths,
-      below: (row) => row.says,
+      below: (row) => sentenceWords(row.says),
       columns: [
         { title: heads[0]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
         { title: heads[1]!, value: (row) => row.item },

@@ -12,13 +12,21 @@ export function masthead(session: PlannedSession, switchIso: () => void): HTMLEl
     "header",
     { class: "masthead" },
     make("div", { class: "top-line" }, make("p", { class: "name" }, say.name), tools(switchIso)),
-    make("h1", {}, say.title.plan),
-    make("p", { class: "as-of" }, say.title.asOf(dayWords(plan.asOf))),
-    make("p", { class: "facts" }, say.title.looking(monthWords(plan.horizon.from), monthWords(plan.horizon.to))),
     make(
-      "p",
-      { class: "facts" },
-      say.title.counts(numberWords(reading.fleet.devices.length), numberWords(plan.packs.length), numberWords(dated)),
+      "div",
+      { class: "title" },
+      make("h1", {}, say.title.plan),
+      make("p", { class: "as-of" }, say.title.asOf(dayWords(plan.asOf))),
+    ),
+    make(
+      "div",
+      { class: "title" },
+      make("p", { class: "facts" }, say.title.looking(monthWords(plan.horizon.from), monthWords(plan.horizon.to))),
+      make(
+        "p",
+        { class: "facts" },
+        say.title.counts(numberWords(reading.fleet.devices.length), numberWords(plan.packs.length), numberWords(dated)),
+      ),
     ),
   );
 }
@@ -31,7 +39,7 @@ function tools(switchIso: () => void): HTMLElement {
       "label",
       {},
       make("input", { type: "checkbox", id: "iso-dates", checked: isoDates(), change: () => switchIso() }),
-      ` ${say.iso}`,
+      make("span", {}, say.iso),
     ),
     make("button", { type: "button", click: () => window.print() }, say.print),
   );

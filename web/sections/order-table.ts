@@ -1,7 +1,7 @@
 import type { Plan } from "../../src/index.ts";
 import { make } from "../dom.ts";
 import { filteredTable } from "../filtered-table.ts";
-import { dayWords, moneyWords, numberWords } from "../format.ts";
+import { dayWords, moneyWords, numberWords, sentenceWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { type Column, table } from "../table.ts";
 
@@ -55,7 +55,7 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
     sortable: !spec.short,
     printed: PRINTED,
     file: "orders.csv",
-    below: (row: Order) => row.reason,
+    below: (row: Order) => sentenceWords(row.reason),
   };
   if (spec.short) return table(whole);
   return filteredTable(whole, [
@@ -66,5 +66,10 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
 }
 
 function orderBy(row: Order): Node {
-  return make("span", { class: "act" }, dayWords(row.orderBy), row.late && make("em", {}, ` ${say.orders.late}`));
+  return make(
+    "strong",
+    { class: row.late ? "act" : null },
+    dayWords(row.orderBy),
+    row.late && make("em", {}, ` ${say.orders.late}`),
+  );
 }

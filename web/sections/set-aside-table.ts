@@ -19,8 +19,8 @@ export function setAsideTable(reading: Reading, correct: Correct | null): HTMLEl
       { title: heads[0]!, value: (row) => (row.sheet === null ? row.file : `${row.file} · ${row.sheet}`) },
       { title: heads[1]!, value: (row) => row.line, figures: true },
       { title: heads[2]!, value: (row) => row.message, wide: true },
-      { title: heads[3]!, value: text, show: (row) => asItStands(row), wide: true },
     ],
+    below: asItStands,
   });
 
   function asItStands(row: Row): Node {

@@ -53,8 +53,12 @@ export function sheets(
       : make("p", {}, words.embedded),
     reading.refused.length > 0 && answer(words.refusedHeading, refused(reading)),
     reading.inputs.length > 0 && tables(reading),
-    ...reading.inputs.map((input) => columnsOf(input, engineWords, hasSheets ? actions.setColumns : null)),
-    hasSheets && reading.inputs.length > 0 && takeAlong(),
+    reading.inputs.length > 0 &&
+      answer(
+        words.columnsHeading,
+        ...reading.inputs.map((input) => columnsOf(input, engineWords, hasSheets ? actions.setColumns : null)),
+        hasSheets && takeAlong(),
+      ),
     answer(words.findingsHeading, findings(plan ?? reading)),
     answer(
       words.asideHeading,
