@@ -64,12 +64,16 @@ export function chanceWords(chance: number): string {
   return percentWords(chance);
 }
 
+// ISO 4217: no currency is involved. The engine writes it where the catalogue names none.
+const NO_CURRENCY = "XXX";
+
 /**
  * Integer minor units as money. The count of minor digits is the currency's own (ISO 4217, as Intl knows it).
  *
  * @param exact  with minor digits; without, rounded to major units, for figures
  */
 export function moneyWords(minorUnits: number, currency: string, exact = true): string {
+  if (currency === NO_CURRENCY) return minorUnits === 0 ? "–" : numberWords(minorUnits / 100, exact ? 2 : 0);
   try {
     const digits =
       new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions().maximumFractionDigits ?? 2;

@@ -109,6 +109,7 @@ export const say = {
   },
 
   figure: {
+    unitOf: (what: string, unit: string) => `${what}: ${unit}`,
     table: "The figures as a table",
     picture: "Save as a picture",
     step: "Step through this chart",
@@ -119,6 +120,7 @@ export const say = {
     shown: (shown: string, all: string) => `${shown} of ${all} rows`,
     printed: (shown: string, all: string, file: string | null) =>
       `The first ${shown} of ${all} rows${file === null ? "" : `; the rest is in ${file}`}.`,
+    printAlone: "Print this list alone",
     any: "all",
     all: (rows: string) => `Show all ${rows} rows`,
     rowCount: (rows: string) => `${rows} rows`,
@@ -130,14 +132,28 @@ export const say = {
     needs: (until: string, needs: string) => `By the end of ${until} the fleet is likely to need ${needs}`,
     needsNothing: (until: string) => `By the end of ${until} the fleet is likely to need nothing new`,
     firstOrder: (day: string) => `; the first order must leave by ${day}.`,
+    orderToBeSafe: (day: string) => `; to be safe, the first order must leave by ${day}.`,
     lateOrders: (n: number, next: string | null) =>
       `; ${numberWords(n)}\u00a0${plural(n, "order line is", "order lines are")} already late and should leave today${next === null ? "" : `, the next by ${next}`}.`,
     noOrder: "; no order is needed.",
     packs: (n: string, one: boolean) => `${n} battery ${one ? "pack" : "packs"}`,
     /** The first says what is counted, so that the others need not. */
     units: (n: string, item: string, first: boolean) => `${n}\u00a0${first ? "units of" : "of"} ${item}`,
+    outNow: {
+      heading: "What comes out of service now?",
+      failed: (n: number, which: string) =>
+        `${numberWords(n)} ${plural(n, "pack has", "packs have")} failed the last test: ${which}.`,
+      expired: (n: number, which: string) =>
+        `${numberWords(n)} dated ${plural(n, "unit is", "units are")} past expiry: ${which}.`,
+      at: (name: string, place: string) => `${name} in ${place}`,
+      expiredAt: (item: string, place: string, day: string) => `${item} at ${place} (${day})`,
+      nowhere: "no named place",
+      more: (n: string) => ` and ${n} more`,
+    },
     uncertain: {
       heading: "What is least certain, and why?",
+      noDevices:
+        "No sheet of devices was read. Every place of dated stock counts as a store, so what expires there is not missed by any device and is not ordered anew.",
       typical: (n: number, all: number) =>
         `${numberWords(n)} of ${numberWords(all)} packs ${plural(n, "has", "have")} no reading of ${plural(n, "its", "their")} own: the forecast takes them for typical. One runtime test each would tell most.`,
       wide: (n: number) =>
@@ -153,8 +169,8 @@ export const say = {
       within: "with the schedule, less what the budget defers",
       caption: (without: string, withSchedule: string, month: string, devices: string) =>
         `A device is short when it has no good pack or lacks in-date supplies. If nothing is bought, ${without} of ${devices} devices are expected to be short at the end of ${month}; if the schedule is followed, ${withSchedule}.`,
-      at: (month: string, without: string, withSchedule: string, chance: string) =>
-        `${month}: ${without} short if nothing is bought, ${withSchedule} with the schedule (chance that any is: ${chance})`,
+      at: (month: string, without: string, withSchedule: string, chance: string, within: string | null) =>
+        `${month}: ${without} short if nothing is bought, ${withSchedule} with the schedule (chance that any is: ${chance})${within === null ? "" : `, ${within} within the budget`}`,
       heads: [
         "Month's end",
         "If nothing is bought",
@@ -168,8 +184,9 @@ export const say = {
 
   batteries: {
     heading: "When do the packs run out?",
-    lead: (due: string, already: string, all: string, until: string) =>
-      `${due} of ${all} packs are likely to be due by the end of ${until}, ${already} of them already.`,
+    lead: (due: number, already: number, all: number, until: string) =>
+      `${numberWords(due)} of ${numberWords(all)} ${plural(all, "pack", "packs")} ${plural(due, "is", "are")} likely to be due by the end of ${until}${due === 0 ? "" : `, ${already === 0 ? "none" : numberWords(already)} of them already`}.`,
+    none: "No battery pack was read.",
     due: {
       heading: "How many packs are due by when?",
       unit: "packs",
@@ -190,8 +207,8 @@ export const say = {
       path: "likely path of one pack from now on",
       middle: "the middle of those paths",
       band: "four in five of them",
-      caption: (item: string, packs: number, readings: number) =>
-        `${numberWords(packs)} ${plural(packs, "pack", "packs")} of ${item} with ${numberWords(readings)} ${plural(readings, "reading", "readings")}. Packs whose dots and lines lie low for their age fade fast. Where the middle steps, the paths of the younger packs end.`,
+      caption: (item: string, packs: number, readings: number, bands: boolean) =>
+        `${numberWords(packs)} ${plural(packs, "pack", "packs")} of ${item} with ${numberWords(readings)} ${plural(readings, "reading", "readings")}. Packs whose dots and lines lie low for their age fade fast.${bands ? " Where the middle steps, the paths of the younger packs end." : ""}`,
       at: (age: string, p50: string, p10: string, p90: string) =>
         `At ${age} years: ${p50} in the middle of the packs (four in five between ${p10} and ${p90})`,
       heads: ["Years since made", "P10 of packs", "Middle", "P90 of packs", "Packs"],
@@ -282,7 +299,8 @@ export const say = {
         "service-life": "service life",
       },
       basis: { measured: "own readings", pooled: "few readings", typical: "typical packs" },
-      note: "“Few readings” leans on the curve of the fleet’s like packs; “typical packs” has no reading of its own. Choose a serial to see its chart.",
+      note: "“Few readings” leans on the curve of the fleet’s like packs; “typical packs” has no reading of its own.",
+      choose: "Choose a serial to see its chart.",
     },
   },
 
@@ -357,6 +375,7 @@ export const say = {
     late: "late",
     uncovered: (day: string) => `Uncovered until ${day}`,
     waste: (units: string) => `About ${units} units are likely to lapse unused`,
+    noPrices: "The catalogue gives no prices, so there is no spend to show.",
     spend: {
       heading: "What will it cost, year by year?",
       unit: (currency: string) => `spend so far in the fiscal year, ${currency}`,

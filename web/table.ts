@@ -91,7 +91,8 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   fill();
   const note = make("p", { class: "print-note" });
   const printing = (on: boolean) => () => {
-    const count = Math.min(rows.length, Math.max(shown, spec.printed ?? 0));
+    const alone = holder.closest(".alone") !== null;
+    const count = alone ? rows.length : Math.min(rows.length, Math.max(shown, spec.printed ?? 0));
     fill(on ? count : shown);
     note.textContent =
       count < rows.length ? say.table.printed(numberWords(count), numberWords(rows.length), spec.file ?? null) : "";

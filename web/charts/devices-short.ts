@@ -9,7 +9,7 @@ import { figure } from "./figure.ts";
 export function devicesShort(plan: Plan): HTMLElement | null {
   const rows = plan.short;
   const last = rows.at(-1);
-  if (!last) return null;
+  if (!last || last.devices === 0) return null;
   const words = say.ahead.short;
   const capped = rows.some((row) => row.withinBudget !== null);
   const months = rows.map((row) => row.month);
@@ -34,6 +34,7 @@ export function devicesShort(plan: Plan): HTMLElement | null {
         numberWords(row.withoutBuying.expected, 1),
         numberWords(row.withSchedule.expected, 1),
         chanceWords(row.withSchedule.anyChance),
+        row.withinBudget && numberWords(row.withinBudget.expected, 1),
       ),
     })),
     firstPoint: Math.min(11, rows.length - 1),

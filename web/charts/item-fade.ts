@@ -21,15 +21,19 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
   const share = (percent: number) => percentWords(percent / 100);
   return figure({
     question: words.heading,
-    unit: words.unit,
+    unit: say.figure.unitOf(item, words.unit),
     choices,
     key: [
       { mark: "dot", label: words.reading },
       { mark: "faint-line", label: words.path },
-      { mark: "line", label: words.middle },
-      { mark: "hatch", label: words.band },
+      ...(bands.length > 0
+        ? [
+            { mark: "line" as const, label: words.middle },
+            { mark: "hatch" as const, label: words.band },
+          ]
+        : []),
     ],
-    caption: words.caption(item, packs, dots.length),
+    caption: words.caption(item, packs, dots.length, bands.length > 0),
     points: bands.map((band) => ({
       at: band.age,
       says: words.at(numberWords(band.age, 2), share(band.p50), share(band.p10), share(band.p90)),

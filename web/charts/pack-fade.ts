@@ -29,7 +29,7 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
   const months = pack.path.p50.map((_, index) => monthAfter(pack.path.from, index));
   return figure({
     question: words.heading,
-    unit: words.unit,
+    unit: say.figure.unitOf(pack.serial, words.unit),
     choices,
     key: [
       { mark: "line", label: words.likely },

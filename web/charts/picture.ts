@@ -1,3 +1,4 @@
+import { footerLine } from "../print-footer.ts";
 import { saveBlob } from "../save-file.ts";
 import { say } from "../strings.ts";
 import { Chart } from "./chart-kit.ts";
@@ -65,7 +66,7 @@ function drawSheet(pen: CanvasRenderingContext2D, spec: FigureSpec, plot: HTMLCa
   pen.drawImage(plot, MARGIN, y, inner, PLOT_HEIGHT);
   y += PLOT_HEIGHT + 26;
   line(spec.caption, `16px ${colours.serif}`, colours.ink, 22);
-  line(`${say.name}. ${say.cautions.picture}`, `12px ${colours.font}`, colours.soft, 18);
+  line(`${say.name}. ${footerLine()}`, `12px ${colours.font}`, colours.soft, 18);
   return y + MARGIN - 18;
 }
 

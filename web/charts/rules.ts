@@ -14,6 +14,8 @@ export interface Rule {
    */
   from?: number;
   to?: number;
+  /** A level rule's label stands at its end, not at its start. */
+  atEnd?: boolean;
 }
 
 /** What the plug-in is given: the rules and the type in which their labels stand. */
@@ -81,7 +83,7 @@ function drawRule(chart: Chart, rule: Rule, { font, size, paper }: Omit<Rules, "
     const width = pen.measureText(label).width;
     const room = rule.axis === "x" && rule.to !== undefined ? right - at : area.width;
     if (width + 8 > room) return;
-    const x = rule.axis === "x" ? Math.min(at + 4, area.right - width) : left + 4;
+    const x = rule.axis === "x" ? Math.min(at + 4, area.right - width) : rule.atEnd ? right - width : left + 4;
     const y = rule.axis === "x" ? area.top - 6 : at - 5;
     // A halo of paper keeps the words readable where lines cross them.
     pen.setLineDash([]);

@@ -65,7 +65,7 @@ export function spend(plan: Plan, currency: string): HTMLElement | null {
         return [{ axis: "x" as const, at: from, to, label: words.fiscal(name), colour: colours.soft, width: 1 }];
       });
       if (cap !== null && cap !== undefined) {
-        list.push({ axis: "y", at: Number(cap), label: words.cap, colour: colours.ink, dash: [2, 3] });
+        list.push({ axis: "y", at: Number(cap), label: words.cap, colour: colours.ink, dash: [2, 3], atEnd: true });
       }
       return {
         type: "line",

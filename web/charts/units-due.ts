@@ -7,7 +7,7 @@ import { commonOptions, monthAxisLabel } from "./chart-kit.ts";
 import { figure } from "./figure.ts";
 
 /** Units falling due by month, in devices and in stores, with the crowded months marked. */
-export function unitsDue(rows: DueMonth[], marginDays: number, choices: HTMLElement): HTMLElement {
+export function unitsDue(rows: DueMonth[], item: string | null, marginDays: number, choices: HTMLElement): HTMLElement {
   const words = say.dates;
   const months = rows.map((row) => row.month);
   const crowded = rows.filter((row) => row.crowded.length > 0);
@@ -15,7 +15,7 @@ export function unitsDue(rows: DueMonth[], marginDays: number, choices: HTMLElem
   const first = rows.findIndex((row) => row.crowded.length > 0);
   return figure({
     question: words.chart,
-    unit: words.unit,
+    unit: item === null ? words.unit : say.figure.unitOf(item, words.unit),
     choices,
     key: [
       { mark: "bar", label: words.fitted },

@@ -7,6 +7,7 @@ import { needsInWords } from "../needs-words.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { orderTable } from "./order-table.ts";
+import { outNow } from "./out-now.ts";
 import { answer, section } from "./section.ts";
 
 const YEAR = 12;
@@ -19,6 +20,7 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
     "ahead",
     say.ahead.heading,
     make("p", { class: "headline" }, unbroken(sentence())),
+    outNow(plan),
     devicesShort(plan),
     byDate.length > 0 &&
       answer(
@@ -37,6 +39,7 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
     const words = say.ahead.uncertain;
     const { packs, typical, noForecast, wide } = leastCertain(plan);
     const lines = [
+      reading.fleet.devices.length === 0 && plan.datedStock.length > 0 && words.noDevices,
       typical > 0 && words.typical(typical, packs),
       wide > 0 && words.wide(wide),
       noForecast > 0 && words.noForecast(noForecast),
@@ -61,7 +64,7 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
     const first = byDate[0];
     const what = needs.length > 0 ? say.ahead.needs(until, listWords(needs, say.and)) : say.ahead.needsNothing(until);
     if (!first) return what + say.ahead.noOrder;
-    if (late === 0) return what + say.ahead.firstOrder(day(first));
+    if (late === 0) return what + (needs.length > 0 ? say.ahead.firstOrder : say.ahead.orderToBeSafe)(day(first));
     const next = byDate.find((order) => !order.late);
     return what + say.ahead.lateOrders(late, next ? day(next) : null);
   }

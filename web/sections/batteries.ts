@@ -4,7 +4,7 @@ import { itemFade } from "../charts/item-fade.ts";
 import { packFade } from "../charts/pack-fade.ts";
 import { packsDue, packsDueByMonth } from "../charts/packs-due.ts";
 import { make } from "../dom.ts";
-import { compareNames, monthWords, numberWords } from "../format.ts";
+import { compareNames, monthWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { earlySignsTable } from "./early-signs-table.ts";
@@ -19,8 +19,7 @@ type Pack = Plan["packs"][number];
 export function batteries(session: PlannedSession): HTMLElement {
   const { plan } = session;
   const packs = byLikelyDate(plan.packs);
-  if (packs.length === 0)
-    return section("batteries", say.batteries.heading, lead(say.batteries.table.kinds["no-forecast"]));
+  if (packs.length === 0) return section("batteries", say.batteries.heading, lead(say.batteries.none));
   const due = packsDueByMonth(plan);
   const detail = make("div", { id: "pack" });
   let chosen = firstWorthSeeing(packs);
@@ -36,7 +35,7 @@ export function batteries(session: PlannedSession): HTMLElement {
     outlivedTable(plan),
     answer(
       say.batteries.table.heading,
-      make("p", {}, say.batteries.table.note),
+      make("p", {}, say.batteries.table.note, " ", make("span", { class: "act-on" }, say.batteries.table.choose)),
       make("div", { id: "packs" }, packTable(packs, choose)),
     ),
   );
@@ -90,12 +89,7 @@ export function batteries(session: PlannedSession): HTMLElement {
   function leadText(): string {
     const byTheEnd = Math.round(due.at(-1)?.expected ?? 0);
     const already = plan.packs.filter((pack) => pack.replaceBy.kind === "already-due").length;
-    return say.batteries.lead(
-      numberWords(byTheEnd),
-      numberWords(already),
-      numberWords(packs.length),
-      monthWords(plan.horizon.to),
-    );
+    return say.batteries.lead(byTheEnd, already, packs.length, monthWords(plan.horizon.to));
   }
 }
 

@@ -7,7 +7,7 @@ import { chanceWords, dayWords, monthWords, numberWords, sentenceWords } from ".
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
-import { answer, lead, section } from "./section.ts";
+import { answer, lead, list, section } from "./section.ts";
 import { traceBox } from "./trace-box.ts";
 
 /** Dates: expiries by month, crowded months, swaps, moves and every dated unit. */
@@ -18,26 +18,17 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
   let item: string | null = null;
   const chart = make("div");
   draw();
+  const swapVisits = make("a", { href: "#policy-swaps_per_month" }, keyName("swaps_per_month"));
   return section(
     "dates",
     words.heading,
     lead(leadText()),
     chart,
     plan.crowdedMonths.length > 0 && answer(words.crowdedHeading, crowdedTable()),
-    plan.moves.length > 0 && answer(words.movesHeading, movesTable()),
-    answer(
-      words.swapsHeading,
-      plan.swapCalendar.length > 0
-        ? swapTable()
-        : make(
-            "p",
-            {},
-            words.swapsNone,
-            " ",
-            make("a", { href: "#policy-swaps_per_month" }, keyName("swaps_per_month")),
-            ".",
-          ),
-    ),
+    plan.moves.length > 0 && list(words.movesHeading, movesTable()),
+    plan.swapCalendar.length > 0
+      ? list(words.swapsHeading, swapTable())
+      : answer(words.swapsHeading, make("p", {}, words.swapsNone, " ", swapVisits, ".")),
     answer(words.stockHeading, stockTable()),
     traceBox(reading),
   );
@@ -60,7 +51,7 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
     );
     const choices = make("p", { class: "choices" }, make("label", { for: "item-choice" }, words.pick), picker);
     chart.replaceChildren(
-      unitsDue(unitsDueByMonth(plan, reading, item), Number(plan.policy.swap_before_expiry_days ?? 0), choices),
+      unitsDue(unitsDueByMonth(plan, reading, item), item, Number(plan.policy.swap_before_expiry_days ?? 0), choices),
     );
   }
 

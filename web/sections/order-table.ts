@@ -36,7 +36,7 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
     columns.splice(5, 0, {
       title: heads.unitPrice,
       value: (row) => Number(row.unitPrice),
-      show: (row) => row.unitPrice,
+      show: (row) => (row.unitPrice === "0.00" ? say.none : row.unitPrice),
       figures: true,
     });
     if (spec.orders.some((row) => row.feeShare > 0)) {

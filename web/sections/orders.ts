@@ -13,7 +13,9 @@ import { supplierTables } from "./supplier-tables.ts";
 /** Orders: the schedule, what it costs year by year, and the files to take along. */
 export function orders({ plan }: PlannedSession): HTMLElement {
   const words = say.orders;
-  const currencies = [...new Set(plan.budget.map((year) => year.currency))];
+  // Without prices there is nothing to add up.
+  const priced = plan.budget.filter(({ planned, p95 }) => planned > 0 || p95 > 0);
+  const currencies = [...new Set(priced.map((year) => year.currency))];
   const separate = new Set(plan.orders.map((order) => order.order)).size;
   const late = plan.orders.filter((order) => order.late).length;
   return section(
@@ -22,8 +24,10 @@ export function orders({ plan }: PlannedSession): HTMLElement {
     lead(plan.orders.length === 0 ? words.none : words.lead(plan.orders.length, separate, late)),
     plan.orders.length > 0 && orderTable({ caption: words.caption, orders: plan.orders, short: false }),
     supplierTables(plan),
-    ...currencies.map((currency) => spend(plan, currency)),
-    plan.budget.length > 0 && yearTable(),
+    ...(currencies.length === 0 && plan.orders.length > 0
+      ? [make("p", {}, words.noPrices)]
+      : currencies.map((currency) => spend(plan, currency))),
+    currencies.length > 0 && yearTable(),
     plan.deferrals.length > 0 && answer(words.deferrals.heading, make("p", {}, words.deferrals.lead), deferralTable()),
     answer(
       words.downloads,

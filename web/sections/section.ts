@@ -1,4 +1,5 @@
 import { make } from "../dom.ts";
+import { printAlone } from "../print-alone.ts";
 import { say } from "../strings.ts";
 
 export type SectionName = keyof typeof say.sections;
@@ -30,4 +31,13 @@ export function lead(text: string): HTMLElement {
 /** A question inside a section with what answers it. */
 export function answer(question: string, ...content: (Node | string | null | false)[]): HTMLElement {
   return make("div", { class: "answer" }, make("h3", {}, question), ...content);
+}
+
+/** A question with a list that answers it, which prints by itself to be taken along. */
+export function list(question: string, table: HTMLElement): HTMLElement {
+  const whole = answer(question, table);
+  whole.append(
+    make("button", { type: "button", class: "link act-on", click: () => printAlone(whole) }, say.table.printAlone),
+  );
+  return whole;
 }

@@ -1,0 +1,87 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openPage, startBrowser } from "./open-page.ts";
+import { planned } from "./page-actions.ts";
+import { pdfPages } from "./pdf-text.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+
+const csv = (name: string, ...lines: string[]) => ({
+  name,
+  mimeType: "text/csv",
+  buffer: Buffer.from(lines.join("\n")),
+});
+const POLICY = csv("policy.csv", "key,value", "as_of,2026-11-01");
+
+describe("a fleet that lacks a part", () => {
+  it("of one pack and no prices is told in the singular, without money", async () => {
+    const { page, complaints } = await openPage(browser, null);
+    await page
+      .locator("input[data-chooses=files]")
+      .setInputFiles([
+        csv("packs.csv", "serial,item,device,made,in_service", "P1,pack-a,D1,2024-01-10,2024-02-01"),
+        csv("tests.csv", "serial,date,percent", "P1,2024-08-01,97", "P1,2025-08-01,93", "P1,2026-08-01,89"),
+        POLICY,
+      ]);
+    await planned(page);
+    expect(await page.locator("#batteries .lead").textContent()).toMatch(/^\d of 1 pack (is|are) likely/);
+    expect(await page.locator("#pack .about").textContent()).toContain("Made10 Jan 2024");
+    expect(await page.locator("#orders").textContent()).not.toContain("XXX");
+    expect(await page.locator("#dates").textContent()).toContain("No dated stock was read.");
+    expect(complaints).toEqual([]);
+  });
+
+  it("of dated stock alone says what is past expiry, and that no device would miss anything", async () => {
+    const { page, complaints } = await openPage(browser, null);
+    await page
+      .locator("input[data-chooses=files]")
+      .setInputFiles([
+        csv(
+          "dated_stock.csv",
+          "item,expiry,lot,quantity,place",
+          "pads-a,2027-03-31,L1,2,Store",
+          "gel,2026-10-15,G1,1,Cart",
+        ),
+        POLICY,
+      ]);
+    await planned(page);
+    const ahead = await page.locator("#ahead").textContent();
+    expect(ahead).toContain("1 dated unit is past expiry: gel at Cart (15 Oct 2026).");
+    expect(ahead).toContain("No sheet of devices was read.");
+    expect(await page.locator("#batteries").textContent()).toContain("No battery pack was read.");
+    expect(complaints).toEqual([]);
+  });
+});
+
+describe("a list to take along", () => {
+  it("prints by itself, with the caution at its foot", async () => {
+    const stock = Array.from({ length: 40 }, (_, at) => `pads-a,2027-0${1 + (at % 6)}-28,L${at},1,Post ${at}`);
+    const { page } = await openPage(browser, null);
+    await page
+      .locator("input[data-chooses=files]")
+      .setInputFiles([
+        csv("devices.csv", "device,type", ...stock.map((_, at) => `Post ${at},monitor`)),
+        csv("dated_stock.csv", "item,expiry,lot,quantity,place", ...stock),
+        csv("policy.csv", "key,value", "as_of,2026-11-01", "swaps_per_month,8"),
+      ]);
+    await planned(page);
+    await page.evaluate(() => {
+      window.print = () => {};
+    });
+    const list = page.locator("#dates .answer", { hasText: "What is swapped, and where?" });
+    await list.getByRole("button", { name: "Print this list alone" }).click();
+    const pages = pdfPages(await page.pdf({ format: "A4" }));
+    const text = pages.join("");
+    expect(text).toContain("Whatisswapped,andwhere?");
+    // Every row, whatever the screen shows of them.
+    for (const at of [0, 25, 39]) expect(text).toContain(`Post${at}`);
+    expect(text).not.toContain("Whatdoesthefleetneednext?");
+    for (const one of pages) expect(one).toContain("Planningaidonly");
+    // What is printed next is the whole report again.
+    expect(pdfPages(await page.pdf({ format: "A4" })).join("")).toContain("Whatdoesthefleetneednext?");
+  });
+});

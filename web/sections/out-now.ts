@@ -1,0 +1,42 @@
+import type { Plan } from "../../src/index.ts";
+import { make } from "../dom.ts";
+import { dayWords, numberWords } from "../format.ts";
+import { say } from "../strings.ts";
+import { answer } from "./section.ts";
+
+// Names told before the rest is counted.
+const TOLD = 8;
+
+/** What should not be in service today, whatever is forecast: packs whose failed test stands, units past expiry. */
+export function outNow({ asOf, packs, datedStock }: Plan): HTMLElement | null {
+  const words = say.ahead.outNow;
+  const failed = packs.filter(({ replaceBy }) => replaceBy.because === "failed-test");
+  const expired = datedStock.filter(({ expiry, quantity }) => expiry < asOf && quantity > 0);
+  const units = expired.reduce((sum, { quantity }) => sum + quantity, 0);
+  const lines = [
+    failed.length > 0 &&
+      words.failed(
+        failed.length,
+        told(failed.map(({ serial, device, site }) => words.at(serial, device ?? site ?? words.nowhere))),
+      ),
+    units > 0 &&
+      words.expired(
+        units,
+        told(expired.map(({ item, place, expiry }) => words.expiredAt(item, place ?? words.nowhere, dayWords(expiry)))),
+      ),
+  ].filter((line) => line !== false);
+  if (lines.length === 0) return null;
+  return answer(
+    words.heading,
+    make(
+      "ul",
+      {},
+      lines.map((line) => make("li", {}, line)),
+    ),
+  );
+}
+
+function told(names: readonly string[]): string {
+  const more = names.length - TOLD;
+  return names.slice(0, TOLD).join(", ") + (more > 0 ? say.ahead.outNow.more(numberWords(more)) : "");
+}
