@@ -47,8 +47,10 @@ export function itemBook(fleet: Fleet, alsoNamed: readonly string[] = []): ItemB
   };
   for (const row of fleet.catalogue) note(row.item);
   // sorted, so that the spelling kept does not hang on the order of rows
-  const others = [...fleet.packs, ...fleet.datedStock, ...fleet.useLog, ...fleet.onOrder, ...fleet.routine];
-  for (const name of [...new Set(others.map((row) => row.item ?? ""))].sort()) if (name !== "") note(name);
+  const others = new Set<string>();
+  for (const rows of [fleet.packs, fleet.datedStock, fleet.useLog, fleet.onOrder, fleet.routine])
+    for (const { item } of rows) if (item !== null && item !== "") others.add(item);
+  for (const name of [...others].sort()) note(name);
   for (const name of alsoNamed) note(name);
   for (const row of fleet.catalogue) note(row.replacedBy);
 

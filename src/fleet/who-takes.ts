@@ -1,6 +1,7 @@
 import type { Day } from "../calendar/day.ts";
 import { groupBy } from "./group-by.ts";
 import type { Item, ItemBook } from "./item-book.ts";
+import { remembered } from "./remembered.ts";
 import { type DeviceRow, type Fleet, nameKey } from "./rows.ts";
 
 /** A device that takes an item, with the units it needs. */
@@ -149,13 +150,21 @@ function unitsCarried(
   asOf: Day,
 ): Map<string, Map<string, number>> {
   const carried = new Map<string, Map<string, number>>();
-  const add = (itemName: string, place: string, units: number) => {
+  const deviceAt = remembered((place: string) => {
     const key = nameKey(place);
-    if (!devices.has(key)) return;
+    return devices.has(key) ? key : "";
+  });
+  const ofItem = remembered((itemName: string) => {
     const item = book.find(itemName).key;
     const byDevice = carried.get(item) ?? new Map<string, number>();
-    byDevice.set(key, (byDevice.get(key) ?? 0) + units);
     carried.set(item, byDevice);
+    return byDevice;
+  });
+  const add = (itemName: string, place: string, units: number) => {
+    const key = deviceAt(place);
+    if (key === "") return;
+    const byDevice = ofItem(itemName);
+    byDevice.set(key, (byDevice.get(key) ?? 0) + units);
   };
   for (const pack of fleet.packs) {
     if (pack.item !== null && pack.device !== null && (pack.retired === null || pack.retired > asOf)) {

@@ -50,14 +50,25 @@ function alikePlaces(
   counts: readonly number[],
   exposures: readonly number[],
 ): { y: number; t: number; places: number }[] {
-  const found = new Map<string, { y: number; t: number; places: number }>();
+  const found: { y: number; t: number; places: number }[] = [];
+  const byExposure = new Map<number, Map<number, { y: number; t: number; places: number }>>();
   counts.forEach((y, i) => {
-    const key = `${y} ${exposures[i]!}`;
-    const alike = found.get(key);
-    if (alike) alike.places += 1;
-    else found.set(key, { y, t: exposures[i]!, places: 1 });
+    const t = exposures[i]!;
+    let byCount = byExposure.get(t);
+    if (!byCount) {
+      byCount = new Map();
+      byExposure.set(t, byCount);
+    }
+    const alike = byCount.get(y);
+    if (alike) {
+      alike.places += 1;
+      return;
+    }
+    const place = { y, t, places: 1 };
+    byCount.set(y, place);
+    found.push(place);
   });
-  return [...found.values()].sort((a, b) => a.y - b.y || a.t - b.t);
+  return found.sort((a, b) => a.y - b.y || a.t - b.t);
 }
 
 /** Log of the negative binomial marginal likelihood that fitGammaPoisson maximises. */
@@ -66,16 +77,14 @@ export function gammaPoissonLogLikelihood(
   exposures: readonly number[],
   prior: GammaRate,
 ): number {
-  return counts.reduce((sum, y, i) => {
-    const t = exposures[i]!;
-    return (
-      sum +
+  return alikePlaces(counts, exposures).reduce((sum, { y, t, places }) => {
+    const ofPlace =
       logGamma(y + prior.shape) -
       logGamma(prior.shape) -
       logGamma(y + 1) -
       prior.shape * Math.log1p(t / prior.exposure) +
-      (y > 0 ? y * Math.log(t / (prior.exposure + t)) : 0)
-    );
+      (y > 0 ? y * Math.log(t / (prior.exposure + t)) : 0);
+    return sum + places * ofPlace;
   }, 0);
 }
 

@@ -1,5 +1,6 @@
 import { NO_PLACE } from "../supplies/trace.ts";
 import { countText } from "./count-text.ts";
+import type { DatedRun } from "./dated-runs.ts";
 import type { DatesReport } from "./dates-report.ts";
 import { firstYearEnd, planMonth } from "./horizon-text.ts";
 import { sortBy } from "./sort-by.ts";
@@ -18,19 +19,24 @@ interface Place {
 }
 
 /** The places with most units to swap in the first year, the busiest first; null where nothing is to be swapped. */
-export function busiestPlaces(report: DatesReport, width: number): string | null {
+export function busiestPlaces(report: DatesReport, runs: readonly DatedRun[], width: number): string | null {
   const lastOfYear = planMonth(report, firstYearEnd(report));
   const lastSoon = planMonth(report, Math.min(SOON_MONTHS - 1, firstYearEnd(report)));
   const places = new Map<string, Place>();
-  for (const { place: name, swapBy, quantity } of report.datedStock) {
+  for (const { swapBy, rows } of runs) {
     const month = swapBy.slice(0, 7);
-    if (month > lastOfYear || quantity === 0) continue;
-    const key = name ?? NO_PLACE;
-    const found = places.get(key) ?? { place: key, overdue: 0, soon: 0, year: 0 };
-    if (swapBy < report.asOf) found.overdue += quantity;
-    else if (month <= lastSoon) found.soon += quantity;
-    found.year += quantity;
-    places.set(key, found);
+    if (month > lastOfYear) continue;
+    const span = swapBy < report.asOf ? "overdue" : month <= lastSoon ? "soon" : null;
+    for (const { place: name, quantity } of rows) {
+      const key = name ?? NO_PLACE;
+      let found = places.get(key);
+      if (!found) {
+        found = { place: key, overdue: 0, soon: 0, year: 0 };
+        places.set(key, found);
+      }
+      if (span !== null) found[span] += quantity;
+      found.year += quantity;
+    }
   }
   if (places.size === 0) return null;
   const rows = sortBy([...places.values()], ({ place, overdue, soon, year }) => [-overdue, -year, -soon, place]);

@@ -3,6 +3,7 @@ import { COST_PER_UNIT_MOVED } from "../supplies/moves.ts";
 import { busiestPlaces } from "./busiest-places.ts";
 import { findingLines } from "./check-text.ts";
 import { counted, countText } from "./count-text.ts";
+import { type DatedRun, datedRuns } from "./dated-runs.ts";
 import type { DatesReport } from "./dates-report.ts";
 import { exchangeTable, swapCapacityLines, swapTable, useTable } from "./dates-tables.ts";
 import { heldTold, notHeld } from "./held-stock.ts";
@@ -18,8 +19,10 @@ import { wrapText } from "./text-width.ts";
  * swaps and moves, the use rates behind them, and stock and use that do not fit the fleet. Held stock is told by itself.
  */
 export function datesText(plan: DatesReport, setting: TextSetting): string {
-  const units = plan.datedStock.reduce((sum, row) => sum + row.quantity, 0);
-  const serving = { ...plan, datedStock: notHeld(plan) };
+  const runs = datedRuns(plan.datedStock);
+  const serving = plan.heldStock.length === 0 ? runs : datedRuns(notHeld(plan));
+  const units = runs.reduce((sum, run) => sum + run.units, 0);
+  const expired = runs.filter(({ expiry }) => expiry < plan.asOf).flatMap(({ rows }) => rows);
   return joinLines([
     titleLine(`Dated stock ${horizonText(plan)}`, setting),
     "",
@@ -27,11 +30,15 @@ export function datesText(plan: DatesReport, setting: TextSetting): string {
       `${counted(units, "dated unit")} in ${counted(plan.datedStock.length, "row")}. A unit is to be swapped ${plan.policy.swap_before_expiry_days} days before it expires; opened gel by its opened date if that is sooner.`,
       setting.width,
     ),
-    ...section("Out now", bullets([...pastExpiry(plan), ...openedTooLong(plan)], setting), setting),
+    ...section(
+      "Out now",
+      bullets([...pastExpiry({ asOf: plan.asOf, datedStock: expired }), ...openedTooLong(plan)], setting),
+      setting,
+    ),
     ...section("Held", bullets(heldTold(plan.heldStock), setting), setting),
-    ...section("Units to swap by month", monthLines(serving, setting.width), setting),
-    ...section("Places with most to swap", [busiestPlaces(serving, setting.width) ?? []].flat(), setting),
-    ...section("What lapses if nothing is done", [lapseTable(serving, setting.width) ?? []].flat(), setting),
+    ...section("Units to swap by month", monthLines(plan, serving, setting.width), setting),
+    ...section("Places with most to swap", [busiestPlaces(plan, serving, setting.width) ?? []].flat(), setting),
+    ...section("What lapses if nothing is done", [lapseTable(plan, serving, setting.width) ?? []].flat(), setting),
     ...section(
       "Crowded months",
       bullets(
@@ -75,13 +82,12 @@ function moveLines({ moves }: DatesReport, width: number): string[] {
 }
 
 /** A line a month: its total, then the items; what is overdue stands first and what comes after the plan last. */
-function monthLines(plan: DatesReport, width: number): string[] {
+function monthLines(plan: DatesReport, runs: readonly DatedRun[], width: number): string[] {
   const byMonth = new Map<string, Map<string, number>>();
-  for (const row of plan.datedStock) {
-    if (row.quantity === 0) continue;
-    const label = monthLabel(row.swapBy, plan);
+  for (const { item, swapBy, units } of runs) {
+    const label = monthLabel(swapBy, plan);
     const items = byMonth.get(label) ?? new Map<string, number>();
-    items.set(row.item, (items.get(row.item) ?? 0) + row.quantity);
+    items.set(item, (items.get(item) ?? 0) + units);
     byMonth.set(label, items);
   }
   const crowded = new Set(plan.crowdedMonths.map((crowd) => `${crowd.month} ${crowd.item}`));

@@ -1,4 +1,5 @@
 import { countText } from "./count-text.ts";
+import type { DatedRun } from "./dated-runs.ts";
 import type { DatesReport } from "./dates-report.ts";
 import { sortBy } from "./sort-by.ts";
 import { textTable } from "./text-table.ts";
@@ -12,13 +13,17 @@ interface Lapse {
 }
 
 /** What is expected to lapse if nothing is done, by item, and how much of it the moves save. */
-export function lapseTable({ asOf, horizon, datedStock, moves }: DatesReport, width: number): string | null {
+export function lapseTable(
+  { asOf, horizon, moves }: DatesReport,
+  runs: readonly DatedRun[],
+  width: number,
+): string | null {
   const items = new Map<string, Lapse>();
-  for (const { item, swapBy, quantity, chanceUsed } of datedStock) {
-    if (quantity === 0 || swapBy < asOf || swapBy.slice(0, 7) > horizon.to) continue;
+  for (const { item, swapBy, units, used } of runs) {
+    if (swapBy < asOf || swapBy.slice(0, 7) > horizon.to) continue;
     const found = items.get(item) ?? { item, due: 0, used: 0, saved: 0 };
-    found.due += quantity;
-    found.used += quantity * chanceUsed;
+    found.due += units;
+    found.used += used;
     items.set(item, found);
   }
   for (const { item, unitsSaved } of moves) {

@@ -1,9 +1,10 @@
 import { isoFromDay } from "../calendar/day.ts";
 import { monthText } from "../calendar/month.ts";
+import { groupBy } from "../fleet/group-by.ts";
 import type { CrowdedMonth, DatedUnit, Move, SwapVisit } from "../supplies/types.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundChance, roundUnits } from "./rounding.ts";
-import { sortBy } from "./sort-by.ts";
+import { compareParts, sortBy } from "./sort-by.ts";
 
 /** Dated stock as plan rows: by item, expiry, place, lot and serial. */
 export function datedRows(units: readonly DatedUnit[]): Plan["datedStock"] {
@@ -14,7 +15,7 @@ export function datedRows(units: readonly DatedUnit[]): Plan["datedStock"] {
     known.set(day, text);
     return text;
   };
-  const rows = units.map(({ row, swapBy, chanceUsed }) => ({
+  return inPlanOrder(units).map(({ row, swapBy, chanceUsed }) => ({
     item: row.item,
     lot: row.lot,
     serial: row.serial,
@@ -24,7 +25,34 @@ export function datedRows(units: readonly DatedUnit[]): Plan["datedStock"] {
     swapBy: iso(swapBy),
     chanceUsed: roundChance(chanceUsed),
   }));
-  return sortBy(rows, (row) => [row.item, row.expiry, row.place, row.lot, row.serial, row.quantity, row.swapBy]);
+}
+
+/** By item and expiry, parted by both before any two are compared: an item has many units and few days. */
+function inPlanOrder(units: readonly DatedUnit[]): DatedUnit[] {
+  const inOrder: DatedUnit[] = [];
+  for (const ofItem of groupsInOrder(units, ({ row }) => row.item))
+    for (const ofDay of groupsInOrder(ofItem, ({ row }) => row.expiry))
+      for (const unit of ofDay.sort(compareUnits)) inOrder.push(unit);
+  return inOrder;
+}
+
+function groupsInOrder<Key extends string | number>(
+  units: readonly DatedUnit[],
+  keyOf: (unit: DatedUnit) => Key,
+): DatedUnit[][] {
+  const groups = groupBy(units, keyOf);
+  return [...groups.keys()].sort(compareParts).map((key) => groups.get(key)!);
+}
+
+/** Units of one item and expiry by place, lot, serial, quantity and swap day. */
+function compareUnits(a: DatedUnit, b: DatedUnit): number {
+  return (
+    compareParts(a.row.place, b.row.place) ||
+    compareParts(a.row.lot, b.row.lot) ||
+    compareParts(a.row.serial, b.row.serial) ||
+    a.row.quantity - b.row.quantity ||
+    a.swapBy - b.swapBy
+  );
 }
 
 /** Crowded months as plan rows, by month and item. */

@@ -5,8 +5,21 @@ const UNIT_DIGITS = 3;
 /** Significant digits kept of a fitted parameter. */
 const PARAMETER_DIGITS = 10;
 
+/** Powers of ten, exact. */
+const TENS = [1, 10, 100, 1000, 10_000] as const;
+/** Below it a whole number and a half are told apart with certainty. */
+const LARGEST_SCALED = 1e9;
+const NEAR_A_HALF = 0.499999;
+
 /** A number rounded to decimal digits, as the same double in every engine; never -0. */
 export function roundTo(value: number, digits: number): number {
+  // well away from a tie both ways agree, since a quotient of whole numbers is the double nearest to the decimal
+  const ten = TENS[digits];
+  if (ten !== undefined) {
+    const scaled = value * ten;
+    const whole = Math.round(scaled);
+    if (Math.abs(scaled) < LARGEST_SCALED && Math.abs(scaled - whole) < NEAR_A_HALF) return whole / ten + 0;
+  }
   // adding 0 turns -0 into 0, which would otherwise differ between JSON ("0") and comparisons
   return Number(value.toFixed(digits)) + 0;
 }

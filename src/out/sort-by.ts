@@ -48,7 +48,8 @@ function compareKeys(a: readonly KeyPart[], b: readonly KeyPart[], from: number)
   return 0;
 }
 
-function compareParts(a: KeyPart, b: KeyPart): number {
+/** Two parts of a sort key: null first, numbers by size, text by code unit. */
+export function compareParts(a: KeyPart, b: KeyPart): number {
   if (a === b) return 0;
   if (a === null) return -1;
   if (b === null) return 1;

@@ -22,11 +22,6 @@ const MOST_CLUSTERS = 12;
 /** Months are clustered from about this many points: more deliveries sharpen nothing. */
 const POINTS_CLUSTERED = 400;
 
-interface Due {
-  unit: StockUnit;
-  month: Month;
-}
-
 /**
  * Months in which far more units of an item fall due than an even spread would bring, by item and month.
  *
@@ -36,41 +31,45 @@ interface Due {
  */
 export function crowdedMonths(units: readonly StockUnit[], policy: Policy): CrowdedMonth[] {
   const first = monthOfDay(policy.asOf);
-  const due = units
-    .filter((unit) => unit.swapBy >= policy.asOf && unit.row.held === null && unit.row.quantity > 0)
-    .map((unit) => ({ unit, month: unit.swapMonth }))
-    .filter(({ month }) => month < first + policy.horizonMonths);
-  return [...groupBy(due, ({ unit }) => unit.item)]
+  const { asOf, horizonMonths } = policy;
+  const due = units.filter(
+    ({ swapBy, swapMonth, row }) =>
+      swapBy >= asOf && row.held === null && row.quantity > 0 && swapMonth < first + horizonMonths,
+  );
+  return [...groupBy(due, ({ item }) => item)]
     .sort(([a], [b]) => (a.key < b.key ? -1 : 1))
-    .flatMap(([item, ofItem]) => crowdsOfItem(item, ofItem, first, policy.horizonMonths));
+    .flatMap(([item, ofItem]) => crowdsOfItem(item, ofItem, first, horizonMonths));
 }
 
-function crowdsOfItem(item: Item, due: readonly Due[], first: Month, horizon: number): CrowdedMonth[] {
-  const last = due.reduce((latest, { month }) => Math.max(latest, month), first);
+function crowdsOfItem(item: Item, due: readonly StockUnit[], first: Month, horizon: number): CrowdedMonth[] {
+  const byMonth = new Map([...groupBy(due, ({ swapMonth }) => swapMonth)].sort(([a], [b]) => a - b));
+  const unitsIn = new Map([...byMonth].map(([month, ofMonth]) => [month, unitsOf(ofMonth)]));
+  const last = Math.max(first, ...byMonth.keys());
   const months = Math.min(horizon, Math.max(LEAST_MONTHS, last - first + 1));
-  const evenShare = unitsOf(due) / months;
-  const byMonth = new Map([...groupBy(due, ({ month }) => month)].sort(([a], [b]) => a - b));
+  const evenShare = [...unitsIn.values()].reduce((a, b) => a + b, 0) / months;
+  const mayBeCrowded = (count: number) => count >= LEAST_UNITS && count >= TIMES_EVEN_SHARE * evenShare;
+  if (![...unitsIn.values()].some(mayBeCrowded)) return [];
   const deliveries = new Map([...byMonth].map(([month, ofMonth]) => [month, deliveriesOf(ofMonth)]));
   const points = [...deliveries.values()].reduce((a, b) => a + b, 0);
   let clusters: Month[][] | null = null;
   const crowded: CrowdedMonth[] = [];
   for (const [month, ofMonth] of byMonth) {
-    const count = unitsOf(ofMonth);
-    if (count < LEAST_UNITS || count < TIMES_EVEN_SHARE * evenShare) continue;
+    const count = unitsIn.get(month)!;
+    if (!mayBeCrowded(count)) continue;
     const pValue = fullestCellChance(points, months, deliveries.get(month)!);
     if (pValue >= SIGNIFICANT) continue;
     clusters ??= clusterMonths(deliveries, points);
     const cluster = clusters.find((members) => members.includes(month)) ?? [month];
     const span = { from: cluster[0]!, to: cluster[cluster.length - 1]! };
-    const lots = new Set(ofMonth.flatMap(({ unit }) => (unit.row.lot === null ? [] : [unit.row.lot])));
-    const places = new Set(ofMonth.map(({ unit }) => unit.placeKey)).size;
+    const lots = new Set(ofMonth.flatMap(({ row }) => (row.lot === null ? [] : [row.lot])));
+    const places = new Set(ofMonth.map(({ placeKey }) => placeKey)).size;
     const found = { item: item.name, month, units: count, evenShare, pValue, span, lots: [...lots].sort(), places };
     const inSpan = cluster.reduce((sum, member) => sum + (deliveries.get(member) ?? 0), 0);
     // one unit fewer than a crowd
     const most = Math.max(LEAST_UNITS, Math.ceil(TIMES_EVEN_SHARE * evenShare)) - 1;
     const roomBefore = [1, 2, 3]
       .filter((back) => month - back >= first)
-      .reduce((room, back) => room + Math.max(0, most - unitsOf(byMonth.get(month - back) ?? [])), 0);
+      .reduce((room, back) => room + Math.max(0, most - (unitsIn.get(month - back) ?? 0)), 0);
     const spanChance = widestClusterChance(points, cluster.length / months, inSpan);
     crowded.push({
       ...found,
@@ -80,13 +79,12 @@ function crowdsOfItem(item: Item, due: readonly Due[], first: Month, horizon: nu
   return crowded;
 }
 
-function unitsOf(due: readonly Due[]): number {
-  return due.reduce((sum, { unit }) => sum + unit.row.quantity, 0);
+function unitsOf(due: readonly StockUnit[]): number {
+  return due.reduce((sum, { row }) => sum + row.quantity, 0);
 }
 
-function deliveriesOf(due: readonly Due[]): number {
-  const key = ({ placeKey, row }: StockUnit) => `${placeKey}\n${row.lot ?? ""}\n${row.expiry}`;
-  return new Set(due.map(({ unit }) => key(unit))).size;
+function deliveriesOf(due: readonly StockUnit[]): number {
+  return new Set(due.map(({ placeKey, row }) => `${placeKey}\n${row.lot ?? ""}\n${row.expiry}`)).size;
 }
 
 /** Due months in natural groups, each ascending. */

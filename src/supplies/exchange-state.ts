@@ -1,6 +1,9 @@
 import type { Day } from "../calendar/day.ts";
 import type { MovePlace } from "./move-search.ts";
 
+/** Gains closer than this are equal. */
+export const ROUNDING = 1e-12;
+
 /** A place in the course of a search by steps. */
 export interface PlaceState {
   place: MovePlace;
@@ -18,6 +21,16 @@ export interface Offer {
   from: number;
   day: Day;
   bound: number;
+  /** What came of trying it on other places, by their index; it holds as long as the other place stays as it is. */
+  tried: Map<number, Tried>;
+}
+
+/** The most that two places gain together by one unit of the first, and the day of the unit that comes back for it. */
+interface Tried {
+  taker: PlaceState;
+  /** Where `given` is null, a bound that the gain does not exceed. */
+  gain: number;
+  given: Day | null;
 }
 
 /** How a place stands before the first step. */
@@ -51,7 +64,30 @@ export function gainOf({ place, days, value, gains }: PlaceState, out: Day, into
 
 /** What a place might give: any unit but those that expire last of all. */
 export function offersOf(of: PlaceState, from: number, latest: Day): Offer[] {
-  return of.distinct.filter((day) => day < latest).map((day) => ({ from, day, bound: gainOf(of, day, latest) }));
+  return of.distinct
+    .filter((day) => day < latest)
+    .map((day) => ({ from, day, bound: gainOf(of, day, latest), tried: new Map() }));
+}
+
+/** The best exchange of an offered unit with a place, if it gains more than `above`. */
+export function tryOn(offer: Offer, giver: PlaceState, to: number, taker: PlaceState, above: number): Tried {
+  const known = offer.tried.get(to);
+  if (known?.taker === taker && (known.given !== null || known.gain <= above)) return known;
+  const { day } = offer;
+  const best: Tried = { taker, gain: above, given: null };
+  for (let at = taker.distinct.length - 1; at >= 0 && taker.distinct[at]! > day; at--) {
+    const given = taker.distinct[at]!;
+    const gained = gainOf(giver, day, given);
+    // all the gain is the giver's, since the taker's unit expires sooner, and it grows with the day given
+    if (gained <= best.gain) break;
+    const gain = gained + gainOf(taker, given, day);
+    // a hair more is rounding, which must not move anything
+    if (gain <= best.gain + ROUNDING) continue;
+    best.gain = gain;
+    best.given = given;
+  }
+  offer.tried.set(to, best);
+  return best;
 }
 
 /** The days, ascending, with one `out` replaced by `into`. */

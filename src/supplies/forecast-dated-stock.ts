@@ -1,5 +1,5 @@
+import type { Day } from "../calendar/day.ts";
 import type { Finding } from "../fleet/finding.ts";
-import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { Fleet } from "../fleet/rows.ts";
 import { chancesServed } from "./chance-served.ts";
@@ -10,7 +10,8 @@ import { proposeMoves } from "./moves.ts";
 import { routineDays } from "./routine-days.ts";
 import { stockFindings } from "./stock-findings.ts";
 import type { StockUnit } from "./stock-units.ts";
-import { swapCalendar, swapCapacity, visitsDue } from "./swap-calendar.ts";
+import { swapCalendar, visitsDue } from "./swap-calendar.ts";
+import { countDue, swapCapacity } from "./swap-capacity.ts";
 import type { CrowdedMonth, DatedUnit, Move, SwapCapacity, SwapVisit } from "./types.ts";
 import { fittableUntil } from "./unit-life.ts";
 
@@ -41,16 +42,16 @@ const UNIT_USES = Float64Array.of(0, 1);
 export function forecastDatedStock(fleet: Fleet, policy: Policy): DatedStockForecast {
   const needing = itemPlaces(fleet, policy);
   for (const ofItem of needing.items) {
-    shareInstalled(ofItem, policy);
+    shareInstalled(ofItem, policy.asOf);
     shareOnShelves(ofItem, policy);
   }
   const units = [...needing.stock];
-  const visits = visitsDue(units, policy);
-  const capacity = swapCapacity(visits, policy.swapsPerMonth);
+  const capacity = swapCapacity(countDue(units, policy), policy.swapsPerMonth);
   return {
     units,
     crowdedMonths: crowdedMonths(units, policy),
-    swapCalendar: policy.swapsPerMonth === null ? [] : swapCalendar(visits, policy.swapsPerMonth, policy),
+    swapCalendar:
+      policy.swapsPerMonth === null ? [] : swapCalendar(visitsDue(units, policy), policy.swapsPerMonth, policy),
     swapCapacity: capacity,
     moves: needing.items.flatMap((ofItem) => proposeMoves(ofItem, policy)),
     findings: stockFindings(fleet, needing, policy),
@@ -68,12 +69,10 @@ function swapCautions({ perMonth, smallest, enough }: SwapCapacity): string[] {
 }
 
 /** Units at devices, in FEFO order at each. */
-function shareInstalled({ use, places }: ItemPlaces, policy: Policy): void {
+function shareInstalled({ use, places }: ItemPlaces, asOf: Day): void {
   for (const place of places) {
     if (place.use === null && place.routinePerYear === 0) continue;
-    const here = place.stock.filter(
-      ({ row, swapBy }) => row.held === null && row.quantity > 0 && swapBy >= policy.asOf,
-    );
+    const here = place.stock.filter(({ row, swapBy }) => row.held === null && row.quantity > 0 && swapBy >= asOf);
     if (here.length === 0) continue;
     shareOut(
       here,
@@ -111,15 +110,18 @@ function shareOut(
   lastDay: (unit: StockUnit) => number,
   chancesOf: (lastDays: number[]) => Float64Array,
 ): void {
-  const inOrder = [...units].sort((a, b) => lastDay(a) - lastDay(b));
-  const chances = chancesOf(inOrder.flatMap((unit) => new Array<number>(unit.row.quantity).fill(lastDay(unit))));
+  const rows = units.map((unit) => ({ unit, day: lastDay(unit) })).sort((a, b) => a.day - b.day);
+  const lastDays: number[] = [];
+  for (const { unit, day } of rows) for (let left = unit.row.quantity; left > 0; left--) lastDays.push(day);
+  const chances = chancesOf(lastDays);
   // rows of one last day are alike: each gets the mean of all their units, whatever the order of rows
-  let from = 0;
-  for (const [, alike] of groupBy(inOrder, lastDay)) {
-    const count = alike.reduce((sum, { row }) => sum + row.quantity, 0);
+  for (let row = 0, from = 0; row < rows.length; ) {
+    const first = row;
+    let to = from;
+    while (rows[row]?.day === rows[first]!.day) to += rows[row++]!.unit.row.quantity;
     let total = 0;
-    for (let unit = from; unit < from + count; unit++) total += chances[unit]!;
-    for (const unit of alike) unit.chanceUsed = count === 0 ? 0 : total / count;
-    from += count;
+    for (let unit = from; unit < to; unit++) total += chances[unit]!;
+    for (let alike = first; alike < row; alike++) rows[alike]!.unit.chanceUsed = to === from ? 0 : total / (to - from);
+    from = to;
   }
 }

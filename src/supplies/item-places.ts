@@ -117,10 +117,11 @@ function placesOf(
   return keys.sort().map((key) => {
     const device = takes.devices.get(key) ?? null;
     const here = stockAt.get(key) ?? [];
-    const swapDays = here.flatMap(({ row, swapBy }) => {
+    const swapDays: Day[] = [];
+    for (const { row, swapBy } of here) {
       const day = row.held === null ? Math.max(policy.asOf, swapBy) : policy.asOf;
-      return row.quantity === 1 ? day : new Array<number>(row.quantity).fill(day);
-    });
+      for (let left = row.quantity; left > 0; left--) swapDays.push(day);
+    }
     swapDays.sort((a, b) => a - b);
     return {
       key,

@@ -1,6 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { merged } from "../fleet/merged.ts";
-import { gainOf, type Offer, offersOf, type PlaceState, stateAfter, stateOf } from "./exchange-state.ts";
+import { type Offer, offersOf, type PlaceState, ROUNDING, stateAfter, stateOf, tryOn } from "./exchange-state.ts";
 import { TakersByDay } from "./takers-by-day.ts";
 
 /** A place that can give and take units of one item. */
@@ -41,9 +41,10 @@ export function searchMoves(places: readonly MovePlace[], costPerUnitMoved: numb
 
 /** The best allocation of all, or null where there are too many of them. */
 export function bestAllocation(places: readonly MovePlace[], costPerUnitMoved: number): MovesFound | null {
-  const all = places.flatMap((place) => place.days).sort((a, b) => a - b);
-  const distinct = [...new Set(all)];
-  const left = distinct.map((day) => all.filter((other) => other === day).length);
+  const counts = new Map<Day, number>();
+  for (const { days } of places) for (const day of days) counts.set(day, (counts.get(day) ?? 0) + 1);
+  const distinct = [...counts.keys()].sort((a, b) => a - b);
+  const left = distinct.map((day) => counts.get(day)!);
   if (allocations(places, left) > MOST_ALLOCATIONS) return null;
   const before = places.map((place) => distinct.map((day) => place.days.filter((other) => other === day).length));
   const start = places.reduce((sum, place) => sum + place.value(place.days), 0);
@@ -161,42 +162,18 @@ function bestExchange(
   offers: readonly Offer[],
   cost: number,
 ): Exchange | null {
+  // a hair more than the cost is rounding, which must not move anything
+  let most = Math.max(cost, 0) + 1e-9;
   let best: Exchange | null = null;
-  let most = Math.max(cost, 0);
-  for (const { from, day, bound } of offers.slice(0, OFFERS_TRIED)) {
-    if (bound <= most) break;
-    // a hair more than the cost is rounding, which must not move anything
-    const found = bestTaker(state, takers.of(day), from, day, most + 1e-9);
-    if (found === null) continue;
-    best = found;
-    most = found.gain;
-  }
-  return best;
-}
-
-/** The exchange of a unit that gains most for both places; null where none gains more than `above`. */
-function bestTaker(
-  state: readonly PlaceState[],
-  takers: readonly number[],
-  from: number,
-  day: Day,
-  above: number,
-): Exchange | null {
-  const giver = state[from]!;
-  let best: Exchange | null = null;
-  let most = above;
-  let tried = 0;
-  for (const to of takers) {
-    if (to === from) continue;
-    if (tried++ === TAKERS_TRIED) break;
-    const { distinct } = state[to]!;
-    for (let at = distinct.length - 1; at >= 0 && distinct[at]! > day; at--) {
-      const given = distinct[at]!;
-      const gained = gainOf(giver, day, given);
-      // all the gain is the giver's, since the taker's unit expires sooner, and it grows with the day given
-      if (gained <= most) break;
-      const gain = gained + gainOf(state[to]!, given, day);
-      if (gain <= most + 1e-12) continue;
+  for (const offer of offers.slice(0, OFFERS_TRIED)) {
+    const { from, day } = offer;
+    if (offer.bound <= most) break;
+    let left = TAKERS_TRIED;
+    for (const to of takers.of(day)) {
+      if (to === from) continue;
+      if (left-- === 0) break;
+      const { gain, given } = tryOn(offer, state[from]!, to, state[to]!, most);
+      if (given === null || gain <= most + ROUNDING) continue;
       most = gain;
       best = { gain, from, to, day, given };
     }

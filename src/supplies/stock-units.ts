@@ -1,6 +1,7 @@
 import { type Month, monthOfDay } from "../calendar/month.ts";
 import type { Item, ItemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
+import { remembered } from "../fleet/remembered.ts";
 import { type Fleet, nameKey } from "../fleet/rows.ts";
 import type { WhoTakes } from "../fleet/who-takes.ts";
 import type { DatedUnit } from "./types.ts";
@@ -20,33 +21,15 @@ export interface StockUnit extends DatedUnit {
 /** Every row of dated stock, in the fleet's order; chances of use are still 0. */
 export function stockUnits(fleet: Fleet, book: ItemBook, takes: WhoTakes, policy: Policy): StockUnit[] {
   // few names and days stand in many rows
-  const keyOf = remembered(nameKey);
   const monthOf = remembered(monthOfDay);
+  const placeOf = remembered((place: string | null) => {
+    const placeKey = place === null ? "" : nameKey(place);
+    return { placeKey, installed: takes.devices.has(placeKey), stranded: takes.retired.has(placeKey) };
+  });
   return fleet.datedStock.map((row) => {
     const item = book.find(row.item);
-    const placeKey = row.place === null ? "" : keyOf(row.place);
+    const { placeKey, installed, stranded } = placeOf(row.place);
     const swapBy = swapDay(row, item, policy);
-    return {
-      row,
-      installed: takes.devices.has(placeKey),
-      swapBy,
-      chanceUsed: 0,
-      item,
-      swapMonth: monthOf(swapBy),
-      placeKey,
-      stranded: takes.retired.has(placeKey),
-    };
+    return { row, installed, swapBy, chanceUsed: 0, item, swapMonth: monthOf(swapBy), placeKey, stranded };
   });
-}
-
-function remembered<From, To>(work: (from: From) => To): (from: From) => To {
-  const known = new Map<From, To>();
-  return (from) => {
-    let to = known.get(from);
-    if (to === undefined) {
-      to = work(from);
-      known.set(from, to);
-    }
-    return to;
-  };
 }

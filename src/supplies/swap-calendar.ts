@@ -3,39 +3,35 @@ import { type Month, monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { StockUnit } from "./stock-units.ts";
-import type { SwapCapacity, SwapVisit } from "./types.ts";
+import { needsVisit, type VisitSize } from "./swap-capacity.ts";
+import type { SwapVisit } from "./types.ts";
 
 /** One visit: everything at one place that falls due in one month. */
-export interface Visit {
+export interface Visit extends VisitSize {
   place: string;
   key: string;
-  /** Month index of the due month, as-of's month = 0; what is overdue is due in month 0. */
-  due: number;
   units: readonly StockUnit[];
-  /** Units to swap, which is what a month earlier costs, in unit-months. */
-  weight: number;
 }
-
-/** Points of the trade-off curve at the most. */
-const MOST_POINTS = 12;
 
 /** Visits needed to meet every expiry of installed units inside the horizon, by due month and place. */
 export function visitsDue(units: readonly StockUnit[], policy: Policy): Visit[] {
   const first = monthOfDay(policy.asOf);
-  const installed = units.filter((unit) => unit.installed && unit.row.quantity > 0 && unit.row.held === null);
+  const last = first + policy.horizonMonths - 1;
   const dueOf = (unit: StockUnit) => Math.max(0, unit.swapMonth - first);
-  const byPlace = groupBy(installed, ({ placeKey }) => placeKey);
-  return [...byPlace.values()]
-    .flatMap((here) => [...groupBy(here, dueOf).values()])
-    .map((together) => ({
-      place: together[0]!.row.place!,
-      key: together[0]!.placeKey,
-      due: dueOf(together[0]!),
-      units: together,
-      weight: together.reduce((sum, unit) => sum + unit.row.quantity, 0),
-    }))
-    .filter(({ due }) => due < policy.horizonMonths)
-    .sort((a, b) => a.due - b.due || compareText(a.key, b.key));
+  const byPlace = groupBy(
+    units.filter((unit) => needsVisit(unit, last)),
+    ({ placeKey }) => placeKey,
+  );
+  const byMonth: Visit[][] = Array.from({ length: policy.horizonMonths }, () => []);
+  // by place first, so that the visits of a month need no sorting
+  for (const key of [...byPlace.keys()].sort()) {
+    for (const [due, together] of groupBy(byPlace.get(key)!, dueOf)) {
+      let weight = 0;
+      for (const { row } of together) weight += row.quantity;
+      byMonth[due]!.push({ place: together[0]!.row.place!, key, due, units: together, weight });
+    }
+  }
+  return byMonth.flat();
 }
 
 /**
@@ -49,7 +45,7 @@ export function visitsDue(units: readonly StockUnit[], policy: Policy): Visit[] 
  * @see Lawler, E. L. (1964), On scheduling problems with deferral costs, Management Science 11, 280-288, for unit jobs
  *   as a transportation problem
  */
-export function latestSchedule(visits: readonly Pick<Visit, "due" | "weight">[], perMonth: number): Int32Array {
+export function latestSchedule(visits: readonly VisitSize[], perMonth: number): Int32Array {
   const months = new Int32Array(visits.length);
   const released = groupBy(visits.keys(), (index) => visits[index]!.due);
   // heaviest first; of equals the one due soonest, so that none waits longer than need be
@@ -65,63 +61,6 @@ export function latestSchedule(visits: readonly Pick<Visit, "due" | "weight">[],
     for (const index of waiting.splice(0, fit)) months[index] = month;
   }
   return months;
-}
-
-/** Smallest number of visits a month that meets every expiry: over each run of months from now, all that falls due. */
-export function smallestCapacity(visits: readonly Pick<Visit, "due">[]): number {
-  const dueIn = new Map<number, number>();
-  for (const { due } of visits) dueIn.set(due, (dueIn.get(due) ?? 0) + 1);
-  let sum = 0;
-  let smallest = 0;
-  for (const [due, count] of [...dueIn].sort(([a], [b]) => a - b)) {
-    sum += count;
-    smallest = Math.max(smallest, Math.ceil(sum / (due + 1)));
-  }
-  return smallest;
-}
-
-/**
- * Life given up by the latest schedule of so many visits a month, in unit-months, exactly: the visits still waiting
- * each month, counted by their weights, since which of two equal ones waits costs the same.
- */
-export function monthsGivenUp(visits: readonly Pick<Visit, "due" | "weight">[], perMonth: number): number {
-  const released = groupBy(visits, ({ due }) => due);
-  const heaviestFirst = [...new Set(visits.map(({ weight }) => weight))].sort((a, b) => b - a);
-  const waiting = new Map(heaviestFirst.map((weight) => [weight, 0]));
-  let givenUp = 0;
-  for (let month = Math.max(0, ...released.keys()); month > 0; month--) {
-    for (const { weight } of released.get(month) ?? []) waiting.set(weight, waiting.get(weight)! + 1);
-    let room = perMonth;
-    for (const weight of heaviestFirst) {
-      const fit = Math.min(room, waiting.get(weight)!);
-      room -= fit;
-      waiting.set(weight, waiting.get(weight)! - fit);
-      givenUp += weight * waiting.get(weight)!;
-    }
-  }
-  return givenUp;
-}
-
-/**
- * What a team's number of visits a month means: the smallest that meets every expiry, and what more of them save. Beyond
- * the last point of the curve nothing is given up.
- */
-export function swapCapacity(visits: readonly Visit[], perMonth: number | null): SwapCapacity {
-  const smallest = smallestCapacity(visits);
-  const busiest = [...groupBy(visits, ({ due }) => due).values()].reduce(
-    (most, { length }) => Math.max(most, length),
-    0,
-  );
-  const step = Math.max(1, Math.ceil((busiest - smallest) / (MOST_POINTS - 1)));
-  const points = new Set<number>();
-  for (let capacity = smallest; capacity < busiest; capacity += step) points.add(capacity);
-  if (busiest > 0) points.add(busiest);
-  const tradeOff = () =>
-    [...points].map((capacity) => ({
-      perMonth: capacity,
-      unitMonthsGivenUp: monthsGivenUp(visits, capacity),
-    }));
-  return { perMonth, smallest, enough: perMonth === null || perMonth >= smallest, tradeOff };
 }
 
 /**

@@ -154,11 +154,15 @@ function rateGroup(duty: string, group: readonly Observed[], all: readonly Obser
     shape: events > 0 ? events : EVENTS_WHEN_NONE,
     exposure: lenders.reduce((sum, place) => sum + place.months, 0),
   };
-  return group.map((place) => ({
-    ...place,
-    rate: prior ? { shape: prior.shape + place.events, exposure: prior.exposure + place.months } : pooled,
+  const shared = prior ? { duty, exposure: prior.exposure, logSpread: spreadOfMean(prior, lenders) } : null;
+  return group.map(({ key, device, events, months }) => ({
+    key,
+    device,
+    events,
+    months,
+    rate: prior ? { shape: prior.shape + events, exposure: prior.exposure + months } : pooled,
     common: prior ? null : duty,
-    prior: prior ? { duty, exposure: prior.exposure, logSpread: spreadOfMean(prior, lenders) } : null,
+    prior: shared,
   }));
 }
 

@@ -16,6 +16,16 @@ describe("roundTo: the stated digits", () => {
     expect(roundParameter(0.000123456789012345)).toBe(0.000123456789);
     expect(roundParameter(-98765.4321098765)).toBe(-98765.43211);
   });
+  it("is the decimal that the number's own text rounds to", () => {
+    fc.assert(
+      fc.property(fc.double({ min: -1e7, max: 1e7, noNaN: true }), fc.integer({ min: 0, max: 4 }), (value, digits) => {
+        expect(roundTo(value, digits)).toBe(Number(value.toFixed(digits)) + 0);
+        const tie = Math.round(value) + 0.5;
+        expect(roundTo(tie / 10 ** digits, digits)).toBe(Number((tie / 10 ** digits).toFixed(digits)) + 0);
+      }),
+      { seed: 3, numRuns: 1000 },
+    );
+  });
   it("is done once: rounding again changes nothing", () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 1e6, noNaN: true }), (value) => {

@@ -4,7 +4,8 @@ import { monthFromText } from "../../src/calendar/month.ts";
 import { defaultPolicy } from "../../src/fleet/policy.ts";
 import { emptyFleet } from "../../src/fleet/rows.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
-import { latestSchedule, monthsGivenUp, smallestCapacity } from "../../src/supplies/swap-calendar.ts";
+import { latestSchedule } from "../../src/supplies/swap-calendar.ts";
+import { countVisits, monthsGivenUp, smallestCapacity } from "../../src/supplies/swap-capacity.ts";
 import { day, device, stock } from "../fleet/make-rows.ts";
 
 interface Job {
@@ -96,10 +97,10 @@ function check(visits: readonly Job[], perMonth: number, cheapest: number | null
   });
   const feasible = [...load.values()].every((count) => count <= perMonth);
   expect(feasible).toBe(cheapest !== null);
-  expect(perMonth >= smallestCapacity(visits)).toBe(cheapest !== null);
+  expect(perMonth >= smallestCapacity(countVisits(visits))).toBe(cheapest !== null);
   if (cheapest === null) return;
   expect(visits.reduce((sum, { due, weight }, index) => sum + weight * (due - months[index]!), 0)).toBe(cheapest);
-  expect(monthsGivenUp(visits, perMonth)).toBe(cheapest);
+  expect(monthsGivenUp(countVisits(visits), perMonth)).toBe(cheapest);
 }
 
 describe("latestSchedule", () => {
@@ -129,7 +130,7 @@ describe("latestSchedule", () => {
       { due: 2, weight: 3 },
     ];
     expect([...latestSchedule(visits, 1)]).toEqual([2, 0, 1]);
-    expect(monthsGivenUp(visits, 1)).toBe(2 + 3);
+    expect(monthsGivenUp(countVisits(visits), 1)).toBe(2 + 3);
   });
 });
 

@@ -1,0 +1,116 @@
+import { type Month, monthOfDay } from "../calendar/month.ts";
+import type { Policy } from "../fleet/policy.ts";
+import type { StockUnit } from "./stock-units.ts";
+import type { SwapCapacity } from "./types.ts";
+
+/** Points of the trade-off curve at the most. */
+const MOST_POINTS = 12;
+
+/** When a visit is due and how much it swaps. */
+export interface VisitSize {
+  /** Month index of the due month, as-of's month = 0; what is overdue is due in month 0. */
+  due: number;
+  /** Units to swap, which is what a month earlier costs, in unit-months. */
+  weight: number;
+}
+
+/** Visits counted by due month and weight, all that the life given up hangs on. */
+export interface VisitCounts {
+  /** Units of a visit, descending. */
+  weights: readonly number[];
+  /** By due month, then in the order of weights; undefined where none is due. */
+  due: readonly (Float64Array | undefined)[];
+}
+
+/** The visits of `visitsDue`, counted without being listed. */
+export function countDue(units: readonly StockUnit[], policy: Policy): VisitCounts {
+  const first = monthOfDay(policy.asOf);
+  const last = first + policy.horizonMonths - 1;
+  const unitsAt = new Map<string, Float64Array>();
+  for (const unit of units) {
+    if (!needsVisit(unit, last)) continue;
+    let byMonth = unitsAt.get(unit.placeKey);
+    if (!byMonth) {
+      byMonth = new Float64Array(last - first + 1);
+      unitsAt.set(unit.placeKey, byMonth);
+    }
+    byMonth[Math.max(0, unit.swapMonth - first)]! += unit.row.quantity;
+  }
+  const visits: VisitSize[] = [];
+  for (const byMonth of unitsAt.values())
+    byMonth.forEach((weight, due) => {
+      if (weight > 0) visits.push({ due, weight });
+    });
+  return countVisits(visits);
+}
+
+/** Counts visits by due month and weight. */
+export function countVisits(visits: readonly VisitSize[]): VisitCounts {
+  const weights = [...new Set(visits.map(({ weight }) => weight))].sort((a, b) => b - a);
+  const placeOf = new Map(weights.map((weight, at) => [weight, at]));
+  const due: (Float64Array | undefined)[] = [];
+  for (const visit of visits) {
+    due[visit.due] ??= new Float64Array(weights.length);
+    due[visit.due]![placeOf.get(visit.weight)!]! += 1;
+  }
+  return { weights, due };
+}
+
+/** Smallest number of visits a month that meets every expiry: over each run of months from now, all that falls due. */
+export function smallestCapacity(counts: VisitCounts): number {
+  let sum = 0;
+  let smallest = 0;
+  visitsByMonth(counts).forEach((count, due) => {
+    sum += count;
+    smallest = Math.max(smallest, Math.ceil(sum / (due + 1)));
+  });
+  return smallest;
+}
+
+function visitsByMonth({ due }: VisitCounts): number[] {
+  return Array.from(due, (byWeight) => byWeight?.reduce((sum, count) => sum + count, 0) ?? 0);
+}
+
+/**
+ * Life given up by the latest schedule of so many visits a month, in unit-months, exactly: the visits still waiting
+ * each month, counted by their weights, since which of two equal ones waits costs the same.
+ */
+export function monthsGivenUp({ weights, due }: VisitCounts, perMonth: number): number {
+  const waiting = new Float64Array(weights.length);
+  let givenUp = 0;
+  for (let month = due.length - 1; month > 0; month--) {
+    let room = perMonth;
+    for (let at = 0; at < weights.length; at++) {
+      const here = waiting[at]! + (due[month]?.[at] ?? 0);
+      const fit = Math.min(room, here);
+      room -= fit;
+      waiting[at] = here - fit;
+      givenUp += weights[at]! * (here - fit);
+    }
+  }
+  return givenUp;
+}
+
+/**
+ * What a team's number of visits a month means: the smallest that meets every expiry, and what more of them save. Beyond
+ * the last point of the curve nothing is given up.
+ */
+export function swapCapacity(counts: VisitCounts, perMonth: number | null): SwapCapacity {
+  const smallest = smallestCapacity(counts);
+  const busiest = Math.max(0, ...visitsByMonth(counts));
+  const step = Math.max(1, Math.ceil((busiest - smallest) / (MOST_POINTS - 1)));
+  const points = new Set<number>();
+  for (let capacity = smallest; capacity < busiest; capacity += step) points.add(capacity);
+  if (busiest > 0) points.add(busiest);
+  const tradeOff = () =>
+    [...points].map((capacity) => ({
+      perMonth: capacity,
+      unitMonthsGivenUp: monthsGivenUp(counts, capacity),
+    }));
+  return { perMonth, smallest, enough: perMonth === null || perMonth >= smallest, tradeOff };
+}
+
+/** True for what a visit has to swap, inside the horizon: an installed unit that serves. */
+export function needsVisit(unit: StockUnit, lastMonth: Month): boolean {
+  return unit.installed && unit.row.quantity > 0 && unit.row.held === null && unit.swapMonth <= lastMonth;
+}
