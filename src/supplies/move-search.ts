@@ -120,7 +120,7 @@ function forEachChoice(left: readonly number[], size: number, take: (counts: num
 export function exchangeSteps(places: readonly MovePlace[], costPerUnitMoved: number): MovesFound {
   const state = places.map(stateOf);
   const latest = state.reduce((last, { days }) => Math.max(last, days[days.length - 1] ?? last), 0);
-  const takers = new TakersByDay(state);
+  const takers = new TakersByDay(state, TAKERS_TRIED + 1);
   const cost = 2 * costPerUnitMoved;
   let saved = 0;
   let offers = state.flatMap((of, index) => offersOf(of, index, latest)).sort(mostBound);

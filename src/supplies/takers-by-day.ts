@@ -1,60 +1,70 @@
 import type { Day } from "../calendar/day.ts";
 import type { PlaceState } from "./exchange-state.ts";
 
-/** A place that can take a unit of some day, with the uses there that no earlier unit meets. */
-interface Taker {
-  index: number;
-  slack: number;
+/** Uses by a day that no earlier unit meets, by place; minus infinity where the place holds no later unit. */
+interface SlackOnDay {
+  slack: Float64Array;
+  /** How many of the changes it knows of. */
+  changesSeen: number;
+  /** Places with most slack, by index. */
+  first: readonly number[];
 }
 
 /** Places that can take a unit in exchange for a later one, by the day of that unit; kept while places change. */
 export class TakersByDay {
   readonly #state: readonly PlaceState[];
-  readonly #byDay = new Map<Day, { inOrder: Taker[]; indices: number[] | null }>();
+  readonly #most: number;
+  readonly #byDay = new Map<Day, SlackOnDay>();
+  readonly #changed: number[] = [];
 
-  constructor(state: readonly PlaceState[]) {
+  /** @param most  places wanted of a day at the most */
+  constructor(state: readonly PlaceState[], most: number) {
     this.#state = state;
+    this.#most = most;
   }
 
-  /** Indices of the places that hold a later unit, those with most uses by that day to spare first. */
+  /** Notes that the units of a place have changed. */
+  changed(index: number): void {
+    this.#changed.push(index);
+  }
+
+  /** Indices of places that hold a later unit, those with most uses by that day to spare first. */
   of(day: Day): readonly number[] {
     let found = this.#byDay.get(day);
     if (!found) {
-      const inOrder = this.#state
-        .map((_, index) => this.#taker(index, day))
-        .filter((taker) => taker !== null)
-        .sort(moreSlack);
-      found = { inOrder, indices: null };
+      const slack = Float64Array.from(this.#state, (of) => slackOf(of, day));
+      found = { slack, changesSeen: this.#changed.length, first: largest(slack, this.#most) };
       this.#byDay.set(day, found);
     }
-    found.indices ??= found.inOrder.map(({ index }) => index);
-    return found.indices;
-  }
-
-  /** Puts a place whose units have changed where it now belongs. */
-  changed(index: number): void {
-    for (const [day, found] of this.#byDay) {
-      const { inOrder } = found;
-      const before = inOrder.findIndex((taker) => taker.index === index);
-      if (before !== -1) inOrder.splice(before, 1);
-      const taker = this.#taker(index, day);
-      if (taker !== null) {
-        const at = inOrder.findIndex((other) => moreSlack(taker, other) < 0);
-        inOrder.splice(at === -1 ? inOrder.length : at, 0, taker);
+    if (found.changesSeen < this.#changed.length) {
+      const { slack } = found;
+      for (; found.changesSeen < this.#changed.length; found.changesSeen++) {
+        const index = this.#changed[found.changesSeen]!;
+        slack[index] = slackOf(this.#state[index]!, day);
       }
-      found.indices = null;
+      found.first = largest(slack, this.#most);
     }
-  }
-
-  #taker(index: number, day: Day): Taker | null {
-    const { days, place } = this.#state[index]!;
-    if (days[days.length - 1]! <= day) return null;
-    let sooner = 0;
-    while (days[sooner]! <= day) sooner++;
-    return { index, slack: place.expectedUses(day) - sooner };
+    return found.first;
   }
 }
 
-function moreSlack(a: Taker, b: Taker): number {
-  return b.slack - a.slack || a.index - b.index;
+function slackOf({ days, place }: PlaceState, day: Day): number {
+  if (days[days.length - 1]! <= day) return Number.NEGATIVE_INFINITY;
+  let sooner = 0;
+  while (days[sooner]! <= day) sooner++;
+  return place.expectedUses(day) - sooner;
+}
+
+/** Indices of the largest values, descending; of equals the first. Minus infinity does not count. */
+function largest(values: Float64Array, most: number): number[] {
+  const found: number[] = [];
+  for (let index = 0; index < values.length; index++) {
+    const value = values[index]!;
+    if (value === Number.NEGATIVE_INFINITY) continue;
+    if (found.length === most && value <= values[found[most - 1]!]!) continue;
+    let at = found.length < most ? found.length : most - 1;
+    for (; at > 0 && values[found[at - 1]!]! < value; at--) found[at] = found[at - 1]!;
+    found[at] = index;
+  }
+  return found;
 }

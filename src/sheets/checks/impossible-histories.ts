@@ -33,8 +33,9 @@ export function findDatesOutOfOrder(byKind: Kinds, log: FindingLog): void {
     for (const { values } of byKind.get(kind) ?? []) {
       for (const [early, late] of pairs) {
         const before = values[early];
+        if (typeof before !== "number") continue;
         const after = values[late];
-        if (typeof before !== "number" || typeof after !== "number" || before <= after) continue;
+        if (typeof after !== "number" || before <= after) continue;
         const { file, sheet, line } = values.source;
         const message = `The row is ${WORDS[early]} on ${isoFromDay(before)} and ${WORDS[late]} on ${isoFromDay(after)}, which is earlier.`;
         log.add(

@@ -9,31 +9,48 @@ import type { Entry } from "./entry.ts";
  */
 export function noteLikelyCopies(entries: readonly Entry[], where: (entry: Entry) => string, log: FindingLog): void {
   const fields = (entries[0]?.sheet.columns ?? []).map(({ field }) => field);
-  const digest = digests(fields);
-  const seen = new Map<number, Entry | Entry[]>();
-  for (const entry of entries) {
+  const digest = digests(fieldsRead(entries, fields));
+  const digestOf = new Int32Array(entries.length);
+  // a hash table of rows by index, open addressed: a Map of as many numbers is several times dearer
+  const slots = new Int32Array(1 << Math.ceil(Math.log2(2 * entries.length + 1))).fill(-1);
+  entries.forEach((entry, row) => {
     const key = digest(entry);
-    const found = seen.get(key);
-    if (found === undefined) {
-      seen.set(key, entry);
-      continue;
+    digestOf[row] = key;
+    for (let slot = key & (slots.length - 1); ; slot = (slot + 1) & (slots.length - 1)) {
+      const other = slots[slot]!;
+      if (other === -1) {
+        slots[slot] = row;
+        return;
+      }
+      if (digestOf[other] !== key || !agree(entries[other]!, entry, fields)) continue;
+      noteCopy(entries[other]!, entry, where, log);
+      return;
     }
-    const alike = Array.isArray(found) ? found : [found];
-    const before = alike.find((other) => agree(other, entry, fields));
-    if (before === undefined) {
-      seen.set(key, [...alike, entry]);
-      continue;
-    }
-    // Two pads of one device in one line are two, however alike.
-    if (before.state === entry.state && before.row === entry.row) continue;
-    const { file, sheet, line } = entry.values.source;
-    log.add(
-      "likely-copy",
-      { file, sheet, line, column: null, value: null },
-      () => ({ message: `The row holds the same as ${where(before)}; both are used.` }),
-      entry.sheet.kind,
-    );
+  });
+}
+
+function noteCopy(before: Entry, entry: Entry, where: (entry: Entry) => string, log: FindingLog): void {
+  // Two pads of one device in one line are two, however alike.
+  if (before.state === entry.state && before.row === entry.row) return;
+  const { file, sheet, line } = entry.values.source;
+  log.add(
+    "likely-copy",
+    { file, sheet, line, column: null, value: null },
+    () => ({ message: `The row holds the same as ${where(before)}; both are used.` }),
+    entry.sheet.kind,
+  );
+}
+
+/** The fields that a table of these entries reads, or its labels may give; the others tell no rows apart. */
+function fieldsRead(entries: readonly Entry[], fields: readonly string[]): string[] {
+  const read = new Set<string>();
+  let last: Entry["state"] | null = null;
+  for (const { state } of entries) {
+    if (state === last) continue;
+    last = state;
+    for (const output of state.table.outputs) for (const { spec } of output.fields) read.add(spec.field);
   }
+  return read.has("label") ? [...fields] : fields.filter((field) => read.has(field));
 }
 
 /** A number for each row that rows alike have in common, and few others: far cheaper than a text of all its cells. */

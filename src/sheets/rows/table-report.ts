@@ -62,18 +62,12 @@ function readColumns({ state: { table }, readers }: Pick<BuiltTable, "state" | "
 export function setAsideRows(state: TableState): SetAsideRow[] {
   const { table, live, reasons } = state;
   const { file, sheet } = table.grid;
-  return table.rows.flatMap((record, row) => {
-    if (live[row]! > 0) return [];
+  const found: SetAsideRow[] = [];
+  table.rows.forEach(({ line, cells }, row) => {
+    if (live[row]! > 0) return;
     const { code, message } = reasons.get(row) ?? { code: "missing-required", message: "The row could not be used." };
-    return [
-      {
-        file,
-        sheet,
-        line: record.line,
-        reason: code,
-        message,
-        cells: record.cells.map((cell) => (cell === "" ? null : cell)),
-      },
-    ];
+    const asItStood = cells.map((cell) => (cell === "" ? null : cell));
+    found.push({ file, sheet, line, reason: code, message, cells: asItStood });
   });
+  return found;
 }
