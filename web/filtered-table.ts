@@ -1,5 +1,6 @@
 import { make } from "./dom.ts";
 import { compareNames, numberWords } from "./format.ts";
+import { keepChoice, keptChoice } from "./kept-choices.ts";
 import { say } from "./strings.ts";
 import { type TableSpec, table } from "./table.ts";
 
@@ -19,6 +20,8 @@ export function filteredTable<Row>(spec: TableSpec<Row>, filters: Filter<Row>[])
     const values = [...new Set(spec.rows.map(filter.of).filter((value) => value !== null))];
     if (values.length < 2) return [];
     values.sort(compareNames);
+    const before = keptChoice(filter.id);
+    if (before !== null && values.includes(before)) chosen.set(filter.id, before);
     const select = make(
       "select",
       {
@@ -26,11 +29,12 @@ export function filteredTable<Row>(spec: TableSpec<Row>, filters: Filter<Row>[])
         change: () => {
           if (select.value === "") chosen.delete(filter.id);
           else chosen.set(filter.id, select.value);
+          keepChoice(filter.id, select.value || null);
           fill();
         },
       },
       make("option", { value: "" }, say.table.any),
-      values.map((value) => make("option", { value }, value)),
+      values.map((value) => make("option", { value, selected: value === chosen.get(filter.id) }, value)),
     );
     return [make("span", {}, make("label", { for: filter.id }, filter.label), select)];
   });

@@ -61,10 +61,12 @@ function tell(text: string): void {
 
 const MENTION_MS = 8000;
 
-function mention(text: string): void {
+function mention(text: string, seeAlso?: { href: string; text: string }): void {
   tell(text);
+  if (seeAlso) status.append(" ", make("a", { href: seeAlso.href }, seeAlso.text));
+  const said = status.textContent;
   setTimeout(() => {
-    if (status.textContent === text) tell("");
+    if (status.textContent === said) tell("");
   }, MENTION_MS);
 }
 

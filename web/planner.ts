@@ -21,8 +21,8 @@ export interface Stage {
   preview: (read: Read) => void;
   /** Says something until the next thing is said. */
   tell: (text: string) => void;
-  /** Says something for a while: good news, which may go by unread. */
-  mention: (text: string) => void;
+  /** Says something for a while: good news, which may go by unread, and where more of it stands. */
+  mention: (text: string, seeAlso?: { href: string; text: string }) => void;
   /** Work is going on; `stop` ends it. */
   busy: (text: string, stop: () => void) => void;
 }
@@ -144,7 +144,10 @@ export function planner(stage: Stage, embedded: string | null) {
       const kept = keep();
       await stage.show(session);
       if (plan === null) stage.tell(say.intake.noTable);
-      else stage.mention(say.intake.done(dayWords(plan.asOf)));
+      else {
+        const changed = { href: "#changed", text: say.assumptions.changedHeading };
+        stage.mention(say.intake.done(dayWords(plan.asOf)), session.before === null ? undefined : changed);
+      }
       await kept;
     } catch (error) {
       if (error instanceof Stopped) engineKnows = false;

@@ -32,7 +32,7 @@ let latest = 0;
 
 /**
  * Shows the planning sheet. Parts are made one a task, so that a large fleet does not hold up the page, and each takes
- * the place of the one before it, so that nothing jumps while the plan is made anew.
+ * the place of the one before it, so that nothing jumps while the plan is made anew. What is in view comes first then.
  */
 export async function showReport(
   content: HTMLElement,
@@ -43,6 +43,7 @@ export async function showReport(
   latest += 1;
   const mine = latest;
   const focused = document.activeElement?.id;
+  const stay = stayInPlace(document.activeElement);
   let main = content.querySelector<HTMLElement>("#plan.whole");
   if (main) content.querySelector(".masthead")?.replaceWith(masthead(session, actions.switchIso));
   else {
@@ -54,18 +55,30 @@ export async function showReport(
       make("footer", {}, make("p", {}, say.title.madeBy(session.plan.engine))),
     );
   }
-  for (const [index, part] of parts(session, actions, tools).entries()) {
+  const all = [...parts(session, actions, tools).entries()];
+  for (const [index, part] of inViewFirst(all, main)) {
     const before = main.children[index];
     const made = part();
     if (before) {
       forgetFigures(before);
       openAsBefore(before, made);
       before.replaceWith(made);
+      stay();
     } else main.append(made);
     await nextTask();
     if (mine !== latest) return;
   }
   await focusWhenThere(focused);
+}
+
+/** Parts whose place is in view before the others; from top to bottom as long as not every part has its place. */
+function inViewFirst<Part>(all: [number, Part][], main: HTMLElement): [number, Part][] {
+  if (main.children.length < all.length) return all;
+  const seen = all.filter(([index]) => {
+    const { top, bottom } = main.children[index]!.getBoundingClientRect();
+    return bottom > 0 && top < window.innerHeight;
+  });
+  return [...seen, ...all.filter((part) => !seen.includes(part))];
 }
 
 /** What the reader had opened stays open in the new part. */
@@ -74,6 +87,16 @@ function openAsBefore(before: Element, made: Element): void {
   for (const details of made.querySelectorAll("details")) {
     if (titles.includes(details.querySelector("summary")?.textContent ?? "")) details.open = true;
   }
+}
+
+/** Keeps what has the focus where it stands on the screen, whatever grows above it. */
+function stayInPlace(element: Element | null): () => void {
+  const top = element?.getBoundingClientRect().top ?? -1;
+  if (!element?.id || top < 0 || top > window.innerHeight) return () => {};
+  return () => {
+    const now = document.getElementById(element.id)?.getBoundingClientRect().top ?? top;
+    if (now !== top) window.scrollBy(0, now - top);
+  };
 }
 
 const FOCUS_TRIES = 20;

@@ -16,10 +16,20 @@ describe("a plan in the page", () => {
     await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
     await planned(page);
     const before = await saved(page, "orders.csv");
+    await page.locator("#trace").fill("L1");
+    await page.locator("#trace").press("Enter");
+    const serial = await page.locator("#packs tbody button.link").last().textContent();
+    await page.locator("#packs tbody button.link").last().click();
 
-    await page.locator("#policy-end_of_life_percent").fill("90");
-    await page.locator("#policy-end_of_life_percent").press("Enter");
-    await page.locator(".changed tbody tr").first().waitFor();
+    const input = page.locator("#policy-end_of_life_percent");
+    await input.fill("90");
+    const place = await input.boundingBox();
+    await input.press("Enter");
+    await page.locator(".status", { hasText: "What did the change bring?" }).waitFor();
+    // What was changed stays where it stands on the screen, and what was looked for stands there again.
+    expect((await input.boundingBox())?.y).toBeCloseTo(place!.y, 0);
+    expect(await page.locator("#traced tbody tr").count()).toBe(2);
+    expect(await page.locator("#pack-choice").inputValue()).toBe(serial);
     expect(await page.locator(".changed").textContent()).toContain("Planned spend, fiscal year 2026");
     const assumed = page.locator(".changed tr", { hasText: "Assumed: End of life" });
     expect(await assumed.locator("td").allTextContents()).toEqual(["Assumed: End of life", "80", "90"]);

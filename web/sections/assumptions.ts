@@ -125,7 +125,7 @@ function changed(session: PlannedSession): HTMLElement | null {
   const rows = differences(session.before, session.plan);
   return make(
     "div",
-    { class: "changed", role: "status" },
+    { class: "changed", id: "changed", role: "status" },
     answer(
       words.changedHeading,
       rows.length === 0

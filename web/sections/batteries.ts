@@ -5,6 +5,7 @@ import { packFade } from "../charts/pack-fade.ts";
 import { packsDue, packsDueByMonth } from "../charts/packs-due.ts";
 import { make } from "../dom.ts";
 import { compareNames, monthWords } from "../format.ts";
+import { keepChoice, keptChoice } from "../kept-choices.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { earlySignsTable } from "./early-signs-table.ts";
@@ -22,7 +23,7 @@ export function batteries(session: PlannedSession): HTMLElement {
   if (packs.length === 0) return section("batteries", say.batteries.heading, lead(say.batteries.none));
   const due = packsDueByMonth(plan);
   const detail = make("div", { id: "pack" });
-  let chosen = firstWorthSeeing(packs);
+  let chosen = packs.find(({ serial }) => serial === keptChoice("pack-choice")) ?? firstWorthSeeing(packs);
   drawDetail();
   return section(
     "batteries",
@@ -42,6 +43,7 @@ export function batteries(session: PlannedSession): HTMLElement {
 
   function choose(pack: Pack): void {
     chosen = pack;
+    keepChoice("pack-choice", pack.serial);
     drawDetail();
     detail.querySelector("select")?.focus({ preventScroll: true });
     detail.scrollIntoView({ block: "start" });
@@ -56,6 +58,7 @@ export function batteries(session: PlannedSession): HTMLElement {
         change: (event) => {
           const serial = (event.target as HTMLSelectElement).value;
           chosen = packs.find((pack) => pack.serial === serial) ?? chosen;
+          keepChoice("pack-choice", serial);
           drawDetail();
           document.getElementById("pack-choice")?.focus({ preventScroll: true });
         },
@@ -100,7 +103,8 @@ function itemDetail(session: PlannedSession): HTMLElement {
   const items = [...new Set(plan.packs.map((pack) => pack.item))].sort();
   const readings = (item: string) =>
     plan.packs.reduce((sum, pack) => sum + (pack.item === item ? pack.readings : 0), 0);
-  draw(items.reduce((most, item) => (readings(item) > readings(most) ? item : most)));
+  const before = items.find((item) => item === keptChoice("fleet-item"));
+  draw(before ?? items.reduce((most, item) => (readings(item) > readings(most) ? item : most)));
   return holder;
 
   function draw(item: string): void {
@@ -110,7 +114,9 @@ function itemDetail(session: PlannedSession): HTMLElement {
       {
         id: "fleet-item",
         change: (event) => {
-          draw((event.target as HTMLSelectElement).value);
+          const chosen = (event.target as HTMLSelectElement).value;
+          keepChoice("fleet-item", chosen);
+          draw(chosen);
           document.getElementById("fleet-item")?.focus({ preventScroll: true });
         },
       },

@@ -4,6 +4,7 @@ import { keyName } from "../difference.ts";
 import { make } from "../dom.ts";
 import { unitsDueByMonth } from "../due-months.ts";
 import { chanceWords, dayWords, monthWords, numberWords, sentenceWords } from "../format.ts";
+import { keepChoice, keptChoice } from "../kept-choices.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
@@ -15,7 +16,7 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
   const words = say.dates;
   if (plan.datedStock.length === 0) return section("dates", words.heading, lead(words.noStock));
   const items = [...new Set(plan.datedStock.map((row) => row.item))].sort();
-  let item: string | null = null;
+  let item = items.find((name) => name === keptChoice("item-choice")) ?? null;
   const chart = make("div");
   draw();
   const swapVisits = make("a", { href: "#policy-swaps_per_month" }, keyName("swaps_per_month"));
@@ -42,6 +43,7 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
         id: "item-choice",
         change: (event) => {
           item = (event.target as HTMLSelectElement).value || null;
+          keepChoice("item-choice", item);
           draw();
           document.getElementById("item-choice")?.focus({ preventScroll: true });
         },

@@ -1,6 +1,7 @@
 import type { Reading } from "../../src/index.ts";
 import { make } from "../dom.ts";
 import { dayWords } from "../format.ts";
+import { keepChoice, keptChoice } from "../kept-choices.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { trace } from "../trace.ts";
@@ -10,18 +11,31 @@ import { answer } from "./section.ts";
 export function traceBox(reading: Reading): HTMLElement {
   const words = say.dates.trace;
   const found = make("div", { role: "status", id: "traced" });
-  const box = make("input", { type: "text", id: "trace", autocomplete: "off", spellcheck: "false" });
+  const box = make("input", {
+    type: "text",
+    id: "trace",
+    value: keptChoice("trace") ?? "",
+    autocomplete: "off",
+    spellcheck: "false",
+  });
   const form = make(
     "form",
-    { class: "choices", submit: (event) => show(event) },
+    {
+      class: "choices",
+      submit: (event) => {
+        event.preventDefault();
+        keepChoice("trace", box.value.trim() || null);
+        show();
+      },
+    },
     make("label", { for: "trace" }, words.label),
     box,
     make("button", { type: "submit" }, words.go),
   );
+  show();
   return answer(words.heading, form, found);
 
-  function show(event: Event): void {
-    event.preventDefault();
+  function show(): void {
     const rows = trace(box.value, reading);
     found.replaceChildren();
     if (box.value.trim() === "") return;
