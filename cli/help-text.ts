@@ -27,7 +27,7 @@ export const VERB_HELP: Record<string, { answers: string; examples: string[] }> 
     answers: "two saved plans, or one fleet under two policies, side by side",
     examples: [
       "wanecast compare october/plan.json january/plan.json",
-      "wanecast compare sheets/ --policy end_of_life_percent=80 --against end_of_life_percent=70",
+      "wanecast compare sheets/ --against end_of_life_percent=70",
     ],
   },
   trace: {
@@ -56,23 +56,34 @@ export const VERB_HELP: Record<string, { answers: string; examples: string[] }> 
   },
 };
 
-/** What the exit code says. */
-export const EXIT_HELP = `
-Exit codes: 0 done, 1 our fault, 2 usage, 3 input refused, 4 --fail-on met.`;
-
 /** Policy keys, for help without loading the engine; a test holds the list to the engine's own. */
-export const POLICY_HELP = `
-Policy keys (--policy KEY=VALUE, or a sheet with the columns key and value):
-  as_of, horizon_months, fiscal_year_starts, end_of_life_percent,
-  primary_end_percent, activation_energy_ev, pack_max_age_months,
-  pack_max_cycles, service_level, spares_percent, swap_before_expiry_days,
-  min_life_days, swaps_per_month, order_before_need_days,
-  holding_rate_per_year, price_rise_per_year, use_log_from,
-  budget_per_fiscal_year, currency, date_order
-${EXIT_HELP}`;
+export const POLICY_KEYS_HELP = [
+  "as_of",
+  "horizon_months",
+  "fiscal_year_starts",
+  "end_of_life_percent",
+  "primary_end_percent",
+  "activation_energy_ev",
+  "pack_max_age_months",
+  "pack_max_cycles",
+  "service_level",
+  "spares_percent",
+  "swap_before_expiry_days",
+  "min_life_days",
+  "swaps_per_month",
+  "order_before_need_days",
+  "holding_rate_per_year",
+  "price_rise_per_year",
+  "use_log_from",
+  "budget_per_fiscal_year",
+  "currency",
+  "date_order",
+];
 
-/** Stands under the program's help. */
-export const CAUTION_HELP = `
-Start with:  wanecast sample sheets && wanecast plan sheets --out out
+/** What stands under a verb's help, a paragraph each. */
+export const EXIT_HELP = "Exit codes: 0 done, 1 our fault, 2 usage, 3 input refused, 4 --fail-on met.";
+export const POLICY_HELP = `Policy keys (--policy KEY=VALUE, or a sheet with the columns key and value): ${POLICY_KEYS_HELP.join(", ")}.`;
 
-A planning aid only: it never says that a device is safe to use.${EXIT_HELP}`;
+/** What stands under the program's help, a paragraph each. */
+export const START_HELP = "Start with: wanecast sample sheets && wanecast plan sheets --out out";
+export const CAUTION_HELP = "A planning aid only: it never says that a device is safe to use.";

@@ -15,6 +15,7 @@ import {
 import { InputRefused, UsageError } from "./exit-codes.ts";
 import { policyOptions } from "./policy-options.ts";
 import { note } from "./print.ts";
+import { clearProgress, showProgress } from "./progress.ts";
 import { readInputs } from "./read-inputs.ts";
 import { todayIso } from "./today.ts";
 import type { SheetOptions } from "./verb-options.ts";
@@ -41,7 +42,9 @@ export async function loadFleet(inputs: readonly string[], options: SheetOptions
   if (!choices.some(({ key, value }) => key.trim().toLowerCase() === "as_of" && dayFromIso(value.trim()) !== null)) {
     note(`As of today, ${isoFromDay(today)}; --as-of DATE plans from another day.`);
   }
+  showProgress(`Reading ${files.map(({ name }) => name).join(", ")} ...`);
   const reading = readSheets(files, { asOf: policy.asOf, dateOrder: policy.dateOrder, columns });
+  clearProgress();
   return { reading: { ...reading, refused: [...refused, ...reading.refused] }, policy, paths, files, columns };
 }
 

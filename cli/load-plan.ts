@@ -1,7 +1,14 @@
-import { makePlan, type Plan } from "../src/index.ts";
+import { makePlan, type Plan, rememberStages } from "../src/index.ts";
 import { type LoadedFleet, loadFleet, requireWholeReading } from "./load-fleet.ts";
-import { withProgress } from "./progress.ts";
+import { clearProgress, showProgress } from "./progress.ts";
 import type { SheetOptions } from "./verb-options.ts";
+
+/** What the longer stages of the plan do, by their names in `makePlan`. */
+const STAGES: Record<string, string> = {
+  life: "how every pack fades",
+  dated: "how dated stock lasts",
+  demand: "needs by month, orders and what they cost",
+};
 
 /** A fleet as read, with its plan. */
 export interface LoadedPlan extends LoadedFleet {
@@ -16,7 +23,13 @@ export interface LoadedPlan extends LoadedFleet {
 export async function loadPlan(inputs: readonly string[], options: SheetOptions): Promise<LoadedPlan> {
   const loaded = await loadFleet(inputs, options);
   requireWholeReading(loaded.reading);
-  const { packs, datedStock } = loaded.reading.fleet;
-  const work = `Forecasting ${packs.length} packs and ${datedStock.length} rows of dated stock ...`;
-  return { ...loaded, plan: withProgress(work, () => makePlan(loaded.reading, loaded.policy)) };
+  const names = Object.keys(STAGES);
+  const stages = rememberStages();
+  const plan = makePlan(loaded.reading, loaded.policy, (name, restsOn, policy, compute) => {
+    const does = STAGES[name];
+    if (does !== undefined) showProgress(`Planning, step ${names.indexOf(name) + 1} of ${names.length}: ${does} ...`);
+    return stages(name, restsOn, policy, compute);
+  });
+  clearProgress();
+  return { ...loaded, plan };
 }

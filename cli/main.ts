@@ -3,16 +3,20 @@ import { CommanderError } from "commander";
 import { EXIT, InputRefused, UsageError } from "./exit-codes.ts";
 import { note } from "./print.ts";
 import { makeProgram } from "./program.ts";
+import { usageHint } from "./usage-hint.ts";
 
 run(process.argv);
 
 /** Parses, runs, and is the one place where an error becomes an exit code. */
 async function run(argv: string[]): Promise<void> {
   process.stdout.on("error", leaveQuietly);
+  const program = makeProgram();
   try {
-    await makeProgram().parseAsync(argv);
+    await program.parseAsync(argv);
   } catch (error) {
     process.exitCode = exitCodeOf(error);
+    const hint = error instanceof CommanderError ? usageHint(program, error.code, argv.slice(2)) : null;
+    if (hint !== null) note(hint);
   }
 }
 

@@ -1,6 +1,6 @@
 import { Argument, Command } from "commander";
 import { version } from "../package.json";
-import { CAUTION_HELP, EXIT_HELP, POLICY_HELP, VERB_HELP } from "./help-text.ts";
+import { CAUTION_HELP, EXIT_HELP, POLICY_HELP, START_HELP, VERB_HELP } from "./help-text.ts";
 import {
   addOutputOptions,
   addSheetOptions,
@@ -27,7 +27,9 @@ export function makeProgram(): Command {
     )
     .version(version, "-V, --version", "print the version")
     .helpOption("-h, --help", "print help")
-    .addHelpText("after", CAUTION_HELP)
+    .addHelpText("after", below(START_HELP, CAUTION_HELP, EXIT_HELP))
+    // a verb's own help tells what it takes
+    .configureHelp({ minWidthToWrap: 20, subcommandTerm: (verb) => verb.name() })
     .exitOverride();
 
   sheetVerb(
@@ -41,7 +43,7 @@ export function makeProgram(): Command {
     .option("--write-columns <file>", "write how columns were read, to edit and give back by --columns")
     .option("--write-clean <folder>", "write the fleet as clean CSV sheets and one workbook");
   addOutputOptions(check, "check.json and set-aside.csv", CHECK_CONDITIONS)
-    .addHelpText("after", POLICY_HELP)
+    .addHelpText("after", below(POLICY_HELP, EXIT_HELP))
     .action(async (inputs: string[], options: CheckOptions) =>
       (await import("./verbs/check.ts")).runCheck(inputs, options),
     );
@@ -59,7 +61,7 @@ export function makeProgram(): Command {
     .option("--against <key=value>", "a policy value of the second plan; may be repeated", collect)
     .option("--json", "print JSON on stdout and nothing else")
     .option("--out <folder>", "write compare.json into this folder")
-    .addHelpText("after", POLICY_HELP)
+    .addHelpText("after", below(POLICY_HELP, EXIT_HELP))
     .action(async (inputs: string[], options: CompareOptions) =>
       (await import("./verbs/compare.ts")).runCompare(inputs, options),
     );
@@ -73,7 +75,7 @@ export function makeProgram(): Command {
     .option("--ids <file>", "a list instead of the one ID, one a line (a recall notice's lots); - for standard input")
     .option("--json", "print JSON on stdout and nothing else")
     .option("--out <folder>", "write trace.json and trace.csv into this folder")
-    .addHelpText("after", POLICY_HELP)
+    .addHelpText("after", below(POLICY_HELP, EXIT_HELP))
     .action(async (args: string[], options: TraceOptions) =>
       (await import("./verbs/trace.ts")).runTrace(args, options),
     );
@@ -82,7 +84,7 @@ export function makeProgram(): Command {
     verb(program, "scan").argument("[input...]", "sheets whose catalogue names the scanned products"),
   );
   addOutputOptions(scan, "dated_stock.csv and set-aside.csv", CHECK_CONDITIONS)
-    .addHelpText("after", EXIT_HELP)
+    .addHelpText("after", below(EXIT_HELP))
     .action(async (inputs: string[], options: VerbOptions) =>
       (await import("./verbs/scan.ts")).runScan(inputs, options),
     );
@@ -95,14 +97,14 @@ export function makeProgram(): Command {
     )
     .option("--json", "print JSON on stdout and nothing else")
     .option("--out <folder>", "write prove.json into this folder")
-    .addHelpText("after", POLICY_HELP)
+    .addHelpText("after", below(POLICY_HELP, EXIT_HELP))
     .action(async (inputs: string[], options: ProveOptions) =>
       (await import("./verbs/prove.ts")).runProve(inputs, options),
     );
 
   addSheetOptions(verb(program, "page").argument("<input...>", INPUTS))
     .option("--out <folder>", "write page.html into this folder (default: print it on stdout)")
-    .addHelpText("after", POLICY_HELP)
+    .addHelpText("after", below(POLICY_HELP, EXIT_HELP))
     .action(async (inputs: string[], options: VerbOptions) =>
       (await import("./verbs/page.ts")).runPage(inputs, options),
     );
@@ -119,6 +121,16 @@ export function makeProgram(): Command {
 
 const INPUTS = "sheets (.csv, .tsv, .xlsx), folders of them, or - for standard input";
 
+/** Paragraphs below a help, as wide as the help itself. */
+function below(...paragraphs: string[]): (context: { command: Command; error: boolean }) => string {
+  return ({ command, error }) => {
+    const output = command.configureOutput();
+    const width = (error ? output.getErrHelpWidth?.() : output.getOutHelpWidth?.()) ?? 80;
+    const help = command.createHelp();
+    return paragraphs.map((text) => `\n${help.boxWrap(text, width)}`).join("\n");
+  };
+}
+
 type RunVerb = (inputs: readonly string[], options: VerbOptions) => Promise<void>;
 
 function sheetVerb(
@@ -130,7 +142,7 @@ function sheetVerb(
 ): void {
   const command = addSheetOptions(verb(program, name).argument("<input...>", INPUTS));
   addOutputOptions(command, written, conditions)
-    .addHelpText("after", POLICY_HELP)
+    .addHelpText("after", below(POLICY_HELP, EXIT_HELP))
     .action(async (inputs: string[], options: VerbOptions) => (await load())(inputs, options));
 }
 

@@ -1,10 +1,19 @@
-/** Says what is being worked on while it is, on a terminal only, and takes the line away afterwards. */
-export function withProgress<Result>(text: string, work: () => Result): Result {
-  if (!process.stderr.isTTY) return work();
-  process.stderr.write(text);
-  try {
-    return work();
-  } finally {
-    process.stderr.write("\r\u001b[2K");
-  }
+/** What a terminal does to take back the line that it stands on. */
+const CLEAR_LINE = "\r\u001b[2K";
+
+let shown = false;
+
+/** Says what is being worked on, at a terminal only: one line, in the place of the one before. */
+export function showProgress(text: string): void {
+  const { isTTY, columns } = process.stderr;
+  if (!isTTY) return;
+  // names of files come from outside, and a line that the terminal wraps could not be taken back
+  process.stderr.write(CLEAR_LINE + text.replace(/\p{Cc}+/gu, " ").slice(0, (columns || 80) - 1));
+  shown = true;
+}
+
+/** Takes the line away; whatever else is printed does so first. */
+export function clearProgress(): void {
+  if (shown) process.stderr.write(CLEAR_LINE);
+  shown = false;
 }

@@ -11,7 +11,7 @@ import {
 } from "../../src/index.ts";
 import { failOn } from "../fail-on.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
-import { note, print, stdoutSetting, suggest } from "../print.ts";
+import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
 
@@ -49,7 +49,7 @@ export async function runCheck(inputs: readonly string[], options: CheckOptions)
   requireWholeReading(reading);
   suggest(
     reading.setAside.length > 0 && options.out === undefined
-      ? `wanecast check ${inputs.join(" ")} --out out writes the rows set aside, to be corrected and given in again`
-      : `wanecast plan ${inputs.join(" ")} --out out`,
+      ? `${typed(["wanecast", "check", ...inputs, "--out", "out"])} writes the rows set aside, to be corrected and given in again`
+      : typed(["wanecast", "plan", ...inputs, "--out", "out"]),
   );
 }

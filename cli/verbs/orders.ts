@@ -2,7 +2,7 @@ import { budgetText, jsonChunks, ordersCsv, ordersIcs, ordersText, ordersWorkboo
 import { failOn } from "../fail-on.ts";
 import { loadPlan } from "../load-plan.ts";
 import { planPart } from "../plan-part.ts";
-import { note, print, stdoutSetting } from "../print.ts";
+import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
 
@@ -24,5 +24,10 @@ export async function runOrders(inputs: readonly string[], options: VerbOptions)
   }
   const json = () => jsonChunks(planPart(plan, ["demand", "orders", "budget", "deferrals", "short"]));
   await print(options.json ? json() : [ordersText(plan, stdoutSetting())]);
+  if (options.out === undefined) {
+    suggest(
+      `${typed(["wanecast", "orders", ...inputs, "--out", "out"])} writes them as a workbook, CSV and a calendar`,
+    );
+  }
   failOn(options.failOn ?? [], reading, plan);
 }

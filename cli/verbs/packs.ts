@@ -2,7 +2,7 @@ import { jsonChunks, packsCsv, packsText } from "../../src/index.ts";
 import { failOn } from "../fail-on.ts";
 import { loadPlan } from "../load-plan.ts";
 import { planPart } from "../plan-part.ts";
-import { note, print, stdoutSetting } from "../print.ts";
+import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
 
@@ -15,5 +15,6 @@ export async function runPacks(inputs: readonly string[], options: VerbOptions):
   }
   const json = () => jsonChunks(planPart(plan, ["fadeGroups", "packs", "suddenFailures", "earlySigns"]));
   await print(options.json ? json() : [packsText(plan, stdoutSetting())]);
+  suggest(`${typed(["wanecast", "prove", ...inputs])} says how far such dates came true before`);
   failOn(options.failOn ?? [], reading, plan);
 }

@@ -12,7 +12,7 @@ import {
 import { failOn } from "../fail-on.ts";
 import { type LoadedPlan, loadPlan } from "../load-plan.ts";
 import { pageTemplate } from "../page-template.ts";
-import { note, print, stdoutSetting, suggest } from "../print.ts";
+import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
 import { type OutFile, writeFiles } from "../write-files.ts";
 
@@ -26,8 +26,8 @@ export async function runPlan(inputs: readonly string[], options: VerbOptions): 
   if (options.out !== undefined) note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);
   suggest(
     options.out === undefined
-      ? `wanecast plan ${inputs.join(" ")} --out out writes the orders, a calendar and the page`
-      : `open ${join(options.out, "page.html")} in a browser`,
+      ? `${typed(["wanecast", "plan", ...inputs, "--out", "out"])} writes the orders, a calendar and the page`
+      : `open ${typed([join(options.out, "page.html")])} in a browser`,
   );
   failOn(options.failOn ?? [], reading, plan);
 }

@@ -1,6 +1,7 @@
 import { jsonChunks, prove, proveJson, proveText } from "../../src/index.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
 import { note, print, stdoutSetting } from "../print.ts";
+import { showProgress } from "../progress.ts";
 import type { SheetOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
 
@@ -18,7 +19,9 @@ const USUAL_MONTHS_BACK = [6, 12, 24];
 export async function runProve(inputs: readonly string[], options: ProveOptions): Promise<void> {
   const { reading, policy, paths } = await loadFleet(inputs, options);
   requireWholeReading(reading);
-  const proof = prove(reading.fleet, policy, options.monthsBack ?? USUAL_MONTHS_BACK);
+  const monthsBack = options.monthsBack ?? USUAL_MONTHS_BACK;
+  showProgress(`Forecasting from what was known ${monthsBack.join(", ")} months ago ...`);
+  const proof = prove(reading.fleet, policy, monthsBack);
   if (options.out !== undefined) {
     writeFiles(options.out, [{ name: "prove.json", chunks: jsonChunks(proveJson(proof)) }], paths);
     note(`Written to ${options.out}: prove.json.`);

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { UsageError } from "../exit-codes.ts";
-import { note } from "../print.ts";
+import { note, typed } from "../print.ts";
 import { SAMPLE_FILES } from "../sample-files.ts";
 import { writeFiles } from "../write-files.ts";
 
@@ -18,5 +18,5 @@ export async function runSample(folder: string): Promise<void> {
     [],
   );
   note(`Written to ${folder}: ${SAMPLE_FILES.map(({ name }) => name).join(", ")}.`);
-  note(`Next: wanecast plan ${folder} --out out`);
+  note(`Next: ${typed(["wanecast", "plan", folder, "--out", "out"])}`);
 }

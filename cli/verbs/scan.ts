@@ -1,9 +1,10 @@
 import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { checkJson, datedStockCsv, jsonChunks, readScans, scanText, setAsideCsv } from "../../src/index.ts";
 import { UsageError } from "../exit-codes.ts";
 import { failOn } from "../fail-on.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
-import { note, print, stdoutSetting } from "../print.ts";
+import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
 
@@ -30,6 +31,9 @@ export async function runScan(inputs: readonly string[], options: VerbOptions): 
   else {
     await print([csv]);
     note(scanText(reading, { width: stdoutSetting().width }).trimEnd());
+  }
+  if (options.out !== undefined) {
+    suggest(`${typed(["wanecast", "dates", ...inputs, join(options.out, "dated_stock.csv")])} counts them in`);
   }
   failOn(options.failOn ?? [], reading, null);
 }

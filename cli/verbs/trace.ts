@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { jsonChunks, traceCsv, traceIds, traceJson, traceText } from "../../src/index.ts";
 import { UsageError } from "../exit-codes.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
-import { note, print, stdoutSetting } from "../print.ts";
+import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
 import type { SheetOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
 
@@ -39,6 +39,10 @@ export async function runTrace(args: readonly string[], options: TraceOptions): 
     note(`Written to ${options.out}: trace.json, trace.csv.`);
   }
   await print(options.json ? json() : [traceText(trace, policy.asOf, stdoutSetting())]);
+  if (options.out === undefined) {
+    const named = options.ids === undefined ? args : ["--ids", options.ids, ...args];
+    suggest(`${typed(["wanecast", "trace", ...named, "--out", "out"])} writes the list, a line a place`);
+  }
 }
 
 /** The identifiers of a recall notice's list: one a line, or separated by commas or semicolons. */

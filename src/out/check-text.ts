@@ -5,7 +5,7 @@ import { findingRows, inputRows, tablesInOrder } from "./plan-head.ts";
 import { setAsideInOrder } from "./set-aside-csv.ts";
 import { sheetsRead } from "./summary-text.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
-import { textTable } from "./text-table.ts";
+import { type TextColumn, textTable } from "./text-table.ts";
 import { plainText, wrapText } from "./text-width.ts";
 
 /** Findings of one code in one file that are told in full; the others are counted. */
@@ -39,9 +39,13 @@ export function checkText(reading: Reading, asOf: string, setting: TextSetting):
 }
 
 function tablesTable(tables: readonly ReadTable[], width: number): string {
+  const tabs: TextColumn<ReadTable>[] = [
+    { head: "file", cell: ({ file }) => file, clipTo: 12 },
+    { head: "tab", cell: ({ sheet, table }) => `${sheet ?? ""}${tableNumber(table)}`, clipTo: 9 },
+  ];
   return textTable<ReadTable>(
     [
-      { head: "file", cell: tableName, clipTo: 16 },
+      ...(tables.some(({ sheet }) => sheet !== null) ? tabs : [{ head: "file", cell: tableName, clipTo: 16 }]),
       { head: "read as", cell: (table) => table.kinds.join(", ") || "-", clipTo: 12 },
       { head: "header", align: "right", cell: (table) => table.headerLines.join(", "), dropRank: 1 },
       { head: "rows", align: "right", cell: (table) => countText(table.rows) },
@@ -81,7 +85,7 @@ export function setAsideLines({ setAside, findings }: Reading, width: number): s
       [finding.line, ...finding.lines].map((line) => [ruledOut({ ...finding, line }, finding.code), finding.fix]),
     ),
   );
-  return inGroups(setAsideInOrder(setAside), (row) => ({
+  return inGroups(setAsideInOrder(setAside), width, (row) => ({
     code: row.reason,
     file: row.file,
     lines: [
@@ -95,7 +99,7 @@ export function setAsideLines({ setAside, findings }: Reading, width: number): s
 export function findingLines({ setAside, findings }: Pick<Reading, "setAside" | "findings">, width: number): string[] {
   const told = new Set(setAside.map((row) => ruledOut(row, row.reason)));
   const others = findingRows(findings).filter((finding) => !told.has(ruledOut(finding, finding.code)));
-  return inGroups(others, (finding) => ({
+  return inGroups(others, width, (finding) => ({
     code: finding.code,
     file: finding.file ?? "",
     lines: [wrapText(findingText(finding), width, "  "), ...fixLines(finding.fix, width)],
@@ -110,6 +114,7 @@ function ruledOut({ file, sheet, line }: Pick<Finding, "file" | "sheet" | "line"
 /** The first few of each code and file in full, then how many more there are. */
 function inGroups<Row>(
   rows: readonly Row[],
+  width: number,
   tell: (row: Row) => { code: string; file: string; lines: string[] },
 ): string[] {
   const counts = new Map<string, { code: string; file: string; count: number }>();
@@ -124,7 +129,8 @@ function inGroups<Row>(
   for (const { code, file, count } of counts.values()) {
     if (count <= TOLD_PER_CODE) continue;
     const where = file === "" ? "" : `${plainText(file)}: `;
-    lines.push(`${where}${counted(count - TOLD_PER_CODE, "more", "more")} like it [${code}]; --json gives all.`);
+    const more = counted(count - TOLD_PER_CODE, "more", "more");
+    lines.push(wrapText(`${where}${more} like it [${code}]; --json gives all.`, width, "  "));
   }
   return lines;
 }
@@ -152,5 +158,10 @@ function place(file: string, sheet: string | null, line: number | null): string 
 }
 
 function tableName({ file, sheet, table }: ReadTable): string {
-  return `${place(file, sheet, null)}${table > 1 ? `, table ${table}` : ""}`;
+  return `${place(file, sheet, null)}${tableNumber(table)}`;
+}
+
+/** Which of several tables in one place it is; nothing for the first. */
+function tableNumber(table: number): string {
+  return table > 1 ? `, table ${table}` : "";
 }

@@ -17,7 +17,7 @@ export function titleLine(text: string, { width, heading }: TextSetting): string
 /** A heading over its lines, or nothing where there are none. */
 export function section(title: string, body: readonly string[], setting: TextSetting): string[] {
   if (body.length === 0) return [];
-  return ["", setting.heading?.(title) ?? title, ...body];
+  return ["", titleLine(title, setting), ...body];
 }
 
 /** Sentences as a list with hyphens, wrapped. */

@@ -16,23 +16,30 @@ const GAP = "  ";
 
 /**
  * A table in plain text: a head, a rule of hyphens and a line a row, at most `width` columns wide where its
- * columns allow. Too wide a table first clips long cells, then leaves out columns and says which.
+ * columns allow. Too wide a table first sets its heads in several lines, then clips long cells, then leaves out
+ * columns and says which.
  */
 export function textTable<Row>(columns: readonly TextColumn<Row>[], rows: readonly Row[], width: number): string {
-  const shown = columns.map((column) => ({ column, cells: rows.map((row) => plainText(column.cell(row))) }));
-  let kept = shown.map((each) => ({ ...each, width: naturalWidth(each.column.head, each.cells) }));
+  let kept = columns.map((column) => sized(column, rows, [column.head]));
+  if (tableWidth(kept) > width) kept = columns.map((column) => sized(column, rows, column.head.split(" ")));
   const dropped: string[] = [];
   for (;;) {
-    kept = clipWidths(kept, width);
+    const clipped = clipWidths(kept, width);
     const next = kept.filter(({ column }) => column.dropRank !== undefined).sort(byDropRank)[0];
-    if (tableWidth(kept) <= width || next === undefined) break;
+    if (tableWidth(clipped) <= width || next === undefined) {
+      kept = clipped;
+      break;
+    }
     dropped.push(next.column.head);
-    kept = kept
-      .filter((each) => each !== next)
-      .map((each) => ({ ...each, width: naturalWidth(each.column.head, each.cells) }));
+    kept = kept.filter((each) => each !== next);
   }
+  const heads = kept.map((each) => wrapText(each.column.head, each.width).split("\n"));
+  const headLines = Math.max(1, ...heads.map(({ length }) => length));
   const lines = [
-    joinCells(kept.map((each) => padCell(each.column.head, each))),
+    ...Array.from({ length: headLines }, (_, line) =>
+      // a head of fewer lines stands right above the rule
+      joinCells(kept.map((each, n) => padCell(heads[n]![line - headLines + heads[n]!.length] ?? "", each))),
+    ),
     joinCells(kept.map((each) => "-".repeat(each.width))),
     ...rows.map((_, index) => joinCells(kept.map((each) => padCell(each.cells[index] ?? "", each)))),
   ];
@@ -46,8 +53,10 @@ interface SizedColumn<Row> {
   width: number;
 }
 
-function naturalWidth(head: string, cells: readonly string[]): number {
-  return cells.reduce((most, cell) => Math.max(most, textWidth(cell)), textWidth(head));
+/** A column as wide as its cells and these parts of its head, which no line of the head may break. */
+function sized<Row>(column: TextColumn<Row>, rows: readonly Row[], headParts: readonly string[]): SizedColumn<Row> {
+  const cells = rows.map((row) => plainText(column.cell(row)));
+  return { column, cells, width: [...cells, ...headParts].reduce((most, text) => Math.max(most, textWidth(text)), 0) };
 }
 
 function tableWidth(columns: readonly SizedColumn<never>[]): number {
@@ -56,14 +65,14 @@ function tableWidth(columns: readonly SizedColumn<never>[]): number {
 
 /** Takes the surplus from the widest column that may be clipped, one step at a time. */
 function clipWidths<Row>(columns: readonly SizedColumn<Row>[], width: number): SizedColumn<Row>[] {
-  const sized = columns.map((each) => ({ ...each }));
-  for (let surplus = tableWidth(sized) - width; surplus > 0; surplus--) {
-    const clippable = sized.filter((each) => each.width > (each.column.clipTo ?? Number.POSITIVE_INFINITY));
+  const clipped = columns.map((each) => ({ ...each }));
+  for (let surplus = tableWidth(clipped) - width; surplus > 0; surplus--) {
+    const clippable = clipped.filter((each) => each.width > (each.column.clipTo ?? Number.POSITIVE_INFINITY));
     const widest = clippable.sort((a, b) => b.width - a.width)[0];
     if (widest === undefined) break;
     widest.width--;
   }
-  return sized;
+  return clipped;
 }
 
 function byDropRank<Row>(a: SizedColumn<Row>, b: SizedColumn<Row>): number {

@@ -35,6 +35,19 @@ describe("textTable", () => {
       ].join("\n"),
     );
   });
+  it("sets heads in several lines before it clips or leaves out anything", () => {
+    const long = columns.map((column) => (column.head === "units" ? { ...column, head: "units in all" } : column));
+    expect(textTable(long, rows, 32)).toBe(
+      [
+        "                         units",
+        "                            in",
+        "serial    site             all",
+        "--------  -------------  -----",
+        "M22-001   North Station     12",
+        "M22-0002  Harbour         1234",
+      ].join("\n"),
+    );
+  });
   it("then leaves out columns and says which", () => {
     expect(textTable(columns, rows, 16)).toBe(
       [

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, statSync } from "node:fs";
 import { resolve } from "node:path";
 import { describe, expect, it } from "vitest";
-import { POLICY_HELP } from "../../cli/help-text.ts";
+import { POLICY_KEYS_HELP } from "../../cli/help-text.ts";
 import { makeProgram } from "../../cli/program.ts";
 import { SHEETS } from "../../src/fleet/columns.ts";
 import { POLICY_KEYS } from "../../src/fleet/policy-keys.ts";
@@ -62,7 +62,7 @@ describe("README", () => {
   });
 
   it("or the help names every policy key", () => {
-    const words = new Set(`${readme} ${POLICY_HELP}`.match(/\w+/g));
+    const words = new Set([...POLICY_KEYS_HELP, ...(readme.match(/\w+/g) ?? [])]);
     for (const { key } of POLICY_KEYS) expect(words.has(key), key).toBe(true);
   });
 

@@ -1,0 +1,21 @@
+import type { Command } from "commander";
+
+/**
+ * What to type instead, where commander's own message does not say; null where it does.
+ *
+ * @param code   what commander calls the mistake
+ * @param words  the command line after the program's name
+ */
+export function usageHint(program: Command, code: string, words: readonly string[]): string | null {
+  const [first = ""] = words;
+  if (code === "commander.unknownOption" && isOptionOfVerbs(program, first)) {
+    return `Options stand after the verb: wanecast VERB INPUT... ${first}`;
+  }
+  if (code === "commander.missingArgument") return `wanecast ${first} --help shows two examples.`;
+  return null;
+}
+
+function isOptionOfVerbs({ commands }: Command, word: string): boolean {
+  const flag = word.replace(/=.*$/, "");
+  return commands.some(({ options }) => options.some(({ long, short }) => flag === long || flag === short));
+}
