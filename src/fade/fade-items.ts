@@ -149,7 +149,7 @@ function finish({ key, packs, coordinates, borrowsFrom }: Draft, inForce: number
 /** Curves under an item's forecasts: all draws have their own where packs are few, and share one of these counts where many. */
 const CURVES = [DRAWS, DRAWS / 2, DRAWS / 4, DRAWS / 8];
 /** Packs times curves up to which a count is taken: the fewer curves, the more packs speak for each. */
-const CURVES_FOR_PACKS = 40_000;
+const CURVES_FOR_PACKS = 10_000;
 
 const curvesFor = (packs: number) => CURVES.find((curves) => packs * curves <= CURVES_FOR_PACKS) ?? CURVES.at(-1)!;
 
