@@ -1,13 +1,11 @@
 import type { ItemPlace } from "../supplies/item-places.ts";
 
-/** A use at a place: a day (fraction allowed) and the units it takes. */
-export interface UseEvent {
-  day: number;
-  units: number;
+/** Uses at a place: the day of each (fraction allowed), ascending, and the units it takes; the first `count` are read. */
+export interface PlaceUses {
+  count: number;
+  days: number[];
+  units: number[];
 }
-
-/** What makes a unit leave a place. */
-export type LeaveCause = "expiry" | "use" | "routine" | "growth";
 
 /** Facts that all places of an item share. */
 export interface RunFacts {
@@ -18,69 +16,88 @@ export interface RunFacts {
 }
 
 /**
- * Runs one place through the horizon: uses and routine take the unit that expires first (FEFO), units left over leave
+ * Runs places through the horizon: uses and routine take the unit that expires first (FEFO), units left over leave
  * on their swap day, every unit that leaves is replaced at once by one with the life that new units have.
  *
- * @param uses  ascending by day
- * @param routine  days on which routine finishes a unit, ascending
- * @param need  told the cause and month index of each unit needed
+ * One runner serves millions of runs, so it keeps its room between them.
  */
-export function runPlace(
-  place: Pick<ItemPlace, "from" | "until" | "swapDays" | "lacking">,
-  uses: readonly UseEvent[],
-  routine: readonly number[],
-  facts: RunFacts,
-  need: (cause: LeaveCause, month: number) => void,
-): void {
-  const { monthStarts, swapDayOfReplacement } = facts;
-  const months = swapDayOfReplacement.length;
-  const end = Math.min(place.until, monthStarts[months]!);
-  if (place.from >= end) return;
-  const queue = [...place.swapDays];
-  let head = 0;
-  let month = 0;
-  let nextUse = 0;
-  let nextRoutine = 0;
-  const replace = (cause: LeaveCause, day: number) => {
-    while (month + 1 < months && day >= monthStarts[month + 1]!) month++;
-    need(cause, month);
-    insert(queue, head, swapDayOfReplacement[month]!);
-  };
-  const take = (cause: LeaveCause, day: number) => {
-    // a place that holds no unit needs one for the use itself and keeps none
-    if (head < queue.length) {
-      head++;
-      replace(cause, day);
-    } else {
-      while (month + 1 < months && day >= monthStarts[month + 1]!) month++;
-      need(cause, month);
-    }
-  };
-  for (let unit = 0; unit < place.lacking; unit++) replace("growth", place.from);
-  for (;;) {
-    const swap = Math.max(place.from, queue[head] ?? Number.POSITIVE_INFINITY);
-    const use = uses[nextUse]?.day ?? Number.POSITIVE_INFINITY;
-    const scheduled = routine[nextRoutine] ?? Number.POSITIVE_INFINITY;
-    const day = Math.min(swap, use, scheduled);
-    if (day >= end) return;
-    if (day === swap) take("expiry", day);
-    else if (day === use) {
-      for (let unit = 0; unit < uses[nextUse]!.units; unit++) take("use", day);
-      nextUse++;
-    } else {
-      take("routine", day);
-      nextRoutine++;
-    }
-  }
-}
+export class PlaceRunner {
+  /** Units needed by month in the last run, and of these the expiries. */
+  readonly needs: Int32Array;
+  readonly expiries: Int32Array;
+  private readonly months: number;
+  /** Swap days of the units in place from `head` up to `tail`, ascending. */
+  private readonly queue: number[] = [];
+  private head = 0;
+  private tail = 0;
+  private month = 0;
 
-/** Keeps the queue ascending; new units nearly always expire last. */
-function insert(queue: number[], head: number, swapDay: number): void {
-  let at = queue.length;
-  queue.push(swapDay);
-  while (at > head && queue[at - 1]! > swapDay) {
-    queue[at] = queue[at - 1]!;
-    at--;
+  constructor(private readonly facts: RunFacts) {
+    this.months = facts.swapDayOfReplacement.length;
+    this.needs = new Int32Array(this.months);
+    this.expiries = new Int32Array(this.months);
   }
-  queue[at] = swapDay;
+
+  /** @param routine  days on which routine finishes a unit, ascending */
+  run(
+    place: Pick<ItemPlace, "from" | "until" | "swapDays" | "lacking">,
+    { count, days, units }: PlaceUses,
+    routine: readonly number[],
+  ): void {
+    this.needs.fill(0);
+    this.expiries.fill(0);
+    const { from, swapDays, lacking } = place;
+    const end = Math.min(place.until, this.facts.monthStarts[this.months]!);
+    if (from >= end) return;
+    const { queue } = this;
+    for (let unit = 0; unit < swapDays.length; unit++) queue[unit] = swapDays[unit]!;
+    this.head = 0;
+    this.tail = swapDays.length;
+    this.month = 0;
+    for (let unit = 0; unit < lacking; unit++) this.replace(from);
+    let nextUse = 0;
+    let nextRoutine = 0;
+    for (;;) {
+      const swap = this.head < this.tail ? Math.max(from, queue[this.head]!) : Number.POSITIVE_INFINITY;
+      const use = nextUse < count ? days[nextUse]! : Number.POSITIVE_INFINITY;
+      const scheduled = nextRoutine < routine.length ? routine[nextRoutine]! : Number.POSITIVE_INFINITY;
+      const day = Math.min(swap, use, scheduled);
+      if (day >= end) return;
+      if (day === swap) {
+        this.take(day);
+        this.expiries[this.month]!++;
+      } else if (day === use) {
+        for (let unit = units[nextUse]!; unit > 0; unit--) this.take(day);
+        nextUse++;
+      } else {
+        this.take(day);
+        nextRoutine++;
+      }
+    }
+  }
+
+  private take(day: number): void {
+    // a place that holds no unit needs one for the use itself and keeps none
+    if (this.head === this.tail) this.need(day);
+    else {
+      this.head++;
+      this.replace(day);
+    }
+  }
+
+  private need(day: number): void {
+    const { monthStarts } = this.facts;
+    while (this.month + 1 < this.months && day >= monthStarts[this.month + 1]!) this.month++;
+    this.needs[this.month]!++;
+  }
+
+  /** Adds a unit and keeps the queue ascending; new units nearly always expire last. */
+  private replace(day: number): void {
+    this.need(day);
+    const { queue, head } = this;
+    const swapDay = this.facts.swapDayOfReplacement[this.month]!;
+    let at = this.tail++;
+    for (; at > head && queue[at - 1]! > swapDay; at--) queue[at] = queue[at - 1]!;
+    queue[at] = swapDay;
+  }
 }

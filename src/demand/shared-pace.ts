@@ -1,41 +1,48 @@
+import { gammaQuantile } from "../maths/gamma-distribution.ts";
 import type { GammaRate } from "../maths/gamma-poisson.ts";
 import { normalQuantile } from "../maths/normal.ts";
 import { seededRandom } from "../maths/random.ts";
 import { shuffled } from "../maths/shuffled.ts";
 import { seedFromText } from "../maths/text-seed.ts";
-import type { PlaceUse, SharedPrior } from "../supplies/use-rates.ts";
+import type { PlaceUse } from "../supplies/use-rates.ts";
 
-/** Paces into which a prior's uncertain mean is cut; their variance is then 1 % short. */
+/** Paces into which what places share is cut; its variance is then 1 % short (2 % where one event was seen). */
 const PACES = 40;
+/** A gamma distribution of this shape is one rate for certain. */
+const CERTAIN = 1e9;
 
-/** Futures in which the places of a duty use at one pace, in proportion to the mean that was estimated. */
+/** Futures in which the places of a duty use at one pace. */
 export interface PacedFutures {
-  pace: number;
+  /** A place's rate at the pace. */
+  rateOf(use: PlaceUse): GammaRate;
   among: Uint32Array;
 }
 
 /**
- * Deals the futures to the paces at which a duty's places may use, equally many to each: the mean of a prior that was
- * fitted to few places is itself uncertain, and in common to all of them, so that it does not average out.
+ * Deals the futures to the paces at which places that share one may use, equally many to each. What they share does not
+ * average out: the mean of a prior that was fitted to few places, or a common rate that few events speak of.
+ *
+ * @param places  how many share it; one alone has its rate as it stands
  */
-export function pacedFutures(prior: SharedPrior | null, futures: number): PacedFutures[] {
-  const paces = pacesOf(prior);
-  const order = shuffled(futures, seededRandom(seedFromText(`paces of ${prior?.duty}`)));
+export function pacedFutures(use: PlaceUse, places: number, futures: number): PacedFutures[] {
+  const { prior, common } = use;
+  const order = shuffled(futures, seededRandom(seedFromText(`paces of ${prior?.duty ?? common}`)));
+  if (prior === null && places === 1) return [{ rateOf: ({ rate }) => rate, among: order }];
+  const paces = prior === null ? gammaPaces(use.rate) : lognormalPaces(prior.logSpread);
   return paces.map((pace, i) => {
     const from = Math.round((i * futures) / paces.length);
-    return { pace, among: order.subarray(from, Math.round(((i + 1) * futures) / paces.length)) };
+    const among = order.subarray(from, Math.round(((i + 1) * futures) / paces.length));
+    return {
+      rateOf: (one) => (one.prior === null ? { shape: CERTAIN, exposure: CERTAIN / pace } : rateAt(one, pace)),
+      among,
+    };
   });
-}
-
-/** A place's rate where its duty's prior has a pace: the place's own events count as before. */
-export function rateAt({ rate, prior }: PlaceUse, pace: number): GammaRate {
-  if (prior === null) return rate;
-  return { shape: rate.shape, exposure: rate.exposure - prior.exposure + prior.exposure / pace };
 }
 
 /** Uses a month that a place expects, all paces being equally likely. */
 export function expectedUses(use: PlaceUse): number {
-  const paces = pacesOf(use.prior);
+  if (use.prior === null) return use.rate.shape / use.rate.exposure;
+  const paces = lognormalPaces(use.prior.logSpread);
   return (
     paces.reduce((sum, pace) => {
       const { shape, exposure } = rateAt(use, pace);
@@ -44,9 +51,23 @@ export function expectedUses(use: PlaceUse): number {
   );
 }
 
-/** Lognormal about the estimate (Jeffreys' prior of a Poisson mean lifts its mean as much), at the middles of equal parts. */
-function pacesOf(prior: SharedPrior | null): number[] {
-  if (prior === null) return [1];
-  const { logSpread } = prior;
-  return Array.from({ length: PACES }, (_, i) => Math.exp(logSpread * normalQuantile((i + 0.5) / PACES)));
+/** A place's rate where its duty's prior has a pace: the place's own events count as before. */
+function rateAt({ rate, prior }: PlaceUse, pace: number): GammaRate {
+  return { shape: rate.shape, exposure: rate.exposure - prior!.exposure + prior!.exposure / pace };
+}
+
+/** In proportion to the estimate (Jeffreys' prior of a Poisson mean lifts its mean as much), at the middles of equal parts. */
+function lognormalPaces(logSpread: number): number[] {
+  return middles((level) => Math.exp(logSpread * normalQuantile(level)));
+}
+
+/** Rates at the middles of equal parts, in proportion such that their mean is that of the distribution. */
+function gammaPaces({ shape, exposure }: GammaRate): number[] {
+  const rates = middles((level) => gammaQuantile(shape, level));
+  const mean = rates.reduce((sum, rate) => sum + rate, 0) / PACES;
+  return rates.map((rate) => (rate / mean) * (shape / exposure));
+}
+
+function middles(quantile: (level: number) => number): number[] {
+  return Array.from({ length: PACES }, (_, i) => quantile((i + 0.5) / PACES));
 }

@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { runPlace } from "../../src/demand/place-run.ts";
+import { PlaceRunner } from "../../src/demand/place-run.ts";
 
 const MONTHS = 24;
 const facts = {
@@ -35,7 +35,9 @@ function stepByStep(swapDays: readonly number[], uses: readonly number[]): { nee
   return { needs, fefoKept };
 }
 
-describe("runPlace", () => {
+describe("PlaceRunner", () => {
+  const runner = new PlaceRunner(facts);
+
   it("takes the unit that expires first, and replaces it, as told day by day", () => {
     fc.assert(
       fc.property(
@@ -45,23 +47,14 @@ describe("runPlace", () => {
           const uses = [...useDays].sort((a, b) => a - b).map((day) => day + 0.5);
           const told = stepByStep(swapDays, uses);
           expect(told.fefoKept).toBe(true);
-          const needs = new Array<number>(MONTHS).fill(0);
           const place = {
             from: 0,
             until: Number.POSITIVE_INFINITY,
             swapDays: [...swapDays].sort((a, b) => a - b),
             lacking: 0,
           };
-          runPlace(
-            place,
-            uses.map((day) => ({ day, units: 1 })),
-            [],
-            facts,
-            (_, month) => {
-              needs[month] = needs[month]! + 1;
-            },
-          );
-          expect(needs).toEqual(told.needs);
+          runner.run(place, { count: uses.length, days: uses, units: uses.map(() => 1) }, []);
+          expect([...runner.needs]).toEqual(told.needs);
         },
       ),
       { seed: 41, numRuns: 200 },
@@ -71,13 +64,10 @@ describe("runPlace", () => {
   // By hand: two units needed on day 100, in the month of index 3, last until day 14 * 30 = 420, of index 14
   it("gives a new device its units on its first day, and renews them", () => {
     const place = { from: 100, until: 600, swapDays: [], lacking: 2 };
-    const needs: [string, number][] = [];
-    runPlace(place, [], [], facts, (cause, month) => needs.push([cause, month]));
-    expect(needs).toEqual([
-      ["growth", 3],
-      ["growth", 3],
-      ["expiry", 14],
-      ["expiry", 14],
-    ]);
+    runner.run(place, { count: 0, days: [], units: [] }, []);
+    const twoIn = (...months: number[]) =>
+      Array.from({ length: MONTHS }, (_, month) => (months.includes(month) ? 2 : 0));
+    expect([...runner.needs]).toEqual(twoIn(3, 14));
+    expect([...runner.expiries]).toEqual(twoIn(14));
   });
 });

@@ -1,0 +1,54 @@
+import type { Random } from "../maths/random.ts";
+import type { PlaceUses } from "./place-run.ts";
+
+/** Up to so many days are sorted by insertion. */
+const FEW = 30;
+
+/**
+ * Draws the days and sizes of so many uses at a place. Given their number, the uses of a steady rate fall evenly over the
+ * time.
+ *
+ * @param from, span  first day, and days
+ * @param sizes  chance that a use takes 0, 1, 2 ... units
+ * @param into  filled
+ */
+export function drawUses(
+  count: number,
+  from: number,
+  span: number,
+  sizes: Float64Array,
+  random: Random,
+  into: PlaceUses,
+): void {
+  into.count = count;
+  for (let use = 0; use < count; use++) {
+    into.days[use] = from + random.uniform() * span;
+    // sizes are independent of days, so that only the days need be in order
+    into.units[use] = sizeAt(random.uniform(), sizes);
+  }
+  sortFirst(count, into.days);
+}
+
+/** Sorts the first so many days; nearly always there are a few, and millions of runs have some. */
+function sortFirst(count: number, days: number[]): void {
+  if (count > FEW) {
+    days.length = count;
+    days.sort((a, b) => a - b);
+    return;
+  }
+  for (let i = 1; i < count; i++) {
+    const day = days[i]!;
+    let at = i;
+    for (; at > 0 && days[at - 1]! > day; at--) days[at] = days[at - 1]!;
+    days[at] = day;
+  }
+}
+
+function sizeAt(level: number, sizes: Float64Array): number {
+  let below = 0;
+  for (let units = 0; units < sizes.length; units++) {
+    below += sizes[units]!;
+    if (level < below) return units;
+  }
+  return sizes.length - 1;
+}
