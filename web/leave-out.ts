@@ -156,6 +156,24 @@ const MOTION: [RegExp, string][] = [
   ],
 ];
 
+/** Shapes of points but round and square ones (chart.js 4.6.1). */
+const SHAPES = [
+  /case 'triangle':[\s\S]*?(?=case 'rect':)/,
+  /rad \+= QUARTER_PI;\s*\/\* falls through \*\/ case 'rectRot':[\s\S]*?(?=case false:)/,
+];
+
+/** Slanted and skipped labels, titles of axes, and marks under the pointer, of which the charts have none (chart.js 4.6.1). */
+const LABELS: [string, string][] = [
+  ["autoSkip", "ticks"],
+  ["titleArgs", "{}"],
+];
+const METHODS: [RegExp, string][] = [
+  ["calculateLabelRotation", "this.labelRotation = 0"],
+  ["_resolveAnimations", "{ update: Object.assign }"],
+  ["_updateHoverStyles", "undefined"],
+  ["updateHoverStyle", "undefined"],
+].map(([name, gives]) => [new RegExp(`^ +(${name}\\([^)]*\\) \\{)[\\s\\S]*?\\n {4}\\}`, "m"), `$1 return ${gives}; }`]);
+
 /** Classifiers and a table that simple-statistics fills on loading, and of which nothing is asked (7.12.1). */
 const STATISTICS = [
   /^(BayesianClassifier|PerceptronModel)\.prototype\.\w+ = function[\s\S]*?\n\};/gm,
@@ -202,9 +220,15 @@ export function leaveOut() {
       if (/src\/(supplies|life)\/finding-codes\.ts$|priors\.ts$/.test(plain(id)))
         return code.replace(OBJECT_WORDS, '$1 ""');
       if (plain(id).endsWith("chart.js/dist/chunks/index.js"))
-        return withoutBodies(code.replace(EASINGS, "const effects = { linear: (t) => t };"), CURVED);
+        return SHAPES.reduce(
+          (text, shapes) => found(text, shapes, ""),
+          withoutBodies(code.replace(EASINGS, "const effects = { linear: (t) => t };"), CURVED),
+        );
       if (plain(id).endsWith("chart.js/dist/chart.js"))
-        return MOTION.reduce((text, [pattern, by]) => found(text, pattern, by), found(code, OTHER_AXES, "class $1 {}"));
+        return [...MOTION, ...METHODS].reduce(
+          (text, [pattern, by]) => found(text, pattern, by),
+          found(withoutBodies(code, LABELS), OTHER_AXES, "class $1 {}"),
+        );
       if (plain(id).endsWith("simple-statistics.mjs"))
         return STATISTICS.reduce((text, pattern) => found(text, pattern, ""), code);
       if (plain(id).endsWith("zod/v4/locales/en.js"))

@@ -50,7 +50,7 @@ export function commonOptions(colours: Palette, unit: string): ChartOptions<"lin
         beginAtZero: true,
         grid: { color: colours.faint, drawTicks: false },
         border: { display: false },
-        ticks: { ...ticks, maxTicksLimit: 6, padding: 6, precision: 0 },
+        ticks: { ...ticks, autoSkip: false, maxTicksLimit: 6, padding: 6, precision: 0 },
         title: { display: false, text: unit },
       },
     },
