@@ -30,8 +30,17 @@ export interface LoadedFleet {
   columns: ColumnsFile | null;
 }
 
-/** Reads the inputs under the policy of sheet and command line. Refused files are in the reading. */
-export async function loadFleet(inputs: readonly string[], options: SheetOptions): Promise<LoadedFleet> {
+/**
+ * Reads the inputs under the policy of sheet and command line. Refused files are in the reading.
+ *
+ * @param earlier  what the same inputs gave under another policy: where sheets would be read no differently it is
+ *                 handed on, so that its packs need not be fitted anew
+ */
+export async function loadFleet(
+  inputs: readonly string[],
+  options: SheetOptions,
+  earlier: LoadedFleet | null = null,
+): Promise<LoadedFleet> {
   const fromOptions = policyOptions(options);
   const { files, refused, paths } = readInputs(inputs);
   await openWorkbooks(files);
@@ -41,6 +50,9 @@ export async function loadFleet(inputs: readonly string[], options: SheetOptions
   const { policy } = resolvePolicy(choices, today);
   if (!choices.some(({ key, value }) => key.trim().toLowerCase() === "as_of" && dayFromIso(value.trim()) !== null)) {
     note(`As of today, ${isoFromDay(today)}; --as-of DATE plans from another day.`);
+  }
+  if (earlier?.policy.asOf === policy.asOf && earlier.policy.dateOrder === policy.dateOrder) {
+    return { ...earlier, policy };
   }
   showProgress(`Reading ${files.map(({ name }) => name).join(", ")} ...`);
   const reading = readSheets(files, { asOf: policy.asOf, dateOrder: policy.dateOrder, columns });

@@ -18,10 +18,15 @@ export interface LoadedPlan extends LoadedFleet {
 /**
  * Reads the inputs and plans.
  *
+ * @param earlier  what the same inputs gave under another policy
  * @throws InputRefused where a file was refused or nothing was found
  */
-export async function loadPlan(inputs: readonly string[], options: SheetOptions): Promise<LoadedPlan> {
-  const loaded = await loadFleet(inputs, options);
+export async function loadPlan(
+  inputs: readonly string[],
+  options: SheetOptions,
+  earlier: LoadedFleet | null = null,
+): Promise<LoadedPlan> {
+  const loaded = await loadFleet(inputs, options, earlier);
   requireWholeReading(loaded.reading);
   const names = Object.keys(STAGES);
   const stages = rememberStages();

@@ -51,7 +51,7 @@ async function plansToCompare(
   for (const text of options.against) policyPair(text, "--against");
   if (inputs.includes("-")) throw new UsageError("compare reads its inputs twice and cannot take standard input (-).");
   const one = await loadPlan(inputs, options);
-  const other = await loadPlan(inputs, { ...options, policy: [...(options.policy ?? []), ...options.against] });
+  const other = await loadPlan(inputs, { ...options, policy: [...(options.policy ?? []), ...options.against] }, one);
   return {
     a: { label: options.policy?.join(", ") ?? "the policy of the sheets", plan: one.plan },
     b: { label: options.against.join(", "), plan: other.plan },
