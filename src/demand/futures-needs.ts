@@ -1,5 +1,8 @@
 import type { SpanNeeds } from "./span-needs.ts";
 
+/** A level is met if it is missed by no more than this. */
+const ROUNDING = 1e-12;
+
 /**
  * Needs whose distribution is that of equally likely futures.
  *
@@ -25,7 +28,25 @@ export function needsOfFutures(units: Int32Array, futures: number, months: numbe
       for (let n = 0; n <= most; n++) chances[n] = chances[n]! / futures;
       return chances;
     },
-    quantileIn: () => null,
+    quantileIn(after, through, level) {
+      const from = (after + 1) * futures;
+      const to = (through + 1) * futures;
+      let least = Number.POSITIVE_INFINITY;
+      let most = 0;
+      for (let future = 0; future < futures; future++) {
+        const needed = upTo[to + future]! - upTo[from + future]!;
+        if (needed < least) least = needed;
+        if (needed > most) most = needed;
+      }
+      const found = new Int32Array(most - least + 1);
+      for (let future = 0; future < futures; future++) found[upTo[to + future]! - upTo[from + future]! - least]!++;
+      let atMost = 0;
+      for (let n = 0; n < found.length; n++) {
+        atMost += found[n]!;
+        if (atMost >= (level - ROUNDING) * futures) return least + n;
+      }
+      return most;
+    },
     addPath(_draw, random, into) {
       // draws and futures are apart: a draw carries what packs share, which places have no part in
       const future = Math.floor(random() * futures);

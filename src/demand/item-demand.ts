@@ -25,7 +25,7 @@ export function itemDemand(parts: DemandParts): ItemDemand {
   ) as Record<DemandCause, Float64Array>;
   const mean = none.map((_, m) => DEMAND_CAUSES.reduce((sum, cause) => sum + causes[cause][m]!, 0));
   const countsBySpan = new Map<number, Float64Array>();
-  const quantiles = new Map<string, number>();
+  const quantilesAt = new Map<number, Map<number, number>>();
   const countsIn = (after: number, through: number) => {
     const key = (after + 1) * months + through;
     let counts = countsBySpan.get(key);
@@ -52,7 +52,12 @@ export function itemDemand(parts: DemandParts): ItemDemand {
     draws,
     needsQuantile(after, through, level) {
       if (through <= after) return 0;
-      const key = `${after} ${through} ${level}`;
+      let quantiles = quantilesAt.get(level);
+      if (!quantiles) {
+        quantiles = new Map();
+        quantilesAt.set(level, quantiles);
+      }
+      const key = (after + 1) * months + through;
       let quantile = quantiles.get(key);
       if (quantile === undefined) {
         let known = 0;

@@ -12,6 +12,8 @@ export interface Spread {
 interface Row {
   due: Float64Array;
   density: Float64Array;
+  /** Needs expected before each month. */
+  before: Float64Array;
   /** Of its draw: by months in service. */
   newDue: Float64Array;
   end: number;
@@ -31,7 +33,9 @@ export class SpanSpread {
   add(due: Float64Array, newDue: Float64Array, end: number): void {
     const density = new Float64Array(this.months);
     renewalDensity(due, 0, newDue, 0, this.months, end, density);
-    this.rows.push({ due: due.slice(), density, newDue: newDue.slice(), end });
+    const before = new Float64Array(this.months + 1);
+    for (let month = 0; month < this.months; month++) before[month + 1] = before[month]! + density[month]!;
+    this.rows.push({ due: due.slice(), density, before, newDue: newDue.slice(), end });
   }
 
   /** For the months after+1 .. through. */
@@ -44,8 +48,7 @@ export class SpanSpread {
     for (const row of this.rows) {
       const last = Math.min(through, row.end - 1);
       if (last <= after) continue;
-      let mean = 0;
-      for (let month = after + 1; month <= last; month++) mean += row.density[month]!;
+      const mean = row.before[last + 1]! - row.before[after + 1]!;
       shapeSlot(chanceOfNone(row.due[last]!, outliving(row.density, 0, row.newDue, 0, after, last)), mean, shape);
       addCumulants(shape, sum);
     }

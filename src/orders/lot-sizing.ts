@@ -25,6 +25,7 @@ export function planLots(problem: LotProblem): LotPlan | null {
   let next = new Float64Array(lattice.states);
   cost[0] = 0;
   const heldLater = lattice.unitPeriodsFrom();
+  const room = { queue: new Int32Array(lattice.states + 1), worth: new Float64Array(lattice.states + 1) };
   for (let period = 0; period < periods; period++) {
     next.set(cost);
     const first = period === 0 ? 0 : lattice.need[period - 1]!;
@@ -38,7 +39,7 @@ export function planLots(problem: LotProblem): LotPlan | null {
         const tier = tiers[rank]!;
         const boxes = boxRange(tier, tiers[rank + 1]?.fromUnits ?? Number.POSITIVE_INFINITY, box);
         if (boxes.most < boxes.least) continue;
-        const step = { period, index, tier, boxes, box, first, end, cost, next, heldLater };
+        const step = { period, index, tier, boxes, box, first, end, cost, next, heldLater, room };
         extendWithinLife(step, lattice.unit, table);
         if (end < lattice.states - 1 || problem.surplusAtEnd) {
           extendPastLife(step, lattice.unit, lattice.periodsHeld(period, lastServed), table);
@@ -76,6 +77,8 @@ interface Step {
   cost: Float64Array;
   next: Float64Array;
   heldLater: Float64Array;
+  /** Room for a queue of states. */
+  room: { queue: Int32Array; worth: Float64Array };
 }
 
 function emptyTable(periods: number, states: number): Table {
@@ -91,12 +94,11 @@ function boxRange(tier: LotTier, below: number, box: number): { least: number; m
 function extendWithinLife(step: Step, unit: number, table: Table): void {
   const { period, index, tier, boxes, box, first, end, cost, next, heldLater } = step;
   const { unitCost, lotCost, holdingCost } = tier;
+  // a queue of earlier states with rising cost, its head the best one in reach
+  const { queue, worth } = step.room;
   const stride = box / unit;
   const nearest = boxes.least * stride;
   const farthest = boxes.most * stride;
-  // a queue of earlier states with rising cost, its head the best one in reach
-  const queue = new Int32Array(Math.ceil((end + 1) / stride) + 1);
-  const worth = new Float64Array(queue.length);
   for (let rest = 0; rest < stride; rest++) {
     let head = 0;
     let tail = 0;

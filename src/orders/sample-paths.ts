@@ -11,6 +11,18 @@ export const SAMPLED_PATHS = 400;
  * items or rows changes nothing.
  */
 export function samplePaths(demand: ItemDemand, paths = SAMPLED_PATHS): Int32Array[] {
+  let known = sampled.get(demand);
+  if (known?.length !== paths) {
+    known = drawPaths(demand, paths);
+    sampled.set(demand, known);
+  }
+  return known;
+}
+
+/** Paths are asked for again by every stage that counts over them. */
+const sampled = new WeakMap<ItemDemand, Int32Array[]>();
+
+function drawPaths(demand: ItemDemand, paths: number): Int32Array[] {
   const random = seededRandom(seedOf(nameKey(demand.item)));
   return Array.from({ length: paths }, (_, path) => {
     const draw = demand.draws > paths ? Math.floor((path * demand.draws) / paths) : path % demand.draws;

@@ -2,7 +2,6 @@ import type { ItemDemand } from "../demand/types.ts";
 import { itemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey } from "../fleet/rows.ts";
-import { whoTakes } from "../fleet/who-takes.ts";
 import type { PackLife } from "../life/types.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { budgetYears, type ScheduledItem } from "./budget.ts";
@@ -10,6 +9,7 @@ import { itemCase } from "./item-case.ts";
 import { NO_CURRENCY } from "./offers.ts";
 import { linesOfItem, shareFees } from "./order-lines.ts";
 import { orderTogether } from "./order-together.ts";
+import { standInGround } from "./stand-ins.ts";
 import type { OrderSchedule } from "./types.ts";
 
 /**
@@ -32,7 +32,7 @@ export function scheduleOrders(
     fleet,
     demand.map((one) => one.item),
   );
-  const ground = { fleet, policy, book, takes: whoTakes(fleet, book, policy.asOf), packs };
+  const ground = standInGround(fleet, policy, book, packs);
   const byName = [...demand].sort((a, b) => (nameKey(a.item) < nameKey(b.item) ? -1 : 1));
   const found = byName.map((one) => itemCase(one, lots, ground));
   const planned = orderTogether(found.map((one) => one.itemCase));

@@ -3,8 +3,8 @@ import { monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Item, ItemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type Fleet, nameKey } from "../fleet/rows.ts";
-import type { WhoTakes } from "../fleet/who-takes.ts";
+import { type DatedStockRow, type Fleet, nameKey } from "../fleet/rows.ts";
+import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
 import type { PackLife } from "../life/types.ts";
 import { goodUntil } from "../supplies/unit-life.ts";
 
@@ -30,7 +30,21 @@ export interface StandInGround {
   policy: Policy;
   book: ItemBook;
   takes: WhoTakes;
-  packs: readonly PackLife[];
+  /** Rows of dated stock, and packs in service with their lives, by item key. */
+  stockOf: ReadonlyMap<string, readonly DatedStockRow[]>;
+  packsOf: ReadonlyMap<string, readonly PackLife[]>;
+}
+
+/** Sorts by item what stand-ins are looked for in: every late line looks. */
+export function standInGround(fleet: Fleet, policy: Policy, book: ItemBook, packs: readonly PackLife[]): StandInGround {
+  return {
+    fleet,
+    policy,
+    book,
+    takes: whoTakes(fleet, book, policy.asOf),
+    stockOf: groupBy(fleet.datedStock, (row) => book.find(row.item).key),
+    packsOf: groupBy(packs, (one) => book.find(one.item).key),
+  };
 }
 
 /**
@@ -61,18 +75,17 @@ interface GoodUnits {
   units: number;
 }
 
-function goodUnits(item: Item, arrives: Day, { fleet, policy, book, takes, packs }: StandInGround): GoodUnits[] {
-  const ofItem = (name: string) => book.find(name).key === item.key;
-  const dated = fleet.datedStock.flatMap(({ place, ...row }) => {
-    const key = nameKey(place ?? "");
+function goodUnits(item: Item, arrives: Day, { policy, takes, stockOf, packsOf }: StandInGround): GoodUnits[] {
+  const dated = (stockOf.get(item.key) ?? []).flatMap((row) => {
+    const { place, quantity } = row;
+    if (place === null || row.held !== null || quantity <= 0 || goodUntil(row, item) < arrives) return [];
+    const key = nameKey(place);
     // what lies in a store is supply already
-    if (place === null || !(takes.devices.has(key) || takes.retired.has(key))) return [];
-    const good = ofItem(row.item) && row.held === null && goodUntil({ ...row, place }, item) >= arrives;
-    return good && row.quantity > 0 ? [{ key, place, inPool: false, units: row.quantity }] : [];
+    return takes.devices.has(key) || takes.retired.has(key) ? [{ key, place, inPool: false, units: quantity }] : [];
   });
   const month = monthOfDay(arrives) - monthOfDay(policy.asOf);
-  const lasting = packs.flatMap(({ pack, item: name, site, dueChance }) => {
-    if (!ofItem(name) || pack.held !== null || (dueChance[month] ?? 1) >= MOST_CHANCE_DUE) return [];
+  const lasting = (packsOf.get(item.key) ?? []).flatMap(({ pack, site, dueChance }) => {
+    if (pack.held !== null || (dueChance[month] ?? 1) >= MOST_CHANCE_DUE) return [];
     if (pack.device !== null) return [{ key: nameKey(pack.device), place: pack.device, inPool: false, units: 1 }];
     // a pool's name may be a device's too
     return site === null ? [] : [{ key: `pool of ${nameKey(site)}`, place: site, inPool: true, units: 1 }];

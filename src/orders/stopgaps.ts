@@ -49,12 +49,12 @@ function alternativesOnShelf(item: Item, book: ItemBook, lots: readonly UsableLo
 }
 
 /** Units in stores that are in date, but with less life left than a unit that is fitted for good must have. */
-function shortDated(item: Item, { fleet, policy, book, takes }: StandInGround): string[] {
-  const rows = fleet.datedStock.filter((row) => {
+function shortDated(item: Item, { policy, takes, stockOf }: StandInGround): string[] {
+  const rows = (stockOf.get(item.key) ?? []).filter((row) => {
+    if (row.held !== null || row.quantity <= 0 || goodUntil(row, item) < policy.asOf) return false;
+    if (fittableUntil(row, item, policy) >= policy.asOf) return false;
     const place = nameKey(row.place ?? "");
-    if (row.held !== null || row.quantity <= 0 || takes.devices.has(place) || takes.retired.has(place)) return false;
-    if (book.find(row.item).key !== item.key || goodUntil(row, item) < policy.asOf) return false;
-    return fittableUntil(row, item, policy) < policy.asOf;
+    return !takes.devices.has(place) && !takes.retired.has(place);
   });
   if (rows.length === 0) return [];
   const units = rows.reduce((sum, row) => sum + row.quantity, 0);

@@ -23,13 +23,15 @@ export function shortOnPaths(
   );
   let expected = 0;
   let any = 0;
+  const lacking = new Float64Array(items.length);
   for (let path = 0; path < SAMPLED_PATHS; path++) {
     let none = 1;
-    const lacking = items.map(({ share, unmet }, index) => {
+    for (let index = 0; index < items.length; index++) {
+      const { share, unmet } = items[index]!;
       const units = takers[index]! > 0 ? unmet(path) : 0;
       if (units > 0) none *= (1 - share) ** units;
-      return units > 0 ? Math.min(1, (units * share) / takers[index]!) : 0;
-    });
+      lacking[index] = units > 0 ? Math.min(1, (units * share) / takers[index]!) : 0;
+    }
     any += 1 - none;
     if (none === 1) continue;
     for (const one of classes) {
