@@ -8,7 +8,7 @@ import { make } from "./dom.ts";
 import { followStages } from "./engine/engine.ts";
 import type { Read } from "./engine/messages.ts";
 import { dayWords, isoDates, setIsoDates } from "./format.ts";
-import { intake, listenForDrops } from "./intake/intake.ts";
+import { intake, listenForDrops, listenForPastes } from "./intake/intake.ts";
 import { planner } from "./planner.ts";
 import { setPrintFooter } from "./print-footer.ts";
 import { showReport } from "./report.ts";
@@ -35,7 +35,7 @@ const scans = scanBox(plans.addFile);
 async function show(session: Session): Promise<void> {
   if (session.plan !== null) {
     setPrintFooter(say.printFooter(dayWords(session.plan.asOf)));
-    const tools = [scans, intake(plans.takeFiles, say.intake.again)];
+    const tools = [scans, intake(plans.takeFiles, say.intake.again, session.hasSheets)];
     return showReport(content, session as PlannedSession, { ...plans, switchIso }, tools);
   }
   forgetFigures(content);
@@ -43,7 +43,7 @@ async function show(session: Session): Promise<void> {
     make(
       "main",
       { id: "plan" },
-      empty(intake(plans.takeFiles, say.intake.drop)),
+      empty(intake(plans.takeFiles, say.intake.drop, false)),
       session.reading && sheets(session, plans),
       cautions(session.words.cautions, []),
     ),
@@ -87,5 +87,6 @@ function switchIso(): void {
 
 keepChartsPrintable();
 listenForDrops(plans.takeFiles);
+listenForPastes(plans.takeFiles);
 window.addEventListener("hashchange", () => plans.takeLink());
 plans.open().catch((error: Error) => tell(say.intake.failed(error.message)));

@@ -5,7 +5,7 @@ import type { CellChange, RowPlace } from "./engine/correct-row.ts";
 import { ask, Stopped, stopEngine } from "./engine/engine.ts";
 import type { Read } from "./engine/messages.ts";
 import { dayWords } from "./format.ts";
-import type { NamedBytes } from "./intake/intake.ts";
+import { type NamedBytes, wantedBeside } from "./intake/intake.ts";
 import { forgetWork, keepWork, keptWork } from "./kept-work.ts";
 import { todayHere } from "./months.ts";
 import { policyCsv } from "./policy-file.ts";
@@ -63,6 +63,7 @@ export function planner(stage: Stage, embedded: string | null) {
   async function takeFiles(taken: NamedBytes[]): Promise<void> {
     if (taken.length === 0) return stage.tell(say.intake.nothing);
     if ((await tookColumns(taken)) || (await tookPolicy(taken))) return;
+    if (session.plan !== null && session.hasSheets && wantedBeside()) return addFiles(taken);
     files = taken;
     columns = null;
     underlying = [];
@@ -70,10 +71,11 @@ export function planner(stage: Stage, embedded: string | null) {
     await work(say.intake.working(files.length), null);
   }
 
-  /** Puts a sheet among the others, in the place of one of the same name. */
-  async function addFile(file: NamedBytes): Promise<void> {
+  /** Puts sheets among the others, in the place of those of the same name. */
+  async function addFiles(added: NamedBytes[]): Promise<void> {
     if (!session.hasSheets) return stage.tell(say.sheets.scan.needsSheets);
-    files = [...files.filter(({ name }) => name !== file.name), file];
+    const names = new Set(added.map(({ name }) => name));
+    files = [...files.filter(({ name }) => !names.has(name)), ...added];
     engineKnows = false;
     await work(say.intake.replanning, session.plan);
   }
@@ -97,7 +99,7 @@ export function planner(stage: Stage, embedded: string | null) {
   async function correct(row: RowPlace, changes: CellChange[]): Promise<void> {
     const corrected = await ask("correct", { row, changes });
     const before = files.find(({ name }) => name === row.file);
-    await addFile({ ...corrected, fromFolder: before?.fromFolder ?? false });
+    await addFiles([{ ...corrected, fromFolder: before?.fromFolder ?? false }]);
   }
 
   /** A policy sheet dropped on a plan changes the assumptions and leaves the fleet as it is. */
@@ -174,7 +176,7 @@ export function planner(stage: Stage, embedded: string | null) {
 
   return {
     takeFiles,
-    addFile,
+    addFile: (file: NamedBytes) => addFiles([file]),
     correct,
     setColumns,
     async set(key: string, value: string): Promise<void> {

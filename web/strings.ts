@@ -32,7 +32,6 @@ export const say = {
   iso: "ISO: 2027-03-31, 12.50 EUR",
   and: "and",
   none: "–",
-  units: { unit: (n: number) => plural(n, "unit", "units") },
 
   empty: {
     lead: "Wanecast reads the sheets that a fleet's keepers already have: which monitor-defibrillators, AEDs and monitors stand where, which battery packs they carry, how long these ran when tested, and which pads, gel, paper and sensors expire when. From these it forecasts every pack and every dated unit, and writes the order schedule for the next three years.",
@@ -74,6 +73,7 @@ export const say = {
       { stage: "dated", does: "how dated stock lasts" },
       { stage: "demand", does: "needs by month, orders and what they cost" },
     ],
+    beside: "Keep the sheets that are here: what is read joins them, in the place of one of the same name",
     nothing: "No file was found in what was dropped.",
     failed: (why: string) => `This did not work: ${why}`,
     noTable: "No table was found in these files, so there is nothing to plan. What was wrong with each stands below.",
@@ -113,7 +113,6 @@ export const say = {
     table: "The figures as a table",
     picture: "Save as a picture",
     step: "Step through this chart",
-    hatch: "hatched: uncertain",
   },
 
   table: {
@@ -123,7 +122,6 @@ export const say = {
     printAlone: "Print this list alone",
     any: "all",
     all: (rows: string) => `Show all ${rows} rows`,
-    rowCount: (rows: string) => `${rows} rows`,
     scroll: (caption: string) => `${caption} (scrolls sideways)`,
   },
 
@@ -194,7 +192,7 @@ export const say = {
       range: "between the packs' late and early dates (P90 to P10)",
       quarter: "falling due in the quarter",
       caption:
-        "The line counts packs due by each month's end from any cause: fade, failure, age, cycles, a failed test. The hatched band runs from the count by every pack's late date (P90) to the count by its early date (P10). Bars count the quarter's own.",
+        "The line counts packs due by each month's end from any cause: fade, failure, age, cycles, a failed test. The hatched band runs from the count by every pack's late date (P90) to the count by its early date (P10). Bars count what falls due in each quarter.",
       at: (month: string, expected: string, low: string, high: string, quarter: string) =>
         `${month}: ${expected} due so far (${low} to ${high}); ${quarter} fall due in this quarter`,
       heads: ["By the end of", "Late dates (P90)", "Expected", "Early dates (P10)", "In the quarter"],
@@ -218,9 +216,9 @@ export const say = {
       pick: "Pack",
       unit: "capacity, % of rated",
       likely: "likely capacity (P50)",
-      band: "four times in five inside (P10 to P90)",
+      band: "inside four times in five (P10 to P90)",
       reading: "a reading",
-      sibling: "other packs of the item, likely",
+      sibling: "other packs of this item",
       threshold: (percent: string) => `end of life ${percent}`,
       asOf: (day: string) => `as of ${day}`,
       facts: {
@@ -254,7 +252,7 @@ export const say = {
     },
     outlived: {
       heading: "How many packs outlive each age?",
-      lead: "Without a sudden failure, as the sheets show (packs already old when the records start count from the age they had then) and as the plan counts on.",
+      lead: "The share that reaches each age without a sudden failure: as the sheets show it, and as the plan counts on. A pack that was old already when the records start counts from the age it had then.",
       heads: {
         item: "Item",
         years: "Age in years",
@@ -365,7 +363,6 @@ export const say = {
       lineCost: "Line cost",
       fee: "Order fee",
       arrives: "Arrives",
-      why: "Why",
     },
     bySupplier: {
       heading: "What goes to each supplier?",
@@ -373,8 +370,6 @@ export const say = {
       linesOf: (supplier: string, n: number) => `The ${numberWords(n)} ${plural(n, "line", "lines")} for ${supplier}`,
     },
     late: "late",
-    uncovered: (day: string) => `Uncovered until ${day}`,
-    waste: (units: string) => `About ${units} units are likely to lapse unused`,
     noPrices: "The catalogue gives no prices, so there is no spend to show.",
     spend: {
       heading: "What will it cost, year by year?",
@@ -388,7 +383,6 @@ export const say = {
         `${month}: ${spent} spent so far in ${year}; by its end ${p50} likely, ${p95} safe`,
       heads: ["Fiscal year", "Planned", "Likely (P50)", "P80", "Safe (P95)"],
       itemHeads: ["Fiscal year", "Item", "Planned", "Likely (P50)", "P80", "Safe (P95)"],
-      byItem: "By item",
       fiscal: (year: string) => `FY ${year}`,
     },
     deferrals: {
@@ -419,7 +413,7 @@ export const say = {
     readColumnAs: (header: string) => `Read column ${header} as`,
     takeAlong: {
       clean: "Save the sheets cleaned",
-      workbook: "The same as cleaned.xlsx",
+      workbook: "Save them as cleaned.xlsx",
       columns: "Save columns.json",
       note: "Cleaned sheets have canonical columns, one sheet a kind. columns.json keeps how the columns are read: drop it here, or give it to the program as --columns.",
     },

@@ -102,4 +102,34 @@ describe("what is no fleet", () => {
     await planned(page);
     expect(await page.locator("#sheets").textContent()).toContain("2 rows in 1 file: 2 used, 0 set aside");
   });
+
+  it("rows pasted anywhere on the empty page are read, and leave a plan alone", async () => {
+    const { page } = await openPage(browser, null);
+    const paste = (text: string) =>
+      page.evaluate((rows) => {
+        const clipboardData = new DataTransfer();
+        clipboardData.setData("text/plain", rows);
+        document.body.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true }));
+      }, text);
+    await paste("device\ttype\nD1\tmonitor\nD2\tmonitor\n");
+    await planned(page);
+    await paste("device\ttype\nD3\tmonitor\n");
+    expect(await page.locator("#sheets .lead").textContent()).toContain("2 rows in 1 file");
+  });
+
+  it("files and a dropped file join the sheets at hand where the reader wants it", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    await page.locator("#beside").check();
+    await page.evaluate(() => {
+      const dataTransfer = new DataTransfer();
+      const text = "device,type,site,duty\nD4,monitor,Harbour,ambulance\n";
+      dataTransfer.items.add(new File([text], "more_devices.csv", { type: "text/csv" }));
+      document.body.dispatchEvent(new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }));
+    });
+    await page.locator(".masthead .facts", { hasText: "4 devices" }).waitFor();
+    expect(await page.locator("#sheets .lead").textContent()).toContain("in 7 files");
+    expect(await page.locator("#beside").isChecked()).toBe(true);
+  });
 });

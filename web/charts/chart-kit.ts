@@ -85,11 +85,12 @@ function capacityRange(threshold: number, values: readonly number[]) {
   const lowest = values.reduce((low, value) => Math.min(low, value), threshold);
   const highest = values.reduce((high, value) => Math.max(high, value), 100);
   const from = Math.max(least, Math.floor((lowest - 2) / 10) * 10);
-  const step = highest - from > 60 ? 20 : 10;
+  const to = Math.min(MOST_PERCENT, Math.ceil(highest / 10) * 10);
+  const step = to - from > 50 ? 20 : 10;
   return {
     beginAtZero: false,
     min: Math.floor(from / step) * step,
-    max: Math.min(MOST_PERCENT, Math.ceil(highest / 10) * 10),
+    max: to,
     stepSize: step,
   };
 }

@@ -1,6 +1,7 @@
 import type { SheetFile } from "../../src/index.ts";
 import { make } from "../dom.ts";
 import { ask } from "../engine/engine.ts";
+import { keepChoice, keptChoice } from "../kept-choices.ts";
 import { say } from "../strings.ts";
 import { droppedFiles } from "./dropped-files.ts";
 
@@ -9,10 +10,26 @@ export interface NamedBytes extends SheetFile {
   fromFolder: boolean;
 }
 
+const BESIDE = "beside";
+
+/** Whether the reader wants new sheets beside those at hand, not in their place. */
+export function wantedBeside(): boolean {
+  return keptChoice(BESIDE) !== null;
+}
+
 let pasted = 0;
 
-/** The ways to hand over sheets: drop, choose files, choose a folder, paste, or the sample. */
-export function intake(take: (files: NamedBytes[]) => void, heading: string): HTMLElement {
+function pastedRows(text: string): NamedBytes {
+  pasted += 1;
+  return { name: say.intake.pasteName(pasted), bytes: new TextEncoder().encode(text), fromFolder: false };
+}
+
+/**
+ * The ways to hand over sheets: drop, choose files, choose a folder, paste, or the sample.
+ *
+ * @param others  there are sheets at hand beside which new ones can be read
+ */
+export function intake(take: (files: NamedBytes[]) => void, heading: string, others: boolean): HTMLElement {
   const words = say.intake;
   const chooser = (folder: boolean) => {
     const input = make("input", {
@@ -36,6 +53,18 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string): HT
     { class: "intake" },
     make("p", { class: "drop" }, heading),
     make("p", { class: "buttons" }, chooser(false), chooser(true)),
+    others &&
+      make(
+        "label",
+        { class: "check" },
+        make("input", {
+          type: "checkbox",
+          id: BESIDE,
+          checked: wantedBeside(),
+          change: (event) => keepChoice(BESIDE, (event.target as HTMLInputElement).checked ? "yes" : null),
+        }),
+        make("span", {}, words.beside),
+      ),
     make(
       "p",
       { class: "buttons" },
@@ -59,9 +88,7 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string): HT
   }
 
   function takePasted(): void {
-    if (rows.value.trim() === "") return;
-    pasted += 1;
-    take([{ name: words.pasteName(pasted), bytes: new TextEncoder().encode(rows.value), fromFolder: false }]);
+    if (rows.value.trim() !== "") take([pastedRows(rows.value)]);
   }
 }
 
@@ -72,6 +99,17 @@ function isDirectlyInside(file: File): boolean {
 
 async function bytesOf(file: File, fromFolder: boolean): Promise<NamedBytes> {
   return { name: file.name, bytes: new Uint8Array(await file.arrayBuffer()), fromFolder };
+}
+
+/** Takes rows or files pasted anywhere on the page without a plan; with one, only the box for rows takes them. */
+export function listenForPastes(take: (files: NamedBytes[]) => void): void {
+  document.addEventListener("paste", async ({ clipboardData, target }) => {
+    if (!clipboardData || !document.querySelector(".empty") || (target as Element).closest("textarea, input")) return;
+    const text = clipboardData.getData("text/plain");
+    const files = [...clipboardData.files];
+    if (files.length > 0) take(await Promise.all(files.map((file) => bytesOf(file, false))));
+    else if (/[\t\n]/.test(text.trim())) take([pastedRows(text)]);
+  });
 }
 
 /** Takes files and folders dropped anywhere on the page. */
