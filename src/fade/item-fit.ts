@@ -53,10 +53,10 @@ const LIFE = PRIORS.findIndex(({ name }) => name === "medianLifeYears");
 const ROUGHLY = { points: 40, stepsPerHearing: 2, lastSteps: 4, keptSteps: 1, seed: SEED };
 const ROUGH_CURVES = 12;
 
-/** Times that one pack's likelihood is worked out for a fit, if it has the fleet for itself: a few seconds of one processor. */
-const EFFORT = 1_000_000;
+/** Times that one pack's likelihood is worked out for a fit, if it has the fleet for itself: a second or two of one processor. */
+const EFFORT = 500_000;
 /** What an item of many is given at the least. */
-const EFFORT_AT_LEAST = 400_000;
+const EFFORT_AT_LEAST = 250_000;
 /** Items that are given as much each as one alone. */
 const FEW_ITEMS = 3;
 /** Temperings that a search takes, about. */
