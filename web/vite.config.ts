@@ -1,7 +1,7 @@
 import { defineConfig } from "vite";
 import { viteSingleFile } from "vite-plugin-singlefile";
 import { leaveOut } from "./leave-out.ts";
-import { packWorker } from "./pack-worker.ts";
+import { packedPage, workerText } from "./pack-page.ts";
 
 /** Nothing that the page carries has getters or globals that must be read for what reading them does. */
 const quietReads = { propertyReadSideEffects: false, unknownGlobalSideEffects: false } as const;
@@ -21,7 +21,7 @@ export default defineConfig({
   root: new URL(".", import.meta.url).pathname,
   base: "./",
   worker: { format: "iife", plugins: () => [leaveOut()], rolldownOptions: small },
-  plugins: [leaveOut(), packWorker(), viteSingleFile({ removeViteModuleLoader: true }), namedPage()],
+  plugins: [leaveOut(), workerText(), viteSingleFile({ removeViteModuleLoader: true }), namedPage()],
   // The readable build, so that leave-out finds its functions; it is minified with the rest.
   resolve: { alias: { papaparse: new URL("../node_modules/papaparse/papaparse.js", import.meta.url).pathname } },
   build: {
@@ -38,14 +38,19 @@ export default defineConfig({
   },
 });
 
-/** Renames the bundle's index.html to page.html, the name under which the program looks for it. */
+/** Packs the bundle's index.html, once all is inside it, and names it page.html, as the program looks for it. */
 function namedPage() {
   return {
     name: "named-page",
     enforce: "post" as const,
-    generateBundle(_options: unknown, bundle: Record<string, { fileName: string }>) {
-      const page = bundle["index.html"];
-      if (page) page.fileName = "page.html";
+    generateBundle: {
+      order: "post" as const,
+      async handler(_options: unknown, bundle: Record<string, { fileName: string; source?: string | Uint8Array }>) {
+        const page = bundle["index.html"];
+        if (typeof page?.source !== "string") return;
+        page.source = await packedPage(page.source);
+        page.fileName = "page.html";
+      },
     },
   };
 }

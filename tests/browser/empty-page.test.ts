@@ -1,3 +1,4 @@
+import { pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -30,6 +31,13 @@ describe("the page without a plan", () => {
     const html = builtPage();
     expect(html.length).toBeLessThanOrEqual(700_000);
     expect(gzipSync(html, { level: 9 }).length).toBeLessThanOrEqual(230_000);
+  });
+
+  it("says so where a browser is too old to unpack it", async () => {
+    const page = await (await browser.newContext()).newPage();
+    await page.addInitScript(() => Reflect.deleteProperty(window, "DecompressionStream"));
+    await page.goto(pathToFileURL("dist/page.html").href);
+    await page.getByText("This page needs a newer browser: one of 2023 or later.").waitFor();
   });
 
   it("forbids every connection by its own security policy", async () => {
