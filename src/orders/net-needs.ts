@@ -22,7 +22,7 @@ export function missingThrough(
   needsOf: (after: number, through: number) => number,
 ): number {
   let most = Math.max(0, missingAfter(after, through, supply, needsOf));
-  for (const { to } of supply) {
+  for (const to of new Set(supply.map((span) => span.to))) {
     if (to > after && to < through) most = Math.max(most, missingAfter(to, through, supply, needsOf));
   }
   return most;
@@ -93,9 +93,15 @@ export function netNeeds(demand: ItemDemand, spans: readonly SupplySpan[], level
     }
     return needs;
   };
+  const knownShort = new Map<number, number>();
   const shortOf = (after: number, through: number): number => {
-    let net = needsOf(after, through);
-    for (const span of spans) if (span.from <= through && span.to > after) net -= span.units;
+    const key = (after + 1) * months + through;
+    let net = knownShort.get(key);
+    if (net === undefined) {
+      net = needsOf(after, through);
+      for (const span of spans) if (span.from <= through && span.to > after) net -= span.units;
+      knownShort.set(key, net);
+    }
     return net;
   };
   const lapses = [...new Set(spans.map((span) => span.to))].filter((to) => to < months - 1).sort((a, b) => a - b);

@@ -86,9 +86,13 @@ function shortSpans(lots: readonly PlacedLot[], net: NetNeeds, months: number): 
   const lapses = lots.map((lot) => lot.slot.lastServed).filter((last) => last < months - 1);
   const found: ShortSpan[] = [];
   for (const after of new Set([-1, ...net.lapses, ...lapses])) {
+    const lasting = lots.filter((lot) => lot.slot.lastServed > after);
+    let next = 0;
+    let arrived = 0;
     for (let through = after + 1; through < months; through++) {
-      let units = net.shortOf(after, through);
-      for (const lot of lots) if (lot.period <= through && lot.slot.lastServed > after) units -= lot.units;
+      // lots are in the order of their periods
+      for (; next < lasting.length && lasting[next]!.period <= through; next++) arrived += lasting[next]!.units;
+      const units = net.shortOf(after, through) - arrived;
       if (units > 0) found.push({ after, through, units });
     }
   }
