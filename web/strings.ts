@@ -274,7 +274,7 @@ export const say = {
         serial: "Serial",
         item: "Item",
         where: "Device, site",
-        now: "Now",
+        now: "Capacity now",
         p50: "Likely due",
         early: "Early (P10)",
         late: "Late (P90)",

@@ -99,7 +99,7 @@ describe("the page with a plan inside", () => {
   it("narrows the packs to a site", async () => {
     const { page } = await openPage(browser, data);
     await page.locator("#filter-site").selectOption("North depot");
-    const places = await page.locator("#packs tbody tr td:nth-child(3)").allTextContents();
+    const places = await page.locator("#packs tbody tr td:nth-child(6)").allTextContents();
     expect(places.length).toBe(5);
     for (const place of places) expect(place).toContain("North depot");
     expect(await page.locator("#packs .count").textContent()).toBe("5 of 16 rows");

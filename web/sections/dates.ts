@@ -71,7 +71,7 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
     return table({
       caption: words.crowdedHeading,
       rows: plan.crowdedMonths,
-      below: (row) => sentenceWords(row.says),
+      below: (row) => `${sentenceWords(row.says)} ${heads[5]}: ${row.lots.join(", ")}.`,
       columns: [
         { title: heads[0]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
         { title: heads[1]!, value: (row) => row.item },
@@ -83,7 +83,6 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
           figures: true,
         },
         { title: heads[6]!, value: (row) => row.places, figures: true },
-        { title: heads[5]!, value: (row) => row.lots.join(", "), wide: true },
       ],
     });
   }

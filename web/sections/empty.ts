@@ -28,7 +28,7 @@ export function empty(intake: HTMLElement): HTMLElement {
         sortable: false,
         columns: [
           { title: words.kindHeads[0]!, value: (row) => row[0] },
-          { title: words.kindHeads[1]!, value: (row) => row[1] },
+          { title: words.kindHeads[1]!, value: (row) => row[1], wide: true },
           { title: words.kindHeads[2]!, value: (row) => row[2], wide: true },
         ],
       }),
