@@ -33,6 +33,7 @@ export { ordersText } from "./out/orders-text.ts";
 export { ordersWorkbook } from "./out/orders-workbook.ts";
 export { packsCsv } from "./out/packs-csv.ts";
 export { packsText } from "./out/packs-text.ts";
+export { pairMoves } from "./out/pair-moves.ts";
 export type { Plan } from "./out/plan-schema.ts";
 export { proveJson, proveText } from "./out/prove-out.ts";
 export { readPlan } from "./out/read-plan.ts";
@@ -46,7 +47,7 @@ export { traceJson, traceText } from "./out/trace-out.ts";
 export { jsonChunks } from "./out/write-json.ts";
 export { writePlanJson } from "./out/write-plan-json.ts";
 // The plan
-export { makeDates, makePlan } from "./plan.ts";
+export { makeDates, makeDatesBehind, makePlan } from "./plan.ts";
 export { type ColumnChoices, columnChoices } from "./sheets/mapping/column-choices.ts";
 export { type ColumnsFile, columnsFileOf, parseColumnsFile } from "./sheets/mapping/columns-file.ts";
 export { openWorkbooks } from "./sheets/open-file.ts";

@@ -5,6 +5,7 @@ import { type Remembered, rememberStages } from "./fleet/policy-reads.ts";
 import { forecastPacks } from "./life/forecast-packs.ts";
 import { scheduleOrders } from "./orders/schedule-orders.ts";
 import { assemblePlan } from "./out/assemble-plan.ts";
+import { type DatesBehind, datesBehind } from "./out/dates-behind.ts";
 import { assembleDates, type DatesReport } from "./out/dates-report.ts";
 import { packRows } from "./out/plan-packs.ts";
 import type { Plan } from "./out/plan-schema.ts";
@@ -38,4 +39,14 @@ export function makePlan(reading: Reading, policy: Policy, remember: Remembered 
 /** The part of the plan that is about dated stock, for which no pack need be forecast. */
 export function makeDates(reading: Reading, policy: Policy): DatesReport {
   return assembleDates(reading, policy, forecastDatedStock(reading.fleet, policy));
+}
+
+/**
+ * What stands behind a plan's dated stock: what lapses, where most is to be swapped, what more visits save, how much is used.
+ *
+ * @param remember  as of `makePlan`: what a plan has worked out already is not computed anew
+ */
+export function makeDatesBehind({ fleet }: Reading, policy: Policy, remember: Remembered): DatesBehind {
+  const dated = remember("dated", [fleet], policy, (choices) => forecastDatedStock(fleet, choices));
+  return datesBehind(dated, policy);
 }

@@ -135,6 +135,31 @@ function found(code: string, pattern: RegExp, by: string): string {
   return code.replace(pattern, by);
 }
 
+/** What a worksheet says besides its cells, rows, columns, merges and links, by the elements that say it (hucre 1.0.0). */
+const NOT_OF_CELLS = (
+  "sheetPr|outlinePr|pageSetUpPr|tabColor|sheetView|pane|sheetProtection|autoFilter|filterColumn|filter|" +
+  "conditionalFormatting|cfRule|colorScale|cfvo|dataBar|iconSet|color|formula|dataValidations|dataValidation|" +
+  "formula1|formula2|pageMargins|pageSetup|printOptions|headerFooter|oddHeader|oddFooter|evenHeader|evenFooter|" +
+  "firstHeader|firstFooter|rowBreaks|colBreaks|brk|sparklineGroups|sparklineGroup|colorSeries|sparkline"
+)
+  .split("|")
+  .map((element) => new RegExp(`^\\t{4}case "${element}":[\\s\\S]*?\\n(?=\\t{4}(?:case|default))`, "gm"));
+
+/** A block of code that begins so, up to the brace that is indented as it is. */
+const block = (indent: string, begins: string) => new RegExp(`^${indent}${begins} \\{[\\s\\S]*?\\n${indent}\\}`, "gm");
+
+/** Parts of a workbook of which, as their parsers are left out, nothing would come (hucre 1.0.0). */
+const EMPTY_PARTS = [
+  ...[
+    String.raw`if \(zip\.has\(themePath\)\)`,
+    String.raw`if \((?:persons|cellImages|metadata)Rel\)`,
+    String.raw`for \(const rel of (?:externalLink|slicerCache|timelineCache)Rels\)`,
+    String.raw`for \(const ref of pivotCacheRefs\)`,
+    String.raw`if \(zip\.has\("docProps/\w+\.xml"\)\)`,
+  ].map((begins) => block("\\t", begins)),
+  block("\\t\\t", String.raw`if \(worksheetRels\)`),
+];
+
 /** Names of text formats (e-mail addresses, tokens) that no value of a policy or mapping has (zod 4.6.7). */
 const TEXT_FORMATS = /const FormatDictionary = \{[\s\S]*?\n {4}\};/;
 
@@ -215,7 +240,16 @@ export function leaveOut() {
     },
     transform(code: string, id: string): string | null {
       const empty = EMPTY_FUNCTIONS.find(([module]) => module.test(plain(id)))?.[1];
-      if (empty) return withoutBodies(code, empty);
+      const parts = /hucre\/dist\/xlsx\/reader\.mjs$/.test(plain(id))
+        ? EMPTY_PARTS
+        : /hucre\/dist\/xlsx\/worksheet\.mjs$/.test(plain(id))
+          ? NOT_OF_CELLS
+          : [];
+      if (empty)
+        return withoutBodies(
+          parts.reduce((text, part) => found(text, part, ""), code),
+          empty,
+        );
       if (/src\/sheets\/finding-codes\.ts$/.test(plain(id))) return code.replace(CODE_WORDS, '$1 "", "",');
       if (/src\/(supplies|life)\/finding-codes\.ts$|priors\.ts$/.test(plain(id)))
         return code.replace(OBJECT_WORDS, '$1 ""');

@@ -35,6 +35,7 @@ export function planner(stage: Stage, embedded: string | null) {
     plan: null,
     reading: null as unknown as Reading,
     readings: new Map(),
+    behind: null,
     problems: [],
     before: null,
     kept: false,

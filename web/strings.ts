@@ -329,7 +329,31 @@ export const say = {
     swapsNone:
       "No swap calendar was asked for. To have one, say under Assumptions how many visits a month can be made:",
     movesHeading: "Which lots should move?",
-    movesHeads: ["By", "From", "To", "Item", "Lot", "Units", "Units saved"],
+    movesHeads: ["By", "From", "To", "Item", "Take there", "Bring back", "Units saved"],
+    lotOf: (units: string, lot: string | null) => (lot === null ? `${units} of no lot` : `${units} of ${lot}`),
+    lapses: {
+      heading: "What lapses if nothing is done?",
+      heads: ["Item", "Units due", "Used before", "Lapse unused", "Moves save"],
+    },
+    places: {
+      heading: "Which places have most to swap?",
+      heads: ["Place", "Overdue", "Next three months", "All of the year"],
+    },
+    visits: {
+      question: "How many swap visits a month are enough?",
+      unit: "unit-months of life given up, by visits a month",
+      key: "life given up",
+      caption: (smallest: number) =>
+        `A visit swaps all that falls due at one place in one month. With fewer than ${numberWords(smallest)} a month, not every expiry can be met.`,
+      at: (visits: number, months: string) => `${numberWords(visits)} a month: ${months} unit-months given up`,
+      heads: ["Visits a month", "Unit-months given up"],
+    },
+    use: {
+      heading: "How often is each item used, and where?",
+      note: "Low and high hold the rate nine times in ten. A shared rate is that of all places of the duty.",
+      heads: ["Item", "Place", "Duty", "Uses logged", "Months watched", "Units a year", "Low", "High", "Rate"],
+      basis: { own: "own", shared: "shared" },
+    },
     stockHeading: "Which units, where and until when?",
     stockHeads: ["Expiry", "Swap by", "Item", "Lot", "Place", "Units", "Chance of use in time"],
     trace: {

@@ -37,8 +37,8 @@ export function datesText(plan: DatesReport, setting: TextSetting): string {
     ),
     ...section("Held", bullets(heldTold(plan.heldStock), setting), setting),
     ...section("Units to swap by month", monthLines(plan, serving, setting.width), setting),
-    ...section("Places with most to swap", [busiestPlaces(plan, serving, setting.width) ?? []].flat(), setting),
-    ...section("What lapses if nothing is done", [lapseTable(plan, serving, setting.width) ?? []].flat(), setting),
+    ...section("Places with most to swap", [busiestPlaces(plan, setting.width) ?? []].flat(), setting),
+    ...section("What lapses if nothing is done", [lapseTable(plan, setting.width) ?? []].flat(), setting),
     ...section(
       "Crowded months",
       bullets(

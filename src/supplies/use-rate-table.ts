@@ -5,6 +5,8 @@ import type { Needing } from "./item-places.ts";
 export interface UseRateRow {
   item: string;
   place: string;
+  /** null where the place is a store, or its device's sheet names none. */
+  duty: string | null;
   /** Events logged there, and the device-months in which they were. */
   events: number;
   months: number;
@@ -36,6 +38,7 @@ export function useRateTable({ items }: Needing): UseRateRow[] {
       return {
         item: item.name,
         place: device?.device ?? key.replace(/^store /, ""),
+        duty: device?.duty ?? null,
         events,
         months,
         unitsPerYear: rate.shape * perYear,

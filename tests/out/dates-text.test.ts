@@ -8,6 +8,7 @@ const stock = (changes: Partial<DatesReport["datedStock"][number]>) => ({ ...row
 const rate = (place: string, unitsPerYear: number) => ({
   item: "pads-adult",
   place,
+  duty: null,
   events: 3,
   months: 12,
   unitsPerYear,
@@ -19,7 +20,16 @@ const rate = (place: string, unitsPerYear: number) => ({
 /** The dates of the small plan, with no visit to make and no use known. */
 function aReport(changes: Partial<DatesReport> = {}): DatesReport {
   const swapCapacity = { perMonth: null, smallest: 0, enough: true, tradeOff: [] };
-  return { ...aPlan(), heldStock: [], openedTooLong: [], swapCapacity, useRates: [], ...changes };
+  return {
+    ...aPlan(),
+    heldStock: [],
+    openedTooLong: [],
+    lapses: [],
+    places: [],
+    swapCapacity,
+    useRates: [],
+    ...changes,
+  };
 }
 
 describe("datesText", () => {
@@ -51,38 +61,26 @@ describe("datesText", () => {
   });
 
   it("tells the places with most to swap, the overdue ones first, and counts those beyond ten", () => {
-    const at = (place: string | null, swapBy: string, quantity: number) => stock({ place, swapBy, quantity });
-    const report = aReport({
-      datedStock: [
-        at("Store", "2027-08-17", 30),
-        at("AED-04", "2026-10-17", 1),
-        at("AED-04", "2027-02-10", 2),
-        at("MD-01", "2027-01-31", 3),
-        at(null, "2027-10-31", 4),
-        at("MD-02", "2027-11-01", 9),
-        at("MD-03", "2027-01-01", 0),
-      ],
-    });
+    const at = (place: string, overdue: number, soon: number, year: number) => ({ place, overdue, soon, year });
+    const report = aReport({ places: [at("AED-04", 1, 0, 3), at("Store", 0, 0, 30), at("MD-01", 0, 3, 3)] });
     expect(datesText(report, { width: 80 })).toContain(
       [
         "Places with most to swap",
-        "place             overdue  to 2027-01  all to 2027-10",
-        "----------------  -------  ----------  --------------",
-        "AED-04                  1           0               3",
-        "Store                   0           0              30",
-        "(no place given)        0           0               4",
-        "MD-01                   0           3               3",
+        "place   overdue  to 2027-01  all to 2027-10",
+        "------  -------  ----------  --------------",
+        "AED-04        1           0               3",
+        "Store         0           0              30",
+        "MD-01         0           3               3",
         "",
       ].join("\n"),
     );
-    const many = Array.from({ length: 12 }, (_, n) => at(`P${n}`, "2027-01-01", 1));
-    expect(datesText(aReport({ datedStock: many }), { width: 80 })).toContain("(2 more in dates.csv and --json)");
+    const many = Array.from({ length: 12 }, (_, n) => at(`P${n}`, 0, 1, 1));
+    expect(datesText(aReport({ places: many }), { width: 80 })).toContain("(2 more in dates.csv and --json)");
   });
 
-  // By hand: 30 units, a quarter of them used, 22.5 lapse; what is overdue or later than the horizon is no part of it
   it("tells what lapses inside the horizon, and what moves save of it", () => {
-    const datedStock = [stock({}), stock({ swapBy: "2026-10-31" }), stock({ swapBy: "2027-11-01" })];
-    expect(datesText(aReport({ datedStock }), { width: 80 })).toContain(
+    const lapses = [{ item: "pads-adult", due: 30, used: 7.5, saved: 0 }];
+    expect(datesText(aReport({ lapses }), { width: 80 })).toContain(
       [
         "What lapses if nothing is done",
         "item        units due  used before  lapse unused",
@@ -92,7 +90,8 @@ describe("datesText", () => {
       ].join("\n"),
     );
     const move = { from: "A", to: "B", item: "pads-adult", lot: null, quantity: 2, by: "2026-12-01", unitsSaved: 1.26 };
-    expect(datesText(aReport({ datedStock, moves: [move] }), { width: 80 })).toContain(
+    const saving = lapses.map((row) => ({ ...row, saved: 1.26 }));
+    expect(datesText(aReport({ lapses: saving, moves: [move] }), { width: 80 })).toContain(
       "pads-adult         30          7.5          22.5         1.3\n",
     );
   });

@@ -1,13 +1,14 @@
 import type { Plan, PolicyChoice, Reading } from "../../src/index.ts";
 import type { PackReadings } from "../pack-readings.ts";
 import { ask } from "./engine.ts";
-import type { PolicyProblem } from "./messages.ts";
+import type { DatesBehind, PolicyProblem } from "./messages.ts";
 
 /** A plan with what the page shows beside it. */
 interface PlanWithReading {
   plan: Plan | null;
   reading: Reading;
   readings: PackReadings;
+  behind: DatesBehind | null;
   problems: PolicyProblem[];
 }
 
@@ -28,12 +29,12 @@ export async function askPlan(how: { choices: PolicyChoice[]; today: number }): 
   const answer = await ask("replan", { ...how, readingMark: kept.readingMark });
   if (answer.read !== null) Object.assign(kept, answer.read);
   const { reading, readings } = kept as typeof kept & { reading: Reading };
-  const { problems } = answer;
-  if (answer.plan === null) return { plan: null, reading, readings, problems };
+  const { behind, problems } = answer;
+  if (answer.plan === null) return { plan: null, reading, readings, behind, problems };
   if (answer.packsMark !== kept.packsMark) {
     const packs: Plan["packs"] = [];
     while (packs.length < answer.packs) packs.push(...(await ask("packs", { from: packs.length })));
     Object.assign(kept, { packs, packsMark: answer.packsMark });
   }
-  return { plan: { ...answer.plan, packs: kept.packs }, reading, readings, problems };
+  return { plan: { ...answer.plan, packs: kept.packs }, reading, readings, behind, problems };
 }

@@ -1,6 +1,7 @@
 import type {
   ColumnChoices,
   ColumnsFile,
+  makeDatesBehind,
   Plan,
   PolicyChoice,
   Reading,
@@ -72,6 +73,9 @@ export interface Asks {
   write: { ask: { file: Download }; answer: string | Uint8Array };
 }
 
+/** What stands behind a plan's dated stock. */
+export type DatesBehind = ReturnType<typeof makeDatesBehind>;
+
 /** What one label scan says, or why it says nothing. */
 export interface Scanned {
   line: number;
@@ -89,6 +93,7 @@ export type AskName = keyof Asks;
 /** What the page draws beside the plan, worked out in the worker since a large fleet takes a while. */
 export interface Drawn {
   readings: PackReadings;
+  behind: DatesBehind;
 }
 
 /** What was read, before there is a plan. */
@@ -106,6 +111,8 @@ export interface Planned {
   packs: number;
   /** Another mark means other packs. */
   packsMark: string;
+  /** null where there is no plan. */
+  behind: DatesBehind | null;
   /** The reading that the plan rests on; null where the page has it. */
   read: (Read & { readingMark: string }) | null;
   problems: PolicyProblem[];

@@ -6,6 +6,7 @@ import {
   cleanWorkbook,
   columnChoices,
   columnsFileOf,
+  makeDatesBehind,
   makePlan,
   openWorkbooks,
   ordersCsv,
@@ -30,7 +31,7 @@ import {
 } from "../../src/index.ts";
 import type { PackReadings } from "../pack-readings.ts";
 import { correctRow } from "./correct-row.ts";
-import type { Answer, AskName, Asks, Began, Download, Drawn, Planned, Question } from "./messages.ts";
+import type { Answer, AskName, Asks, Began, Download, Planned, Question } from "./messages.ts";
 
 // The page's security policy forbids compiled text, and zod would try it once and be logged for it.
 z.config({ jitless: true });
@@ -79,7 +80,12 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     files = [];
     reading = ask.reading;
     plan = ask.plan;
-    return drawn(reading);
+    const values = Object.entries(plan.policy).filter(([, value]) => value !== null);
+    const { policy } = resolvePolicy(
+      values.map(([key, value]) => ({ key, value: String(value) })),
+      0,
+    );
+    return { readings: dotsOf(reading), behind: makeDatesBehind(reading, policy, stages) };
   },
   choicesIn: async (ask) => {
     await openWorkbooks(ask.files);
@@ -146,6 +152,7 @@ async function planNow(choices: PolicyChoice[], today: number, readingMark: stri
     plan: plan && { ...plan, packs: [] },
     packs: plan?.packs.length ?? 0,
     packsMark: plan ? markOf(plan.packs) : "",
+    behind: plan && makeDatesBehind(reading, policy, stages),
     read:
       mark === readingMark ? null : { reading: withoutTests(reading), readings: dotsOf(reading), readingMark: mark },
     problems,
@@ -175,10 +182,6 @@ function dotsOf({ fleet }: Reading): PackReadings {
       readings.map(({ day, capacity }) => ({ day, percent: capacity * 100 })),
     ]),
   );
-}
-
-function drawn(reading: Reading): Drawn {
-  return { readings: dotsOf(reading) };
 }
 
 /** The long lists stay here: the page draws readings and has no use for the rest, and handing them over takes time. */

@@ -1,5 +1,7 @@
+import { pairMoves } from "../../src/index.ts";
 import { forgetFigures } from "../charts/figure.ts";
 import { unitsDue } from "../charts/units-due.ts";
+import { visitsEnough } from "../charts/visits-enough.ts";
 import { keyName } from "../difference.ts";
 import { make } from "../dom.ts";
 import { unitsDueByMonth } from "../due-months.ts";
@@ -8,11 +10,14 @@ import { keepChoice, keptChoice } from "../kept-choices.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
+import { lapseTable, placeTable, useTable } from "./dates-behind.ts";
 import { answer, lead, list, section } from "./section.ts";
 import { traceBox } from "./trace-box.ts";
 
+type Exchange = ReturnType<typeof pairMoves>[number];
+
 /** Dates: expiries by month, crowded months, swaps, moves and every dated unit. */
-export function dates({ plan, reading }: PlannedSession): HTMLElement {
+export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
   const words = say.dates;
   if (plan.datedStock.length === 0) return section("dates", words.heading, lead(words.noStock));
   const items = [...new Set(plan.datedStock.map((row) => row.item))].sort();
@@ -25,11 +30,17 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
     words.heading,
     lead(leadText()),
     chart,
+    behind !== null && behind.lapses.length > 0 && answer(words.lapses.heading, lapseTable(behind)),
     plan.crowdedMonths.length > 0 && answer(words.crowdedHeading, crowdedTable()),
     plan.moves.length > 0 && list(words.movesHeading, movesTable()),
     plan.swapCalendar.length > 0
       ? list(words.swapsHeading, swapTable())
       : answer(words.swapsHeading, make("p", {}, words.swapsNone, " ", swapVisits, ".")),
+    behind && visitsEnough(behind.swapCapacity),
+    behind !== null && behind.places.length > 0 && answer(words.places.heading, placeTable(behind)),
+    behind !== null &&
+      behind.useRates.length > 0 &&
+      answer(words.use.heading, make("p", {}, words.use.note), useTable(behind)),
     answer(words.stockHeading, stockTable()),
     traceBox(reading),
   );
@@ -107,17 +118,19 @@ export function dates({ plan, reading }: PlannedSession): HTMLElement {
 
   function movesTable(): HTMLElement {
     const heads = words.movesHeads;
+    const lots = (carried: Exchange["out"]) =>
+      carried.map(({ lot, quantity }) => words.lotOf(numberWords(quantity), lot)).join(", ") || null;
     return table({
       caption: words.movesHeading,
-      rows: plan.moves,
+      rows: pairMoves(plan.moves),
       printed: 120,
       columns: [
         { title: heads[0]!, value: (row) => row.by, show: (row) => dayWords(row.by) },
         { title: heads[1]!, value: (row) => row.from },
         { title: heads[2]!, value: (row) => row.to },
         { title: heads[3]!, value: (row) => row.item },
-        { title: heads[4]!, value: (row) => row.lot },
-        { title: heads[5]!, value: (row) => row.quantity, figures: true },
+        { title: heads[4]!, value: (row) => lots(row.out) },
+        { title: heads[5]!, value: (row) => lots(row.back) },
         {
           title: heads[6]!,
           value: (row) => row.unitsSaved,

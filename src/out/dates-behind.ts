@@ -1,0 +1,42 @@
+import type { Policy } from "../fleet/policy.ts";
+import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
+import { type UseRateRow, useRateTable } from "../supplies/use-rate-table.ts";
+import { type Lapse, lapsesByItem } from "./lapses.ts";
+import { type PlaceToSwap, placesToSwap } from "./places-to-swap.ts";
+import { roundUnits } from "./rounding.ts";
+import { sortBy } from "./sort-by.ts";
+
+/** What stands behind a plan's dated stock, and what follows from it, beyond what plan.json holds. */
+export interface DatesBehind {
+  /** What is expected to lapse if nothing is done, by item. */
+  lapses: Lapse[];
+  /** Places with units to swap in the first year, the busiest first. */
+  places: PlaceToSwap[];
+  /** The fewest visits a month that meet every expiry, and what more of them save. */
+  swapCapacity: {
+    perMonth: number | null;
+    smallest: number;
+    enough: boolean;
+    tradeOff: { perMonth: number; unitMonthsGivenUp: number }[];
+  };
+  /** By item and place; low and high hold the rate with chance 0.9. */
+  useRates: UseRateRow[];
+}
+
+/** What lapses, where most is to be swapped, what more visits save, and how much is used. */
+export function datesBehind({ swapCapacity, needing, moves }: DatedStockForecast, policy: Policy): DatesBehind {
+  const { perMonth, smallest, enough, tradeOff } = swapCapacity;
+  const rates = useRateTable(needing).map((row) => ({
+    ...row,
+    months: roundUnits(row.months),
+    unitsPerYear: roundUnits(row.unitsPerYear),
+    low: roundUnits(row.low),
+    high: roundUnits(row.high),
+  }));
+  return {
+    lapses: lapsesByItem(needing.stock, moves, policy),
+    places: placesToSwap(needing.stock, policy),
+    swapCapacity: { perMonth, smallest, enough, tradeOff: tradeOff() },
+    useRates: sortBy(rates, (row) => [row.item, row.place]),
+  };
+}

@@ -1,0 +1,55 @@
+import type { DatesBehind } from "../engine/messages.ts";
+import { numberWords } from "../format.ts";
+import { say } from "../strings.ts";
+import { table } from "../table.ts";
+import { commonOptions } from "./chart-kit.ts";
+import { figure } from "./figure.ts";
+
+/** What a number of swap visits a month costs in life given up, from the fewest that meet every expiry on. */
+export function visitsEnough({ smallest, tradeOff }: DatesBehind["swapCapacity"]): HTMLElement | null {
+  if (tradeOff.length < 2) return null;
+  const words = say.dates.visits;
+  return figure({
+    question: words.question,
+    unit: words.unit,
+    key: [{ mark: "line", label: words.key }],
+    caption: words.caption(smallest),
+    points: tradeOff.map(({ perMonth, unitMonthsGivenUp }, at) => ({
+      at,
+      says: words.at(perMonth, numberWords(unitMonthsGivenUp)),
+    })),
+    firstPoint: 0,
+    draw: (colours) => {
+      const options = commonOptions(colours, words.unit);
+      return {
+        type: "line",
+        data: {
+          labels: tradeOff.map(({ perMonth }) => numberWords(perMonth)),
+          datasets: [
+            {
+              data: tradeOff.map(({ unitMonthsGivenUp }) => unitMonthsGivenUp),
+              borderColor: colours.ink,
+              backgroundColor: colours.ink,
+              borderWidth: 2,
+              pointRadius: 3.5,
+            },
+          ],
+        },
+        options: {
+          ...options,
+          plugins: { rules: { list: [], font: colours.font, size: colours.size, paper: colours.paper } },
+        },
+      };
+    },
+    table: () =>
+      table({
+        caption: words.question,
+        rows: tradeOff,
+        sortable: false,
+        columns: [
+          { title: words.heads[0]!, value: (row) => numberWords(row.perMonth), figures: true },
+          { title: words.heads[1]!, value: (row) => numberWords(row.unitMonthsGivenUp), figures: true },
+        ],
+      }),
+  });
+}
