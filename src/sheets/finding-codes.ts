@@ -199,7 +199,7 @@ export const FINDING_CODES = {
     "info",
     "A row says what another row already says.",
     "the same pack twice",
-    "Nothing, or remove one of them.",
+    "Leave it, or remove one of them.",
   ),
   clash: code(
     "error",

@@ -99,7 +99,7 @@ function settleGroup(group: readonly Entry[], gone: Set<Entry>, log: FindingLog)
       const message = `${name} stands here and in ${where(kept)}; each fills blanks of the other, so they are read as one.`;
       log.add("merged", { file, sheet, line, column: null, value: null }, () => ({ message }), entry.sheet.kind);
     }
-    if (!added) drop(entry, "repeat", `${name} says nothing that ${where(kept)} does not say.`, gone, log);
+    if (!added) drop(entry, "repeat", `${name} adds nothing to ${where(kept)}.`, gone, log);
   }
 }
 
