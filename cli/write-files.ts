@@ -1,6 +1,7 @@
 import { closeSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
-import { join, resolve } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { UsageError } from "./exit-codes.ts";
+import { isFolder } from "./read-inputs.ts";
 
 /** A file to be written: its name and its text or bytes in chunks. */
 export interface OutFile {
@@ -13,16 +14,17 @@ export interface OutFile {
  * when all of it stands.
  *
  * @param inputs  paths that were read; none of them is written over
- * @throws UsageError where an output would replace an input, or the folder takes no files
+ * @throws UsageError where an output would replace an input, or the folder has no name or takes no files
  */
 export function writeFiles(folder: string, files: readonly OutFile[], inputs: readonly string[]): void {
+  if (folder.trim() === "") throw new UsageError("The folder to write into has no name.");
   const read = new Set(inputs.map((path) => resolve(path)));
   const replaced = files.find(({ name }) => read.has(resolve(folder, name)));
   if (replaced)
     throw new UsageError(`The input ${join(folder, replaced.name)} would be written over; choose another folder.`);
   const written: { temporary: string; path: string }[] = [];
   try {
-    mkdirSync(folder, { recursive: true });
+    makeFolder(resolve(folder));
     for (const { name, chunks } of files) {
       const temporary = join(folder, `.${name}.${process.pid}.part`);
       written.push({ temporary, path: join(folder, name) });
@@ -35,6 +37,13 @@ export function writeFiles(folder: string, files: readonly OutFile[], inputs: re
   } finally {
     for (const { temporary } of written) rmSync(temporary, { force: true });
   }
+}
+
+/** Makes a folder and those above it, one at a time: where a system takes no folder, one call for all may never end. */
+function makeFolder(path: string): void {
+  if (isFolder(path)) return;
+  makeFolder(dirname(path));
+  mkdirSync(path);
 }
 
 function writeChunks(path: string, chunks: Iterable<string | Uint8Array>): void {

@@ -3,7 +3,8 @@ import { dayFromIso } from "../calendar/day.ts";
 import { type ColumnSpec, SHEETS, type SheetSpec, sheetSpec } from "../fleet/columns.ts";
 import type { Fleet } from "../fleet/rows.ts";
 import { type CanonicalRow, type CanonicalValue, canonicalRows } from "../sheets/canonical-rows.ts";
-import { csvText, guardText } from "./csv.ts";
+import { csvText } from "./csv.ts";
+import { workbookText } from "./workbook-text.ts";
 
 const MS_PER_DAY = 86_400_000;
 
@@ -61,5 +62,5 @@ function cellOf(row: CanonicalRow, name: string): CanonicalValue {
 function workbookValue(value: CanonicalValue, { type }: ColumnSpec): CanonicalValue | Date {
   if (typeof value !== "string") return value;
   const day = type === "date" ? dayFromIso(value) : null;
-  return day === null ? guardText(value) : new Date(day * MS_PER_DAY);
+  return day === null ? workbookText(value) : new Date(day * MS_PER_DAY);
 }

@@ -23,12 +23,16 @@ export function foldedLine(line: string): string {
 }
 
 /**
- * A TEXT value: backslash, semicolon, comma and line breaks escaped; a colon is not.
+ * A TEXT value: backslash, semicolon, comma and line breaks escaped; a colon is not. Other control characters, which
+ * the format forbids, become blanks.
  *
  * @see RFC 5545 section 3.3.11
  */
 export function textValue(text: string): string {
-  return text.replace(/[\\;,]/g, "\\$&").replace(/\r\n|\r|\n/g, "\\n");
+  return text
+    .replace(/[\\;,]/g, "\\$&")
+    .replace(/\r\n|\r|\n/g, "\\n")
+    .replace(/\p{Cc}/gu, " ");
 }
 
 /** A DATE value of `YYYY-MM-DD`: `YYYYMMDD`. */

@@ -3,11 +3,11 @@ import { dayFromIso } from "../calendar/day.ts";
 import { minorDigits } from "../fleet/currency.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { NO_CURRENCY } from "../orders/offers.ts";
-import { guardText } from "./csv.ts";
 import { decimalMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
 import { sortBy } from "./sort-by.ts";
 import { tabNames } from "./tab-names.ts";
+import { workbookText } from "./workbook-text.ts";
 
 type Line = Plan["orders"][number];
 type Cell = string | number | Date | null;
@@ -83,7 +83,7 @@ function lineRows(lines: readonly Line[]): Row[] {
     return {
       order_by: dateCell(line.orderBy),
       late: line.late ? "yes" : "no",
-      item: guardText(line.item),
+      item: workbookText(line.item),
       quantity: line.quantity,
       boxes: line.boxes,
       unit_price: priced ? Number(line.unitPrice) : null,
@@ -91,8 +91,8 @@ function lineRows(lines: readonly Line[]): Row[] {
       arrive_by: dateCell(line.arriveBy),
       covers_from: line.covers.from,
       covers_to: line.covers.to,
-      order: guardText(line.order),
-      reason: guardText(line.reason),
+      order: workbookText(line.order),
+      reason: workbookText(line.reason),
     };
   });
   return [...rows, ...byCurrency(lines).map((priced): Row => ({ item: "Total", ...priced }))];
@@ -102,7 +102,7 @@ function totalRows(suppliers: readonly (readonly [string, readonly Line[]])[], a
   const rows = suppliers.flatMap(([supplier, lines]) =>
     [...groupBy(lines, ({ currency }) => currency)].map(
       ([currency, paid]): Row => ({
-        supplier: guardText(supplier),
+        supplier: workbookText(supplier),
         orders: new Set(paid.map(({ order }) => order)).size,
         lines: paid.length,
         ...(currency === NO_CURRENCY ? {} : costs(paid, currency)),

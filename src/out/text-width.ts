@@ -23,9 +23,9 @@ export function clipText(text: string, width: number): string {
   return `${clipped.trimEnd()}\u2026`;
 }
 
-/** Sheet text made safe for a terminal: control characters, which could move the cursor, become blanks. */
+/** Sheet text made safe for a terminal: characters that move the cursor or turn the direction of text become blanks. */
 export function plainText(text: string): string {
-  return text.replace(/\p{Cc}+/gu, " ");
+  return text.replace(/[\p{Cc}\u202a-\u202e\u2066-\u2069]+/gu, " ");
 }
 
 /** Words set in lines of at most `width` columns; later lines start with `indent`. A longer word has its own line. */

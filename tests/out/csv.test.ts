@@ -13,13 +13,23 @@ describe("csvText", () => {
   });
 
   // Cells starting with = + - @ TAB CR are taken for formulas: common practice, no source
-  it.each(["=1+1", "+1-2", "-cmd|x", "@SUM(A1)", "\tx", "\rx", "-1+1", "+41"])(
+  it.each(["=1+1", "+1-2", "-cmd|x", "@SUM(A1)", "\tx", "\rx", "-1+1", "+41", "\uff1d1+1"])(
     "guards %j with an apostrophe",
     (cell) => {
       const [, row] = Papa.parse<string[]>(csvText(["text"], [[cell]])).data;
       expect(row).toEqual([`'${cell}`]);
     },
   );
+
+  // where semicolons part cells, as in much of Europe, a spreadsheet parts at them inside our quotes, too
+  it.each([
+    ["x;=1+1;y", "x;'=1+1;y"],
+    ["x\n@SUM(A1)", "x\n'@SUM(A1)"],
+    ["10:38; -5", "10:38; '-5"],
+  ])("guards %j where a cell may end inside it", (cell, written) => {
+    const [, row] = Papa.parse<string[]>(csvText(["text"], [[cell]]), { delimiter: "," }).data;
+    expect(row).toEqual([written]);
+  });
 
   it.each([-5, 0.25, "-5", "-0.25", "a=b", "2027-01-01", "'x"])("leaves %j alone", (cell) => {
     const [, row] = Papa.parse<string[]>(csvText(["text"], [[cell]])).data;

@@ -33,6 +33,11 @@ const TOTALS_HEADER = ["supplier", "orders", "lines", "line_cost", "fee_share", 
 const day = (iso: string) => new Date(`${iso}T00:00:00Z`);
 
 describe("ordersWorkbook", () => {
+  // 32,767 characters a cell: common practice, no source
+  it("clips a cell that no workbook could hold", async () => {
+    const [, tab] = await tabsOf([order({ supplier: "A", item: "x".repeat(40_000) })]);
+    expect(tab!.rows[1]![2]).toBe(`${"x".repeat(32_766)}\u2026`);
+  });
   // By hand: 12 at 389.00 are 4668.00, with the fee 4733.00; the second order adds 100.05 and 6.10
   it("has a tab for each supplier, by name, with dates as dates and totals that are the sums of lines", async () => {
     const other = order({

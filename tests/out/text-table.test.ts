@@ -71,6 +71,8 @@ describe("text in a terminal", () => {
   });
   it("plainText: no escape sequence of a sheet reaches the terminal", () => {
     expect(plainText("a\u001b[31mb\r\nc")).toBe("a [31mb c");
+    // right-to-left override, Unicode Standard Annex 9: what follows would be shown backwards
+    expect(plainText("EUR\u202e12")).toBe("EUR 12");
   });
   it("clipText: never wider than asked", () => {
     fc.assert(

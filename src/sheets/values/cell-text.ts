@@ -1,4 +1,5 @@
 import type { Cell } from "../grid.ts";
+import { unguardText } from "./formula-guard.ts";
 
 /** Words that stand for an empty cell. */
 const EMPTY_WORDS = new Set(
@@ -10,12 +11,11 @@ const EMPTY_WORDS = new Set(
 /** The longest cell that can be a date, number, choice or yes/no: longer ones are refused unread. */
 export const MAX_TYPED_CHARACTERS = 80;
 
-/** Text of a cell as its writer meant it: trimmed, without the apostrophe that guards a formula sign. */
+/** Text of a cell as its writer meant it: trimmed, without the apostrophes that guard formula signs. */
 export function cellText(cell: Cell): string {
   if (cell === null) return "";
   if (typeof cell !== "string") return String(cell);
-  const text = cell.trim();
-  return text.charCodeAt(0) === 39 && /^'+[=+\-@]/.test(text) ? text.slice(1) : text;
+  return unguardText(cell.trim());
 }
 
 /** True where the text is empty or a word for "nothing here", such as n/a. */

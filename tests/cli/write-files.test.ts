@@ -1,0 +1,29 @@
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, it } from "vitest";
+import { UsageError } from "../../cli/exit-codes.ts";
+import { writeFiles } from "../../cli/write-files.ts";
+import { folderWith } from "../folders.ts";
+import { wanecast } from "./run-wanecast.ts";
+
+const files = [{ name: "a.txt", chunks: ["one ", "two"] }];
+
+it("writeFiles makes the folders that are missing", () => {
+  const folder = join(folderWith(), "x", "y");
+  writeFiles(folder, files, []);
+  expect(readFileSync(join(folder, "a.txt"), "utf8")).toBe("one two");
+});
+it("writeFiles refuses a folder without a name, such as a shell's empty variable", () => {
+  expect(() => writeFiles("", files, [])).toThrow(UsageError);
+});
+it.skipIf(!existsSync("/proc/self"))("writeFiles says so at once where a system takes no folder", () => {
+  expect(() => writeFiles("/proc/wanecast/out", files, [])).toThrow(/^Nothing could be written into /);
+});
+it("scan never writes over a fleet's own dated stock", () => {
+  const folder = folderWith({ "dated_stock.csv": "item,expiry\npads,2027-01-31\n" });
+  const { code, stderr } = wanecast(["scan", "--out", folder], { input: "" });
+  expect([code, stderr]).toEqual([
+    2,
+    `error: ${join(folder, "dated_stock.csv")} is there already; choose another folder, or move it away.\n`,
+  ]);
+});
