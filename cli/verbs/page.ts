@@ -1,7 +1,6 @@
-import { embedInPage } from "../../src/index.ts";
-import { UsageError } from "../exit-codes.ts";
+import { InputRefused, UsageError } from "../exit-codes.ts";
 import { loadPlan } from "../load-plan.ts";
-import { pageTemplate } from "../page-template.ts";
+import { pageWith } from "../page-template.ts";
 import { note, print } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
@@ -12,7 +11,8 @@ export async function runPage(inputs: readonly string[], options: VerbOptions): 
     throw new UsageError("The page is too long for a terminal: give --out FOLDER, or redirect the output into a file.");
   }
   const { reading, plan, paths } = await loadPlan(inputs, options);
-  const page = embedInPage(pageTemplate(), plan, reading);
+  const page = pageWith(plan, reading);
+  if (page === null) throw new InputRefused("The fleet is too large for one page: give the sheets of a part of it.");
   if (options.out === undefined) return print([page]);
   writeFiles(options.out, [{ name: "page.html", chunks: [page] }], paths);
   note(`Written to ${options.out}: page.html. It holds the fleet's rows: pass it on as you would the sheets.`);

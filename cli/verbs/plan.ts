@@ -1,6 +1,5 @@
 import { join } from "node:path";
 import {
-  embedInPage,
   ordersCsv,
   ordersIcs,
   ordersWorkbook,
@@ -11,10 +10,12 @@ import {
 } from "../../src/index.ts";
 import { failOn } from "../fail-on.ts";
 import { type LoadedPlan, loadPlan } from "../load-plan.ts";
-import { pageTemplate } from "../page-template.ts";
+import { pageWith } from "../page-template.ts";
 import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
 import { type OutFile, writeFiles } from "../write-files.ts";
+
+const PAGE = "page.html";
 
 /** Everything: the summary on stdout, the plan's files in --out. */
 export async function runPlan(inputs: readonly string[], options: VerbOptions): Promise<void> {
@@ -24,15 +25,17 @@ export async function runPlan(inputs: readonly string[], options: VerbOptions): 
   if (options.out !== undefined) writeFiles(options.out, files, paths);
   await print(options.json ? writePlanJson(plan) : [summaryText(plan, stdoutSetting())]);
   if (options.out !== undefined) note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);
-  suggest(
-    options.out === undefined
-      ? `${typed(["wanecast", "plan", ...inputs, "--out", "out"])} writes the orders, a calendar and the page`
-      : `open ${typed([join(options.out, "page.html")])} in a browser`,
-  );
+  if (options.out === undefined) {
+    suggest(`${typed(["wanecast", "plan", ...inputs, "--out", "out"])} writes the orders, a calendar and the page`);
+  } else if (files.some(({ name }) => name === PAGE)) {
+    suggest(`open ${typed([join(options.out, PAGE)])} in a browser`);
+  }
   failOn(options.failOn ?? [], reading, plan);
 }
 
 async function planFiles({ reading, plan }: LoadedPlan): Promise<OutFile[]> {
+  const page = pageWith(plan, reading);
+  if (page === null) note("No page was made: the fleet is too large for one.");
   return [
     { name: "plan.json", chunks: writePlanJson(plan) },
     { name: "orders.csv", chunks: [ordersCsv(plan)] },
@@ -40,6 +43,6 @@ async function planFiles({ reading, plan }: LoadedPlan): Promise<OutFile[]> {
     { name: "orders.ics", chunks: [ordersIcs(plan)] },
     { name: "packs.csv", chunks: [packsCsv(plan)] },
     { name: "set-aside.csv", chunks: [setAsideCsv(reading.setAside, reading.inputs)] },
-    { name: "page.html", chunks: [embedInPage(pageTemplate(), plan, reading)] },
+    ...(page === null ? [] : [{ name: PAGE, chunks: [page] }]),
   ];
 }
