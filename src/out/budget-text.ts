@@ -1,5 +1,6 @@
 import { fiscalYearOfMonth } from "../calendar/fiscal-year.ts";
 import { monthFromText } from "../calendar/month.ts";
+import { counted } from "./count-text.ts";
 import { horizonText } from "./horizon-text.ts";
 import { groupedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
@@ -30,11 +31,21 @@ export function budgetText(plan: Plan, setting: TextSetting): string {
     ...section("What it buys", bullets(readiness(plan), setting), setting),
     ...section(
       "Over the budget: what to defer, in this order",
-      plan.deferrals.length > 0 ? [deferralsTable(plan, width)] : [],
+      deferred(plan, new Set(years.map((year) => year.fiscalYear)), width),
       setting,
     ),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
+}
+
+/** What to defer in some fiscal years, and how much more there is in later ones. */
+function deferred({ deferrals }: Plan, years: ReadonlySet<string>, width: number): string[] {
+  const told = deferrals.filter((one) => years.has(one.fiscalYear));
+  const later = deferrals.length - told.length;
+  return [
+    ...(told.length > 0 ? [deferralsTable(told, width)] : []),
+    ...(later > 0 ? [`${counted(later, "more line", "more lines")} of later years in the verb orders.`] : []),
+  ];
 }
 
 function itemTable(year: Plan["budget"][number], width: number): string {

@@ -3,7 +3,7 @@ import type { Comparison, OrderChanged } from "./comparison.ts";
 import type { Plan } from "./plan-schema.ts";
 import { sortBy } from "./sort-by.ts";
 
-/** Order lines for needs of the shared months that are in one plan only, or differ in day, size or cost. */
+/** Order lines for needs of the shared months that are in one plan only, or differ in day, size or price (fees apart). */
 export function compareOrders(a: Plan, b: Plan, months: Comparison["months"]): OrderChanged[] {
   const keyed = (plan: Plan) => new Map(linesWithin(plan, months).map((line) => [line.id, line]));
   const before = keyed(a);
@@ -13,7 +13,7 @@ export function compareOrders(a: Plan, b: Plan, months: Comparison["months"]): O
     const [one, other] = [before.get(id), after.get(id)];
     const { item, supplier, currency } = (other ?? one)!;
     if (one && other) {
-      const same = one.orderBy === other.orderBy && one.quantity === other.quantity && cost(one) === cost(other);
+      const same = one.orderBy === other.orderBy && one.quantity === other.quantity && one.lineCost === other.lineCost;
       if (same && one.currency === other.currency) return [];
     }
     return [

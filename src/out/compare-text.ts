@@ -92,6 +92,11 @@ function packsTable(packs: readonly PackMoved[], width: number): string {
 
 function orderTable(orders: readonly OrderChanged[], width: number): string {
   const units = (value: number | null) => (value === null ? "-" : countText(value));
+  const currencies = [...new Set(orders.map((row) => row.currency))];
+  const more = ({ cost, currency }: OrderChanged) => {
+    const text = groupedMoney((cost.b ?? 0) - (cost.a ?? 0), currency);
+    return currencies.length > 1 ? `${text} ${currency}` : text;
+  };
   return textTable<OrderChanged>(
     [
       { head: "", cell: (row) => row.change },
@@ -101,6 +106,7 @@ function orderTable(orders: readonly OrderChanged[], width: number): string {
       { head: "order by B", cell: (row) => row.orderBy.b ?? "-" },
       { head: "units A", align: "right", cell: (row) => units(row.quantity.a) },
       { head: "units B", align: "right", cell: (row) => units(row.quantity.b) },
+      { head: currencies.length === 1 ? `B costs more, ${currencies[0]}` : "B costs more", align: "right", cell: more },
     ],
     orders,
     width,

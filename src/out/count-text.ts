@@ -1,6 +1,8 @@
+import { groupedText } from "../fleet/money.ts";
+
 /** A whole number for people: 12,345. */
 export function countText(count: number): string {
-  return String(count).replace(/\B(?=(\d{3})+$)/g, ",");
+  return groupedText(String(count));
 }
 
 /** A count with its noun: "1 pack", "12 packs"; the plural is given where an s does not make it. */

@@ -1,4 +1,5 @@
 import { minorDigits } from "../fleet/currency.ts";
+import { groupedText } from "../fleet/money.ts";
 
 /**
  * An amount as decimal text in major units, for files: 1234567 minor units of EUR are "12345.67".
@@ -14,7 +15,5 @@ export function decimalMoney(minorUnits: number, currency: string): string {
 
 /** An amount for people, beside its currency: "12,345.67". */
 export function groupedMoney(minorUnits: number, currency: string): string {
-  const [whole = "", fraction] = decimalMoney(minorUnits, currency).split(".");
-  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ",");
-  return fraction === undefined ? grouped : `${grouped}.${fraction}`;
+  return groupedText(decimalMoney(minorUnits, currency));
 }

@@ -25,7 +25,7 @@ export function ordersText(plan: Plan, setting: TextSetting): string {
     ...section("Spend by fiscal year of the order", plan.budget.length > 0 ? [budgetTable(plan, width)] : [], setting),
     ...section(
       "Over the budget: what to defer, in this order",
-      plan.deferrals.length > 0 ? [deferralsTable(plan, width)] : [],
+      plan.deferrals.length > 0 ? [deferralsTable(plan.deferrals, width)] : [],
       setting,
     ),
     ...section("Devices short, expected", plan.short.length > 0 ? [shortTable(plan, width)] : [], setting),

@@ -65,7 +65,7 @@ export function budgetTable(plan: Plan, width: number): string {
 }
 
 /** What to defer where a year's budget is short, in that order: what it spares and what it costs in readiness. */
-export function deferralsTable(plan: Plan, width: number): string {
+export function deferralsTable(deferrals: Plan["deferrals"], width: number): string {
   type Deferral = Plan["deferrals"][number];
   return textTable<Deferral>(
     [
@@ -73,11 +73,11 @@ export function deferralsTable(plan: Plan, width: number): string {
       { head: "order by", cell: (one) => one.orderBy, dropRank: 2 },
       { head: "item", cell: (one) => one.item, clipTo: 12 },
       { head: "units", align: "right", cell: (one) => countText(one.quantity) },
-      ...moneyColumns<Deferral>(plan.deferrals, { saves: (one) => one.saves }),
+      ...moneyColumns<Deferral>(deferrals, { saves: (one) => one.saves }),
       { head: "deferred to", cell: (one) => one.deferredTo, dropRank: 1 },
       { head: "device-months short", align: "right", cell: (one) => one.deviceMonthsShort.toFixed(1) },
     ],
-    plan.deferrals,
+    deferrals,
     width,
   );
 }

@@ -1,3 +1,4 @@
+import { groupedText } from "../fleet/money.ts";
 import { STOCK_FINDING_CODES } from "../supplies/finding-codes.ts";
 import { aheadText } from "./ahead.ts";
 import { counted, countText } from "./count-text.ts";
@@ -31,7 +32,7 @@ export function summaryText(plan: Plan, setting: TextSetting): string {
     ...section("Early signs", bullets(signsTold(plan, SHOWN_SIGNS, "the verb packs"), setting), setting),
     ...section("Crowded months", crowds(plan, setting), setting),
     ...section("Next orders", nextOrders(plan, width), setting),
-    ...section("Spend by fiscal year of the order", plan.budget.length > 0 ? [budgetTable(plan, width)] : [], setting),
+    ...section("Spend by fiscal year of the order", spend(plan, width), setting),
     ...section("Devices short, expected", plan.short.length > 0 ? [shortTable(plan, width)] : [], setting),
     ...section("Sheets", [wrapText(`${sheetsRead(plan)} ${whereFound(plan)}`, width)], setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
@@ -63,6 +64,15 @@ function crowds(plan: Plan, setting: TextSetting): string[] {
   const told = sortBy(largest, (crowd) => [crowd.month, crowd.item]).map((crowd) => crowd.says);
   const more = plan.crowdedMonths.length - told.length;
   return bullets([...told, ...(more > 0 ? [`${counted(more, "more", "more")} in the verb dates.`] : [])], setting);
+}
+
+function spend(plan: Plan, width: number): string[] {
+  if (plan.budget.length === 0) return [];
+  const { deferrals } = plan;
+  if (deferrals.length === 0) return [budgetTable(plan, width)];
+  const months = deferrals.reduce((sum, one) => sum + one.deviceMonthsShort, 0);
+  const told = `The budget of ${groupedText(String(plan.policy.budget_per_fiscal_year))} a fiscal year has no room for ${counted(deferrals.length, "line")}: put off as the verb orders lists them, they bring ${months.toFixed(1)} device-months short.`;
+  return [budgetTable(plan, width), wrapText(told, width)];
 }
 
 function nextOrders(plan: Plan, width: number): string[] {

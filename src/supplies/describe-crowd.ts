@@ -1,6 +1,6 @@
 import { monthText } from "../calendar/month.ts";
 import type { Item } from "../fleet/item-book.ts";
-import { exactFromText, exactText, timesExact } from "../fleet/money.ts";
+import { exactFromText, exactText, groupedText, timesExact } from "../fleet/money.ts";
 import type { CrowdedMonth } from "./types.ts";
 
 /** What else is known of a crowd. */
@@ -40,7 +40,8 @@ export function describeCrowd(found: Omit<CrowdedMonth, "says">, facts: CrowdFac
   }
   const { price, currency } = facts.item;
   if (price !== null && currency !== null) {
-    sentences.push(`Replacing them costs ${exactText(timesExact(exactFromText(price), units), currency)} ${currency}.`);
+    const cost = exactText(timesExact(exactFromText(price), units), currency);
+    sentences.push(`Replacing them costs ${groupedText(cost)} ${currency}.`);
   }
   sentences.push(flattening(facts));
   return sentences.join(" ");

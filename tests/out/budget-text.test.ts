@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { budgetText } from "../../src/out/budget-text.ts";
+import { summaryText } from "../../src/out/summary-text.ts";
 import { aPlan } from "./a-plan.ts";
 
 const plan = aPlan();
@@ -40,8 +41,15 @@ describe("budgetText", () => {
       deviceMonthsShort: 18.25,
     };
     const short = [{ ...plan.short[0]!, withinBudget: { expected: 1.2, anyChance: 0.7 } }];
-    const over = budgetText(aPlan({ deferrals: [deferral], short }), { width: 90 });
+    const later = { ...deferral, fiscalYear: "2029/30", item: "pads-adult" };
+    const over = budgetText(aPlan({ deferrals: [deferral, later], short }), { width: 90 });
     expect(over).toMatch(/2026\/27 .*pack-md .*12 .*4,733\.00 +2027-04-01 +18\.3/);
+    expect(over).toContain("1 more line of later years in the verb orders.");
     expect(over.replace(/\s+/g, " ")).toContain("within the budget 1.2.");
+    const policy = { ...plan.policy, budget_per_fiscal_year: "12000" };
+    const summary = summaryText(aPlan({ deferrals: [deferral, later], short, policy }), { width: 200 });
+    expect(summary).toContain(
+      "The budget of 12,000 a fiscal year has no room for 2 lines: put off as the verb orders lists them, they bring 36.5 device-months short.",
+    );
   });
 });

@@ -44,6 +44,16 @@ describe("comparePlans", () => {
     expect(compareText(both, { width: 100 })).toContain("2027-03-16");
   });
 
+  // an order's fee moves between its lines whenever another line comes or goes
+  it("takes a line that differs by its share of the fee alone for the same", () => {
+    const orders = (more: object) => [{ ...line, ...more }];
+    const shared = comparePlans({ label: "a", plan }, { label: "b", plan: aPlan({ orders: orders({ feeShare: 1 }) }) });
+    expect(shared.orders).toEqual([]);
+    const dearer = aPlan({ orders: orders({ lineCost: line.lineCost + 123_456 }) });
+    const text = compareText(comparePlans({ label: "a", plan }, { label: "b", plan: dearer }), { width: 100 });
+    expect(text).toMatch(/changed .*pack-md .* 1,234\.56$/m);
+  });
+
   it("tells new readings, used stock and prices as what may be behind a change", () => {
     const later = aPlan({
       packs: [{ ...pack, readings: 11, replaceBy: { ...pack.replaceBy, p50: "2027-02-04" } }, plan.packs[1]!],
