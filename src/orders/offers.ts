@@ -1,3 +1,4 @@
+import { blankCatalogueRow } from "../fleet/blank-catalogue-row.ts";
 import { dividedExact, type Exact, exactFromText, minorUnits } from "../fleet/money.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type CatalogueRow, type Fleet, type ItemKind, nameKey, type SupplierRow } from "../fleet/rows.ts";
@@ -50,7 +51,7 @@ export function offersForItem(
   const rows = fleet.catalogue.filter((row) => nameKey(row.item) === nameKey(item));
   if (rows.length === 0) {
     const cautions = [`${item} is not in the catalogue: its orders carry no price, no lead time and no supplier.`];
-    return { offers: [offerFromRow(emptyRow(item), undefined, policy, serviceLevel)], cautions };
+    return { offers: [offerFromRow(blankCatalogueRow(item), undefined, policy, serviceLevel)], cautions };
   }
   const cautions: string[] = [];
   const all = rows.map((row) => {
@@ -108,39 +109,5 @@ function offerFromRow(row: CatalogueRow, supplier: SupplierRow | undefined, poli
     orderEveryMonths: supplier?.orderEveryMonths ?? null,
     fee: money(supplier?.orderFee) ?? 0,
     freeOver: money(supplier?.freeOver),
-  };
-}
-
-function emptyRow(item: string): CatalogueRow {
-  return {
-    item,
-    kind: "other",
-    gtin: null,
-    chemistry: null,
-    supplier: null,
-    price: null,
-    pricePer: null,
-    currency: null,
-    unitsPerBox: null,
-    minimumOrder: null,
-    priceBreaks: [],
-    leadDays: null,
-    leadSdDays: null,
-    shelfMonths: null,
-    arrivesWithMonths: null,
-    serviceMonths: null,
-    maxCycles: null,
-    ratedWh: null,
-    ratedAh: null,
-    ratedMinutes: null,
-    openedDays: null,
-    unitLengthM: null,
-    perDevice: null,
-    fits: [],
-    carriedBy: [],
-    alternatives: [],
-    replacedBy: null,
-    serviceLevel: null,
-    source: { file: "", sheet: null, line: 0 },
   };
 }

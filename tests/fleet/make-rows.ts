@@ -1,4 +1,5 @@
 import { dayFromIso } from "../../src/calendar/day.ts";
+import { blankCatalogueRow } from "../../src/fleet/blank-catalogue-row.ts";
 import type {
   CatalogueRow,
   DatedStockRow,
@@ -34,38 +35,7 @@ export function stock(item: string, expiry: string, place: string | null, facts:
 }
 
 export function catalogued(item: string, kind: CatalogueRow["kind"], facts: Partial<CatalogueRow> = {}): CatalogueRow {
-  return {
-    item,
-    kind,
-    gtin: null,
-    chemistry: null,
-    supplier: null,
-    price: null,
-    pricePer: null,
-    currency: null,
-    unitsPerBox: null,
-    minimumOrder: null,
-    priceBreaks: [],
-    leadDays: null,
-    leadSdDays: null,
-    shelfMonths: null,
-    arrivesWithMonths: null,
-    serviceMonths: null,
-    maxCycles: null,
-    ratedWh: null,
-    ratedAh: null,
-    ratedMinutes: null,
-    openedDays: null,
-    unitLengthM: null,
-    perDevice: null,
-    fits: [],
-    carriedBy: [],
-    alternatives: [],
-    replacedBy: null,
-    serviceLevel: null,
-    source,
-    ...facts,
-  };
+  return { ...blankCatalogueRow(item), kind, source, ...facts };
 }
 
 export function use(date: string, item: string, place: string | null, facts: Partial<UseLogRow> = {}): UseLogRow {

@@ -1,6 +1,7 @@
 import { dayFromIso } from "../../src/calendar/day.ts";
 import { monthOfDay } from "../../src/calendar/month.ts";
 import type { ItemDemand } from "../../src/demand/types.ts";
+import { blankCatalogueRow } from "../../src/fleet/blank-catalogue-row.ts";
 import { defaultPolicy, type Policy } from "../../src/fleet/policy.ts";
 import { type CatalogueRow, emptyFleet, type Fleet, type SupplierRow } from "../../src/fleet/rows.ts";
 import type { UsableLot } from "../../src/supplies/types.ts";
@@ -20,37 +21,8 @@ export function policyWith(choices: Partial<Policy> = {}): Policy {
 }
 
 export function catalogueRow(facts: Partial<CatalogueRow> & { item: string }): CatalogueRow {
-  return {
-    kind: "pads",
-    gtin: null,
-    chemistry: null,
-    supplier: "North Supplies",
-    price: "10.00",
-    pricePer: null,
-    currency: "EUR",
-    unitsPerBox: null,
-    minimumOrder: null,
-    priceBreaks: [],
-    leadDays: 30,
-    leadSdDays: null,
-    shelfMonths: null,
-    arrivesWithMonths: null,
-    serviceMonths: null,
-    maxCycles: null,
-    ratedWh: null,
-    ratedAh: null,
-    ratedMinutes: null,
-    openedDays: null,
-    unitLengthM: null,
-    perDevice: null,
-    fits: [],
-    carriedBy: [],
-    alternatives: [],
-    replacedBy: null,
-    serviceLevel: null,
-    source: SOURCE,
-    ...facts,
-  };
+  const usual = { kind: "pads", supplier: "North Supplies", price: "10.00", currency: "EUR", leadDays: 30 } as const;
+  return { ...blankCatalogueRow(facts.item), ...usual, source: SOURCE, ...facts };
 }
 
 export function supplierRow(facts: Partial<SupplierRow> = {}): SupplierRow {
