@@ -86,6 +86,19 @@ describe("the page with a plan inside", () => {
     }
   });
 
+  it("reads every chart out under the pointer", async () => {
+    const { page } = await openPage(browser, data);
+    await chartsDrawn(page);
+    for (const figure of await page.locator("figure").all()) {
+      const says = figure.locator("output");
+      const before = await says.textContent();
+      const canvas = figure.locator("canvas");
+      const { width, height } = (await canvas.boundingBox())!;
+      for (const share of [0.3, 0.95]) await canvas.hover({ position: { x: share * width, y: height / 2 } });
+      expect(await says.textContent()).not.toBe(before);
+    }
+  });
+
   it("sorts the packs by a header and opens one pack's chart from its serial", async () => {
     const { page } = await openPage(browser, data);
     const table = page.locator("#packs table");

@@ -37,8 +37,8 @@ export function commonOptions(colours: Palette, unit: string): ChartOptions<"lin
     animation: false,
     responsive: true,
     maintainAspectRatio: false,
-    interaction: { mode: "index", intersect: false },
-    events: ["mousemove", "click", "touchstart", "touchmove"],
+    // The figure listens to the pointer itself: it reads out the nearest step, whatever is drawn there.
+    events: [],
     layout: { padding: { top: colours.size + 6, right: 9 } },
     scales: {
       x: {

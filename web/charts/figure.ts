@@ -48,14 +48,7 @@ export function figure(spec: FigureSpec): HTMLElement {
       entry.chart?.destroy();
       const colours = palette();
       const configuration = spec.draw(colours);
-      configuration.options = {
-        ...configuration.options,
-        color: colours.soft,
-        onHover: (_event, elements) => {
-          const at = elements[0]?.index;
-          if (at !== undefined && at < spec.points.length) show(at);
-        },
-      };
+      configuration.options = { ...configuration.options, color: colours.soft };
       configuration.plugins = [{ id: "step", afterLayout: (chart) => layStep(step, chart, spec.points) }];
       entry.chart = new Chart(canvas, configuration);
     },
@@ -70,6 +63,16 @@ export function figure(spec: FigureSpec): HTMLElement {
     if (entry.chart) showReadingLine(entry.chart, point.at);
   };
   step.addEventListener("input", () => show(Number(step.value)));
+  let under = -1;
+  const showNearest = ({ offsetX }: PointerEvent) => {
+    const across = entry.chart?.scales.x;
+    if (!across) return;
+    const at = nearest(spec.points.map((point) => Math.abs(across.getPixelForValue(point.at) - offsetX)));
+    if (at !== under) show(at);
+    under = at;
+  };
+  canvas.addEventListener("pointermove", showNearest);
+  canvas.addEventListener("pointerdown", showNearest);
   const first = spec.points[spec.firstPoint ?? spec.points.length - 1];
   if (first) {
     step.value = String(spec.firstPoint ?? spec.points.length - 1);
@@ -101,6 +104,10 @@ export function figure(spec: FigureSpec): HTMLElement {
       make("button", { type: "button", class: "link picture", click: () => savePicture(spec) }, say.figure.picture),
     ),
   );
+}
+
+function nearest(distances: readonly number[]): number {
+  return distances.reduce((best, distance, at) => (distance < distances[best]! ? at : best), 0);
 }
 
 // The width of the slider's thumb, which style/figure.css sets.

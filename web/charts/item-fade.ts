@@ -56,7 +56,6 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
         },
         options: {
           ...options,
-          events: [],
           scales: {
             x: {
               ...options.scales?.x,

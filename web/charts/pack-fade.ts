@@ -80,7 +80,6 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
         },
         options: {
           ...options,
-          events: [],
           scales: {
             x: {
               ...options.scales?.x,

@@ -35,7 +35,6 @@ export function readingsByAge(reading: Reading, readings: PackReadings): HTMLEle
         },
         options: {
           ...options,
-          events: [],
           plugins: {
             scatter: {
               dots: dots.map((dot) => ({ x: dot.age, y: dot.percent })),
