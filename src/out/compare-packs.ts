@@ -9,9 +9,10 @@ export function comparePacks(a: Plan, b: Plan): PackMoved[] {
   const moved = b.packs.flatMap((pack): PackMoved[] => {
     const earlier = before.get(pack.serial);
     if (!earlier || earlier.replaceBy.p50 === pack.replaceBy.p50) return [];
-    // what is due now in both is told as of each plan's own day, which is no move
-    if (earlier.replaceBy.kind === "already-due" && pack.replaceBy.kind === "already-due") return [];
     const [from, to] = [earlier.replaceBy.p50, pack.replaceBy.p50];
+    // what is due now is told as of its plan's own day: that it was to be due by then, or is so in both, is no move
+    if (pack.replaceBy.kind === "already-due" && from !== null && from <= b.asOf) return [];
+    if (earlier.replaceBy.kind === "already-due" && to !== null && to <= a.asOf) return [];
     return [
       {
         serial: pack.serial,

@@ -54,6 +54,18 @@ describe("comparePlans", () => {
     expect(text).toMatch(/changed .*pack-md .* 1,234\.56$/m);
   });
 
+  // due in December as foreseen, and told as of February, the later plan's day
+  it("takes a pack that came due as foreseen for unmoved", () => {
+    const due = (p50: string, kind: "within-horizon" | "already-due") => [
+      { ...pack, replaceBy: { ...pack.replaceBy, p50, kind } },
+    ];
+    const before = aPlan({ packs: due("2026-12-10", "within-horizon") });
+    const after = aPlan({ asOf: "2027-02-01", packs: due("2027-02-01", "already-due") });
+    expect(comparePlans({ label: "a", plan: before }, { label: "b", plan: after }).packs).toEqual([]);
+    const sooner = aPlan({ packs: due("2027-05-10", "within-horizon") });
+    expect(comparePlans({ label: "a", plan: sooner }, { label: "b", plan: after }).packs).toHaveLength(1);
+  });
+
   it("tells new readings, used stock and prices as what may be behind a change", () => {
     const later = aPlan({
       packs: [{ ...pack, readings: 11, replaceBy: { ...pack.replaceBy, p50: "2027-02-04" } }, plan.packs[1]!],
