@@ -1,8 +1,9 @@
-import { type ColumnSpec, SHEETS, type SheetKind, type SheetSpec } from "../../fleet/columns.ts";
+import { type ColumnSpec, SHEETS, type SheetSpec } from "../../fleet/columns.ts";
 import { POINTS } from "../words/meanings.ts";
 import type { HeaderMeaning } from "../words/parse-header.ts";
 import { fieldSource, groupOutputs, impliedItem } from "./group-outputs.ts";
 import { type ColumnView, MIN_POINTS, pointsFor } from "./score-column.ts";
+import { speaksFor } from "./speaks-for.ts";
 import type { FieldSource, Output } from "./table.ts";
 
 /** A reading of a whole header: what rows it yields, and how many points its columns bring. */
@@ -17,12 +18,6 @@ const TIE_MARGIN = 1.5;
 /** What each kind of row beyond the first costs, so that one sheet is not read as two without need. */
 const OUTPUT_COST = 3;
 
-/** Points for each required column, taken away where what makes a kind likely is missing. */
-const REQUIRED_POINTS = 0.5;
-const UNLIKELY = 2;
-/** The share of different serials from which each stands once, and what that is worth. */
-const MOSTLY_ONCE = 0.9;
-const SERIAL_POINTS = 1.5;
 /** Columns of which two make a price list. */
 const PRICE_LIST: ReadonlySet<string> = new Set([
   "price",
@@ -41,7 +36,6 @@ const CURRENCIES: Readonly<Record<string, string>> = {
 };
 /** What it costs to read a column as of another thing than the one it stands behind. */
 const FAR_COST = 4;
-const TITLE_POINTS = 2.5;
 
 /** The best reading of a header's columns; the tied readings where two are as good; nothing where none fits. */
 export function interpret(
@@ -107,8 +101,7 @@ function readAs(
     points:
       points -
       OUTPUT_COST * (outputs.filter(({ fields }) => fields.some((field) => field.points > 0)).length - 1) +
-      bonus(output, views) +
-      titlePoints(output, title) -
+      speaksFor(output, views, title) -
       far,
   };
 }
@@ -229,53 +222,4 @@ function impliedByPrice(fields: readonly FieldSource[], views: readonly ColumnVi
   if (currency !== "" && !has("currency")) implied.currency = currency;
   if (meaning.says.split(" ").includes("box") && !has("pricePer")) implied.pricePer = "box";
   return implied;
-}
-
-/** A title that names a thing ("Batteries") speaks for the sheet of that thing, enough to settle a tie. */
-function titlePoints(output: Output | null, title: HeaderMeaning | null): number {
-  if (!output || !title) return 0;
-  const things: Partial<Record<SheetKind, string>> = {
-    devices: "device",
-    packs: "battery",
-    runtime_tests: "test",
-    dated_stock: "pads",
-  };
-  const own = things[output.sheet.kind];
-  return own !== undefined && title.things.split(" ").includes(own) ? TITLE_POINTS : 0;
-}
-
-/** What speaks for a kind beyond its columns' own words. */
-function bonus(output: Output | null, views: readonly ColumnView[]): number {
-  if (output === null) return 0;
-  const { sheet, fields } = output;
-  const has = (field: string) => fields.some(({ spec }) => spec.field === field);
-  const required = fields.filter(({ spec }) => spec.required).length * REQUIRED_POINTS;
-  const unlikely: Partial<Record<SheetKind, boolean>> = {
-    on_order: !has("order") && !has("arrives") && !has("supplier"),
-    catalogue: fields.length < 2,
-    // A bare serial beside a battery's columns is hardly a device's.
-    devices:
-      fields[0]!.points <= 4 &&
-      views.some(({ things }) => things === "battery") &&
-      !views.some(({ things }) => things.includes("device")),
-  };
-  return required + onceOrOften(output, views) + namedInCells(output, views) - (unlikely[sheet.kind] ? UNLIKELY : 0);
-}
-
-/** Cells that name devices ("AED") or batteries under a type or item speak for a list of them. */
-function namedInCells({ sheet, fields }: Output, views: readonly ColumnView[]): number {
-  const field = fields.find(({ spec }) => spec.field === (sheet.kind === "devices" ? "type" : "item"));
-  const profile = views.find(({ column }) => column === field?.columns[0])?.profile;
-  if (!profile) return 0;
-  const share = sheet.kind === "devices" ? profile.devices : sheet.kind === "packs" ? profile.batteries : 0;
-  return share >= 0.5 ? TITLE_POINTS : 0;
-}
-
-/** Serials that stand once speak for a list of packs, serials that come again for one of tests. */
-function onceOrOften({ sheet, fields }: Output, views: readonly ColumnView[]): number {
-  if (sheet.kind !== "packs" && sheet.kind !== "runtime_tests") return 0;
-  const serial = fields.find(({ spec }) => spec.field === "serial")?.columns[0];
-  const profile = views.find(({ column }) => column === serial)?.profile;
-  if (!profile || profile.filled < 2) return 0;
-  return profile.distinct > MOSTLY_ONCE === (sheet.kind === "packs") ? SERIAL_POINTS : 0;
 }

@@ -1,0 +1,67 @@
+import type { SheetKind } from "../../fleet/columns.ts";
+import type { HeaderMeaning } from "../words/parse-header.ts";
+import type { ColumnView } from "./score-column.ts";
+import type { Output } from "./table.ts";
+
+/** Points for each required column, taken away where what makes a kind likely is missing. */
+const REQUIRED_POINTS = 0.5;
+const UNLIKELY = 2;
+/** The share of different serials from which each stands once, and what that is worth. */
+const MOSTLY_ONCE = 0.9;
+const SERIAL_POINTS = 1.5;
+/** What a title above the table, or what its cells name, is worth. */
+const TITLE_POINTS = 2.5;
+
+/** Points for a kind of rows beyond those of its columns' own words: what is required, titles and cells. */
+export function speaksFor(output: Output | null, views: readonly ColumnView[], title: HeaderMeaning | null): number {
+  return bonus(output, views) + titlePoints(output, title);
+}
+
+/** A title that names a thing ("Batteries") speaks for the sheet of that thing, enough to settle a tie. */
+function titlePoints(output: Output | null, title: HeaderMeaning | null): number {
+  if (!output || !title) return 0;
+  const things: Partial<Record<SheetKind, string>> = {
+    devices: "device",
+    packs: "battery",
+    runtime_tests: "test",
+    dated_stock: "pads",
+  };
+  const own = things[output.sheet.kind];
+  return own !== undefined && title.things.split(" ").includes(own) ? TITLE_POINTS : 0;
+}
+
+/** What speaks for a kind beyond its columns' own words. */
+function bonus(output: Output | null, views: readonly ColumnView[]): number {
+  if (output === null) return 0;
+  const { sheet, fields } = output;
+  const has = (field: string) => fields.some(({ spec }) => spec.field === field);
+  const required = fields.filter(({ spec }) => spec.required).length * REQUIRED_POINTS;
+  const unlikely: Partial<Record<SheetKind, boolean>> = {
+    on_order: !has("order") && !has("arrives") && !has("supplier"),
+    catalogue: fields.length < 2,
+    // A bare serial beside a battery's columns is hardly a device's.
+    devices:
+      fields[0]!.points <= 4 &&
+      views.some(({ things }) => things === "battery") &&
+      !views.some(({ things }) => things.includes("device")),
+  };
+  return required + onceOrOften(output, views) + namedInCells(output, views) - (unlikely[sheet.kind] ? UNLIKELY : 0);
+}
+
+/** Cells that name devices ("AED") or batteries under a type or item speak for a list of them. */
+function namedInCells({ sheet, fields }: Output, views: readonly ColumnView[]): number {
+  const field = fields.find(({ spec }) => spec.field === (sheet.kind === "devices" ? "type" : "item"));
+  const profile = views.find(({ column }) => column === field?.columns[0])?.profile;
+  if (!profile) return 0;
+  const share = sheet.kind === "devices" ? profile.devices : sheet.kind === "packs" ? profile.batteries : 0;
+  return share >= 0.5 ? TITLE_POINTS : 0;
+}
+
+/** Serials that stand once speak for a list of packs, serials that come again for one of tests. */
+function onceOrOften({ sheet, fields }: Output, views: readonly ColumnView[]): number {
+  if (sheet.kind !== "packs" && sheet.kind !== "runtime_tests") return 0;
+  const serial = fields.find(({ spec }) => spec.field === "serial")?.columns[0];
+  const profile = views.find(({ column }) => column === serial)?.profile;
+  if (!profile || profile.filled < 2) return 0;
+  return profile.distinct > MOSTLY_ONCE === (sheet.kind === "packs") ? SERIAL_POINTS : 0;
+}
