@@ -27,7 +27,7 @@ export function makePlan(reading: Reading, policy: Policy, remember: Remembered 
   const { fleet } = reading;
   const life = remember("life", [fleet], policy, (choices) => forecastPacks(fleet, choices));
   const dated = remember("dated", [fleet], policy, (choices) => forecastDatedStock(fleet, choices));
-  const demand = remember("demand", [life, dated], policy, (choices) => forecastDemand(choices, life, dated));
+  const demand = remember("demand", [life, dated], policy, (choices) => forecastDemand(choices, life, dated, remember));
   const lots = usableLots(fleet, policy, life.stock);
   const schedule = scheduleOrders(fleet, policy, demand, lots, life.packs);
   const short = forecastShort(fleet, policy, life, dated, demand, lots, schedule);

@@ -2,6 +2,7 @@ import { monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Item } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
+import { type Remembered, rememberStages } from "../fleet/policy-reads.ts";
 import { nameKey } from "../fleet/rows.ts";
 import type { WhoTakes } from "../fleet/who-takes.ts";
 import type { LifeForecast } from "../life/types.ts";
@@ -17,9 +18,15 @@ import type { DemandCause, ItemDemand } from "./types.ts";
  * Gross needs (before stock) of every item by month, as distributions: every item of the catalogue and every item
  * that packs, dated stock, routine or the use log name. Needs of an item with `replaced_by` are its replacement's.
  *
+ * @param remember  needs of packs from earlier plans: they hang on the packs' lives and not on dated stock
  * @returns by item key
  */
-export function forecastDemand(policy: Policy, life: LifeForecast, dated: DatedStockForecast): ItemDemand[] {
+export function forecastDemand(
+  policy: Policy,
+  life: LifeForecast,
+  dated: DatedStockForecast,
+  remember: Remembered = rememberStages(),
+): ItemDemand[] {
   const { needing } = dated;
   const packs = groupBy(life.packs.keys(), (index) => needing.book.find(life.packs[index]!.item).key);
   const known = new Set(needing.items.map(({ item }) => item.key));
@@ -34,7 +41,7 @@ export function forecastDemand(policy: Policy, life: LifeForecast, dated: DatedS
     }));
   return [...needing.items, ...unlisted]
     .sort((a, b) => (a.item.key < b.item.key ? -1 : 1))
-    .map((ofItem) => demandOfItem(ofItem, packs.get(ofItem.item.key) ?? [], policy, life, needing.takes));
+    .map((ofItem) => demandOfItem(ofItem, packs.get(ofItem.item.key) ?? [], policy, life, needing.takes, remember));
 }
 
 function demandOfItem(
@@ -43,6 +50,7 @@ function demandOfItem(
   policy: Policy,
   life: LifeForecast,
   takes: WhoTakes,
+  remember: Remembered,
 ): ItemDemand {
   const { item } = ofItem;
   const from = monthOfDay(policy.asOf);
@@ -55,7 +63,11 @@ function demandOfItem(
   if (packIndices.length + newPacks.length > 0) {
     const key = (index: number) => nameKey(life.packs[index]!.pack.serial);
     const inOrder = [...packIndices].sort((a, b) => (key(a) < key(b) ? -1 : 1));
-    const ofPacks = packNeeds(item, life, inOrder, newPacks, takes, from);
+    // What the life forecast and who takes what rest on, the sheets and as-of, is the same where `life` is.
+    const ofPacks = remember(`packs of ${item.key}`, [life], policy, (choices) => {
+      const entering = ofItem.asPacks ? packsOfNewDevices(item, takes, choices) : [];
+      return packNeeds(item, life, inOrder, entering, takes, monthOfDay(choices.asOf));
+    });
     random.push(ofPacks.needs);
     for (const [cause, units] of Object.entries(ofPacks.causes) as [DemandCause, Float64Array][]) {
       causes[cause] = units.map((count, m) => count + (causes[cause]?.[m] ?? 0));
