@@ -2,6 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import { nearestWord } from "./nearest-word.ts";
 import { defaultPolicy, type Policy } from "./policy.ts";
 import { POLICY_KEYS, readPolicyValue } from "./policy-keys.ts";
+import { shortened } from "./shortened.ts";
 
 /** One choice as text, from a sheet or an option. */
 export interface PolicyChoice {
@@ -36,7 +37,7 @@ export function resolvePolicy(
     else if ("value" in read) chosen[read.key.field] = read.value;
     else {
       const { key, unit, default: byDefault } = read.key;
-      const message = `"${choice.value}" cannot be used for ${key}: ${read.expected}.`;
+      const message = `"${shortened(choice.value)}" cannot be used for ${key}: ${read.expected}.`;
       problems.push({ ...choice, message, fix: `Give ${key} as ${unit}; the default is ${byDefault}.` });
     }
   }
@@ -49,5 +50,9 @@ function unknownKey(choice: PolicyChoice): PolicyProblem {
   const keys = POLICY_KEYS.map(({ key }) => key);
   const meant = nearestWord(choice.key.trim().toLowerCase(), keys);
   const hint = meant === null ? "" : `Did you mean ${meant}? `;
-  return { ...choice, message: `"${choice.key}" is no policy key.`, fix: `${hint}Use one of ${keys.join(", ")}.` };
+  return {
+    ...choice,
+    message: `"${shortened(choice.key)}" is no policy key.`,
+    fix: `${hint}Use one of ${keys.join(", ")}.`,
+  };
 }

@@ -1,4 +1,5 @@
 import type { Finding, Severity } from "../fleet/finding.ts";
+import { shortened } from "../fleet/shortened.ts";
 import { FINDING_CODES, type FindingCodeName } from "./finding-codes.ts";
 
 /** Where a finding stands. */
@@ -20,8 +21,6 @@ interface Words {
   /** Findings of one code, place and group are one finding with several lines; the column by default. */
   group?: string;
 }
-
-const MAX_SHOWN_VALUE = 80;
 
 /** Collects findings; one that repeats in the same column becomes one finding with several lines. */
 export class FindingLog {
@@ -61,9 +60,4 @@ export class FindingLog {
       return { ...finding, message };
     });
   }
-}
-
-/** A value as shown in a message: whole where short, else its start. */
-export function shortened(value: string): string {
-  return value.length <= MAX_SHOWN_VALUE ? value : `${value.slice(0, MAX_SHOWN_VALUE - 1)}…`;
 }

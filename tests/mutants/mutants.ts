@@ -37,7 +37,7 @@ export const MUTANTS: readonly Mutant[] = [
   broken("life/life-limits", "life/life-limits", "if (now >= most) return asOf", "if (now > most + 1) return asOf"),
   broken(
     "life/life-limits",
-    "life/forecast",
+    "life/life-limits",
     "found.sort((a, b) => a.day - b.day)",
     "found.sort((a, b) => b.day - a.day)",
   ),

@@ -1,4 +1,5 @@
 import { nameKey } from "../../fleet/rows.ts";
+import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Entry } from "../rows/entry.ts";
 import { nearName } from "./near-name.ts";
@@ -53,8 +54,8 @@ function words(
   known: ReadonlyMap<string, string>,
 ): { message: string; fix?: string } {
   const near = nearName(nameKey(name), known.keys());
-  const message = `The ${field} "${name.slice(0, 60)}" is not listed in ${listKind}.`;
+  const message = `The ${field} "${shortened(name)}" is not listed in ${listKind}.`;
   return near === null
     ? { message }
-    : { message, fix: `Write "${known.get(near)}" if that was meant, or list "${name.slice(0, 60)}" in ${listKind}.` };
+    : { message, fix: `Write "${known.get(near)}" if that was meant, or list "${shortened(name)}" in ${listKind}.` };
 }

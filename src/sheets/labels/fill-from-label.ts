@@ -1,6 +1,7 @@
 import type { Day } from "../../calendar/day.ts";
 import { nameKey, type Source } from "../../fleet/rows.ts";
-import { type FindingLog, shortened } from "../finding-log.ts";
+import { shortened } from "../../fleet/shortened.ts";
+import type { FindingLog } from "../finding-log.ts";
 import { BadLabel, type Label } from "./label.ts";
 import { readLabel } from "./read-label.ts";
 

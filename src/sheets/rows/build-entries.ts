@@ -1,4 +1,5 @@
-import { type FindingLog, shortened } from "../finding-log.ts";
+import { shortened } from "../../fleet/shortened.ts";
+import type { FindingLog } from "../finding-log.ts";
 import type { GridRow } from "../grid.ts";
 import type { Table } from "../tables/table.ts";
 import { countingColumns } from "./counting-columns.ts";

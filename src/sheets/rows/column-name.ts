@@ -1,10 +1,11 @@
+import { shortened } from "../../fleet/shortened.ts";
 import type { Table } from "../tables/table.ts";
 
 /** A column as its user knows it: its header in quotes, with the spreadsheet's letter. */
 export function columnName(table: Table, column: number): string {
   const header = table.header[column] ?? null;
   const letter = columnLetters(column);
-  return header === null ? letter : `"${header.replace(/\s+/g, " ").slice(0, 60)}" (${letter})`;
+  return header === null ? letter : `"${shortened(header.replace(/\s+/g, " "))}" (${letter})`;
 }
 
 /** Letters of a 0-based column: A, B, … Z, AA. */

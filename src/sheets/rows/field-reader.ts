@@ -1,5 +1,6 @@
 import type { Day } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
+import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Cell } from "../grid.ts";
 import type { ColumnsFile } from "../mapping/columns-file.ts";
@@ -60,7 +61,7 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
     if (problem.code.startsWith("date-order-")) return fatal ? problem : null;
     const value = cellText(cell);
     log.add(problem.code as Parameters<FindingLog["add"]>[0], { file, sheet, line, column: column + 1, value }, () => ({
-      message: `"${value.slice(0, 60)}" in column ${columnName(table, column)} ${problem.because}; ${spec.expects} was expected.`,
+      message: `"${shortened(value)}" in column ${columnName(table, column)} ${problem.because}; ${spec.expects} was expected.`,
       severity: fatal ? "error" : "warning",
     }));
     return fatal ? problem : null;

@@ -1,6 +1,7 @@
 import type { Day } from "../../calendar/day.ts";
 import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
 import type { Source } from "../../fleet/rows.ts";
+import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Cell, GridRow } from "../grid.ts";
 import { fillFromLabel } from "../labels/fill-from-label.ts";
@@ -82,7 +83,7 @@ export function fillRow(
     const value = read(cells, line);
     if (value === null) continue;
     if (value instanceof Problem) {
-      const shown = cellText(cells[columns[0]!] ?? null).slice(0, 60);
+      const shown = shortened(cellText(cells[columns[0]!] ?? null));
       const name = columnName(table, columns[0]!);
       refused ??= { code: value.code, message: `"${shown}" in column ${name} ${value.because}.` };
     } else values[spec.field] = value;

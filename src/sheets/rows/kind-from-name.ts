@@ -1,4 +1,5 @@
 import type { Source } from "../../fleet/rows.ts";
+import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { parseHeader } from "../words/parse-header.ts";
 
@@ -26,7 +27,7 @@ export function kindFromName(
   values.kind = kind;
   const { file, sheet, line } = values.source;
   log.add("kind-from-name", { file, sheet, line, column: null, value: item }, () => ({
-    message: `"${item.slice(0, 60)}" has no kind in the catalogue and was taken for ${kind} by its name.`,
+    message: `"${shortened(item)}" has no kind in the catalogue and was taken for ${kind} by its name.`,
   }));
 }
 

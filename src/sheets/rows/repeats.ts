@@ -1,6 +1,7 @@
 import { isoFromDay } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
 import { nameKey } from "../../fleet/rows.ts";
+import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { DaysOfNames } from "./days-of-names.ts";
 import type { Entry } from "./entry.ts";
@@ -150,7 +151,8 @@ function where({ values: { source } }: Entry): string {
 }
 
 function shown(value: unknown): string {
-  return typeof value === "string" ? `"${value}"` : Array.isArray(value) ? JSON.stringify(value) : String(value);
+  if (typeof value === "string") return `"${shortened(value)}"`;
+  return shortened(Array.isArray(value) ? JSON.stringify(value) : String(value));
 }
 
 function shownAs(value: unknown, { type }: ColumnSpec): string {
