@@ -8,8 +8,8 @@ import { findChromium } from "../../tests/browser/find-chromium.ts";
 
 /** The README's pictures: what each shows, by the section of the page and how much of it. */
 const PICTURES = [
-  { name: "ahead", section: "#ahead", height: 760 },
-  { name: "batteries", section: "#batteries", height: 680 },
+  { name: "ahead", section: "#ahead", height: 845 },
+  { name: "batteries", section: "#batteries", height: 625 },
 ];
 const WIDTH = 1000;
 
