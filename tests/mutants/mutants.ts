@@ -69,6 +69,9 @@ export const MUTANTS: readonly Mutant[] = [
     "firstDayOfMonth(firstMonth + month + 1) < retired",
   ),
   broken("demand/use-draws", "demand", "(share * (rate.shape + events))", "(share * (rate.shape + events + 1))"),
+  broken("demand/place-futures", "demand", "Math.ceil((found.length - first) / step)", "found.length"),
+  broken("demand/futures-needs", "demand", "(level - ROUNDING) * futures", "(level - 0.05) * futures"),
+  broken("demand/shared-pace", "demand", "exposure: CERTAIN / pace", "exposure: CERTAIN * pace"),
   broken("orders/prices", "orders", "tier.fromUnits <= units", "tier.fromUnits < units"),
   broken("orders/prices", "orders", "total >= offer.freeOver", "total > offer.freeOver"),
   broken(
