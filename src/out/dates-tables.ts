@@ -68,32 +68,37 @@ function lotsText(lots: Exchange["out"]): string {
   return lots.map(({ lot, quantity }) => `${countText(quantity)} ${lot ?? "of no lot"}`).join(", ");
 }
 
-/** How often each item is used: over all its places, and where least and most. */
+/** How often each item is used, by duty: over all its places, at the one that uses least and most, and how sure that is. */
 export function useTable({ useRates }: DatesReport, width: number): string {
-  const byItem = groupBy(useRates, ({ item }) => item);
-  const sum = (rows: DatesReport["useRates"], of: (row: DatesReport["useRates"][number]) => number) =>
-    rows.reduce((total, row) => total + of(row), 0);
-  const edge = (rows: DatesReport["useRates"], pick: (...values: number[]) => number) =>
-    rows.reduce((found, row) => pick(found, row.unitsPerYear), rows[0]!.unitsPerYear).toFixed(1);
-  return textTable<[string, DatesReport["useRates"]]>(
+  type Rates = DatesReport["useRates"];
+  const groups = [...groupBy(useRates, ({ item, duty }) => JSON.stringify([item, duty])).values()];
+  const sum = (rows: Rates, of: (row: Rates[number]) => number) => rows.reduce((total, row) => total + of(row), 0);
+  const range = (rows: Rates, least: "low" | "unitsPerYear", most: "high" | "unitsPerYear") => {
+    const from = rows.reduce((found, row) => Math.min(found, row[least]), Number.POSITIVE_INFINITY).toFixed(1);
+    const to = rows.reduce((found, row) => Math.max(found, row[most]), 0).toFixed(1);
+    return from === to ? from : `${from} to ${to}`;
+  };
+  return textTable<Rates>(
     [
-      { head: "item", cell: ([item]) => item, clipTo: 10 },
-      { head: "places", align: "right", cell: ([, rows]) => countText(rows.length) },
+      { head: "item", cell: ([row]) => row!.item, clipTo: 10 },
+      { head: "duty", cell: ([row]) => row!.duty ?? "-", clipTo: 7 },
+      { head: "places", align: "right", cell: (rows) => countText(rows.length) },
       {
         head: "uses logged",
         align: "right",
-        cell: ([, rows]) => countText(sum(rows, ({ events }) => events)),
-        dropRank: 1,
+        cell: (rows) => countText(sum(rows, ({ events }) => events)),
+        dropRank: 2,
       },
       {
         head: "units a year",
         align: "right",
-        cell: ([, rows]) => sum(rows, ({ unitsPerYear }) => unitsPerYear).toFixed(1),
+        cell: (rows) => sum(rows, ({ unitsPerYear }) => unitsPerYear).toFixed(1),
+        dropRank: 1,
       },
-      { head: "least at a place", align: "right", cell: ([, rows]) => edge(rows, Math.min) },
-      { head: "most", align: "right", cell: ([, rows]) => edge(rows, Math.max) },
+      { head: "at a place", align: "right", cell: (rows) => range(rows, "unitsPerYear", "unitsPerYear") },
+      { head: "9 in 10 within", align: "right", cell: (rows) => range(rows, "low", "high") },
     ],
-    [...byItem],
+    groups,
     width,
   );
 }

@@ -55,7 +55,7 @@ export function traceJson(trace: Trace, asOf: Day): object {
       order,
       source,
     })),
-    items: trace.items,
+    items: trace.items.map((item) => ({ ...item, coveredOn: dayOrNull(item.coveredOn) })),
     cautions: STANDING_CAUTIONS,
   };
 }
@@ -67,7 +67,7 @@ export function traceText(trace: Trace, asOf: Day, setting: TextSetting): string
     titleLine(`Traced as of ${isoFromDay(asOf)}: ${toldIds(trace)}`, setting),
     "",
     ...identityLines(trace).map((line) => wrapText(line, width)),
-    ...section("What it takes to do without", trace.items.length > 0 ? [itemsTable(trace.items, width)] : [], setting),
+    ...section("What it takes to do without", trace.items.length > 0 ? itemsLines(trace.items, width) : [], setting),
     ...section("Where it lies", trace.places.length > 0 ? [placesTable(trace, width)] : [], setting),
     ...section("Dated stock", trace.stock.length > 0 ? [stockTable(trace.stock, width)] : [], setting),
     ...section("Packs", trace.packs.length > 0 ? [packsTable(trace, width)] : [], setting),
@@ -110,6 +110,19 @@ function identityLines({ ids }: Trace): string[] {
   ];
 }
 
+function itemsLines(items: readonly TracedItem[], width: number): string[] {
+  const table = itemsTable(items, width);
+  if (items.every(({ lacking }) => lacking === 0)) return [table];
+  const how =
+    "Units lacking can be there on the day in the last column: from what is on order, or from an order that leaves today.";
+  return [table, "", wrapText(how, width)];
+}
+
+/** The day on which nothing is lacking any more. */
+function coverText({ lacking, coveredOn }: TracedItem): string {
+  return lacking === 0 ? "now" : (dayOrNull(coveredOn) ?? "not known");
+}
+
 function itemsTable(items: readonly TracedItem[], width: number): string {
   return textTable<TracedItem>(
     [
@@ -119,6 +132,9 @@ function itemsTable(items: readonly TracedItem[], width: number): string {
       { head: "on order", align: "right", cell: ({ onOrder }) => String(onOrder) },
       { head: "usable elsewhere", align: "right", cell: ({ usableElsewhere }) => String(usableElsewhere) },
       { head: "lacking", align: "right", cell: ({ lacking }) => String(lacking) },
+      ...(items.some(({ lacking }) => lacking > 0)
+        ? [{ head: "covered on", cell: (item: TracedItem) => coverText(item) }]
+        : []),
     ],
     items,
     width,

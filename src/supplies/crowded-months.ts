@@ -3,10 +3,11 @@ import { type Month, monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Item } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
+import { nameKey } from "../fleet/rows.ts";
 import { fullestCellChance, widestClusterChance } from "../maths/scan-statistic.ts";
 import { describeCrowd } from "./describe-crowd.ts";
 import type { StockUnit } from "./stock-units.ts";
-import type { CrowdedMonth } from "./types.ts";
+import type { CrowdedMonth, Move } from "./types.ts";
 
 /** A crowd is at least this many times the even share (our rule; common practice has no figure). */
 const TIMES_EVEN_SHARE = 2;
@@ -29,7 +30,7 @@ const POINTS_CLUSTERED = 400;
  * least). Points of the scan are deliveries, not units: units of one lot and expiry at one place came together and
  * lapse together, which is no crowd by itself.
  */
-export function crowdedMonths(units: readonly StockUnit[], policy: Policy): CrowdedMonth[] {
+export function crowdedMonths(units: readonly StockUnit[], moves: readonly Move[], policy: Policy): CrowdedMonth[] {
   const first = monthOfDay(policy.asOf);
   const { asOf, horizonMonths } = policy;
   const due = units.filter(
@@ -38,10 +39,16 @@ export function crowdedMonths(units: readonly StockUnit[], policy: Policy): Crow
   );
   return [...groupBy(due, ({ item }) => item)]
     .sort(([a], [b]) => (a.key < b.key ? -1 : 1))
-    .flatMap(([item, ofItem]) => crowdsOfItem(item, ofItem, first, horizonMonths));
+    .flatMap(([item, ofItem]) => crowdsOfItem(item, ofItem, moves, first, horizonMonths));
 }
 
-function crowdsOfItem(item: Item, due: readonly StockUnit[], first: Month, horizon: number): CrowdedMonth[] {
+function crowdsOfItem(
+  item: Item,
+  due: readonly StockUnit[],
+  moves: readonly Move[],
+  first: Month,
+  horizon: number,
+): CrowdedMonth[] {
   const byMonth = new Map([...groupBy(due, ({ swapMonth }) => swapMonth)].sort(([a], [b]) => a - b));
   const unitsIn = new Map([...byMonth].map(([month, ofMonth]) => [month, unitsOf(ofMonth)]));
   const last = Math.max(first, ...byMonth.keys());
@@ -73,7 +80,16 @@ function crowdsOfItem(item: Item, due: readonly StockUnit[], first: Month, horiz
     const spanChance = widestClusterChance(points, cluster.length / months, inSpan);
     crowded.push({
       ...found,
-      says: describeCrowd(found, { item, months, deliveries: inSpan, spanChance, tooMany: count - most, roomBefore }),
+      says: describeCrowd(found, {
+        item,
+        months,
+        deliveries: inSpan,
+        spanChance,
+        used: ofMonth.reduce((sum, { row, chanceUsed }) => sum + row.quantity * chanceUsed, 0),
+        moved: unitsMoved(ofMonth, moves),
+        tooMany: count - most,
+        roomBefore,
+      }),
     });
   }
   return crowded;
@@ -81,6 +97,16 @@ function crowdsOfItem(item: Item, due: readonly StockUnit[], first: Month, horiz
 
 function unitsOf(due: readonly StockUnit[]): number {
   return due.reduce((sum, { row }) => sum + row.quantity, 0);
+}
+
+/** Units of a month that moves carry away from where they stand. */
+function unitsMoved(ofMonth: readonly StockUnit[], moves: readonly Move[]): number {
+  const here = new Set(
+    ofMonth.map(({ row, placeKey, swapBy }) => `${row.item}\n${placeKey}\n${row.lot ?? ""}\n${swapBy}`),
+  );
+  return moves.reduce((sum, { item, from, lot, swapBy, quantity }) => {
+    return here.has(`${item}\n${nameKey(from)}\n${lot ?? ""}\n${swapBy}`) ? sum + quantity : sum;
+  }, 0);
 }
 
 function deliveriesOf(due: readonly StockUnit[]): number {

@@ -11,6 +11,10 @@ export interface CrowdFacts {
   /** Deliveries in the crowd's span, and the chance of as many in any stretch of its length. */
   deliveries: number;
   spanChance: number;
+  /** Of its units, how many are expected to be used before they fall due. */
+  used: number;
+  /** Units of it that the proposed moves carry to where more of them are used. */
+  moved: number;
   /** Units over what a month can hold without being crowded. */
   tooMany: number;
   /** Units that the three months before can take over without being crowded. */
@@ -19,6 +23,8 @@ export interface CrowdFacts {
 
 /** A span's chance is told where it says something. */
 const WORTH_TELLING = 0.05;
+/** Fewer units expected to be used would be told as none. */
+const LEAST_USED = 0.05;
 
 /** A crowd in plain sentences: how many, what even would be, how unlikely, where, what it costs, what flattens it. */
 export function describeCrowd(found: Omit<CrowdedMonth, "says">, facts: CrowdFacts): string {
@@ -29,6 +35,10 @@ export function describeCrowd(found: Omit<CrowdedMonth, "says">, facts: CrowdFac
       `would bring ${evenShare.toFixed(1)} (chance of such a crowd: ${chanceText(pValue)}).`,
     `They stand at ${places} ${places === 1 ? "place" : "places"}${from}.`,
   ];
+  if (facts.used >= LEAST_USED) {
+    const many = facts.used.toFixed(1);
+    sentences.push(`Of them ${many} ${many === "1.0" ? "is" : "are"} expected to be used before.`);
+  }
   if (span.from !== span.to) {
     const stretch = span.to - span.from + 1;
     const chance =
@@ -44,6 +54,9 @@ export function describeCrowd(found: Omit<CrowdedMonth, "says">, facts: CrowdFac
     sentences.push(`Replacing them costs ${groupedText(cost)} ${currency}.`);
   }
   sentences.push(flattening(facts));
+  if (facts.moved > 0) {
+    sentences.push(`The moves proposed carry ${facts.moved} of them to where they are more likely to be used.`);
+  }
   return sentences.join(" ");
 }
 

@@ -46,14 +46,15 @@ export function forecastDatedStock(fleet: Fleet, policy: Policy): DatedStockFore
     shareOnShelves(ofItem, policy);
   }
   const units = [...needing.stock];
+  const moves = needing.items.flatMap((ofItem) => proposeMoves(ofItem, policy));
   const capacity = swapCapacity(countDue(units, policy), policy.swapsPerMonth);
   return {
     units,
-    crowdedMonths: crowdedMonths(units, policy),
+    crowdedMonths: crowdedMonths(units, moves, policy),
     swapCalendar:
       policy.swapsPerMonth === null ? [] : swapCalendar(visitsDue(units, policy), policy.swapsPerMonth, policy),
     swapCapacity: capacity,
-    moves: needing.items.flatMap((ofItem) => proposeMoves(ofItem, policy)),
+    moves,
     findings: stockFindings(fleet, needing, policy),
     cautions: swapCautions(capacity),
     needing,

@@ -123,6 +123,7 @@ function groupMoves(
       item: row.item,
       lot: row.lot,
       quantity: alike.length,
+      swapBy: day,
       by: policy.asOf + Math.min(DAYS_TO_NEXT_ROUND, Math.floor((day - policy.asOf) / 2)),
       unitsSaved: savedPerUnit * alike.length,
     };

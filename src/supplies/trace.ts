@@ -4,6 +4,8 @@ import { type ItemBook, itemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type DatedStockRow, type Fleet, nameKey, type OnOrderRow, type PackRow } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
+import { dayCovered } from "./day-covered.ts";
+import { gtinKey, matcherOf } from "./trace-matcher.ts";
 import { fittableUntil, swapDay } from "./unit-life.ts";
 
 /** Stands for the place of rows that name none. */
@@ -38,6 +40,11 @@ export interface TracedItem {
   usableElsewhere: number;
   /** Units in use that no usable unit on a shelf can replace. */
   lacking: number;
+  /**
+   * Day on which the units lacking can be there: from open orders that the identifiers do not touch, or from an order
+   * that leaves on as-of, whichever is sooner. As-of where nothing is lacking; null where neither has a date.
+   */
+  coveredOn: Day | null;
 }
 
 /** Everything that some identifiers touch. */
@@ -55,9 +62,9 @@ export interface Trace {
 }
 
 /**
- * Follows lots, serial numbers, GTINs and order numbers to every place, device, pack and open order that they touch, as
+ * Follows lots, serial numbers, GTINs, order numbers and scanned labels to every place, device, pack and open order that they touch, as
  * for a recall. Case and outer blanks do not matter; an identifier that ends in `*` is a prefix of lots and serials; a
- * GTIN may lack its leading zeros.
+ * GTIN may lack its leading zeros; a label stands for its lot and serial, of its product only where the catalogue knows it.
  *
  * @param ids  one or a recall notice's list; blank ones are skipped
  */
@@ -65,21 +72,27 @@ export function traceIds(fleet: Fleet, policy: Policy, ids: readonly string[]): 
   const book = itemBook(fleet);
   const takes = whoTakes(fleet, book, policy.asOf);
   const wanted = ids.map((id) => id.trim()).filter((id) => id !== "");
-  const matchers = wanted.map((id) => ({ id, match: matcher(id), gtin: gtinKey(id), as: new Set<TracedAs>() }));
+  const matchers = wanted.map((id) => ({
+    id,
+    ...matcherOf(id, policy.asOf),
+    as: new Set<TracedAs>(),
+  }));
   const gtinsOf = groupBy(
     fleet.catalogue.filter((row) => row.gtin !== null),
     (row) => nameKey(row.item),
   );
   const touches = (item: string | null, texts: [TracedAs, string | null][]) => {
     let touched = false;
-    for (const { match, gtin, as } of matchers) {
+    const gtins = item === null ? [] : (gtinsOf.get(nameKey(item)) ?? []);
+    const bears = (gtin: string) => gtins.some((row) => gtinKey(row.gtin!) === gtin);
+    for (const { match, gtin, onlyOf, as } of matchers) {
+      if (onlyOf !== null && gtins.length > 0 && !bears(onlyOf)) continue;
       for (const [kind, text] of texts) {
         if (text === null || !match(nameKey(text))) continue;
         as.add(kind);
         touched = true;
       }
-      const gtins = item === null ? [] : (gtinsOf.get(nameKey(item)) ?? []);
-      if (gtin !== null && gtins.some((row) => gtinKey(row.gtin!) === gtin)) {
+      if (gtin !== null && bears(gtin)) {
         as.add("gtin");
         touched = true;
       }
@@ -115,19 +128,6 @@ export function traceIds(fleet: Fleet, policy: Policy, ids: readonly string[]): 
   };
 }
 
-function matcher(id: string): (key: string) => boolean {
-  const key = nameKey(id);
-  if (!key.endsWith("*")) return (other) => other === key;
-  const prefix = key.slice(0, -1);
-  return (other) => prefix !== "" && other.startsWith(prefix);
-}
-
-/** The 14 digits of a GTIN of 8, 12, 13 or 14; null for anything else. */
-function gtinKey(text: string): string | null {
-  const digits = text.trim();
-  return /^(\d{8}|\d{12,14})$/.test(digits) ? digits.padStart(14, "0") : null;
-}
-
 function placesTouched(
   stock: readonly TracedStock[],
   packs: readonly PackRow[],
@@ -157,7 +157,15 @@ function itemsTouched(
   const items = new Map<string, TracedItem>();
   const of = (name: string) => {
     const { key, name: item } = book.find(name);
-    const found = items.get(key) ?? { item, inUse: 0, onShelves: 0, onOrder: 0, usableElsewhere: 0, lacking: 0 };
+    const found = items.get(key) ?? {
+      item,
+      inUse: 0,
+      onShelves: 0,
+      onOrder: 0,
+      usableElsewhere: 0,
+      lacking: 0,
+      coveredOn: policy.asOf,
+    };
     items.set(key, found);
     return found;
   };
@@ -180,7 +188,14 @@ function itemsTouched(
     const found = items.get(book.find(pack.item).key);
     if (found && isSpare(pack)) found.usableElsewhere += 1;
   }
-  for (const found of items.values()) found.lacking = Math.max(0, found.inUse - found.usableElsewhere);
+  const coming = groupBy(
+    fleet.onOrder.filter((row) => !touched.orders.includes(row)),
+    (row) => book.find(row.item).key,
+  );
+  for (const [key, found] of items) {
+    found.lacking = Math.max(0, found.inUse - found.usableElsewhere);
+    found.coveredOn = dayCovered(found.lacking, coming.get(key) ?? [], book.find(found.item).leadDays, policy.asOf);
+  }
   return [...items].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, found]) => found);
 }
 

@@ -58,6 +58,8 @@ export interface Move {
   item: string;
   lot: string | null;
   quantity: number;
+  /** Swap day of the units carried. */
+  swapBy: Day;
   by: Day;
   /** Expected units that no longer lapse: this row's share of what the exchange as a whole saves, by its units. */
   unitsSaved: number;

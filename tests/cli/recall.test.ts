@@ -33,7 +33,8 @@ describe("trace", () => {
   });
 
   // By hand: of lot P2 two units are in MD-2 and one lies in the store, all to be swapped a fortnight before their
-  // expiry; the fleet's only other pads are in MD-1, so that nothing on a shelf can stand in
+  // expiry; the fleet's only other pads are in MD-1, so that nothing on a shelf can stand in, and pads ordered on
+  // 1 November take 45 days, to 16 December
   it("tells what a lot is, where it lies and what is lacking without it", () => {
     const { code, stdout, stderr } = wanecast(["trace", "p2", folderWith(SMALL_FLEET)]);
     expect([code, stderr]).toEqual([0, ""]);
@@ -42,9 +43,12 @@ describe("trace", () => {
 p2 is a lot in these sheets.
 
 What it takes to do without
-item  in use  on shelves  on order  usable elsewhere  lacking
-----  ------  ----------  --------  ----------------  -------
-pads       2           1         0                 0        2
+item  in use  on shelves  on order  usable elsewhere  lacking  covered on
+----  ------  ----------  --------  ----------------  -------  ----------
+pads       2           1         0                 0        2  2026-12-16
+
+Units lacking can be there on the day in the last column: from what is on order,
+or from an order that leaves today.
 
 Where it lies
 place  is a           units  packs

@@ -143,14 +143,16 @@ describe("datesText", () => {
     expect(datesText(aReport({ swapCapacity: set }), { width: 80 })).not.toContain("set swaps_per_month");
   });
 
-  it("tells how often an item is used in all, and where least and most", () => {
-    const useRates = [rate("MD-01", 0.5), rate("MD-02", 2.25)];
-    expect(datesText(aReport({ useRates }), { width: 80 })).toContain(
+  // By hand: low is half and high twice the rate, so that they run from half of 0.5 to twice 2.25
+  it("tells how often an item is used by duty, where least and most, and how sure that is", () => {
+    const useRates = [rate("MD-01", 0.5), rate("MD-02", 2.25), { ...rate("AED-01", 0.125), duty: "public" }];
+    expect(datesText(aReport({ useRates }), { width: 90 })).toContain(
       [
         "Use behind these figures",
-        "item        places  uses logged  units a year  least at a place  most",
-        "----------  ------  -----------  ------------  ----------------  ----",
-        "pads-adult       2            6           2.8               0.5   2.3",
+        "item        duty    places  uses logged  units a year  at a place  9 in 10 within",
+        "----------  ------  ------  -----------  ------------  ----------  --------------",
+        "pads-adult  -            2            6           2.8  0.5 to 2.3      0.3 to 4.5",
+        "pads-adult  public       1            3           0.1         0.1      0.1 to 0.3",
       ].join("\n"),
     );
   });

@@ -3,6 +3,7 @@ import { monthFromText } from "../../src/calendar/month.ts";
 import { defaultPolicy } from "../../src/fleet/policy.ts";
 import { emptyFleet, type Fleet } from "../../src/fleet/rows.ts";
 import { fitGammaPoisson } from "../../src/maths/gamma-poisson.ts";
+import { crowdedMonths } from "../../src/supplies/crowded-months.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
 import { usableLots } from "../../src/supplies/usable-lots.ts";
 import { catalogued, day, device, ordered, pack, routine, stock, use } from "../fleet/make-rows.ts";
@@ -134,6 +135,20 @@ describe("forecastDatedStock: crowded months", () => {
     expect(crowdedMonths[0]!.evenShare).toBeCloseTo(40 / 26, 12);
     expect(crowdedMonths[0]!.says).toContain("swap 9 of the 13 units too many one to three months early");
     expect(crowdedMonths[0]!.says).toMatch(/^17 units of Pads fall due in 2027-09, .*\.$/);
+  });
+
+  // By hand: 17 units, each as likely used as not, are 8.5; of two moves one carries a unit of the crowd
+  it("says how many of a crowd are used before, and how many the moves carry away", () => {
+    const wall = devices.slice(24).map((d) => stock("Pads", "2027-09-30", d.device, { lot: "WALL" }));
+    const fleet = { ...emptyFleet(), devices, datedStock: [...spreadOut, ...wall] };
+    const units = forecastDatedStock(fleet, policy).needing.stock.map((unit) => ({ ...unit, chanceUsed: 0.5 }));
+    const moves = ["WALL", "S1"].map((lot) => {
+      const carried = { item: "Pads", from: "D30", to: "D1", lot, quantity: 1, swapBy: day("2027-09-16") };
+      return { ...carried, by: day("2027-01-01"), unitsSaved: 0.5 };
+    });
+    const [crowd] = crowdedMonths(units, moves, policy);
+    expect(crowd!.says).toContain("Of them 8.5 are expected to be used before.");
+    expect(crowd!.says).toContain("The moves proposed carry 1 of them to where they are more likely to be used.");
   });
 
   // By hand, in 12 months with 12 deliveries: that five or more of them fall into one month has a chance of at most

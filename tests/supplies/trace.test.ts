@@ -39,7 +39,9 @@ describe("traceIds", () => {
       { place: "Store", device: false, units: 6, packs: 0 },
     ]);
     // the lot that is left in the store replaces one of the two; the expired one none
-    expect(trace.items).toEqual([{ item: "Pads", inUse: 2, onShelves: 6, onOrder: 0, usableElsewhere: 1, lacking: 1 }]);
+    expect(trace.items).toEqual([
+      { item: "Pads", inUse: 2, onShelves: 6, onOrder: 0, usableElsewhere: 1, lacking: 1, coveredOn: null },
+    ]);
   });
 
   it("takes a star for the rest of a lot or serial, and a list of several", () => {
@@ -55,6 +57,30 @@ describe("traceIds", () => {
     expect(trace.places.find(({ place }) => place === "D2")).toMatchObject({ units: 2, packs: 0 });
     expect(trace.items.find(({ item }) => item === "Pack")).toMatchObject({ inUse: 1, usableElsewhere: 1, lacking: 0 });
     expect(traceIds(fleet, policy, ["*"]).stock).toEqual([]);
+  });
+
+  // By hand: one unit lacks; 2 arrive on 20 November, and an order placed today takes 30 days, to 1 December
+  it("says when what is lacking can be there, by open orders or by one that leaves today", () => {
+    const covered = (leadDays: number | null, onOrder: Fleet["onOrder"]) => {
+      const of = { ...fleet, catalogue: [catalogued("Pads", "pads", { leadDays })], onOrder };
+      return traceIds(of, policy, ["ab12"]).items[0]!.coveredOn;
+    };
+    const arriving = ordered("Pads", 2, { arrives: day("2026-11-20") });
+    expect(covered(30, [])).toBe(day("2026-12-01"));
+    expect(covered(30, [arriving])).toBe(day("2026-11-20"));
+    expect(covered(null, [arriving])).toBe(day("2026-11-20"));
+    expect(covered(7, [arriving])).toBe(day("2026-11-08"));
+    expect(covered(null, [{ ...arriving, quantity: 0 }])).toBeNull();
+    expect(traceIds(fleet, policy, ["ZZ1"]).items[0]).toMatchObject({ lacking: 0, coveredOn: policy.asOf });
+  });
+
+  it("follows the lot of a scanned label, of its product only where the catalogue knows it", () => {
+    const places = (id: string) => traceIds(fleet, policy, [id]).stock.map(({ row }) => row.place);
+    expect(places("(01)09506000134352(10)AB12")).toEqual(["D1", "Store"]);
+    expect(places("010950600013435217270630" + "10AB12")).toEqual(["D1", "Store"]);
+    // another product's lot of the same number
+    expect(places("(01)09521234543213(10)AB12")).toEqual([]);
+    expect(traceIds(fleet, policy, ["(01)09506000134352"]).ids[0]!.as).toEqual(["gtin"]);
   });
 
   it("follows a GTIN without its leading zero to stock and orders, and an order by its number", () => {

@@ -1,0 +1,44 @@
+import type { Day } from "../calendar/day.ts";
+import { nameKey } from "../fleet/rows.ts";
+import { BadLabel } from "../sheets/labels/label.ts";
+import { readLabel } from "../sheets/labels/read-label.ts";
+
+/** What an identifier matches. */
+interface Matcher {
+  /** Lots, serials and order numbers, as keys. */
+  match: (key: string) => boolean;
+  /** The product all of which it names, as 14 digits; null for none. */
+  gtin: string | null;
+  /** The product to which its lot and serial are confined; null for any. */
+  onlyOf: string | null;
+}
+
+/** What a lot, serial, order number, GTIN, prefix or scanned label matches. */
+export function matcherOf(id: string, asOf: Day): Matcher {
+  return labelMatcher(id, asOf) ?? plainMatcher(id);
+}
+
+function plainMatcher(id: string): Matcher {
+  const key = nameKey(id);
+  const prefix = key.slice(0, -1);
+  const match = key.endsWith("*")
+    ? (other: string) => prefix !== "" && other.startsWith(prefix)
+    : (other: string) => other === key;
+  return { match, gtin: gtinKey(id), onlyOf: null };
+}
+
+/** A scanned label's; null where the identifier is none. */
+function labelMatcher(id: string, asOf: Day): Matcher | null {
+  const label = readLabel(id, asOf);
+  if (label instanceof BadLabel) return null;
+  const keys = [label.lot, label.serial].filter((text) => text !== null).map(nameKey);
+  const product = label.product === null ? null : gtinKey(label.product);
+  if (keys.length === 0) return { match: () => false, gtin: product, onlyOf: null };
+  return { match: (other) => keys.includes(other), gtin: null, onlyOf: product };
+}
+
+/** The 14 digits of a GTIN of 8, 12, 13 or 14; null for anything else. */
+export function gtinKey(text: string): string | null {
+  const digits = text.trim();
+  return /^(\d{8}|\d{12,14})$/.test(digits) ? digits.padStart(14, "0") : null;
+}
