@@ -21,6 +21,10 @@ export function drawUses(
   into: PlaceUses,
 ): void {
   into.count = count;
+  if (count > into.days.length) {
+    into.days = new Float64Array(2 * count);
+    into.units = new Int32Array(2 * count);
+  }
   for (let use = 0; use < count; use++) {
     into.days[use] = from + random.uniform() * span;
     // sizes are independent of days, so that only the days need be in order
@@ -30,10 +34,9 @@ export function drawUses(
 }
 
 /** Sorts the first so many days; nearly always there are a few, and millions of runs have some. */
-function sortFirst(count: number, days: number[]): void {
+function sortFirst(count: number, days: Float64Array): void {
   if (count > FEW) {
-    days.length = count;
-    days.sort((a, b) => a - b);
+    days.subarray(0, count).sort();
     return;
   }
   for (let i = 1; i < count; i++) {

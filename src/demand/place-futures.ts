@@ -69,7 +69,7 @@ class UsedPlace {
   private readonly months: number;
   /** First day after the horizon. */
   private readonly end: number;
-  private readonly uses: PlaceUses = { count: 0, days: [], units: [] };
+  private readonly uses: PlaceUses = { count: 0, days: new Float64Array(64), units: new Int32Array(64) };
   /** By number of uses: the futures with so many. */
   private readonly futuresWith: number[][] = [];
   private readonly quietNeeds: Int32Array;

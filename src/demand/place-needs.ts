@@ -6,7 +6,7 @@ import { swapDayOfReplacement } from "../supplies/unit-life.ts";
 import { DAYS_PER_MONTH } from "../supplies/use-rates.ts";
 import { needsOfFutures } from "./futures-needs.ts";
 import { placeFutures } from "./place-futures.ts";
-import { PlaceRunner, type RunFacts } from "./place-run.ts";
+import { PlaceRunner, type PlaceUses, type RunFacts } from "./place-run.ts";
 import { expectedUses } from "./shared-pace.ts";
 import type { SpanNeeds } from "./span-needs.ts";
 
@@ -17,6 +17,8 @@ export interface PlaceNeeds {
   needs: SpanNeeds | null;
   causes: Record<"expiry" | "use" | "routine" | "growth", Float64Array>;
 }
+
+const NO_USES: PlaceUses = { count: 0, days: new Float64Array(0), units: new Int32Array(0) };
 
 /**
  * Needs at the places of an item. Without logged use they are certain: expiries, their renewals, routine and growth.
@@ -33,7 +35,7 @@ export function placeNeeds(ofItem: ItemPlaces, policy: Policy): PlaceNeeds {
   const growth = new Float64Array(months);
   const runner = new PlaceRunner(facts);
   for (const place of ofItem.places) {
-    runner.run(place, { count: 0, days: [], units: [] }, routineDays(place, monthStarts[months]!));
+    runner.run(place, NO_USES, routineDays(place, monthStarts[months]!));
     for (let m = 0; m < months; m++) {
       certain[m] = certain[m]! + runner.needs[m]!;
       expiry[m] = expiry[m]! + runner.expiries[m]!;

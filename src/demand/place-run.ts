@@ -3,8 +3,8 @@ import type { ItemPlace } from "../supplies/item-places.ts";
 /** Uses at a place: the day of each (fraction allowed), ascending, and the units it takes; the first `count` are read. */
 export interface PlaceUses {
   count: number;
-  days: number[];
-  units: number[];
+  days: Float64Array;
+  units: Int32Array;
 }
 
 /** Facts that all places of an item share. */

@@ -1,4 +1,5 @@
 import type { GammaRate } from "../maths/gamma-poisson.ts";
+import { logGamma } from "../maths/log-gamma.ts";
 import type { Random } from "../maths/random.ts";
 
 /**
@@ -20,9 +21,9 @@ export function dealEvents(
   if (time <= 0) return;
   const offset = random.uniform();
   const share = time / (rate.exposure + time);
-  let chance = Math.exp(-rate.shape * Math.log1p(time / rate.exposure));
+  let events = fewestEvents(rate, time);
+  let chance = Math.exp(logChance(events, rate, time));
   let below = chance;
-  let events = 0;
   const order = among.slice();
   const futures = order.length;
   let left = futures;
@@ -39,4 +40,22 @@ export function dealEvents(
     order[pick] = order[--left]!;
     deal(future, events);
   }
+}
+
+/** The chance of fewer events than so many standard deviations below the mean is nothing. */
+const DEVIATIONS_BELOW = 9;
+
+/** A number of events with next to no chance of fewer: a busy place's chance of none at all is too small for a number. */
+function fewestEvents({ shape, exposure }: GammaRate, time: number): number {
+  const mean = (shape / exposure) * time;
+  const deviation = Math.sqrt(mean + (mean * time) / exposure);
+  return Math.max(0, Math.floor(mean - DEVIATIONS_BELOW * deviation));
+}
+
+/** Logarithm of the negative binomial chance of so many events. */
+function logChance(events: number, { shape, exposure }: GammaRate, time: number): number {
+  const none = -shape * Math.log1p(time / exposure);
+  if (events === 0) return none;
+  const ways = logGamma(shape + events) - logGamma(shape) - logGamma(events + 1);
+  return none + ways + events * Math.log(time / (exposure + time));
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { isoFromDay } from "../../src/calendar/day.ts";
 import { forecastDemand } from "../../src/demand/forecast-demand.ts";
 import type { ItemDemand } from "../../src/demand/types.ts";
 import { defaultPolicy } from "../../src/fleet/policy.ts";
@@ -74,6 +75,32 @@ describe("forecastDemand: places that share runs", () => {
       });
     }
     expectClose(demand, 23, 24, exact);
+  });
+});
+
+describe("forecastDemand: a busy place", () => {
+  // By hand: 1,500 uses in the log's two years leave a rate with a standard deviation of 1/sqrt(1500) of its mean; in three
+  // years 2,251 are expected, with a standard deviation of sqrt(2251 + 2251 * 2251 / 1500) = 75.0, nearly normal
+  it("expects thousands of uses, whose chance of being none is too small for a number", () => {
+    const uses = Array.from({ length: 1500 }, (_, n) =>
+      use(isoFromDay(logFrom + Math.floor((n * 729) / 1500)), "Pads", "Store"),
+    );
+    const fleet: Fleet = { ...emptyFleet(), catalogue: [catalogued("Pads", "pads")], useLog: uses };
+    const demand = forecastDemand(
+      policy,
+      madeUpLife(MONTHS, [], () => 0),
+      forecastDatedStock(fleet, policy),
+    )[0]!;
+    const mean = (1500 * (day("2029-11-01") - policy.asOf)) / (policy.asOf - logFrom);
+    expect(demand.causes.use.reduce((sum, units) => sum + units, 0)).toBeCloseTo(mean, 6);
+    const deviation = Math.sqrt(mean + (mean * mean) / 1500);
+    for (const [level, k] of [
+      [0.05, -1.645],
+      [0.5, 0],
+      [0.95, 1.645],
+    ] as const) {
+      expect(Math.abs(demand.needsQuantile(-1, 35, level) - (mean + k * deviation))).toBeLessThan(0.05 * deviation);
+    }
   });
 });
 

@@ -53,7 +53,11 @@ describe("PlaceRunner", () => {
             swapDays: [...swapDays].sort((a, b) => a - b),
             lacking: 0,
           };
-          runner.run(place, { count: uses.length, days: uses, units: uses.map(() => 1) }, []);
+          runner.run(
+            place,
+            { count: uses.length, days: Float64Array.from(uses), units: new Int32Array(uses.length).fill(1) },
+            [],
+          );
           expect([...runner.needs]).toEqual(told.needs);
         },
       ),
@@ -64,7 +68,7 @@ describe("PlaceRunner", () => {
   // By hand: two units needed on day 100, in the month of index 3, last until day 14 * 30 = 420, of index 14
   it("gives a new device its units on its first day, and renews them", () => {
     const place = { from: 100, until: 600, swapDays: [], lacking: 2 };
-    runner.run(place, { count: 0, days: [], units: [] }, []);
+    runner.run(place, { count: 0, days: new Float64Array(0), units: new Int32Array(0) }, []);
     const twoIn = (...months: number[]) =>
       Array.from({ length: MONTHS }, (_, month) => (months.includes(month) ? 2 : 0));
     expect([...runner.needs]).toEqual(twoIn(3, 14));
