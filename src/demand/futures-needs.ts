@@ -17,6 +17,8 @@ export function needsOfFutures(units: Int32Array, futures: number, months: numbe
       upTo[row + futures + future] = upTo[row + future]! + units[future * months + month]!;
     }
   }
+  // futures by what they need, counted anew for every span
+  const found = new Int32Array(upTo.subarray(months * futures).reduce((most, total) => Math.max(most, total), 0) + 1);
   return {
     countsIn(after, through) {
       const from = (after + 1) * futures;
@@ -31,21 +33,12 @@ export function needsOfFutures(units: Int32Array, futures: number, months: numbe
     quantileIn(after, through, level) {
       const from = (after + 1) * futures;
       const to = (through + 1) * futures;
-      let least = Number.POSITIVE_INFINITY;
-      let most = 0;
-      for (let future = 0; future < futures; future++) {
-        const needed = upTo[to + future]! - upTo[from + future]!;
-        if (needed < least) least = needed;
-        if (needed > most) most = needed;
-      }
-      const found = new Int32Array(most - least + 1);
-      for (let future = 0; future < futures; future++) found[upTo[to + future]! - upTo[from + future]! - least]!++;
-      let atMost = 0;
-      for (let n = 0; n < found.length; n++) {
-        atMost += found[n]!;
-        if (atMost >= (level - ROUNDING) * futures) return least + n;
-      }
-      return most;
+      found.fill(0);
+      for (let future = 0; future < futures; future++) found[upTo[to + future]! - upTo[from + future]!]!++;
+      const wanted = (level - ROUNDING) * futures;
+      let needed = 0;
+      for (let atMost = found[0]!; atMost < wanted && needed + 1 < found.length; ) atMost += found[++needed]!;
+      return needed;
     },
     addPath(_draw, random, into) {
       // draws and futures are apart: a draw carries what packs share, which places have no part in
