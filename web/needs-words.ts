@@ -6,7 +6,7 @@ const SHOWN = 4;
 
 /**
  * What the fleet is likely to need within the first `months` months, in words: all packs together, then the items
- * with the largest needs, named. Each item at its own P50.
+ * with the largest needs, named, and how many there are besides. Each item at its own P50.
  */
 export function needsInWords(plan: Plan, reading: Reading, months: number): string[] {
   const kinds = new Map(reading.fleet.catalogue.map((row) => [row.item, row.kind]));
@@ -24,5 +24,6 @@ export function needsInWords(plan: Plan, reading: Reading, months: number): stri
   return [
     ...(packCount > 0 ? [say.ahead.packs(numberWords(packCount), packCount === 1)] : []),
     ...others.slice(0, SHOWN).map(({ item, units }, at) => say.ahead.units(numberWords(units), item, at === 0)),
+    ...(others.length > SHOWN ? [say.ahead.fewer(others.length - SHOWN)] : []),
   ];
 }

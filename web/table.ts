@@ -30,6 +30,8 @@ export interface TableSpec<Row> {
 
 // So few rows are kept on one printed page.
 const SHORT = 12;
+// So many rows are made and laid out well within a tenth of a second.
+const PORTION = 150;
 
 type Direction = "ascending" | "descending";
 
@@ -41,10 +43,26 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   const heads = spec.columns.map((column) => head(column, () => sortBy(column)));
   const more = make("button", { type: "button", class: "more", click: () => showAll() }, "");
 
-  function fill(count = shown): void {
-    body.replaceChildren(...rows.slice(0, count).flatMap(rowOf));
+  let filling = 0;
+
+  /** Fills in the rows: the first at once, the others in portions, one a task, or all `atOnce` to be printed. */
+  function fill(count = shown, atOnce = false): void {
+    filling += 1;
+    const mine = filling;
+    const first = atOnce ? count : Math.min(count, PORTION);
+    body.replaceChildren(...rows.slice(0, first).flatMap(rowOf));
+    if (first < count) addFrom(first);
     more.hidden = shown >= rows.length;
     more.textContent = say.table.all(numberWords(rows.length));
+
+    function addFrom(from: number): void {
+      setTimeout(() => {
+        if (mine !== filling) return;
+        const to = Math.min(from + PORTION, count);
+        body.append(...rows.slice(from, to).flatMap(rowOf));
+        if (to < count) addFrom(to);
+      });
+    }
   }
 
   function rowOf(row: Row): HTMLTableRowElement[] {
@@ -93,7 +111,7 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   const printing = (on: boolean) => () => {
     const alone = holder.closest(".alone") !== null;
     const count = alone ? rows.length : Math.min(rows.length, Math.max(shown, spec.printed ?? 0));
-    fill(on ? count : shown);
+    fill(on ? count : shown, on);
     note.textContent =
       count < rows.length ? say.table.printed(numberWords(count), numberWords(rows.length), spec.file ?? null) : "";
   };

@@ -14,6 +14,8 @@ interface Scatter {
   lineColour: string;
 }
 
+const MOST_ROUND = 2000;
+
 declare module "chart.js" {
   interface PluginOptionsByType<TType extends ChartType> {
     scatter?: Partial<Scatter> & { kind?: TType };
@@ -42,10 +44,17 @@ export const scatter: Plugin = {
     const { dots = [], radius = 2, dotColour = "#000" } = given(chart, options);
     inside(chart, (pen, x, y) => {
       pen.fillStyle = dotColour;
-      // One by one: a path of thousands that overlap takes a browser a second to fill.
+      // One by one: a path of thousands that overlap takes a browser a second to fill. Of very many small ones squares
+      // look no different, and take a fifth of the time.
+      const side = dots.length > MOST_ROUND ? 2 * radius : 0;
       for (const dot of dots) {
+        const [across, up] = [x(dot.x), y(dot.y)];
+        if (side > 0) {
+          pen.fillRect(across - radius, up - radius, side, side);
+          continue;
+        }
         pen.beginPath();
-        pen.arc(x(dot.x), y(dot.y), radius, 0, 2 * Math.PI);
+        pen.arc(across, up, radius, 0, 2 * Math.PI);
         pen.fill();
       }
     });
