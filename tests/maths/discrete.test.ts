@@ -79,6 +79,14 @@ describe("Gamma-Poisson rates", () => {
     means.forEach((mean, i) => {
       expect(mean).toBeCloseTo(published[i]!, 6);
     });
+    const deviations = failures.map((y, i) => Math.sqrt(y + prior.shape) / (thousandHours[i]! + prior.exposure));
+    const publishedDeviations = [
+      0.0252454919, 0.0795051462, 0.0376204718, 0.0303102002, 0.3008272163, 0.1361578909, 0.5851500293, 0.5851500293,
+      0.654544405, 0.4069583859,
+    ];
+    deviations.forEach((deviation, i) => {
+      expect(deviation).toBeCloseTo(publishedDeviations[i]!, 6);
+    });
     const shape = 5 + prior.shape;
     const exposure = 94.32 + prior.exposure;
     expect(gammaQuantile(shape, 0.025) / exposure).toBeCloseTo(0.0219332418, 7);
@@ -233,6 +241,26 @@ describe("scan statistics", () => {
     }
     // close where small: five points and a thousandth
     expect(widestClusterChance(5, 0.001, 2) / pair(5, 0.001)).toBeCloseTo(1, 2);
+  });
+  // Source: Naus (1982), Journal of the American Statistical Association 77, 177-183: his approximation for a Poisson
+  // number of points, computed outside this project, and simulations of 400,000 lines with their standard errors
+  it("widestClusterChance, over a Poisson number of points, is Naus's chance where that is small, and above it elsewhere", () => {
+    const cases: [atLeast: number, mean: number, windows: number, naus: number, simulated: number, error: number][] = [
+      [3, 0.5, 4, 0.10909870298531577, 0.1092975, 0.0005],
+      [4, 0.5, 12, 0.06126357232725921, 0.0609975, 0.0004],
+      [5, 1, 12, 0.13198064556085087, 0.131785, 0.0005],
+      [4, 0.25, 52, 0.0241037283070048, 0.024555, 0.00024],
+      [5, 2, 10, 0.7176735555341938, 0.717335, 0.0007],
+    ];
+    for (const [atLeast, mean, windows, naus, simulated, error] of cases) {
+      const bound = poissonCounts(mean * windows, 200).reduce(
+        (sum, chance, points) => sum + chance * widestClusterChance(points, 1 / windows, atLeast),
+        0,
+      );
+      expect(bound).toBeGreaterThan(naus);
+      expect(bound).toBeGreaterThan(simulated - 3 * error);
+      expect(bound / naus).toBeLessThan(naus < 0.07 ? 1.03 : 1.1);
+    }
   });
   // Cells are some of the windows of their width, so a full cell is never likelier than a full window
   it("fullestCellChance is at most widestClusterChance", () => {
