@@ -59,8 +59,8 @@ function unitSays({ items, packs, orders }: Omit<Comparison, "says">): string[] 
     const later = packs.filter((one) => (one.daysLater ?? 0) > 0).length;
     const earlier = packs.filter((one) => (one.daysLater ?? 0) < 0).length;
     const tested = packs.filter((one) => one.newReadings > 0).length;
-    const why = tested > 0 ? `; ${countText(tested)} of them have new readings` : "";
-    said.push(`Packs: ${countText(later)} are due later and ${countText(earlier)} earlier${why}.`);
+    const why = tested > 0 ? `, ${countText(tested)} of them with new readings` : "";
+    said.push(`Packs whose likely date moved: ${countText(later)} later, ${countText(earlier)} earlier${why}.`);
   }
   const count = (change: string) => orders.filter((one) => one.change === change).length;
   if (orders.length > 0) {

@@ -78,7 +78,7 @@ describe("comparePlans", () => {
     expect(inputs).toEqual([{ file: "packs.csv", sheet: null, a: 1199, b: 1199 }]);
     expect(says).toContain("pack-md: 2 readings more, the price of its first order 389.00 against 399.00.");
     expect(says).toContain("pads-adult: 6 dated units fewer.");
-    expect(says).toContain("Packs: 0 are due later and 1 earlier; 1 of them have new readings.");
+    expect(says).toContain("Packs whose likely date moved: 0 later, 1 earlier, 1 of them with new readings.");
   });
 
   it("says so where two plans share no month", () => {

@@ -82,6 +82,10 @@ describe("text in a terminal", () => {
       { seed: 4 },
     );
   });
+  it("wrapText: clips a word that no line could hold, as a cell of a million characters", () => {
+    const lines = wrapText(`Lot ${"x".repeat(1_000_000)} lies here.`, 80).split("\n");
+    expect(lines).toEqual(["Lot", `${"x".repeat(199)}\u2026`, "lies here."]);
+  });
   it("wrapText: keeps every word, no line longer than asked unless a word is", () => {
     const text = "A pack that fails a test, is swollen, is damaged or is recalled comes out now.";
     const wrapped = wrapText(text, 30, "  ");
