@@ -21,9 +21,11 @@ export function needsInWords(plan: Plan, reading: Reading, months: number): stri
   }
   others.sort((a, b) => b.units - a.units || a.item.localeCompare(b.item));
   const packCount = Math.round(packs);
+  // A single one besides is named as soon as counted.
+  const shown = others.length === SHOWN + 1 ? SHOWN + 1 : SHOWN;
   return [
     ...(packCount > 0 ? [say.ahead.packs(numberWords(packCount), packCount === 1)] : []),
-    ...others.slice(0, SHOWN).map(({ item, units }, at) => say.ahead.units(numberWords(units), item, at === 0)),
-    ...(others.length > SHOWN ? [say.ahead.fewer(others.length - SHOWN)] : []),
+    ...others.slice(0, shown).map(({ item, units }, at) => say.ahead.units(numberWords(units), item, at === 0)),
+    ...(others.length > shown ? [say.ahead.fewer(others.length - shown)] : []),
   ];
 }

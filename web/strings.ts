@@ -137,7 +137,7 @@ export const say = {
     packs: (n: string, one: boolean) => `${n} battery ${one ? "pack" : "packs"}`,
     /** The first says what is counted, so that the others need not. */
     units: (n: string, item: string, first: boolean) => `${n}\u00a0${first ? "units of" : "of"} ${item}`,
-    fewer: (n: number) => `fewer of ${numberWords(n)} other ${plural(n, "item", "items")}`,
+    fewer: (n: number) => `fewer of ${numberWords(n)} other items`,
     outNow: {
       heading: "What comes out of service now?",
       failed: (n: number, which: string) =>
