@@ -1,4 +1,6 @@
+import { existsSync } from "node:fs";
 import type { Command } from "commander";
+import { typed } from "./print.ts";
 
 /**
  * What to type instead, where commander's own message does not say; null where it does.
@@ -10,6 +12,9 @@ export function usageHint(program: Command, code: string, words: readonly string
   const [first = ""] = words;
   if (code === "commander.unknownOption" && isOptionOfVerbs(program, first)) {
     return `Options stand after the verb: wanecast VERB INPUT... ${first}`;
+  }
+  if (code === "commander.unknownCommand" && existsSync(first)) {
+    return `A verb comes first: ${typed(["wanecast", "plan", ...words])}`;
   }
   if (code === "commander.missingArgument") return `wanecast ${first} --help shows two examples.`;
   return null;

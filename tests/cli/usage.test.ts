@@ -55,6 +55,11 @@ describe("wanecast: how it is called", () => {
       "error: missing required argument 'input'\nwanecast plan --help shows two examples.\n",
     ],
     [
+      "sheets without a verb",
+      ["sample-data", "--out", "out"],
+      "error: unknown command 'sample-data'\nA verb comes first: wanecast plan sample-data --out out\n",
+    ],
+    [
       "an option before the verb",
       ["--json", "plan", SAMPLE],
       "error: unknown option '--json'\nOptions stand after the verb: wanecast VERB INPUT... --json\n",

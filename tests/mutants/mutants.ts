@@ -33,6 +33,7 @@ export const MUTANTS: readonly Mutant[] = [
     "test.temperatureC >= COMPARABLE_FROM_C",
     "test.temperatureC > COMPARABLE_FROM_C",
   ),
+  broken("sheets/values/formula-guard", "out/csv", "(^|[;\\t\\r\\n]\\s*)('*[=+", "(^)('*[=+"),
   broken("fade/crossing", "fade/crossing", "startRoom + rise *", "startRoom - rise *"),
   broken("life/life-limits", "life/life-limits", "if (now >= most) return asOf", "if (now > most + 1) return asOf"),
   broken(
