@@ -11,6 +11,7 @@ import { horizonText } from "./horizon-text.ts";
 import { lapseTable } from "./lapse-table.ts";
 import { listTold, pastExpiry } from "./out-now.ts";
 import { pairMoves } from "./pair-moves.ts";
+import { routineLines } from "./routine-table.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
 
@@ -55,6 +56,7 @@ export function datesText(plan: DatesReport, setting: TextSetting): string {
     ...section("Swap visits a month", swapCapacityLines(plan, setting.width), setting),
     ...section("Moves", plan.moves.length > 0 ? moveLines(plan, setting.width) : [], setting),
     ...section("Use behind these figures", plan.useRates.length > 0 ? [useTable(plan, setting.width)] : [], setting),
+    ...section("Routine", routineLines(plan, setting.width), setting),
     ...section("Stock and use that do not fit", misfits(plan, setting.width), setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);

@@ -39,8 +39,13 @@ export function heldTold(held: readonly HeldRow[]): string[] {
     if (rows.length === 0) return [];
     const units = rows.reduce((sum, row) => sum + row.quantity, 0);
     const told = rows.map(({ item, place, held: reason }) => `${item} at ${place ?? "no named place"} (${reason})`);
-    const where = installed ? "in devices and count as gaps" : "on shelves and serve nothing";
-    return [`${counted(units, "held unit is", "held units are")} ${where}: ${listTold(told)}.`];
+    const one = installed
+      ? "held unit is in a device and counts as a gap"
+      : "held unit is on a shelf and serves nothing";
+    const more = installed
+      ? "held units are in devices and count as gaps"
+      : "held units are on shelves and serve nothing";
+    return [`${counted(units, one, more)}: ${listTold(told)}.`];
   });
 }
 

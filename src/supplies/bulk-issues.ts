@@ -5,7 +5,7 @@ const ROWS_TO_TELL = 5;
 /** A row is bulk beyond the median by this many median absolute deviations (scaled to a normal's deviation). */
 const DEVIATIONS = 5;
 const NORMAL_SCALE = 1.4826;
-/** Where more rows than this are large, large is how the item is used. */
+/** Where more rows than this, and more than one, are large, large is how the item is used. */
 const MOST_BULK = 0.1;
 
 /**
@@ -13,7 +13,7 @@ const MOST_BULK = 0.1;
  * restocked after an audit and logged without a reason. They would wreck a rate, so they are not counted as use.
  *
  * The rule: larger than the median by five scaled median absolute deviations, the deviation taken as at least one
- * unit, and no more than a tenth of the rows.
+ * unit, and one such row or no more than a tenth of the rows.
  *
  * @see Hampel, F. R. (1974), The influence curve and its role in robust estimation, Journal of the American
  *   Statistical Association 69, 383-393, for the median absolute deviation
@@ -24,7 +24,8 @@ export function splitBulk(rows: readonly UseLogRow[]): { uses: UseLogRow[]; bulk
   const deviation = Math.max(1, NORMAL_SCALE * middle(sizes.map((size) => Math.abs(size - usual))));
   const isBulk = (row: UseLogRow) => row.quantity > usual + DEVIATIONS * deviation;
   const bulk = rows.filter(isBulk);
-  if (rows.length < ROWS_TO_TELL || bulk.length > MOST_BULK * rows.length) return { uses: [...rows], bulk: [], usual };
+  if (rows.length < ROWS_TO_TELL || bulk.length > Math.max(1, MOST_BULK * rows.length))
+    return { uses: [...rows], bulk: [], usual };
   return { uses: rows.filter((row) => !isBulk(row)), bulk, usual };
 }
 

@@ -22,7 +22,7 @@ export const STOCK_FINDING_CODES = {
   },
   "stock-at-retired": {
     severity: "warning",
-    means: "Dated stock stands at a device that has left service, and is not counted.",
+    means: "Dated stock stands at a device that has left service, and serves nothing.",
     example: "2 pads at MD-09, retired in January",
     fix: "Give them the place where they lie now.",
   },

@@ -2,9 +2,9 @@ import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { type Item, type ItemBook, itemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type DeviceRow, type Fleet, nameKey, type UseLogRow } from "../fleet/rows.ts";
+import type { DeviceRow, Fleet, UseLogRow } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
-import { rollsPerStrip } from "./paper.ts";
+import { devicesOfTask, usualQuantity } from "./routine-use.ts";
 import { type StockUnit, stockUnits } from "./stock-units.ts";
 import { type ItemUse, itemUse, type PlaceUse, usesByItem } from "./use-rates.ts";
 
@@ -79,18 +79,6 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
     return { item, asPacks, use, places, stock: ofItem };
   });
   return { book, takes, items, stock, uses };
-}
-
-/** What a task takes where the sheet does not say: a check strip of a roll of paper, else one unit. */
-function usualQuantity(item: Item): number {
-  return item.kind === "paper" && item.unitLengthM !== null ? rollsPerStrip(item.unitLengthM) : 1;
-}
-
-/** A task with a duty is done on every device of that duty; one without, on every device that takes the item. */
-function devicesOfTask(duty: string | null, takes: WhoTakes, item: Item): string[] {
-  if (duty === null) return takes.takers(item).map((taker) => taker.key);
-  const wanted = nameKey(duty);
-  return [...takes.devices].filter(([, { duty }]) => duty !== null && nameKey(duty) === wanted).map(([key]) => key);
 }
 
 function placesOf(

@@ -1,4 +1,4 @@
-import { type Day, isoFromDay } from "../calendar/day.ts";
+import { isoFromDay } from "../calendar/day.ts";
 import type { Finding } from "../fleet/finding.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Item } from "../fleet/item-book.ts";
@@ -9,6 +9,7 @@ import { splitBulk } from "./bulk-issues.ts";
 import { STOCK_FINDING_CODES, type StockFindingCode } from "./finding-codes.ts";
 import type { ItemPlaces, Needing } from "./item-places.ts";
 import type { StockUnit } from "./stock-units.ts";
+import { fittableUntil } from "./unit-life.ts";
 
 /** A device must lack an item that this share of the devices that take it hold, before the lack is worth a word. */
 const SHARE_THAT_HOLD = 0.5;
@@ -68,7 +69,11 @@ function findStockAtRetiredDevices({ stock }: Needing): Finding[] {
   return [...groupBy(there, ({ placeKey }) => placeKey).values()].map((units) => {
     const here = rowsOf(units);
     const device = here[0]!.place!.trim();
-    const message = `${unitCount(here)} of dated stock stand at ${device}, which has left service; they are not counted.`;
+    const told = unitCount(here);
+    const message =
+      told === "1 unit"
+        ? `1 unit of dated stock stands at ${device}, which has left service; it serves nothing.`
+        : `${told} of dated stock stand at ${device}, which has left service; they serve nothing.`;
     return finding("stock-at-retired", here, device, message);
   });
 }
@@ -85,18 +90,18 @@ function findPlacesUnknown(fleet: Fleet, { stock, takes }: Needing, policy: Poli
   return [...groupBy(unknown, ({ placeKey }) => placeKey).values()].map((units) => {
     const here = rowsOf(units);
     const place = here[0]!.place!.trim();
-    const message = `"${place}" is neither a device nor a site; it is read as a store, whose ${whatServes(here, policy.asOf)}.`;
+    const message = `"${place}" is neither a device nor a site; it is read as a store, whose ${whatServes(units, policy)}.`;
     return finding("place-read-as-store", here, place, message);
   });
 }
 
-/** Units held or past expiry serve nothing, wherever they lie. */
-function whatServes(rows: readonly DatedStockRow[], asOf: Day): string {
-  const serving = rows.filter((row) => row.held === null && row.expiry >= asOf);
-  const told = unitCount(serving.length > 0 ? serving : rows);
+/** Units held, past expiry or with too little life left to be fitted serve nothing, wherever they lie. */
+function whatServes(units: readonly StockUnit[], policy: Policy): string {
+  const serving = units.filter(({ row, item }) => row.held === null && fittableUntil(row, item, policy) >= policy.asOf);
+  const told = unitCount(rowsOf(serving.length > 0 ? serving : units));
   const one = told === "1 unit";
   if (serving.length > 0) return `${told} ${one ? "serves" : "serve"} every place`;
-  return `${told} ${one ? "is" : "are"} held or past expiry`;
+  return `${told} ${one ? "is" : "are"} held, past expiry or too short-dated to be fitted`;
 }
 
 /** A finding on the line of its first row, with the lines of its others in the same sheet. */

@@ -23,6 +23,7 @@ describe.each([
       "places",
       "swapCapacity",
       "useRates",
+      "routine",
     ],
     "dates.csv",
   ],

@@ -28,6 +28,7 @@ function aReport(changes: Partial<DatesReport> = {}): DatesReport {
     places: [],
     swapCapacity,
     useRates: [],
+    routine: [],
     ...changes,
   };
 }
@@ -153,6 +154,28 @@ describe("datesText", () => {
         "----------  ------  ------  -----------  ------------  ----------  --------------",
         "pads-adult  -            2            6           2.8  0.5 to 2.3      0.3 to 4.5",
         "pads-adult  public       1            3           0.1         0.1      0.1 to 0.3",
+      ].join("\n"),
+    );
+  });
+
+  it("tells what the routine uses, what is assumed marked, and the minutes of a roll", () => {
+    const paper = { item: "paper", task: "shift check", duty: "van", devices: 4, perYear: 365, minutesPerRoll: 20 };
+    const gel = { item: "gel", task: "weekly test", duty: null, devices: 2, perYear: 52, minutesPerRoll: null };
+    const routine = [
+      { ...gel, quantity: 0.5, assumed: false, unitsPerYear: 52 },
+      { ...paper, quantity: 0.0083, assumed: true, unitsPerYear: 12.167 },
+    ];
+    expect(datesText(aReport({ routine }), { width: 90 })).toContain(
+      [
+        "Routine",
+        "item   task         duty  devices  times a year  units a time  units a year",
+        "-----  -----------  ----  -------  ------------  ------------  ------------",
+        "gel    weekly test  all         2            52           0.5          52.0",
+        "paper  shift check  van         4           365      0.0083 *          12.2",
+        "",
+        "* Common practice, as the sheet gives no quantity: one unit, or a strip of 10 seconds of",
+        "paper.",
+        "A roll of paper lasts 20 minutes of trace at 25 mm/s.",
       ].join("\n"),
     );
   });
