@@ -6,8 +6,10 @@ import { shuffled } from "../maths/shuffled.ts";
 import { seedFromText } from "../maths/text-seed.ts";
 import type { PlaceUse } from "../supplies/use-rates.ts";
 
-/** Paces into which what places share is cut; its variance is then 1 % short (2 % where one event was seen). */
+/** Paces into which a prior's uncertain mean is cut. */
 const PACES = 40;
+/** Rates into which a common rate is cut: its variance is then some 1 % short, and 2 % where one event was seen. */
+const RATES = 200;
 /** A gamma distribution of this shape is one rate for certain. */
 const CERTAIN = 1e9;
 
@@ -58,16 +60,24 @@ function rateAt({ rate, prior }: PlaceUse, pace: number): GammaRate {
 
 /** In proportion to the estimate (Jeffreys' prior of a Poisson mean lifts its mean as much), at the middles of equal parts. */
 function lognormalPaces(logSpread: number): number[] {
-  return middles((level) => Math.exp(logSpread * normalQuantile(level)));
+  return NORMAL_PACES.map((z) => Math.exp(logSpread * z));
+}
+
+/** Standard normal at the middles of equal parts, stretched by the 3 % of its variance that middles lack. */
+const NORMAL_PACES = stretched(middles(PACES, normalQuantile));
+
+function stretched(values: readonly number[]): number[] {
+  const variance = values.reduce((sum, value) => sum + value * value, 0) / values.length;
+  return values.map((value) => value / Math.sqrt(variance));
 }
 
 /** Rates at the middles of equal parts, in proportion such that their mean is that of the distribution. */
 function gammaPaces({ shape, exposure }: GammaRate): number[] {
-  const rates = middles((level) => gammaQuantile(shape, level));
-  const mean = rates.reduce((sum, rate) => sum + rate, 0) / PACES;
+  const rates = middles(RATES, (level) => gammaQuantile(shape, level));
+  const mean = rates.reduce((sum, rate) => sum + rate, 0) / RATES;
   return rates.map((rate) => (rate / mean) * (shape / exposure));
 }
 
-function middles(quantile: (level: number) => number): number[] {
-  return Array.from({ length: PACES }, (_, i) => quantile((i + 0.5) / PACES));
+function middles(parts: number, quantile: (level: number) => number): number[] {
+  return Array.from({ length: parts }, (_, i) => quantile((i + 0.5) / parts));
 }
