@@ -31,7 +31,7 @@ export const VERB_HELP: Record<string, { answers: string; examples: string[] }> 
     ],
   },
   trace: {
-    answers: "where a lot, serial, GTIN or order number is, and what it touches",
+    answers: "where a lot, serial, GTIN, order number or scanned label is, and what it touches",
     examples: ["wanecast trace W2708 sheets/", "wanecast trace --ids recalled-lots.txt sheets/ --json"],
   },
   scan: {
