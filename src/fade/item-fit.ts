@@ -28,10 +28,9 @@ export interface ItemFit {
  * Equally likely shared curves of an item, given its packs' evidence, as coordinates.
  *
  * @param packs  in an order that does not hang on the order of rows; the trust of their readings is set
- * @param looks  times that one pack's likelihood may be worked out, about
  * @returns from the shortest median life to the longest
  */
-export function fitCurves(packs: readonly PackEvidence[], prior: ItemPrior, looks = EFFORT): Float64Array[] {
+export function fitCurves(packs: readonly PackEvidence[], prior: ItemPrior): Float64Array[] {
   const speaking = packs.filter((pack) => pack.years.length + pack.bounds.length > 0);
   const heard = spreadOut(speaking, PACKS_AT_MOST);
   if (heard.length > 0) {
@@ -39,7 +38,7 @@ export function fitCurves(packs: readonly PackEvidence[], prior: ItemPrior, look
     const tables = rough.map((x) => nodeTables(curveFromCoordinates(x)));
     for (const pack of speaking) updateTrust(pack, tables);
   }
-  const drawn = drawCoordinates(heard, prior, { ...search(heard.length, looks), seed: SEED + 1 });
+  const drawn = drawCoordinates(heard, prior, { ...search(heard.length), seed: SEED + 1 });
   // many are drawn, and those kept lie evenly over what matters most: fewer stand for the whole
   return spreadOut(
     drawn.sort((a, b) => a[LIFE]! - b[LIFE]!),
@@ -53,19 +52,10 @@ const LIFE = PRIORS.findIndex(({ name }) => name === "medianLifeYears");
 const ROUGHLY = { points: 40, stepsPerHearing: 2, lastSteps: 4, keptSteps: 1, seed: SEED };
 const ROUGH_CURVES = 12;
 
-/** Times that one pack's likelihood is worked out for a fit, if it has the fleet for itself: a second or two of one processor. */
-const EFFORT = 500_000;
-/** What an item of many is given at the least. */
-const EFFORT_AT_LEAST = 250_000;
-/** Items that are given as much each as one alone. */
-const FEW_ITEMS = 3;
+/** Times that one pack's likelihood is worked out for a fit, about: half a second of one processor, or a little more. */
+const LOOKS = 250_000;
 /** Temperings that a search takes, about. */
 const USUAL_TEMPERINGS = 12;
-
-/** How often each item's fit may look at a pack in a fleet of so many items. */
-export function looksForItems(items: number): number {
-  return Math.max(EFFORT_AT_LEAST, Math.min(EFFORT, (FEW_ITEMS * EFFORT) / items));
-}
 
 const STEPS = { stepsPerHearing: 2, lastSteps: 14, keptSteps: 6 } as const;
 /** Points of a search: so many that the cloud shows its shape, and no more than its spread is worth. */
@@ -73,9 +63,9 @@ const POINTS_AT_LEAST = 150;
 const POINTS_AT_MOST = 400;
 
 /** How to search: the fewer packs, the wider the posterior, and the more points a look allows for. */
-function search(packs: number, effort: number) {
+function search(packs: number) {
   const perPoint = USUAL_TEMPERINGS * STEPS.stepsPerHearing + STEPS.lastSteps;
-  const points = Math.round(effort / Math.max(1, packs) / perPoint);
+  const points = Math.round(LOOKS / Math.max(1, packs) / perPoint);
   return { ...STEPS, points: Math.max(POINTS_AT_LEAST, Math.min(POINTS_AT_MOST, points)) };
 }
 
