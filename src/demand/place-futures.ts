@@ -6,7 +6,7 @@ import { routineDays } from "../supplies/routine-days.ts";
 import { DAYS_PER_MONTH, type PlaceUse } from "../supplies/use-rates.ts";
 import { drawUses } from "./drawn-uses.ts";
 import { PlaceRunner, type PlaceUses, type RunFacts } from "./place-run.ts";
-import { type PacedFutures, pacedFutures } from "./shared-pace.ts";
+import { type PacedFutures, pacedFutures, paceShared } from "./shared-pace.ts";
 import { dealEvents } from "./use-draws.ts";
 
 /** Futures run for an item whose use is uncertain; the chance error of a 95 % level is then about 0.5 %. */
@@ -49,12 +49,12 @@ export function placeFutures(
   const units = new Int32Array(futures * months);
   for (let i = 0; i < units.length; i++) units[i] = certain[i % months]!;
   const used = ofItem.places.filter((place) => place.use !== null && place.from < end);
-  const alike = groupBy(used, ({ use }) => use!.prior?.duty ?? use!.common!);
+  const alike = groupBy(used, ({ use }) => paceShared(use!));
   const pacesOf = new Map<string, PacedFutures[]>();
   const run = new UsedPlace(ofItem, facts, units, futures, expiry);
   for (const place of used) {
     const use = place.use!;
-    const key = use.prior?.duty ?? use.common!;
+    const key = paceShared(use);
     const paces = pacesOf.get(key) ?? pacedFutures(use, alike.get(key)!.length, futures);
     pacesOf.set(key, paces);
     run.addFutures(place, use, paces, share);

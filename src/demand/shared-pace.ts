@@ -20,6 +20,11 @@ export interface PacedFutures {
   among: Uint32Array;
 }
 
+/** What a place shares its pace by: its duty, or the name of a common rate. */
+export function paceShared({ prior, common }: PlaceUse): string {
+  return prior?.duty ?? common!;
+}
+
 /**
  * Deals the futures to the paces at which places that share one may use, equally many to each. What they share does not
  * average out: the mean of a prior that was fitted to few places, or a common rate that few events speak of.
@@ -27,8 +32,8 @@ export interface PacedFutures {
  * @param places  how many share it; one alone has its rate as it stands
  */
 export function pacedFutures(use: PlaceUse, places: number, futures: number): PacedFutures[] {
-  const { prior, common } = use;
-  const order = shuffled(futures, seededRandom(seedFromText(`paces of ${prior?.duty ?? common}`)));
+  const { prior } = use;
+  const order = shuffled(futures, seededRandom(seedFromText(`paces of ${paceShared(use)}`)));
   if (prior === null && places === 1) return [{ rateOf: ({ rate }) => rate, among: order }];
   const paces = prior === null ? gammaPaces(use.rate) : lognormalPaces(prior.logSpread);
   return paces.map((pace, i) => {

@@ -1,4 +1,4 @@
-import { posteriorDraws } from "../maths/posterior-draws.ts";
+import { posteriorDraws, type SearchSettings } from "../maths/posterior-draws.ts";
 import { seededRandom } from "../maths/random.ts";
 import { shuffled } from "../maths/shuffled.ts";
 import { curveFromCoordinates } from "./curve.ts";
@@ -54,8 +54,8 @@ const ROUGH_CURVES = 12;
 
 /** Times that one pack's likelihood is worked out for a fit, about: half a second of one processor, or a little more. */
 const LOOKS = 250_000;
-/** Temperings that a search takes, about. */
-const USUAL_TEMPERINGS = 12;
+/** Times that a search hears more, about. */
+const USUAL_HEARINGS = 12;
 
 const STEPS = { stepsPerHearing: 2, lastSteps: 14, keptSteps: 6 } as const;
 /** Points of a search: so many that the cloud shows its shape, and no more than its spread is worth. */
@@ -64,16 +64,12 @@ const POINTS_AT_MOST = 400;
 
 /** How to search: the fewer packs, the wider the posterior, and the more points a look allows for. */
 function search(packs: number) {
-  const perPoint = USUAL_TEMPERINGS * STEPS.stepsPerHearing + STEPS.lastSteps;
+  const perPoint = USUAL_HEARINGS * STEPS.stepsPerHearing + STEPS.lastSteps;
   const points = Math.round(LOOKS / Math.max(1, packs) / perPoint);
   return { ...STEPS, points: Math.max(POINTS_AT_LEAST, Math.min(POINTS_AT_MOST, points)) };
 }
 
-function drawCoordinates(
-  packs: readonly PackEvidence[],
-  prior: ItemPrior,
-  settings: Parameters<typeof posteriorDraws>[2],
-): Float64Array[] {
+function drawCoordinates(packs: readonly PackEvidence[], prior: ItemPrior, settings: SearchSettings): Float64Array[] {
   const coordinates = (z: Float64Array) => z.map((value, d) => prior.mean[d]! + prior.deviation[d]! * value);
   const order = shuffled(packs.length, seededRandom(SEED));
   const room = emptyTables();

@@ -8,7 +8,7 @@ import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { orderTable } from "./order-table.ts";
 import { outNow } from "./out-now.ts";
-import { answer, section } from "./section.ts";
+import { answer, points, section } from "./section.ts";
 
 const YEAR = 12;
 const FIRST_ORDERS = 6;
@@ -38,21 +38,12 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
   function uncertain(): HTMLElement | null {
     const words = say.ahead.uncertain;
     const { packs, typical, noForecast, wide } = leastCertain(plan);
-    const lines = [
+    return points(words.heading, [
       reading.fleet.devices.length === 0 && plan.datedStock.length > 0 && words.noDevices,
       typical > 0 && words.typical(typical, packs),
       wide > 0 && words.wide(wide),
       noForecast > 0 && words.noForecast(noForecast),
-    ].filter((line) => line !== false);
-    if (lines.length === 0) return null;
-    return answer(
-      words.heading,
-      make(
-        "ul",
-        {},
-        lines.map((line) => make("li", {}, line)),
-      ),
-    );
+    ]);
   }
 
   function sentence(): string {

@@ -1,8 +1,7 @@
 import type { Plan } from "../../src/index.ts";
-import { make } from "../dom.ts";
 import { dayWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
-import { answer } from "./section.ts";
+import { points } from "./section.ts";
 
 // Names told before the rest is counted.
 const TOLD = 8;
@@ -13,7 +12,7 @@ export function outNow({ asOf, packs, datedStock }: Plan): HTMLElement | null {
   const failed = packs.filter(({ replaceBy }) => replaceBy.because === "failed-test");
   const expired = datedStock.filter(({ expiry, quantity }) => expiry < asOf && quantity > 0);
   const units = expired.reduce((sum, { quantity }) => sum + quantity, 0);
-  const lines = [
+  return points(words.heading, [
     failed.length > 0 &&
       words.failed(
         failed.length,
@@ -24,16 +23,7 @@ export function outNow({ asOf, packs, datedStock }: Plan): HTMLElement | null {
         units,
         told(expired.map(({ item, place, expiry }) => words.expiredAt(item, place ?? words.nowhere, dayWords(expiry)))),
       ),
-  ].filter((line) => line !== false);
-  if (lines.length === 0) return null;
-  return answer(
-    words.heading,
-    make(
-      "ul",
-      {},
-      lines.map((line) => make("li", {}, line)),
-    ),
-  );
+  ]);
 }
 
 function told(names: readonly string[]): string {

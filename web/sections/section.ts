@@ -33,6 +33,20 @@ export function answer(question: string, ...content: (Node | string | null | fal
   return make("div", { class: "answer" }, make("h3", {}, question), ...content);
 }
 
+/** A question with sentences that answer it, a point each; null where none is to be said. */
+export function points(question: string, sentences: readonly (string | false)[]): HTMLElement | null {
+  const said = sentences.filter((sentence) => sentence !== false);
+  if (said.length === 0) return null;
+  return answer(
+    question,
+    make(
+      "ul",
+      {},
+      said.map((sentence) => make("li", {}, sentence)),
+    ),
+  );
+}
+
 /** A question with a list that answers it, which prints by itself to be taken along. */
 export function list(question: string, table: HTMLElement): HTMLElement {
   const whole = answer(question, table);
