@@ -8,8 +8,9 @@ import { seedFromText } from "../maths/text-seed.ts";
 import { type PackReadings, readingsByPack } from "./capacity-readings.ts";
 import { curveFromCoordinates } from "./curve.ts";
 import { type PackEvidence, packEvidence } from "./evidence.ts";
-import { DRAWS, fitCurves, type ItemFit } from "./item-fit.ts";
+import { DRAWS, type ItemFit } from "./item-fit.ts";
 import { borrowedPrior, usualPrior, withStatedLife } from "./item-prior.ts";
+import { keptFit } from "./kept-fits.ts";
 import { learnedOwnSpread } from "./learned-spread.ts";
 import { forecastTables } from "./node-tables.ts";
 import { type PackClock, packClocks } from "./pack-clock.ts";
@@ -83,7 +84,7 @@ function fitItems(fleet: Fleet, policy: FadePolicy, isRechargeable: (item: strin
   const drafts = [...items.keys()].sort().map((key): Draft => {
     const packs = items.get(key)!.sort((a, b) => (nameKey(a.pack.serial) < nameKey(b.pack.serial) ? -1 : 1));
     const prior = withStatedLife(usualPrior(), stated(key));
-    return { key, packs, coordinates: fitCurves(evidenceIn(packs), prior), borrowsFrom: [] };
+    return { key, packs, coordinates: keptFit(evidenceIn(packs), prior), borrowsFrom: [] };
   });
   return drafts.map((draft) => finish(borrowing(draft, drafts, stated(draft.key)), inForce));
 }
@@ -111,7 +112,7 @@ function borrowing(draft: Draft, drafts: readonly Draft[], statedYears: number |
   const prior = withStatedLife(borrowedPrior(others.map((other) => other.coordinates)), statedYears);
   return {
     ...draft,
-    coordinates: fitCurves(evidenceIn(draft.packs), prior),
+    coordinates: keptFit(evidenceIn(draft.packs), prior),
     borrowsFrom: others.map((other) => other.packs[0]!.pack.item!.trim()),
   };
 }

@@ -10,8 +10,8 @@ const DAYS_PER_YEAR = 365.25;
  * Sheets of packs in service and their runtime tests: each pack loses capacity at a pace of its own, by years and by
  * cycles, and is read with noise of one percent. As CSV text.
  */
-export function fadingFleet(packs: number, asOf: number): { name: string; text: string }[] {
-  const random = seededRandom(25);
+export function fadingFleet(packs: number, asOf: number, seed: number): { name: string; text: string }[] {
+  const random = seededRandom(seed);
   const packRows = ["serial,item,device,made,in_service,rated,unit,cycles,cycles_on"];
   const testRows = ["serial,date,percent,cycles,result"];
   for (let i = 0; i < packs; i++) {
