@@ -2,7 +2,7 @@ import type { Plan } from "../../src/index.ts";
 import { chanceWords, monthWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
-import { commonOptions, monthAxisLabel } from "./chart-kit.ts";
+import { monthOptions } from "./chart-options.ts";
 import { figure } from "./figure.ts";
 
 /** How many devices would be short, month by month, with and without the schedule. */
@@ -39,8 +39,6 @@ export function devicesShort(plan: Plan): HTMLElement | null {
     })),
     firstPoint: Math.min(11, rows.length - 1),
     draw: (colours) => {
-      const options = commonOptions(colours, words.unit);
-      options.scales!.x!.ticks!.callback = monthAxisLabel(months);
       const every = (index: number) => index % 3 === 0 || index === rows.length - 1;
       return {
         type: "line",
@@ -76,10 +74,7 @@ export function devicesShort(plan: Plan): HTMLElement | null {
               : []),
           ],
         },
-        options: {
-          ...options,
-          plugins: { rules: { list: [], font: colours.font, size: colours.size, paper: colours.paper } },
-        },
+        options: monthOptions(colours, words.unit, months),
       };
     },
     table: () =>

@@ -5,9 +5,10 @@ import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { thresholdPercent } from "../threshold.ts";
-import { capacityAxis, commonOptions } from "./chart-kit.ts";
+import { bandEdges } from "./band.ts";
+import { ageAxis, capacityAxis, readingDots, thresholdRule } from "./capacity-chart.ts";
+import { commonOptions } from "./chart-options.ts";
 import { figure } from "./figure.ts";
-import { hatch } from "./hatch.ts";
 
 // More lines than this are a grey smear that says no more.
 const MOST_PATHS = 150;
@@ -40,53 +41,30 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
     })),
     firstPoint: Math.max(0, Math.floor(bands.length / 2)),
     draw: (colours) => {
-      const options = commonOptions(colours, words.unit);
+      const options = commonOptions(colours, words.unit, [thresholdRule(colours, threshold)]);
       const ages = [...dots, ...paths.flat()].map((point) => point.age);
       const oldest = ages.reduce((most, age) => Math.max(most, age), 1);
-      const edge = { borderColor: colours.soft, borderWidth: 0.75, pointRadius: 0 };
       const bandLine = (key: "p10" | "p50" | "p90") => bands.map((band) => ({ x: band.age, y: band[key] }));
       return {
         type: "line",
         data: {
           datasets: [
             { data: bandLine("p50"), borderColor: colours.ink, borderWidth: 2, pointRadius: 0 },
-            { data: bandLine("p90"), ...edge },
-            { data: bandLine("p10"), ...edge, fill: "-1", backgroundColor: hatch(colours.soft) },
+            ...bandEdges(colours, bandLine("p90"), bandLine("p10")),
           ],
         },
         options: {
           ...options,
           scales: {
-            x: {
-              ...options.scales?.x,
-              type: "linear",
-              min: 0,
-              max: Math.ceil(oldest),
-              ticks: { ...options.scales?.x?.ticks, stepSize: 1 },
-            },
+            x: ageAxis(options, Math.ceil(oldest)),
             y: capacityAxis(options, threshold, [...bands.map((band) => band.p10), ...dots.map((dot) => dot.percent)]),
           },
           plugins: {
+            ...options.plugins,
             scatter: {
-              dots: dots.map((dot) => ({ x: dot.age, y: dot.percent })),
-              radius: dots.length > 400 ? 1.5 : 2.25,
-              dotColour: colours.ink,
+              ...readingDots(colours, dots),
               lines: paths.slice(0, MOST_PATHS).map((path) => path.map(({ age, percent }) => ({ x: age, y: percent }))),
               lineColour: colours.grey,
-            },
-            rules: {
-              list: [
-                {
-                  axis: "y",
-                  at: threshold,
-                  label: say.batteries.fade.threshold(share(threshold)),
-                  colour: colours.accent,
-                  dash: [8, 4],
-                },
-              ],
-              font: colours.font,
-              size: colours.size,
-              paper: colours.paper,
             },
           },
         },

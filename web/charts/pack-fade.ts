@@ -7,9 +7,10 @@ import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { thresholdPercent } from "../threshold.ts";
-import { capacityAxis, commonOptions } from "./chart-kit.ts";
+import { bandEdges } from "./band.ts";
+import { capacityAxis, thresholdRule } from "./capacity-chart.ts";
+import { commonOptions } from "./chart-options.ts";
 import { figure } from "./figure.ts";
-import { hatch } from "./hatch.ts";
 
 type Pack = Plan["packs"][number];
 
@@ -49,18 +50,19 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
     })),
     firstPoint: Math.max(0, Math.min(11, months.length - 1)),
     draw: (colours) => {
-      const options = commonOptions(colours, words.unit);
+      const options = commonOptions(colours, words.unit, [
+        thresholdRule(colours, threshold),
+        { axis: "x", at: asOf, label: words.asOf(dayWords(plan.asOf)), colour: colours.soft, width: 1 },
+      ]);
       const from = Math.min(asOf - 200, dots[0]?.day ?? asOf) - 30;
       const to = Math.max(path.at(-1)?.day ?? 0, asOf + 200, (dots.at(-1)?.day ?? 0) + 30);
-      const edge = { borderColor: colours.soft, borderWidth: 0.75, pointRadius: 0 };
       const line = (key: "p10" | "p50" | "p90") => path.map((point) => ({ x: point.day, y: point[key] }));
       return {
         type: "line",
         data: {
           datasets: [
             { data: line("p50"), borderColor: colours.ink, borderWidth: 2.5, pointRadius: 0 },
-            { data: line("p90"), ...edge },
-            { data: line("p10"), ...edge, fill: "-1", backgroundColor: hatch(colours.soft) },
+            ...bandEdges(colours, line("p90"), line("p10")),
             {
               data: dots.map((dot) => ({ x: dot.day, y: dot.percent })),
               showLine: false,
@@ -95,23 +97,6 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
               },
             },
             y: capacityAxis(options, threshold, [...path.map((point) => point.p10), ...dots.map((dot) => dot.percent)]),
-          },
-          plugins: {
-            rules: {
-              list: [
-                {
-                  axis: "y",
-                  at: threshold,
-                  label: words.threshold(percentWords(threshold / 100)),
-                  colour: colours.accent,
-                  dash: [8, 4],
-                },
-                { axis: "x", at: asOf, label: words.asOf(dayWords(plan.asOf)), colour: colours.soft, width: 1 },
-              ],
-              font: colours.font,
-              size: colours.size,
-              paper: colours.paper,
-            },
           },
         },
       } as unknown as ChartConfiguration;

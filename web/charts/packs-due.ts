@@ -3,9 +3,9 @@ import { monthWords, numberWords } from "../format.ts";
 import { monthsBetween } from "../months.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
-import { commonOptions, monthAxisLabel } from "./chart-kit.ts";
+import { bandEdges } from "./band.ts";
+import { monthOptions } from "./chart-options.ts";
 import { figure } from "./figure.ts";
-import { hatch } from "./hatch.ts";
 
 /** Packs due by a month's end: expected, and counted by their late (P90) and early (P10) dates. */
 export interface PacksDueMonth {
@@ -79,9 +79,8 @@ export function packsDue(plan: Plan, rows: readonly PacksDueMonth[]): HTMLElemen
     })),
     firstPoint: Math.min(11, rows.length - 1),
     draw: (colours) => {
-      const options = commonOptions(colours, words.unit);
-      options.scales!.x!.ticks!.callback = monthAxisLabel(months);
-      const edge = { borderColor: colours.soft, borderWidth: 0.75, pointRadius: 0 };
+      const late = rows.map((row) => row.late);
+      const early = rows.map((row) => row.early);
       return {
         type: "line",
         data: {
@@ -94,14 +93,7 @@ export function packsDue(plan: Plan, rows: readonly PacksDueMonth[]): HTMLElemen
               borderWidth: 2.5,
               pointRadius: 0,
             },
-            { type: "line", data: rows.map((row) => row.late), ...edge },
-            {
-              type: "line",
-              data: rows.map((row) => row.early),
-              ...edge,
-              fill: "-1",
-              backgroundColor: hatch(colours.soft),
-            },
+            ...bandEdges(colours, late, early).map((edge) => ({ type: "line" as const, ...edge })),
             {
               type: "bar",
               data: rows.map((row, index) => (isMiddle(index) ? row.quarter : null)),
@@ -111,10 +103,7 @@ export function packsDue(plan: Plan, rows: readonly PacksDueMonth[]): HTMLElemen
             },
           ],
         },
-        options: {
-          ...options,
-          plugins: { rules: { list: [], font: colours.font, size: colours.size, paper: colours.paper } },
-        },
+        options: monthOptions(colours, words.unit, months),
       };
     },
     table: () =>

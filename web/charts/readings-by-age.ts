@@ -5,7 +5,8 @@ import { numberWords, percentWords } from "../format.ts";
 import { nameKey, type PackReadings } from "../pack-readings.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
-import { capacityAxis, commonOptions } from "./chart-kit.ts";
+import { ageAxis, capacityAxis, readingDots } from "./capacity-chart.ts";
+import { commonOptions } from "./chart-options.ts";
 import { figure } from "./figure.ts";
 
 const USUAL_END_PERCENT = 80;
@@ -30,26 +31,12 @@ export function readingsByAge(reading: Reading, readings: PackReadings): HTMLEle
       const options = commonOptions(colours, say.batteries.fleet.unit);
       return {
         type: "line",
-        data: {
-          datasets: [],
-        },
+        data: { datasets: [] },
         options: {
           ...options,
-          plugins: {
-            scatter: {
-              dots: dots.map((dot) => ({ x: dot.age, y: dot.percent })),
-              radius: dots.length > 400 ? 1.5 : 2.25,
-              dotColour: colours.ink,
-            },
-          },
+          plugins: { ...options.plugins, scatter: readingDots(colours, dots) },
           scales: {
-            x: {
-              ...options.scales?.x,
-              type: "linear",
-              min: 0,
-              max: years.length,
-              ticks: { ...options.scales?.x?.ticks, stepSize: 1 },
-            },
+            x: ageAxis(options, years.length),
             y: capacityAxis(
               options,
               USUAL_END_PERCENT,

@@ -4,9 +4,9 @@ import { majorUnits, moneyWords, monthWords } from "../format.ts";
 import { spendByMonth } from "../spend-by-month.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
-import { commonOptions, monthAxisLabel } from "./chart-kit.ts";
+import { bandEdges } from "./band.ts";
+import { monthOptions } from "./chart-options.ts";
 import { figure } from "./figure.ts";
-import { hatch } from "./hatch.ts";
 import type { Rule } from "./rules.ts";
 
 /** Planned spend adding up over each fiscal year, against what the year is likely to take and what is safe. */
@@ -52,13 +52,9 @@ export function spend(plan: Plan, currency: string): HTMLElement | null {
     }),
     firstPoint: Math.min(11, rows.length - 1),
     draw: (colours) => {
-      const options = commonOptions(colours, words.unit(currency));
-      options.scales!.x!.ticks!.callback = monthAxisLabel(months);
-      options.scales!.x!.offset = true;
       const names = [...new Set(rows.map((row) => row.fiscalYear))];
       const of = (name: string, value: (row: (typeof rows)[number]) => number) =>
         rows.map((row) => (row.fiscalYear === name ? major(value(row)) : null));
-      const edge = { borderColor: colours.soft, borderWidth: 0.75, pointRadius: 0 };
       const list: Rule[] = names.flatMap((name) => {
         const inYear = rows.flatMap((row, at) => (row.fiscalYear === name ? [at] : []));
         const [from, to] = [inYear[0]! - 0.5, inYear.at(-1)! + 0.5];
@@ -67,33 +63,35 @@ export function spend(plan: Plan, currency: string): HTMLElement | null {
       if (cap !== null && cap !== undefined) {
         list.push({ axis: "y", at: Number(cap), label: words.cap, colour: colours.ink, dash: [2, 3], atEnd: true });
       }
+      const options = monthOptions(colours, words.unit(currency), months, list);
+      options.scales!.x!.offset = true;
       return {
         type: "line",
         data: {
           labels: months,
-          datasets: names.flatMap((name) => [
-            {
-              data: of(name, (row) => row.soFar),
-              borderColor: colours.accent,
-              backgroundColor: colours.accent,
-              borderWidth: 2.5,
-              stepped: "middle" as const,
-              pointStyle: "rect" as const,
-              pointRadius: rows.map((row, at) => (rows[at + 1]?.fiscalYear !== row.fiscalYear ? 4 : 0)),
-            },
-            { data: of(name, (row) => yearOf(row.fiscalYear)?.p50 ?? 0), ...edge, borderWidth: 1.25 },
-            {
-              data: of(name, (row) => yearOf(row.fiscalYear)?.p95 ?? 0),
-              ...edge,
-              fill: "-1",
-              backgroundColor: hatch(colours.soft),
-            },
-          ]),
+          datasets: names.flatMap((name) => {
+            const [likely, safe] = bandEdges(
+              colours,
+              of(name, (row) => yearOf(row.fiscalYear)?.p50 ?? 0),
+              of(name, (row) => yearOf(row.fiscalYear)?.p95 ?? 0),
+            );
+            return [
+              {
+                data: of(name, (row) => row.soFar),
+                borderColor: colours.accent,
+                backgroundColor: colours.accent,
+                borderWidth: 2.5,
+                stepped: "middle" as const,
+                pointStyle: "rect" as const,
+                pointRadius: rows.map((row, at) => (rows[at + 1]?.fiscalYear !== row.fiscalYear ? 4 : 0)),
+              },
+              // The lower edge is the likely spend, a figure of its own: it is drawn stronger.
+              { ...likely, borderWidth: 1.25 },
+              safe,
+            ];
+          }),
         },
-        options: {
-          ...options,
-          plugins: { rules: { list, font: colours.font, size: colours.size, paper: colours.paper } },
-        },
+        options,
       } as ChartConfiguration;
     },
     table: () =>

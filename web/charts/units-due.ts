@@ -3,7 +3,7 @@ import type { DueMonth } from "../due-months.ts";
 import { monthWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
-import { commonOptions, monthAxisLabel } from "./chart-kit.ts";
+import { monthOptions } from "./chart-options.ts";
 import { figure } from "./figure.ts";
 
 /** Units falling due by month, in devices and in stores, with the crowded months marked. */
@@ -34,13 +34,18 @@ export function unitsDue(rows: DueMonth[], item: string | null, marginDays: numb
     })),
     firstPoint: Math.max(0, first),
     draw: (colours) => {
-      const options = commonOptions(colours, words.unit);
-      options.scales!.x!.ticks!.callback = monthAxisLabel(months);
-      const stacked = {
-        ...options.scales,
-        x: { ...options.scales!.x, stacked: true },
-        y: { ...options.scales!.y, stacked: true },
-      };
+      // A bracket above the bar says "crowded" without colour.
+      const brackets = crowded.map((row) => ({
+        axis: "y" as const,
+        at: together(row) * 1.02,
+        from: rows.indexOf(row) - 0.5,
+        to: rows.indexOf(row) + 0.5,
+        colour: colours.accent,
+        width: 3,
+      }));
+      const options = monthOptions(colours, words.unit, months, brackets);
+      options.scales!.x!.stacked = true;
+      options.scales!.y!.stacked = true;
       const tone = (row: DueMonth) => (row.crowded.length > 0 ? colours.accent : colours.soft);
       const bar = { barPercentage: 0.85, categoryPercentage: 0.95, borderWidth: 1.25, borderSkipped: false as const };
       return {
@@ -62,26 +67,7 @@ export function unitsDue(rows: DueMonth[], item: string | null, marginDays: numb
             },
           ],
         },
-        options: {
-          ...options,
-          scales: stacked,
-          plugins: {
-            rules: {
-              // A bracket above the bar says "crowded" without colour.
-              list: crowded.map((row) => ({
-                axis: "y" as const,
-                at: together(row) * 1.02,
-                from: rows.indexOf(row) - 0.5,
-                to: rows.indexOf(row) + 0.5,
-                colour: colours.accent,
-                width: 3,
-              })),
-              font: colours.font,
-              size: colours.size,
-              paper: colours.paper,
-            },
-          },
-        },
+        options,
       } as ChartConfiguration;
     },
     table: () =>

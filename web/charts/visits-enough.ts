@@ -2,7 +2,7 @@ import type { DatesBehind } from "../engine/messages.ts";
 import { numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
-import { commonOptions } from "./chart-kit.ts";
+import { commonOptions } from "./chart-options.ts";
 import { figure } from "./figure.ts";
 
 /** What a number of swap visits a month costs in life given up, from the fewest that meet every expiry on. */
@@ -19,28 +19,22 @@ export function visitsEnough({ smallest, tradeOff }: DatesBehind["swapCapacity"]
       says: words.at(perMonth, numberWords(unitMonthsGivenUp)),
     })),
     firstPoint: 0,
-    draw: (colours) => {
-      const options = commonOptions(colours, words.unit);
-      return {
-        type: "line",
-        data: {
-          labels: tradeOff.map(({ perMonth }) => numberWords(perMonth)),
-          datasets: [
-            {
-              data: tradeOff.map(({ unitMonthsGivenUp }) => unitMonthsGivenUp),
-              borderColor: colours.ink,
-              backgroundColor: colours.ink,
-              borderWidth: 2,
-              pointRadius: 3.5,
-            },
-          ],
-        },
-        options: {
-          ...options,
-          plugins: { rules: { list: [], font: colours.font, size: colours.size, paper: colours.paper } },
-        },
-      };
-    },
+    draw: (colours) => ({
+      type: "line",
+      data: {
+        labels: tradeOff.map(({ perMonth }) => numberWords(perMonth)),
+        datasets: [
+          {
+            data: tradeOff.map(({ unitMonthsGivenUp }) => unitMonthsGivenUp),
+            borderColor: colours.ink,
+            backgroundColor: colours.ink,
+            borderWidth: 2,
+            pointRadius: 3.5,
+          },
+        ],
+      },
+      options: commonOptions(colours, words.unit),
+    }),
     table: () =>
       table({
         caption: words.question,
