@@ -9,6 +9,7 @@ export { readingsByPack } from "./fade/capacity-readings.ts";
 // Columns chosen by hand
 export { SHEETS } from "./fleet/columns.ts";
 // The fleet and the planner's choices
+export { minorDigits, NO_CURRENCY } from "./fleet/currency.ts";
 export type { Policy } from "./fleet/policy.ts";
 export { POLICY_KEYS } from "./fleet/policy-keys.ts";
 // Stages kept for the next plan

@@ -1,3 +1,5 @@
+import { minorDigits, NO_CURRENCY } from "../src/index.ts";
+
 /** Dates, numbers and money as the reader is used to them, or as ISO dates where the reader switched to these. */
 
 const locale = readersLocale();
@@ -64,51 +66,53 @@ export function chanceWords(chance: number): string {
   return percentWords(chance);
 }
 
-// ISO 4217: no currency is involved. The engine writes it where the catalogue names none.
-const NO_CURRENCY = "XXX";
-
 /**
- * Integer minor units as money. The count of minor digits is the currency's own (ISO 4217, as Intl knows it).
+ * Integer minor units as money, with as many minor digits as the engine counted them in: browsers show some currencies
+ * without the minor unit that ISO 4217 gives them (HUF, PKR), which would read a hundred times too much.
  *
  * @param exact  with minor digits; without, rounded to major units, for figures
  */
 export function moneyWords(minorUnits: number, currency: string, exact = true): string {
-  if (currency === NO_CURRENCY) return minorUnits === 0 ? "–" : numberWords(minorUnits / 100, exact ? 2 : 0);
+  const major = majorUnits(minorUnits, currency);
+  const digits = exact ? minorDigits(currency) : 0;
+  if (currency === NO_CURRENCY) return minorUnits === 0 ? "–" : numberWords(major, digits);
   try {
-    const digits =
-      new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions().maximumFractionDigits ?? 2;
-    const major = minorUnits / 10 ** digits;
+    const places = { minimumFractionDigits: digits, maximumFractionDigits: digits };
+    const format = new Intl.NumberFormat(locale, { style: "currency", currency, ...places });
     // With ISO dates go ISO 4217 codes, and figures that any program reads.
-    if (switches.isoDates) return `${major.toFixed(exact ? digits : 0)} ${currency}`;
-    const rounded = exact ? {} : { maximumFractionDigits: 0 };
-    return new Intl.NumberFormat(locale, { style: "currency", currency, ...rounded }).format(major);
+    return switches.isoDates ? `${major.toFixed(digits)} ${currency}` : format.format(major);
   } catch {
     // A currency that is no ISO code is the user's own word: keep it as it stands.
-    return `${numberWords(minorUnits / 100, exact ? 2 : 0)} ${currency}`.trim();
+    return `${numberWords(major, digits)} ${currency}`.trim();
   }
 }
 
 // ISO days and months, and money with a currency code on either side, as the engine writes them.
-const IN_SENTENCES =
-  /\b(\d{4}-\d\d-\d\d)\b|\b(\d{4}-(?:0[1-9]|1[0-2]))\b|\b([A-Z]{3}) (\d+\.\d\d)\b|\b(\d+\.\d\d) ([A-Z]{3})\b/g;
+const AMOUNT = String.raw`(?:\d{1,3}(?:,\d{3})+|\d+)\.\d{2,3}`;
+const IN_SENTENCES = new RegExp(
+  [
+    String.raw`\b(\d{4}-\d\d-\d\d)\b`,
+    String.raw`\b(\d{4}-(?:0[1-9]|1[0-2]))\b`,
+    String.raw`\b([A-Z]{3}) (${AMOUNT})\b`,
+    String.raw`(?<![\d.,])(${AMOUNT}) ([A-Z]{3})\b`,
+  ].join("|"),
+  "g",
+);
 
 /** A sentence of the engine with its dates and money as the reader is used to them. */
 export function sentenceWords(sentence: string): string {
   return sentence.replace(IN_SENTENCES, (_, day, month, codeBefore, after, before, codeAfter) => {
     if (day) return dayWords(day);
     if (month) return monthWords(month);
-    return moneyWords(Math.round(100 * Number(after ?? before)), codeBefore ?? codeAfter);
+    const currency: string = codeBefore ?? codeAfter;
+    const major = Number((after ?? before).replaceAll(",", ""));
+    return moneyWords(Math.round(10 ** minorDigits(currency) * major), currency);
   });
 }
 
 /** Integer minor units as a plain number in major units, for a chart's axis. */
 export function majorUnits(minorUnits: number, currency: string): number {
-  try {
-    const format = new Intl.NumberFormat("en", { style: "currency", currency });
-    return minorUnits / 10 ** (format.resolvedOptions().maximumFractionDigits ?? 2);
-  } catch {
-    return minorUnits / 100;
-  }
+  return minorUnits / 10 ** minorDigits(currency);
 }
 
 /** Orders names as the reader does, with numbers by value: P2 before P10. */

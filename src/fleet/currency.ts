@@ -2,6 +2,9 @@
 const NO_MINOR_UNIT = "BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV XAF XOF XPF".split(" ");
 const THOUSANDTHS = "BHD IQD JOD KWD LYD OMR TND".split(" ");
 
+/** ISO 4217 code for "no currency": nobody has named one. */
+export const NO_CURRENCY = "XXX";
+
 /**
  * Decimal digits of a currency's minor unit: 2 for EUR, 0 for JPY, 3 for KWD; 2 for a code that is not known.
  *

@@ -1,4 +1,5 @@
 import { blankCatalogueRow } from "../fleet/blank-catalogue-row.ts";
+import { NO_CURRENCY } from "../fleet/currency.ts";
 import { dividedExact, type Exact, exactFromText, minorUnits } from "../fleet/money.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type CatalogueRow, type Fleet, type ItemKind, nameKey, type SupplierRow } from "../fleet/rows.ts";
@@ -6,8 +7,6 @@ import { normalQuantile } from "../maths/normal.ts";
 
 /** Shown where a catalogue names no supplier, and for items that it does not hold. */
 const UNNAMED_SUPPLIER = "unnamed supplier";
-/** ISO 4217 code for "no currency": nobody has named one. */
-export const NO_CURRENCY = "XXX";
 
 /** One item as one supplier sells it, with what an order needs to know. Days and months are whole. */
 export interface Offer {

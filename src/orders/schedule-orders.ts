@@ -1,4 +1,5 @@
 import type { ItemDemand } from "../demand/types.ts";
+import { NO_CURRENCY } from "../fleet/currency.ts";
 import { itemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey } from "../fleet/rows.ts";
@@ -6,7 +7,6 @@ import type { PackLife } from "../life/types.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { budgetYears, type ScheduledItem } from "./budget.ts";
 import { itemCase } from "./item-case.ts";
-import { NO_CURRENCY } from "./offers.ts";
 import { linesOfItem, shareFees } from "./order-lines.ts";
 import { orderTogether } from "./order-together.ts";
 import { standInGround } from "./stand-ins.ts";

@@ -1,8 +1,7 @@
 import { writeXlsx } from "hucre/xlsx";
 import { dayFromIso } from "../calendar/day.ts";
-import { minorDigits } from "../fleet/currency.ts";
+import { minorDigits, NO_CURRENCY } from "../fleet/currency.ts";
 import { groupBy } from "../fleet/group-by.ts";
-import { NO_CURRENCY } from "../orders/offers.ts";
 import { decimalMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
 import { sortBy } from "./sort-by.ts";

@@ -1,4 +1,4 @@
-import { NO_CURRENCY } from "../orders/offers.ts";
+import { NO_CURRENCY } from "../fleet/currency.ts";
 import { chanceText, countText } from "./count-text.ts";
 import { firstYearEnd, horizonLength } from "./horizon-text.ts";
 import { groupedMoney } from "./money-text.ts";
