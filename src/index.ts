@@ -27,6 +27,7 @@ export { comparePlans, type NamedPlan } from "./out/compare.ts";
 export { compareText } from "./out/compare-text.ts";
 export { datesCsv } from "./out/dates-csv.ts";
 export { datesText } from "./out/dates-text.ts";
+export { CAUSE_WORDS } from "./out/due-text.ts";
 export { embedInPage } from "./out/embed-in-page.ts";
 export { ordersCsv } from "./out/orders-csv.ts";
 export { ordersIcs } from "./out/orders-ics.ts";

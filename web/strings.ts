@@ -1,8 +1,9 @@
+import { CAUSE_WORDS } from "../src/index.ts";
 import { numberWords } from "./format.ts";
 
 /**
  * Every sentence and label of the page, in one place: a translation is one more file of this shape.
- * Words for policy keys, findings and reasons come from the engine.
+ * Words for policy keys, findings, reasons and causes come from the engine.
  */
 const plural = (count: number, one: string, many: string) => (count === 1 ? one : many);
 
@@ -288,15 +289,7 @@ export const say = {
         "beyond-horizon": "after the plan",
         "no-forecast": "no forecast",
       },
-      because: {
-        fade: "fade",
-        "failed-test": "failed test",
-        failure: "sudden failure",
-        age: "age limit",
-        cycles: "cycle limit",
-        "use-by": "use-by date",
-        "service-life": "service life",
-      },
+      because: CAUSE_WORDS,
       basis: { measured: "own readings", pooled: "few readings", typical: "typical packs" },
       note: "“Few readings” leans on the curve of the fleet’s like packs; “typical packs” has no reading of its own.",
       choose: "Choose a serial to see its chart.",

@@ -2,7 +2,8 @@ import type { Plan } from "./plan-schema.ts";
 
 type PackRow = Plan["packs"][number];
 
-const CAUSES: Record<NonNullable<PackRow["replaceBy"]["because"]>, string> = {
+/** What ends a pack's life first, in words, by the plan's code for it. */
+export const CAUSE_WORDS: Record<NonNullable<PackRow["replaceBy"]["because"]>, string> = {
   fade: "fade",
   "failed-test": "failed test",
   failure: "sudden failure",
@@ -28,7 +29,7 @@ export function dueRangeText({ replaceBy: { kind, p10, p90 } }: PackRow): string
 
 /** What ends a pack's life first, in words. */
 export function becauseText({ replaceBy: { because } }: PackRow): string {
-  return because === null ? "-" : CAUSES[because];
+  return because === null ? "-" : CAUSE_WORDS[because];
 }
 
 /** Likely capacity today in whole percent of rated, or a hyphen. */
