@@ -17,11 +17,15 @@ import { type OutFile, writeFiles } from "../write-files.ts";
 
 const PAGE = "page.html";
 
-/** Everything: the summary on stdout, the plan's files in --out. */
-export async function runPlan(inputs: readonly string[], options: VerbOptions): Promise<void> {
+/**
+ * Everything: the summary on stdout, the plan's files in --out.
+ *
+ * @param makePage  what makes the page: null for a fleet too large for one
+ */
+export async function runPlan(inputs: readonly string[], options: VerbOptions, makePage = pageWith): Promise<void> {
   const loaded = await loadPlan(inputs, options);
   const { reading, plan, paths } = loaded;
-  const files = options.out === undefined ? [] : await planFiles(loaded);
+  const files = options.out === undefined ? [] : await planFiles(loaded, makePage(loaded.plan, loaded.reading));
   if (options.out !== undefined) writeFiles(options.out, files, paths);
   await print(options.json ? writePlanJson(plan) : [summaryText(plan, stdoutSetting())]);
   if (options.out !== undefined) note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);
@@ -33,8 +37,7 @@ export async function runPlan(inputs: readonly string[], options: VerbOptions): 
   failOn(options.failOn ?? [], reading, plan);
 }
 
-async function planFiles({ reading, plan }: LoadedPlan): Promise<OutFile[]> {
-  const page = pageWith(plan, reading);
+async function planFiles({ reading, plan }: LoadedPlan, page: string | null): Promise<OutFile[]> {
   if (page === null) note("No page was made: the fleet is too large for one.");
   return [
     { name: "plan.json", chunks: writePlanJson(plan) },
