@@ -2,6 +2,8 @@ import { describe, expect, it } from "vitest";
 import type { SheetKind } from "../../src/fleet/columns.ts";
 import { canonicalRows } from "../../src/sheets/canonical-rows.ts";
 import type { AwkwardSheet } from "./awkward/awkward-sheet.ts";
+import { DEPARTMENTS } from "./awkward/departments.ts";
+import { LANGUAGES } from "./awkward/languages.ts";
 import { LISTS } from "./awkward/lists.ts";
 import { OFFICES } from "./awkward/offices.ts";
 import { REGISTERS } from "./awkward/registers.ts";
@@ -16,6 +18,8 @@ describe.each([
   ["values", VALUES],
   ["lists of strangers", STRANGERS],
   ["sheets of offices", OFFICES],
+  ["sheets of departments", DEPARTMENTS],
+  ["sheets in more languages", LANGUAGES],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
     const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);

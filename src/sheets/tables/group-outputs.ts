@@ -157,7 +157,9 @@ function withShared(
     if (result.some(({ spec }) => spec.field === field)) continue;
     const source = sharedSource(role, views, before);
     const spec = sheet.columns.find((column) => column.field === field) as ColumnSpec;
-    if (source) result.push({ ...source, spec, points: 0 });
+    // What names the device is not its site too.
+    if (source && !result.some(({ columns }) => columns[0] === source.columns[0]))
+      result.push({ ...source, spec, points: 0 });
   }
   return result;
 }

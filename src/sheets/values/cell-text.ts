@@ -11,11 +11,15 @@ const EMPTY_WORDS = new Set(
 /** The longest cell that can be a date, number, choice or yes/no: longer ones are refused unread. */
 export const MAX_TYPED_CHARACTERS = 80;
 
-/** Text of a cell as its writer meant it: trimmed, without the apostrophes that guard formula signs. */
+/** The apostrophe by which people keep the leading zeros of digits in a spreadsheet. */
+const KEEPS_DIGITS = /^'(?=\d[^']*$)/;
+
+/** Text of a cell as its writer meant it: trimmed, without the apostrophes that guard formula signs or leading zeros. */
 export function cellText(cell: Cell): string {
   if (cell === null) return "";
   if (typeof cell !== "string") return String(cell);
-  return unguardText(cell.trim());
+  const text = unguardText(cell.trim());
+  return text.charCodeAt(0) === 39 ? text.replace(KEEPS_DIGITS, "") : text;
 }
 
 /** True where the text is empty or a word for "nothing here", such as n/a. */

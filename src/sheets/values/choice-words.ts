@@ -2,10 +2,10 @@ import type { ColumnSpec } from "../../fleet/columns.ts";
 import { foldAccents } from "../words/fold.ts";
 import { Problem } from "./problem.ts";
 
-const YES = new Set("yes y true t 1 x ✓ ✔ ja j oui o si s vrai wahr verdadero waar".split(" "));
-const NO = new Set("no n false f 0 nein non nee faux falsch falso onwaar ✗ ✘".split(" "));
+const YES = new Set("yes y true t 1 x ✓ ✔ ja j oui o si s vrai wahr verdadero waar tak sim".split(" "));
+const NO = new Set("no n false f 0 nein non nee faux falsch falso onwaar nej nei nie nao ✗ ✘".split(" "));
 
-/** Reads a word for yes or no in five languages. */
+/** Reads a word for yes or no in the languages of headers. */
 export function readYesNo(text: string): boolean | Problem {
   const word = foldAccents(text).toLowerCase().trim();
   if (YES.has(word)) return true;
@@ -15,8 +15,8 @@ export function readYesNo(text: string): boolean | Problem {
 /** Words for each choice beside the choice itself, by column name. */
 const WORDS: Record<string, Record<string, string>> = {
   result: {
-    pass: "passed|yes|y|true|ja|oui|si|ok|p|good|bestanden|io|i.o.|in ordnung|reussi|conforme|apto|aprobado|goed|geslaagd|goedgekeurd|✓|✔",
-    fail: "failed|no|n|false|nein|non|nee|f|bad|nok|nio|n.i.o.|durchgefallen|nicht bestanden|nicht ok|not ok|echec|non conforme|no apto|fallo|afgekeurd|gezakt|defekt|✗|✘",
+    pass: "passed|yes|y|true|ja|oui|si|ok|p|good|bestanden|io|i.o.|in ordnung|reussi|conforme|apto|aprobado|goed|geslaagd|goedgekeurd|positivo|positiv|pozytywny|idoneo|superato|godkand|godkendt|godkjent|sprawny|zaliczony|tak|sim|✓|✔",
+    fail: "failed|no|n|false|nein|non|nee|f|bad|nok|nio|n.i.o.|durchgefallen|nicht bestanden|nicht ok|not ok|echec|non conforme|no apto|fallo|afgekeurd|gezakt|defekt|negativo|negativ|negatywny|non idoneo|non superato|no conforme|nao conforme|reprovado|underkand|ikke godkendt|ikke godkjent|niesprawny|niezaliczony|nej|nei|nie|nao|✗|✘",
   },
   retired_because: {
     faded:
@@ -70,20 +70,36 @@ export function readChoice(text: string, spec: ColumnSpec): string | Problem {
   const table = tableOf(spec);
   const found = table.get(word) ?? table.get(word.replace(/[^a-z\d]+/g, " ").trim());
   if (found !== undefined) return found;
-  return noteSpeaksOf(word, spec) ?? reasonOf(word, spec) ?? new Problem("word-unknown", "is no known word");
+  return (
+    leadingResult(word, spec, table) ??
+    noteSpeaksOf(word, spec) ??
+    reasonOf(word, spec) ??
+    new Problem("word-unknown", "is no known word")
+  );
 }
 
-/** Stems in five languages that tell why something was used, the surest first. */
+/** The result that a remark follows ("FAIL - replace"), where no other part of the cell says the other. */
+function leadingResult(word: string, spec: ColumnSpec, table: ReadonlyMap<string, string>): string | null {
+  if (spec.name !== "result") return null;
+  const parts = word.split(/\s*[-–—:;,/()]\s*/).map((part) => table.get(part));
+  const said = new Set(parts.filter((part) => part !== undefined));
+  return parts[0] !== undefined && said.size === 1 ? parts[0] : null;
+}
+
+/** Stems in the languages of headers that tell why something was used, the surest first. */
 const REASON_STEMS: readonly [string, RegExp][] = [
-  ["lapsed", /expir|perem|perim|peremp|verfall|abgelauf|ablauf|caduc|caducid|vencid|verlopen|vervallen|houdbaar|mhd/],
+  [
+    "lapsed",
+    /expir|perem|perim|peremp|verfall|abgelauf|ablauf|caduc|caducid|vencid|verlopen|vervallen|houdbaar|mhd|scadut|validade|utgang|udlob|utlop|przeterm/,
+  ],
   [
     "routine",
-    /train|test|check|contr|pruf|wart|maint|rutin|routin|ubung|exerc|ejercicio|formation|oefen|onderhoud|drill|demo|revis|inspec/,
+    /train|test|check|contr|pruf|wart|maint|rutin|routin|ubung|exerc|ejercicio|formation|oefen|onderhoud|drill|demo|revis|inspec|formaz|forma[cg]|eserci|ovning|ovelse|szkol/,
   ],
   ["restock", /restock|refill|auffull|reassort|repos|aanvul|bevoorra|umlager|transfer|stock/],
   [
     "use",
-    /patient|paciente|interven|einsatz|service|servicio|notfall|emergen|urgen|inzet|rea\b|reanim|arrest|shock|alarm|mission|call|rescue|cpr|code blue/,
+    /patient|paciente|interven|einsatz|service|servicio|notfall|emergen|urgen|inzet|rea\b|reanim|arrest|shock|alarm|mission|call|rescue|cpr|code blue|pazient|doente|utente|pacjent|insats|indsats|innsats|uzyci|utiliz|anvand/,
   ],
 ];
 
@@ -96,21 +112,28 @@ function reasonOf(word: string, spec: ColumnSpec): string | null {
 function noteSpeaksOf(word: string, spec: ColumnSpec): string | null {
   if (spec.name !== "retired_because") return null;
   if (
-    /capaci|runtime|run time|kapazit|autonom|laufzeit|looptijd|gebruiksduur|schwach|faible|zwak|debil|verschli|versleten|usee|gastad|worn|fade|<\s*\d+\s*%|below \d+/.test(
+    /capaci|runtime|run time|kapazit|autonom|laufzeit|looptijd|gebruiksduur|schwach|faible|zwak|debil|verschli|versleten|usee|gastad|worn|fade|sliten|zuzyt|esaur|<\s*\d+\s*%|below \d+/.test(
       word,
     )
   )
     return "faded";
-  if (/recall|ruckruf|rappel|terugroep|retirada del/.test(word)) return "recalled";
+  if (/recall|ruckruf|rappel|terugroep|retirada del|richiam|aterkall|tilbakekall|tilbagekald|recolha/.test(word))
+    return "recalled";
   if (
-    /damage|swollen|crack|drop|beschadig|broken|defekt gehause|endommag|gonfl|casse|danad|hinchad|roto|gebroken|gezwollen|geblaht|sturz/.test(
+    /damage|swollen|crack|drop|beschadig|broken|defekt gehause|endommag|gonfl|casse|danad|hinchad|roto|gebroken|gezwollen|geblaht|sturz|rott[ao]|cadut|partid|skada|skade|tappad|uszkodz/.test(
       word,
     )
   )
     return "damaged";
-  if (/lost|stolen|missing|verloren|gestohlen|perdu|vol\b|perdid|robad|kwijt|gestolen|vermist/.test(word))
+  if (
+    /lost|stolen|missing|verloren|gestohlen|perdu|vol\b|perdid|robad|kwijt|gestolen|vermist|pers[ao]\b|smarrit|tapt\b|tabt\b|forlora|zgubion|utracon/.test(
+      word,
+    )
+  )
     return "lost";
-  return /fail|dead|fault|defe[ck]t|ausfall|ausgefall|panne|averi|avari|kapot|storing|muert|tot\b/.test(word)
+  return /fail|dead|fault|defe[ck]t|ausfall|ausgefall|panne|averi|avari|kapot|storing|muert|tot\b|guast|trasig|awari/.test(
+    word,
+  )
     ? "failed"
     : null;
 }

@@ -27,7 +27,7 @@ const TIME =
 
 /** Words for expiry and service that people write before a date in its cell: "Exp: 03/2027". */
 const SAYS_EXPIRY =
-  /^(?:exp|expir(?:y|es|e|ation)|exp date|use by|best before|bb|mhd|verf|verfallt|ablauf|bis|per|peremption|cad|caduca|vto|vence|tht|houdbaar tot|tot|until|due|installed|inst|since|seit|depuis|desde|sinds)\b[\s.:]*(?=\d|[a-z]{3})/;
+  /^(?:exp|expir(?:y|es|e|ation)|exp date|use by|best before|bb|mhd|verf|verfallt|ablauf|bis|per|peremption|cad|caduca|vto|vence|scad|scadenza|val|validade|utg|utgar|udlob|utlop|wazne do|do|tht|houdbaar tot|tot|until|due|installed|inst|since|seit|depuis|desde|sinds)\b[\s.:]*(?=\d|[a-z]{3})/;
 
 /** Reads one date as written, in any shape that the reading rules name; null where it looks like no date. */
 export function readDateText(text: string): WrittenDate | null {

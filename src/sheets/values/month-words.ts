@@ -1,17 +1,17 @@
-/** Month names and abbreviations of English, German, French, Spanish and Dutch, without accents. */
+/** Month names and abbreviations of the languages that headers are read in, without accents. */
 const MONTH_WORDS: readonly string[] = [
-  "jan january januar janner janvier janv enero ene januari",
-  "feb february februar feber fevrier fevr fev febrero februari",
-  "mar march marz maerz mrz mars marzo maart mrt",
-  "apr april avril avr abril abr",
-  "may mai mayo mei",
-  "jun june juni juin junio",
-  "jul july juli juillet juil julio",
-  "aug august aout agosto ago augustus",
-  "sep sept september septembre septiembre setiembre",
-  "oct october oktober okt octobre octubre",
-  "nov november novembre noviembre",
-  "dec december dezember dez decembre diciembre dic",
+  "jan january januar janner janvier janv enero ene januari gennaio gen janeiro styczen stycznia sty",
+  "feb february februar feber fevrier fevr fev febrero februari febbraio fevereiro luty lutego lut",
+  "mar march marz maerz mrz mars marzo maart mrt marco marts marzec marca",
+  "apr april avril avr abril abr aprile kwiecien kwietnia kwi",
+  "may mai mayo mei maggio mag maio maj maja",
+  "jun june juni juin junio giugno giu junho czerwiec czerwca cze",
+  "jul july juli juillet juil julio luglio lug julho lipiec lipca lip",
+  "aug august aout agosto ago augustus augusti sierpien sierpnia sie",
+  "sep sept september septembre septiembre setiembre settembre set setembro wrzesien wrzesnia wrz",
+  "oct october oktober okt octobre octubre ottobre ott outubro out pazdziernik pazdziernika paz",
+  "nov november novembre noviembre novembro listopad listopada lis",
+  "dec december dezember dez decembre diciembre dic dicembre dezembro desember des grudzien grudnia gru",
 ];
 
 const MONTH_BY_WORD = new Map(MONTH_WORDS.flatMap((list, index) => list.split(" ").map((word) => [word, index + 1])));

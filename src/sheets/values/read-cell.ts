@@ -99,7 +99,8 @@ function readMeasure(text: string, spec: ColumnSpec, { mark, headerUnit }: CellC
     return times ?? new Problem("number-unreadable", "is no number");
   }
   const { word } = written;
-  if (spec.unit === "units" && isBoxWord(word) && spec.name !== "units_per_box") return boxes(written.value);
+  if (spec.unit === "units" && isBoxWord(word === "" ? headerUnit : word) && spec.name !== "units_per_box")
+    return boxes(written.value);
   const converted =
     spec.type === "percent" || spec.type === "share" ? share(written, spec) : inUnit(written, spec, headerUnit);
   if (converted instanceof Problem) return converted;

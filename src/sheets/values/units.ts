@@ -69,6 +69,11 @@ export function isBoxWord(word: string): boolean {
   return BOX_WORDS.has(word);
 }
 
+/** True for a word that some column of the fleet takes as a unit. */
+export function isUnitWord(word: string): boolean {
+  return isBoxWord(word) || Object.values(FACTORS).some((factors) => factors.has(word));
+}
+
 function perYearFactor(word: string): number | null {
   const spaced = word.replace(/^(x|times)\s*/, "").replace(/^(per|a|an|pro|par|por)\s+/, "/");
   return FACTORS["per year"].get(spaced) ?? null;

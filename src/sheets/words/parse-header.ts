@@ -1,4 +1,5 @@
 import { withinOneEdit } from "../values/month-words.ts";
+import { isBoxWord, isUnitWord } from "../values/units.ts";
 import { foldAccents } from "./fold.ts";
 import { headerWords } from "./header-words.ts";
 import { THINGS, VOCABULARY } from "./vocabulary.ts";
@@ -45,10 +46,12 @@ const WEAKER: [string, string[]][] = [
   ],
   ["name", ["serial", "site", "supplier", "task", "item", "place", "key", "type", "cycles", "minutes", "uses"]],
   ["date", ["expiry", "made", "install", "opened", "retired", "arrives"]],
-  ["quantity", ["cycles", "box", "minorder", "minutes", "uses", "peryear", "wh", "ah"]],
+  ["quantity", ["cycles", "box", "minorder", "minutes", "uses", "peryear", "wh", "ah", "outstanding"]],
   ["reason", ["held"]],
   ["unit", ["priceper", "serial", "box"]],
 ];
+/** What a box word in brackets is the unit of. */
+const COUNTS = ["quantity", "outstanding", "minorder", "least"];
 /** Longest phrase of the vocabulary, in words. */
 const MAX_PHRASE = 5;
 /** The shortest word in which one typing error is forgiven, and what such a word still counts. */
@@ -84,6 +87,7 @@ const nothing: HeaderMeaning = {
 
 function parse(header: string): HeaderMeaning {
   const bracketed = /[([{]\s*([^()[\]{}]{1,14})\s*[)\]}]/.exec(header)?.[1] ?? "";
+  const unit = headerWords(bracketed);
   const words = headerWords(header.replace(/#|\bn[°º]/gi, " no "));
   const tokens = words
     .split(" ")
@@ -106,16 +110,19 @@ function parse(header: string): HeaderMeaning {
     const text = own.join("");
     at += taken;
     if (/^\d+$/.test(text)) continue;
+    // A unit in brackets is understood, though it names nothing.
+    if (concepts.length === 0 && text === unit && isUnitWord(unit)) continue;
     letters += text.length;
     knownLetters += concepts.length > 0 ? text.length * worth : 0;
     found.push(...concepts);
     if (concepts.length === 0 || concepts.some((concept) => THING_SET.has(concept) || VARIANTS.has(concept)))
       subjectWords.push(...own);
   }
-  const unit = headerWords(bracketed);
   const measured = UNIT_CONCEPTS[unit];
   if (measured !== undefined) found.push(measured);
   const set = new Set(found.filter((concept) => concept !== "filler"));
+  // "Qty (boxes)" counts boxes; it does not say how many units one holds.
+  if (isBoxWord(unit) && COUNTS.some((concept) => set.has(concept))) set.delete("box");
   for (const [weak, strong] of WEAKER) if (strong.some((concept) => set.has(concept))) set.delete(weak);
   const all = [...set].sort();
   return {
