@@ -2,7 +2,7 @@ import Papa from "papaparse";
 import { guardText } from "../sheets/values/formula-guard.ts";
 
 /** A cell of a file written for spreadsheets: text, a number as such, or blank. */
-type CsvCell = string | number | boolean | null;
+export type CsvCell = string | number | boolean | null;
 
 /**
  * CSV text (RFC 4180: comma, CRLF, quotes where needed) of a header and rows. A text cell that a spreadsheet
@@ -11,6 +11,15 @@ type CsvCell = string | number | boolean | null;
 export function csvText(header: readonly string[], rows: readonly (readonly CsvCell[])[]): string {
   const guarded = [header, ...rows].map((row) => row.map(guardCell));
   return `${Papa.unparse(guarded, { newline: "\r\n" })}\r\n`;
+}
+
+/** CSV text of rows, each column by its name and what stands in it. */
+export function csvOf<Row>(rows: readonly Row[], columns: Record<string, (row: Row) => CsvCell>): string {
+  const cells = Object.values(columns);
+  return csvText(
+    Object.keys(columns),
+    rows.map((row) => cells.map((cell) => cell(row))),
+  );
 }
 
 function guardCell(cell: CsvCell): CsvCell {

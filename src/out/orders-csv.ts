@@ -1,51 +1,27 @@
-import { csvText } from "./csv.ts";
+import { csvOf } from "./csv.ts";
 import { decimalMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
 
-const HEADER = [
-  "order_by",
-  "late",
-  "supplier",
-  "item",
-  "quantity",
-  "boxes",
-  "unit_price",
-  "line_cost",
-  "fee_share",
-  "currency",
-  "arrive_by",
-  "uncovered_until",
-  "covers_from",
-  "covers_to",
-  "expected_waste",
-  "reason",
-  "order",
-  "id",
-];
-
-/** orders.csv: one line an order line, by order-by date; money in major units. */
+/** orders.csv: one line an order line, by order-by date; money in major units. New columns go to the end. */
 export function ordersCsv(plan: Plan): string {
-  return csvText(
-    HEADER,
-    plan.orders.map((line) => [
-      line.orderBy,
-      line.late ? "yes" : "no",
-      line.supplier,
-      line.item,
-      line.quantity,
-      line.boxes,
-      line.unitPrice,
-      decimalMoney(line.lineCost, line.currency),
-      decimalMoney(line.feeShare, line.currency),
-      line.currency,
-      line.arriveBy,
-      line.uncoveredUntil,
-      line.covers.from,
-      line.covers.to,
-      line.expectedWaste,
-      line.reason,
-      line.order,
-      line.id,
-    ]),
-  );
+  return csvOf(plan.orders, {
+    order_by: (line) => line.orderBy,
+    late: (line) => (line.late ? "yes" : "no"),
+    supplier: (line) => line.supplier,
+    item: (line) => line.item,
+    quantity: (line) => line.quantity,
+    boxes: (line) => line.boxes,
+    unit_price: (line) => line.unitPrice,
+    line_cost: (line) => decimalMoney(line.lineCost, line.currency),
+    fee_share: (line) => decimalMoney(line.feeShare, line.currency),
+    currency: (line) => line.currency,
+    arrive_by: (line) => line.arriveBy,
+    uncovered_until: (line) => line.uncoveredUntil,
+    covers_from: (line) => line.covers.from,
+    covers_to: (line) => line.covers.to,
+    expected_waste: (line) => line.expectedWaste,
+    reason: (line) => line.reason,
+    order: (line) => line.order,
+    id: (line) => line.id,
+  });
 }

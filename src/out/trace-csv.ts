@@ -1,6 +1,6 @@
 import { isoFromDay } from "../calendar/day.ts";
 import type { Trace } from "../supplies/trace.ts";
-import { csvText } from "./csv.ts";
+import { type CsvCell, csvText } from "./csv.ts";
 
 const HEADER = [
   "what",
@@ -17,58 +17,50 @@ const HEADER = [
   "arrives",
   "file",
   "line",
-];
+] as const;
+
+type TraceLine = Partial<Record<(typeof HEADER)[number], CsvCell>>;
 
 /** trace.csv: one line a row of the sheets that is touched, as a list to walk round with: stock, packs, open orders. */
 export function traceCsv({ stock, packs, orders }: Trace): string {
-  return csvText(HEADER, [
-    ...stock.map(({ row, installed, swapBy }) => [
-      "dated stock",
-      row.place,
-      installed ? "yes" : "no",
-      row.item,
-      row.lot,
-      row.serial,
-      row.quantity,
-      isoFromDay(row.expiry),
-      isoFromDay(swapBy),
-      row.held,
-      null,
-      null,
-      row.source.file,
-      row.source.line,
-    ]),
-    ...packs.map(({ device, site, item, serial, retired, held, source }) => [
-      retired === null ? "pack" : "retired pack",
-      device ?? site,
-      device === null ? "no" : "yes",
-      item,
-      null,
-      serial,
-      1,
-      null,
-      null,
-      held,
-      null,
-      null,
-      source.file,
-      source.line,
-    ]),
-    ...orders.map(({ item, quantity, order, arrives, source }) => [
-      "on order",
-      null,
-      "no",
-      item,
-      null,
-      null,
-      quantity,
-      null,
-      null,
-      null,
-      order,
-      arrives === null ? null : isoFromDay(arrives),
-      source.file,
-      source.line,
-    ]),
-  ]);
+  const lines = [...stock.map(stockLine), ...packs.map(packLine), ...orders.map(orderLine)];
+  return csvText(
+    HEADER,
+    lines.map((line) => HEADER.map((name) => line[name] ?? null)),
+  );
+}
+
+function stockLine({ row, installed, swapBy }: Trace["stock"][number]): TraceLine {
+  const { place, item, lot, serial, quantity, expiry, held, source } = row;
+  const dates = { expiry: isoFromDay(expiry), swap_by: isoFromDay(swapBy) };
+  const { file, line } = source;
+  return {
+    what: "dated stock",
+    place,
+    device: yesNo(installed),
+    item,
+    lot,
+    serial,
+    quantity,
+    ...dates,
+    held,
+    file,
+    line,
+  };
+}
+
+function packLine({ device, site, item, serial, retired, held, source }: Trace["packs"][number]): TraceLine {
+  const what = retired === null ? "pack" : "retired pack";
+  const { file, line } = source;
+  return { what, place: device ?? site, device: yesNo(device !== null), item, serial, quantity: 1, held, file, line };
+}
+
+function orderLine({ item, quantity, order, arrives, source }: Trace["orders"][number]): TraceLine {
+  const { file, line } = source;
+  const arrival = arrives === null ? null : isoFromDay(arrives);
+  return { what: "on order", device: "no", item, quantity, order, arrives: arrival, file, line };
+}
+
+function yesNo(is: boolean): string {
+  return is ? "yes" : "no";
 }
