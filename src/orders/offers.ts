@@ -13,6 +13,8 @@ export interface Offer {
   supplier: string;
   item: string;
   kind: ItemKind;
+  /** The supplier's trade item number as the catalogue has it, null where it names none. */
+  gtin: string | null;
   currency: string;
   unitsPerBox: number;
   minimumUnits: number;
@@ -89,6 +91,7 @@ function offerFromRow(row: CatalogueRow, supplier: SupplierRow | undefined, poli
     supplier: row.supplier?.trim() || UNNAMED_SUPPLIER,
     item: row.item,
     kind: row.kind,
+    gtin: row.gtin?.trim() || null,
     currency,
     unitsPerBox,
     minimumUnits: Math.max(1, row.minimumOrder ?? 1),

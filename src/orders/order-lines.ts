@@ -45,6 +45,7 @@ export function linesOfItem(of: ItemCase, planned: ItemLots, policy: Policy): Pl
       uncoveredUntil: uncovered ? slot.arriveBy - 1 : null,
       supplier: offer.supplier,
       item: of.item,
+      gtin: offer.gtin,
       quantity: lot.units,
       boxes: lot.units / offer.unitsPerBox,
       unitPrice: exactText(unitPriceAt(offer, policy, slot.orderBy, lot.units), offer.currency),

@@ -16,6 +16,8 @@ export interface OrderLine {
   uncoveredUntil: Day | null;
   supplier: string;
   item: string;
+  /** Trade item number by which the supplier knows the item, null where the catalogue has none. */
+  gtin: string | null;
   /** Units. */
   quantity: number;
   boxes: number;

@@ -23,5 +23,6 @@ export function ordersCsv(plan: Plan): string {
     reason: (line) => line.reason,
     order: (line) => line.order,
     id: (line) => line.id,
+    gtin: (line) => line.gtin,
   });
 }

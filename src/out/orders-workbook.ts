@@ -32,6 +32,7 @@ const LINE_COLUMNS: { key: string; width: number; of: "date" | "money" | "text" 
   { key: "covers_to", width: DATE_WIDTH, of: "text" },
   { key: "order", width: 32, of: "text" },
   { key: "reason", width: 60, of: "text" },
+  { key: "gtin", width: 16, of: "text" },
 ];
 
 const TOTAL_COLUMNS: typeof LINE_COLUMNS = [
@@ -92,6 +93,7 @@ function lineRows(lines: readonly Line[]): Row[] {
       covers_to: line.covers.to,
       order: workbookText(line.order),
       reason: workbookText(line.reason),
+      gtin: line.gtin === null ? null : workbookText(line.gtin),
     };
   });
   return [...rows, ...byCurrency(lines).map((priced): Row => ({ item: "Total", ...priced }))];

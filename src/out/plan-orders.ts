@@ -54,6 +54,7 @@ function orderRow(line: OrderLine): Plan["orders"][number] {
     uncoveredUntil: line.uncoveredUntil === null ? null : isoFromDay(line.uncoveredUntil),
     supplier: line.supplier,
     item: line.item,
+    gtin: line.gtin,
     quantity: line.quantity,
     boxes: line.boxes,
     unitPrice: line.unitPrice,

@@ -174,6 +174,24 @@ describe("scheduleOrders: what is bought", () => {
 
 describe("scheduleOrders: from whom", () => {
   // By hand: 10 units: South 10 * 8 + 60 = 140, North 10 * 10 + 25 = 125; 40 units: South 380, North 425
+  // GTINs with the prefix 952 that GS1 keeps for examples (from memory)
+  it("names the trade item as the supplier that is ordered from knows it", () => {
+    const catalogue = [
+      catalogueRow({ item: ITEM, supplier: "North Supplies", price: "10.00", gtin: " 09521234543213 " }),
+      catalogueRow({ item: ITEM, supplier: "South Supplies", price: "30.00", gtin: "09521101530001" }),
+    ];
+    const gtins = (rows: CatalogueRow[]) =>
+      scheduleOrders(
+        fleetWith({ catalogue: rows }),
+        policyWith(),
+        [certainDemand(ITEM, [0, 0, 0, 0, 6])],
+        [],
+      ).orders.map(({ supplier, gtin }) => [supplier, gtin]);
+    expect(gtins(catalogue)).toEqual([["North Supplies", "09521234543213"]]);
+    expect(gtins([catalogue[1]!])).toEqual([["South Supplies", "09521101530001"]]);
+    expect(gtins([catalogueRow({ item: ITEM, gtin: " " })])).toEqual([["North Supplies", null]]);
+  });
+
   it("takes the cheaper of two suppliers for each order", () => {
     const fleet = fleetWith({
       catalogue: [catalogueRow({ item: ITEM }), catalogueRow({ item: ITEM, supplier: "South Medical", price: "8" })],

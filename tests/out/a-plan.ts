@@ -131,6 +131,7 @@ export function aPlan(changes: Partial<Plan> = {}): Plan {
         uncoveredUntil: "2026-12-12",
         supplier: "Fenwold Batteries",
         item: "pack-md",
+        gtin: "09521234543213",
         quantity: 12,
         boxes: 12,
         unitPrice: "389.00",

@@ -93,6 +93,7 @@ const line: OrderLine = {
   uncoveredUntil: AS_OF + 41,
   supplier: "s",
   item: "pack-md",
+  gtin: null,
   quantity: 2,
   boxes: 2,
   unitPrice: "412.00",

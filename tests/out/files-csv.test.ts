@@ -30,6 +30,7 @@ describe("the CSV files", () => {
         reason: "Twelve packs fade.",
         order: "Fenwold Batteries / 2026-11-01",
         id: "Fenwold Batteries / pack-md / 2026-11",
+        gtin: "09521234543213",
       },
     ]);
   });

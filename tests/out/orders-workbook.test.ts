@@ -28,6 +28,7 @@ const LINE_HEADER = [
   "covers_to",
   "order",
   "reason",
+  "gtin",
 ];
 const TOTALS_HEADER = ["supplier", "orders", "lines", "line_cost", "fee_share", "total", "currency"];
 const day = (iso: string) => new Date(`${iso}T00:00:00Z`);
@@ -63,7 +64,7 @@ describe("ordersWorkbook", () => {
     expect(fenwold!.name).toBe("Fenwold Batteries");
     const [dueBy, arriveBy] = [day("2026-11-01"), day("2026-12-13")];
     const lineRow = [dueBy, "yes", "pack-md", 12, 12, 389, 4668, 65, 4733, "EUR", arriveBy, "2026-11", "2027-04"];
-    expect(fenwold!.rows.slice(0, 2)).toEqual([LINE_HEADER, [...lineRow, line!.order, line!.reason]]);
+    expect(fenwold!.rows.slice(0, 2)).toEqual([LINE_HEADER, [...lineRow, line!.order, line!.reason, "09521234543213"]]);
     expect(fenwold!.rows[2]!.slice(0, 10)).toEqual([null, null, "Total", null, null, null, 4668, 65, 4733, "EUR"]);
     expect(acre!.rows[1]!.slice(0, 3)).toEqual([day("2027-01-05"), "no", "'=pads"]);
   });
