@@ -1,9 +1,10 @@
+import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { seededRandom } from "../maths/random.ts";
 import { seedFromText } from "../maths/text-seed.ts";
 import type { ItemPlace, ItemPlaces } from "../supplies/item-places.ts";
 import { routineDays } from "../supplies/routine-days.ts";
-import { DAYS_PER_MONTH, type PlaceUse } from "../supplies/use-rates.ts";
+import type { PlaceUse } from "../supplies/use-rates.ts";
 import { drawUses } from "./drawn-uses.ts";
 import { PlaceRunner, type PlaceUses, type RunFacts } from "./place-run.ts";
 import { type PacedFutures, pacedFutures, paceShared } from "./shared-pace.ts";

@@ -1,9 +1,9 @@
+import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { firstDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { ItemPlace, ItemPlaces } from "../supplies/item-places.ts";
 import { routineDays } from "../supplies/routine-days.ts";
 import { swapDayOfReplacement } from "../supplies/unit-life.ts";
-import { DAYS_PER_MONTH } from "../supplies/use-rates.ts";
 import { needsOfFutures } from "./futures-needs.ts";
 import { placeFutures } from "./place-futures.ts";
 import { PlaceRunner, type PlaceUses, type RunFacts } from "./place-run.ts";

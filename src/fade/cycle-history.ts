@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day.ts";
+import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 
 /** One cycle count as it was read. */
 export interface CycleCount {
@@ -14,7 +15,6 @@ export interface CycleHistory {
   at(day: Day, rate: number): number;
 }
 
-const DAYS_PER_YEAR = 365.25;
 /** A rate over fewer days than this says more of one busy week than of a year. */
 const FEWEST_DAYS = 60;
 

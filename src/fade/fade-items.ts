@@ -2,6 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import { thresholdInForce } from "../fleet/threshold-in-force.ts";
 import { seededRandom } from "../maths/random.ts";
 import { shuffled } from "../maths/shuffled.ts";
 import { seedFromText } from "../maths/text-seed.ts";
@@ -16,7 +17,6 @@ import { forecastTables } from "./node-tables.ts";
 import { type PackClock, packClocks } from "./pack-clock.ts";
 import { MODEL_ERROR } from "./priors.ts";
 import { statedLives } from "./stated-life.ts";
-import { thresholdInForce } from "./threshold-in-force.ts";
 import { timeStretch } from "./time-stretch.ts";
 import type { FadeGroup } from "./types.ts";
 

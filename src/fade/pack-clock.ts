@@ -1,5 +1,6 @@
 import { median } from "simple-statistics";
 import type { Day } from "../calendar/day.ts";
+import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import { arrheniusFactor } from "./arrhenius.ts";
@@ -18,7 +19,6 @@ export interface PackClock {
   momentAt(day: Day): Moment;
 }
 
-const DAYS_PER_YEAR = 365.25;
 const REFERENCE_C = 25;
 
 /**

@@ -1,7 +1,6 @@
+import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { GRID_DAYS } from "../fade/time-grid.ts";
 import { cumulativeHazard, type FailureRisk } from "./sudden-failures.ts";
-
-const DAYS_PER_YEAR = 365.25;
 
 /** A pack's exposure to sudden failure: its item's risk, and its years in service at as-of (negative before). */
 export interface Exposure {

@@ -1,9 +1,10 @@
 import type { Day } from "../calendar/day.ts";
+import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { DRAWS } from "../fade/item-fit.ts";
 import { type PackClock, packClocks } from "../fade/pack-clock.ts";
-import { thresholdInForce } from "../fade/threshold-in-force.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import { thresholdInForce } from "../fleet/threshold-in-force.ts";
 import { averageChances, monthEndsAhead, monthlyChances } from "./chance-dates.ts";
 import { fadeCautions } from "./fade-cautions.ts";
 import { failureCautions } from "./failure-cautions.ts";
@@ -20,8 +21,6 @@ import { failureRecord } from "./survival-by-year.ts";
 import { withoutOldPacks } from "./swapped-packs.ts";
 import type { LifeForecast } from "./types.ts";
 import { firstDayOfService, firstTests } from "./watched-lives.ts";
-
-const DAYS_PER_YEAR = 365.25;
 
 /** Forecasts the life of every pack: the earliest of fade, sudden failure and whatever limits policy and catalogue set. */
 export function forecastPacks(sheets: Fleet, policy: Policy): LifeForecast {

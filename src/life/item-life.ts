@@ -1,8 +1,8 @@
 import { type FadingItem, type FadingPack, fadeItems } from "../fade/fade-items.ts";
 import { DRAWS } from "../fade/item-fit.ts";
-import { thresholdInForce } from "../fade/threshold-in-force.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import { thresholdInForce } from "../fleet/threshold-in-force.ts";
 import type { WatchedLife } from "../maths/kaplan-meier.ts";
 import { type Decline, fadeDecline } from "./decline.ts";
 import { type ItemLimits, itemLimits } from "./item-limits.ts";

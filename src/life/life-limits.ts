@@ -1,4 +1,5 @@
 import { addMonths, type Day } from "../calendar/day.ts";
+import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import type { PackClock } from "../fade/pack-clock.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { PackRow } from "../fleet/rows.ts";
@@ -30,8 +31,6 @@ export function earliestLimit(pack: PackRow, clock: PackClock, limits: ItemLimit
   found.sort((a, b) => a.day - b.day);
   return found[0] ?? null;
 }
-
-const DAYS_PER_YEAR = 365.25;
 
 /** The day on which a cycle count is reached, or null where it never is or nothing tells. */
 function dayOfCycles(clock: PackClock, asOf: Day, most: number): Day | null {

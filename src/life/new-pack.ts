@@ -1,3 +1,4 @@
+import { DAYS_PER_MONTH, DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { packEvidence } from "../fade/evidence.ts";
 import type { FadingItem } from "../fade/fade-items.ts";
 import { chancesBelow } from "../fade/pack-outlook.ts";
@@ -9,8 +10,6 @@ import { addFailures } from "./failure-chances.ts";
 import type { ItemLimits } from "./item-limits.ts";
 import type { FailureRisk } from "./sudden-failures.ts";
 
-const DAYS_PER_YEAR = 365.25;
-const DAYS_PER_MONTH = DAYS_PER_YEAR / 12;
 const UNTESTED = packEvidence([], []);
 /** Clocks of a new pack in typical use, from its first day. */
 const NEW = wearAhead({ momentAt: (day) => ({ years: day / DAYS_PER_YEAR, useYears: day / DAYS_PER_YEAR }) }, 0);

@@ -1,6 +1,6 @@
 import { type Day, isoFromDay } from "../calendar/day.ts";
+import { monthOfDayWords } from "../calendar/month-words.ts";
 import type { CapacityBand } from "../fade/types.ts";
-import { monthInWords } from "./month-words.ts";
 import type { SiblingFacts } from "./sibling-facts.ts";
 import { siblingWords } from "./sibling-words.ts";
 import type { EndCause, PackLife } from "./types.ts";
@@ -41,10 +41,10 @@ export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "repla
     return `${known}; no forecast: ${replaceBy.note ?? "nothing to go by"}.`;
   }
   if (replaceBy.because === "failure") {
-    return `${known}; sudden failure is likelier to end it than anything else, by ${monthInWords(replaceBy.p50!)}${before(belowBy, replaceBy.p50!)}.`;
+    return `${known}; sudden failure is likelier to end it than anything else, by ${monthOfDayWords(replaceBy.p50!)}${before(belowBy, replaceBy.p50!)}.`;
   }
   if (replaceBy.because !== null && replaceBy.because !== "fade") {
-    const when = replaceBy.kind === "already-due" ? "has passed" : `comes in ${monthInWords(replaceBy.p50!)}`;
+    const when = replaceBy.kind === "already-due" ? "has passed" : `comes in ${monthOfDayWords(replaceBy.p50!)}`;
     return `${known}; ${LIMIT_WORDS[replaceBy.because]} ${when}${before(belowBy, replaceBy.p50!)}.`;
   }
   if (belowBy.kind === "already-due") {
@@ -57,7 +57,7 @@ export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "repla
   const from = belowBy.p10 === null ? "" : belowBy.p10 <= belowBy.p50 - 31 ? ` (80 % range ${range(belowBy)})` : "";
   const basis = told.readings.length === 0 ? ", so going by its kind" : "";
   const seen = told.siblings === null ? "" : `; ${siblingWords(told.siblings, percent(told.threshold))}`;
-  return `${known}${basis}; likely below ${level} by ${monthInWords(belowBy.p50)}${from}${seen}.`;
+  return `${known}${basis}; likely below ${level} by ${monthOfDayWords(belowBy.p50)}${from}${seen}.`;
 }
 
 function knownSoFar({ readings, primary }: Told): string {
@@ -65,14 +65,14 @@ function knownSoFar({ readings, primary }: Told): string {
   if (last === undefined) return "Never measured";
   const [left, test] = primary ? [" left", "reading"] : ["", "test"];
   const which = readings.length === 1 ? `its only ${test}` : `the last of ${readings.length} ${test}s`;
-  return `${percent(last.capacity)}${left} at ${which} in ${monthInWords(last.day)}`;
+  return `${percent(last.capacity)}${left} at ${which} in ${monthOfDayWords(last.day)}`;
 }
 
 function range({ p10, p90 }: PackLife["belowBy"]): string {
-  return `${monthInWords(p10!)} to ${p90 === null ? "never" : monthInWords(p90)}`;
+  return `${monthOfDayWords(p10!)} to ${p90 === null ? "never" : monthOfDayWords(p90)}`;
 }
 
 function before(belowBy: PackLife["belowBy"], limitDay: Day): string {
   if (belowBy.p50 === null || belowBy.kind === "no-forecast") return "";
-  return belowBy.p50 > limitDay ? `, before fade (${monthInWords(belowBy.p50)})` : "";
+  return belowBy.p50 > limitDay ? `, before fade (${monthOfDayWords(belowBy.p50)})` : "";
 }

@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day.ts";
+import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { GRID_DAYS, GRID_SIZE, gridValue, INDEX_PER_LOG_STRETCH, shiftedIndex } from "../fade/time-grid.ts";
 import type { CapacityBand } from "../fade/types.ts";
 import type { Policy } from "../fleet/policy.ts";
@@ -8,7 +9,6 @@ import type { Decline } from "./decline.ts";
 import { blankLine, type PrimaryItem, packLine } from "./primary-item.ts";
 import type { PrimaryPack } from "./primary-readings.ts";
 
-const DAYS_PER_YEAR = 365.25;
 /** Draws that speak for the band: every fourth is enough for tenths. */
 const EVERY = 4;
 /** Equally likely points of a standard normal: medians of tenths. */

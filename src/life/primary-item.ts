@@ -3,6 +3,7 @@ import { type TimeStretch, timeStretch } from "../fade/time-stretch.ts";
 import type { FadeGroup } from "../fade/types.ts";
 import { posteriorDraws } from "../maths/posterior-draws.ts";
 import { fitRandomLine, type RandomLine } from "../maths/random-line.ts";
+import { steady } from "../maths/steady.ts";
 import { seedFromText } from "../maths/text-seed.ts";
 import {
   BETWEEN_PACKS,
@@ -38,9 +39,6 @@ const PACKS_AT_MOST = 150;
 /** Spread beyond which packs of one item would no longer all run down. */
 const WIDEST_SPREAD = 0.4;
 const SEED = 20_261_101;
-
-/** 10 significant digits: beyond them, engines may differ. */
-const steady = (value: number) => Number(value.toPrecision(10));
 
 /**
  * Fits an item: charge falls in a straight line whose start and slope differ from pack to pack about the item's own,

@@ -1,10 +1,10 @@
 import { median } from "simple-statistics";
 import type { Day } from "../calendar/day.ts";
+import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import { primaryEndInForce } from "../fleet/threshold-in-force.ts";
 import { type LineSums, lineSums } from "../maths/random-line.ts";
-
-const DAYS_PER_YEAR = 365.25;
 
 /** A pack that does not recharge, with what was read of its charge. */
 export interface PrimaryPack {
@@ -33,7 +33,7 @@ export function primaryPacks(
     fleet.runtimeTests.filter((test) => test.date <= asOf && test.percent !== null && test.atLeast !== true),
     (test) => nameKey(test.serial),
   );
-  const inForce = endInForce(fleet);
+  const inForce = primaryEndInForce(fleet);
   const result = new Map<string, PrimaryPack[]>();
   const packs = fleet.packs.filter((pack) => pack.item !== null && isPrimary(pack.item));
   for (const [item, list] of groupBy(packs, (pack) => nameKey(pack.item!))) {
@@ -86,18 +86,4 @@ function trustPoints(points: { x: number; y: number; weight: number }[]): void {
   points.forEach((point, i) => {
     if (off[i]! > FAR_OFF * scatter) point.weight = WEIGHT_OF_FAR_OFF;
   });
-}
-
-const USUAL_END_PERCENT = 10;
-
-/**
- * The charge at which such batteries have been replaced so far: the policy sheet's primary_end_percent. An option
- * that asks "and at 20 %?" does not change the past.
- */
-function endInForce(fleet: Fleet): number {
-  for (const { key, value } of fleet.policy) {
-    const percent = Number(value);
-    if (key.trim().toLowerCase() === "primary_end_percent" && percent > 0 && percent <= 100) return percent / 100;
-  }
-  return USUAL_END_PERCENT / 100;
 }

@@ -1,6 +1,5 @@
+import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import type { SiblingFacts } from "./sibling-facts.ts";
-
-const DAYS_PER_MONTH = 365.25 / 12;
 
 /** "11 of 14 siblings that passed 84 % came to 80 % 7 to 12 months later", to stand within a sentence. */
 export function siblingWords({ percent, passed, ended, days }: SiblingFacts, threshold: string): string {

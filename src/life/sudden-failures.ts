@@ -1,6 +1,7 @@
 import { kaplanMeier, type SurvivalStep, type WatchedLife } from "../maths/kaplan-meier.ts";
 import { seededRandom } from "../maths/random.ts";
 import { shuffled } from "../maths/shuffled.ts";
+import { steady } from "../maths/steady.ts";
 import { seedFromText } from "../maths/text-seed.ts";
 import { fitWeibull } from "../maths/weibull-fit.ts";
 import { FAILURE_PRIOR } from "./failure-prior.ts";
@@ -28,9 +29,6 @@ export interface FailureRisk {
 
 /** Levels of the hazard's factor: enough for the tenths of its distribution. */
 const PACES = 8;
-
-/** 10 significant digits: beyond them, engines may differ. */
-const steady = (value: number) => Number(value.toPrecision(10));
 
 /**
  * The risk of an item from its watched lives: the Weibull life that is likeliest under the weak prior of

@@ -1,8 +1,8 @@
 import type { Day } from "../calendar/day.ts";
 import { readingsByPack } from "../fade/capacity-readings.ts";
-import { thresholdInForce } from "../fade/threshold-in-force.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { type Fleet, nameKey, type RuntimeTestRow } from "../fleet/rows.ts";
+import { thresholdInForce } from "../fleet/threshold-in-force.ts";
 
 /** A serial number under which a newer pack goes on: its counter began anew, and its capacity came back. */
 export interface SwappedPack {

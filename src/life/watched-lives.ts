@@ -1,9 +1,8 @@
 import type { Day } from "../calendar/day.ts";
+import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import type { WatchedLife } from "../maths/kaplan-meier.ts";
-
-const DAYS_PER_YEAR = 365.25;
 
 /**
  * The day from which a pack can fail in service: in_service, else the day made, else its first test; null where the

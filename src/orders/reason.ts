@@ -1,6 +1,6 @@
 import { isoFromDay } from "../calendar/day.ts";
+import { monthSpanWords } from "../calendar/month-words.ts";
 import { minorText } from "../fleet/money.ts";
-import { monthSpanWords } from "./month-words.ts";
 import type { Offer } from "./offers.ts";
 import type { SizeRisk } from "./size-risk.ts";
 import type { OrderLine } from "./types.ts";

@@ -1,7 +1,7 @@
 import type { Day } from "../calendar/day.ts";
+import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { convolve } from "../maths/convolution.ts";
 import { poissonCounts } from "../maths/poisson.ts";
-import { DAYS_PER_MONTH } from "./use-rates.ts";
 
 /** Needs that a shelf serves: known days, and a stream at a rate. */
 export interface ShelfNeeds {

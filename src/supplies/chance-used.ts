@@ -1,9 +1,9 @@
 import type { Day } from "../calendar/day.ts";
+import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { convolve } from "../maths/convolution.ts";
 import { chancesServed } from "./chance-served.ts";
 import type { ItemPlace } from "./item-places.ts";
 import { routineDays } from "./routine-days.ts";
-import { DAYS_PER_MONTH } from "./use-rates.ts";
 
 /** Above this many units at one place the rate is taken as known, at its mean: two counts are then not followed. */
 const UNITS_FOLLOWED_EXACTLY = 60;

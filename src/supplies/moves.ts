@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day.ts";
+import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { merged } from "../fleet/merged.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { DatedStockRow } from "../fleet/rows.ts";
@@ -8,7 +9,6 @@ import { type Candidate, listMoves } from "./move-list.ts";
 import { searchMoves } from "./move-search.ts";
 import { ratesDiffer } from "./rates-differ.ts";
 import type { Move } from "./types.ts";
-import { DAYS_PER_MONTH } from "./use-rates.ts";
 
 /** What carrying a unit to another place costs, in units: an exchange of two must save more than a fifth of one. */
 export const COST_PER_UNIT_MOVED = 0.1;

@@ -1,6 +1,5 @@
+import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import type { ItemPlace } from "./item-places.ts";
-
-const DAYS_PER_YEAR = 365.25;
 
 /**
  * Days (fractions of a day allowed, ascending) before `end` on which a routine consumption finishes a unit at a

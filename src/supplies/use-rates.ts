@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day.ts";
+import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Item, ItemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
@@ -6,9 +7,6 @@ import { type DeviceRow, type Fleet, nameKey, type UseLogRow } from "../fleet/ro
 import type { WhoTakes } from "../fleet/who-takes.ts";
 import { fitGammaPoisson, type GammaRate } from "../maths/gamma-poisson.ts";
 import { splitBulk } from "./bulk-issues.ts";
-
-/** Days of a mean month (365.25 / 12), the unit of exposure. */
-export const DAYS_PER_MONTH = 30.4375;
 
 /** Uses of an item at a place, as a forecast. A use is one event of the log; it may take several units. */
 export interface PlaceUse {

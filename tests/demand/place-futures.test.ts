@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { isoFromDay } from "../../src/calendar/day.ts";
+import { DAYS_PER_MONTH } from "../../src/calendar/mean-year.ts";
 import { forecastDemand } from "../../src/demand/forecast-demand.ts";
 import type { ItemDemand } from "../../src/demand/types.ts";
 import { defaultPolicy } from "../../src/fleet/policy.ts";
@@ -13,7 +14,6 @@ import { madeUpLife } from "./made-up-life.ts";
 
 const DEVICES = 150;
 const MONTHS = 36;
-const DAYS_PER_MONTH = 365.25 / 12;
 const logFrom = day("2024-11-01");
 const policy = { ...defaultPolicy(day("2026-11-01")), horizonMonths: MONTHS, useLogFrom: logFrom };
 /** The chance error of 2000 futures at a level is 0.011 at the most (one standard deviation); of a 95 % level 0.005. */

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { readingsByPack } from "../../src/fade/capacity-readings.ts";
-import { thresholdInForce } from "../../src/fade/threshold-in-force.ts";
 import { emptyFleet, type RuntimeTestRow } from "../../src/fleet/rows.ts";
 import { catalogued, day, pack } from "../fleet/make-rows.ts";
 
@@ -86,14 +85,5 @@ describe("readingsByPack", () => {
     expect(readingsOf([fail]).failedOn).toBe(day("2025-01-01"));
     expect(readingsOf([pass, fail]).failedOn).toBeNull();
     expect(readingsOf([fail]).bounds[0]).toMatchObject({ threshold: 0.8, below: true });
-  });
-});
-
-describe("thresholdInForce", () => {
-  it("is the policy sheet's, whatever an option asks, else 80 %", () => {
-    const fleet = emptyFleet();
-    expect(thresholdInForce(fleet)).toBe(0.8);
-    fleet.policy = [{ key: "End_of_life_percent ", value: "70", source }];
-    expect(thresholdInForce(fleet)).toBe(0.7);
   });
 });

@@ -1,9 +1,10 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { DAYS_PER_MONTH } from "../../src/calendar/mean-year.ts";
 import { poissonCounts } from "../../src/maths/poisson.ts";
 import { chancesServed } from "../../src/supplies/chance-served.ts";
 import { chancesUsed } from "../../src/supplies/chance-used.ts";
-import { DAYS_PER_MONTH, type PlaceUse } from "../../src/supplies/use-rates.ts";
+import type { PlaceUse } from "../../src/supplies/use-rates.ts";
 
 const ONE = Float64Array.of(0, 1);
 

@@ -1,8 +1,8 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { DAYS_PER_MONTH } from "../../src/calendar/mean-year.ts";
 import { chancesUsed } from "../../src/supplies/chance-used.ts";
 import { bestAllocation, exchangeSteps, type MovePlace, searchMoves } from "../../src/supplies/move-search.ts";
-import { DAYS_PER_MONTH } from "../../src/supplies/use-rates.ts";
 
 const ONE = Float64Array.of(0, 1);
 const COST = 0.1;

@@ -1,4 +1,5 @@
 import { isoFromDay } from "../../src/calendar/day.ts";
+import { DAYS_PER_MONTH } from "../../src/calendar/mean-year.ts";
 import { firstDayOfMonth, monthOfDay } from "../../src/calendar/month.ts";
 import { forecastDemand } from "../../src/demand/forecast-demand.ts";
 import type { ItemDemand } from "../../src/demand/types.ts";
@@ -14,7 +15,6 @@ const AS_OF = day("2026-11-01");
 const START = monthOfDay(AS_OF);
 export const MONTHS = 36;
 const END = firstDayOfMonth(START + MONTHS);
-const DAYS_PER_MONTH = 365.25 / 12;
 const policy = { ...defaultPolicy(AS_OF), horizonMonths: MONTHS, useLogFrom: day("2024-11-01") };
 
 /** What is forecast of an item, and the units that it came to need, month by month. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { isoFromDay } from "../../src/calendar/day.ts";
+import { DAYS_PER_MONTH } from "../../src/calendar/mean-year.ts";
 import { defaultPolicy } from "../../src/fleet/policy.ts";
 import { type DatedStockRow, emptyFleet, type Fleet, nameKey } from "../../src/fleet/rows.ts";
 import { gammaQuantile } from "../../src/maths/gamma-distribution.ts";
@@ -7,7 +8,6 @@ import { type Random, seededRandom } from "../../src/maths/random.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
 import { COST_PER_UNIT_MOVED } from "../../src/supplies/moves.ts";
 import type { Move } from "../../src/supplies/types.ts";
-import { DAYS_PER_MONTH } from "../../src/supplies/use-rates.ts";
 import { day, device, stock, use } from "../fleet/make-rows.ts";
 
 /*

@@ -1,14 +1,15 @@
 import { median } from "simple-statistics";
 import { addMonths, type Day } from "../../calendar/day.ts";
+import { DAYS_PER_YEAR } from "../../calendar/mean-year.ts";
 import { capacityBands } from "../../fade/capacity-path.ts";
 import { type FadingItem, type FadingPack, fadeItems } from "../../fade/fade-items.ts";
 import { chancesBelow } from "../../fade/pack-outlook.ts";
 import { crossingOf, straightLine } from "../../fade/straight-line.ts";
-import { thresholdInForce } from "../../fade/threshold-in-force.ts";
 import { gridIndex, gridValue } from "../../fade/time-grid.ts";
 import { wearAhead } from "../../fade/wear-ahead.ts";
 import type { Policy } from "../../fleet/policy.ts";
 import { type Fleet, nameKey } from "../../fleet/rows.ts";
+import { thresholdInForce } from "../../fleet/threshold-in-force.ts";
 import { normalQuantile } from "../../maths/normal.ts";
 import { averageChances, datesOfChance } from "../chance-dates.ts";
 import { itemLimits } from "../item-limits.ts";
@@ -30,7 +31,6 @@ export interface Proof {
 
 /** Years that the age rule takes for a life before any has been completed: common practice, no source. */
 const USUAL_LIFE_YEARS = 5;
-const DAYS_PER_YEAR = 365.25;
 /** Standard deviations between the 10th and the 90th percentile of a normal. */
 const TENTHS_APART = 2 * normalQuantile(0.9);
 

@@ -1,5 +1,5 @@
 import { dayFromIso } from "../../calendar/day.ts";
-import { monthInWords } from "../month-words.ts";
+import { monthOfDayWords } from "../../calendar/month-words.ts";
 import type { EarlySign } from "../types.ts";
 
 type Unsaid = Omit<EarlySign, "says">;
@@ -37,5 +37,5 @@ function paceOf({ timesAsFast: { p10, p50, p90 }, atLeast, chance }: Unsaid, who
 export function whichPacks(kind: EarlySign["kind"], name: string, madeKnown: boolean): string {
   if (kind === "site") return `at ${name}`;
   if (kind === "duty") return `on ${name} duty`;
-  return `${madeKnown ? "made" : "put in service"} in ${monthInWords(dayFromIso(`${name}-01`)!)}`;
+  return `${madeKnown ? "made" : "put in service"} in ${monthOfDayWords(dayFromIso(`${name}-01`)!)}`;
 }
