@@ -25,16 +25,18 @@ const kept: KeptFit[] = [];
  * @returns coordinates that are not to be changed
  */
 export function keptFit(packs: readonly PackEvidence[], prior: ItemPrior): Float64Array[] {
-  const said = numbersOf(packs, prior);
+  // a pack without evidence says nothing: whether it is there makes no other fit
+  const speaking = packs.filter(({ years, bounds }) => years.length + bounds.length > 0);
+  const said = numbersOf(speaking, prior);
   const at = kept.findIndex((one) => same(one.said, said));
   if (at >= 0) {
     const [found] = kept.splice(at, 1);
     kept.push(found!);
-    packs.forEach((pack, i) => void pack.trust.set(found!.trust[i]!));
+    speaking.forEach((pack, i) => void pack.trust.set(found!.trust[i]!));
     return found!.coordinates;
   }
-  const coordinates = fitCurves(packs, prior);
-  kept.push({ said, coordinates, trust: packs.map(({ trust }) => trust.slice()) });
+  const coordinates = fitCurves(speaking, prior);
+  kept.push({ said, coordinates, trust: speaking.map(({ trust }) => trust.slice()) });
   if (kept.length > KEPT_AT_MOST) kept.shift();
   return coordinates;
 }

@@ -23,6 +23,7 @@ it("gives what a fit made anew gives, trust included, the second time as the fir
   expect(keptFit(first, usualPrior())).toEqual(expected);
   const again = keptFit(second, usualPrior());
   expect(again).toBe(keptFit(evidence(), usualPrior()));
+  expect(keptFit([packEvidence([], []), ...evidence()], usualPrior())).toBe(again);
   expect(trusts(first)).toEqual(trusts(anew));
   expect(trusts(second)).toEqual(trusts(anew));
   expect(anew[1]!.trust[2]).toBeLessThan(0.5);

@@ -7,6 +7,7 @@ import type {
   OnOrderRow,
   PackRow,
   RoutineRow,
+  RuntimeTestRow,
   UseLogRow,
 } from "../../src/fleet/rows.ts";
 
@@ -48,4 +49,9 @@ export function routine(task: string, perYear: number, facts: Partial<RoutineRow
 
 export function ordered(item: string, quantity: number, facts: Partial<OnOrderRow> = {}): OnOrderRow {
   return { item, quantity, arrives: null, supplier: null, expiry: null, order: null, source, ...facts };
+}
+
+export function runtimeTest(serial: string, date: number, facts: Partial<RuntimeTestRow> = {}): RuntimeTestRow {
+  const blank = { minutes: null, wh: null, ah: null, percent: null, result: null, loadW: null, temperatureC: null };
+  return { serial, date, ...blank, cycles: null, fullCharge: null, atLeast: null, source, ...facts };
 }

@@ -78,7 +78,7 @@ export function observe(path: TruePath, age: number, noise: number, stretch: num
 }
 
 /** Years from an age until a path is below the threshold for good, up to 80. */
-function yearsUntilBelow(path: TruePath, age: number): number {
+export function yearsUntilBelow(path: TruePath, age: number): number {
   if (path(age) < THRESHOLD) return 0;
   for (let ahead = 0.02; ahead < 80; ahead += 0.02) if (path(age + ahead) < THRESHOLD) return ahead;
   return Infinity;

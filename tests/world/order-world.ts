@@ -1,12 +1,8 @@
 import { firstDayOfMonth, monthOfDay } from "../../src/calendar/month.ts";
 import type { ItemDemand } from "../../src/demand/types.ts";
-import type { Policy } from "../../src/fleet/policy.ts";
-import type { CatalogueRow, Fleet, SupplierRow } from "../../src/fleet/rows.ts";
+import type { CatalogueRow, SupplierRow } from "../../src/fleet/rows.ts";
 import { seededRandom } from "../../src/maths/random.ts";
 import { lotsOfSchedule } from "../../src/orders/lots-of-schedule.ts";
-import { offersForItem } from "../../src/orders/offers.ts";
-import { lastUsableDay } from "../../src/orders/order-slots.ts";
-import { lineCostOf, orderFeeOf } from "../../src/orders/prices.ts";
 import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
 import type { OrderLine } from "../../src/orders/types.ts";
 import type { UsableLot } from "../../src/supplies/types.ts";
@@ -19,6 +15,7 @@ import {
   policyWith,
   supplierRow,
 } from "../orders/made-up.ts";
+import { calendarOrder } from "./calendar-rule.ts";
 
 const ITEM = "Pads, adult";
 const START = monthOfDay(day("2027-01-01"));
@@ -84,7 +81,7 @@ export function playOrders({ meanPerMonth, facts, supplier }: OrderWorld, seed: 
     played.held += (price * unitsIn(stock.filter((one) => one.availableFrom <= asOf))) / MONTHS;
     const policy = policyWith({ asOf, horizonMonths: MONTHS });
     if (buyer === "calendar") {
-      const bought = calendarOrder(fleet, policy, unitsIn(stock) - waiting, meanPerMonth);
+      const bought = calendarOrder(ITEM, fleet, policy, unitsIn(stock) - waiting, meanPerMonth);
       played.cost += bought?.cost ?? 0;
       if (bought !== null) stock.push(bought.lot);
     } else {
@@ -102,33 +99,6 @@ export function playOrders({ meanPerMonth, facts, supplier }: OrderWorld, seed: 
   });
   played.cost += 2 * policyWith().holdingRatePerYear * played.held - price * unitsIn(stock);
   return played;
-}
-
-/** What the calendar rule buys with a number of units there or on order, in whole boxes; null = nothing. */
-function calendarOrder(
-  fleet: Fleet,
-  policy: Policy,
-  there: number,
-  mean: number,
-): { cost: number; lot: UsableLot } | null {
-  if (there >= 2 * mean) return null;
-  const offer = offersForItem(ITEM, fleet, policy, policy.serviceLevel).offers[0]!;
-  const boxes = Math.ceil((4 * mean - there) / offer.unitsPerBox);
-  const quantity = Math.max(boxes * offer.unitsPerBox, offer.minimumUnits);
-  const line = lineCostOf(offer, policy, policy.asOf, quantity);
-  const availableFrom = policy.asOf + offer.leadDays;
-  return {
-    cost: line + orderFeeOf(offer, line),
-    lot: {
-      item: ITEM,
-      quantity,
-      availableFrom,
-      usableUntil: lastUsableDay(offer, availableFrom),
-      place: null,
-      origin: "on-order",
-      reference: null,
-    },
-  };
 }
 
 function unitsIn(lots: readonly UsableLot[]): number {
