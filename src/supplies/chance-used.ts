@@ -8,6 +8,10 @@ import { routineDays } from "./routine-days.ts";
 /** Above this many units at one place the rate is taken as known, at its mean: two counts are then not followed. */
 const UNITS_FOLLOWED_EXACTLY = 60;
 
+// tables of every call, since making them would take longer than filling them
+const WAYS = new Float64Array(UNITS_FOLLOWED_EXACTLY ** 2);
+const WEIGHTS = new Float64Array(UNITS_FOLLOWED_EXACTLY);
+
 /**
  * Chances that each of a place's units, in the order of their swap days, is used before that day.
  *
@@ -37,7 +41,7 @@ export function chancesUsed(
     const usesPerMonth = rate === null ? 0 : rate.shape / rate.exposure;
     return chancesServed(swapDays, { from: place.from, knownDays: scheduled, usesPerMonth, unitsPerUse });
   }
-  const ways = new Float64Array(units * units);
+  const ways = WAYS.fill(0, 0, units * units);
   ways[0] = 1;
   const sizes = unitsPerUse.length > 2 ? sizesOfEvents(unitsPerUse, units) : null;
   const { shape, exposure } = rate ?? { shape: 0, exposure: 1 };
@@ -49,9 +53,9 @@ export function chancesUsed(
   const runTo = (day: number) => {
     const stop = Math.max(at, Math.min(day, place.until));
     if (rate && stop > at) {
-      const months = (stop - at) / DAYS_PER_MONTH;
-      if (sizes) useSizes(ways, units, fewest, months, sizes);
-      else useSingly(ways, units, fewest, unused, months);
+      const weights = weightsOfEvents((stop - at) / DAYS_PER_MONTH, units);
+      if (sizes) useSizes(ways, units, fewest, weights, sizes);
+      else useSingly(ways, units, fewest, unused, weights);
     }
     at = stop;
   };
@@ -99,21 +103,26 @@ function readOff(
   return chance;
 }
 
+/** Densities of 0, 1, 2 ... events in some months, at a rate of one, as far as there are units. */
+function weightsOfEvents(months: number, units: number): Float64Array {
+  WEIGHTS[0] = 1;
+  for (let events = 1; events < units; events++) WEIGHTS[events] = WEIGHTS[events - 1]! * (months / events);
+  return WEIGHTS;
+}
+
 /**
  * Some months of uses that take a unit each. In place: a row (units gone) takes from rows before it, which are changed
  * after it; at an event, units gone and events grow alike.
  */
-function useSingly(ways: Float64Array, units: number, fewest: number, unused: number, months: number): void {
+function useSingly(ways: Float64Array, units: number, fewest: number, unused: number, weights: Float64Array): void {
   for (let gone = units - 1; gone > fewest; gone--) {
     for (let events = gone; events > 0 && gone - events <= unused; events--) {
       let into = ways[gone * units + events]!;
-      let weight = 1;
       const most = Math.min(events, gone - fewest);
       let from = gone * units + events;
       for (let j = 1; j <= most; j++) {
-        weight *= months / j;
         from -= units + 1;
-        into += ways[from]! * weight;
+        into += ways[from]! * weights[j]!;
       }
       ways[gone * units + events] = into;
     }
@@ -125,29 +134,30 @@ function useSizes(
   ways: Float64Array,
   units: number,
   fewest: number,
-  months: number,
+  weights: Float64Array,
   sizes: readonly Float64Array[],
 ): void {
   for (let gone = units - 1; gone > fewest; gone--) {
     for (let events = gone; events > 0; events--) {
       let into = ways[gone * units + events]!;
-      let weight = 1;
       for (let j = 1; j <= Math.min(events, gone - fewest); j++) {
-        weight *= months / j;
         const taken = sizes[j]!;
         const most = Math.min(taken.length - 1, gone - fewest);
         let sum = 0;
         for (let n = j; n <= most; n++) sum += ways[(gone - n) * units + events - j]! * taken[n]!;
-        into += sum * weight;
+        into += sum * weights[j]!;
       }
       ways[gone * units + events] = into;
     }
   }
 }
 
-/** Chances of the units that 0, 1, 2 ... events take together, as far as there are units. */
+const knownSizes = new WeakMap<Float64Array, Float64Array[]>();
+
+/** Chances of the units that 0, 1, 2 ... events take together, as far as there are units; worked out once an item. */
 function sizesOfEvents(unitsPerUse: Float64Array, units: number): Float64Array[] {
-  const sums: Float64Array[] = [Float64Array.of(1)];
-  for (let events = 1; events < units; events++) sums.push(convolve(sums[events - 1]!, unitsPerUse).slice(0, units));
+  const sums = knownSizes.get(unitsPerUse) ?? [Float64Array.of(1)];
+  knownSizes.set(unitsPerUse, sums);
+  while (sums.length < units) sums.push(convolve(sums.at(-1)!, unitsPerUse).slice(0, UNITS_FOLLOWED_EXACTLY));
   return sums;
 }

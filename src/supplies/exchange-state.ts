@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day.ts";
+import { GainsByDay } from "./gains-by-day.ts";
 import type { MovePlace } from "./move-search.ts";
 
 /** Gains closer than this are equal. */
@@ -12,8 +13,8 @@ export interface PlaceState {
   /** The same days, each once. */
   distinct: readonly Day[];
   value: number;
-  /** Gains already asked for, by the day given away, then the day taken instead. */
-  gains: Map<Day, Map<Day, number>>;
+  /** Gains already asked for, by the day given away. */
+  gains: Map<Day, GainsByDay>;
 }
 
 /** A unit that its place might give, with the most that its place can gain by that. */
@@ -48,18 +49,27 @@ function standing(place: MovePlace, days: readonly Day[]): PlaceState {
 }
 
 /** Units more that a place is expected to use where one of its units has another day. */
-export function gainOf({ place, days, value, gains }: PlaceState, out: Day, into: Day): number {
+function gainOf(of: PlaceState, out: Day, into: Day): number {
+  const gains = gainsOf(of, out);
+  const known = gains.at(into);
+  if (known !== null) return known;
+  const gain = of.place.value(replaced(of.days, out, into)) - of.value;
+  gains.add(into, gain);
+  return gain;
+}
+
+/** The most that a place can gain so, from what has been asked before: a unit of an earlier day gains it no more. */
+function mostGained(of: PlaceState, out: Day, into: Day): number {
+  return Math.min(gainsOf(of, out).ofLater(into), into <= out ? 0 : Number.POSITIVE_INFINITY);
+}
+
+function gainsOf({ gains }: PlaceState, out: Day): GainsByDay {
   let ofDay = gains.get(out);
   if (!ofDay) {
-    ofDay = new Map();
+    ofDay = new GainsByDay();
     gains.set(out, ofDay);
   }
-  let gain = ofDay.get(into);
-  if (gain === undefined) {
-    gain = place.value(replaced(days, out, into)) - value;
-    ofDay.set(into, gain);
-  }
-  return gain;
+  return ofDay;
 }
 
 /** What a place might give: any unit but those that expire last of all. */
@@ -77,9 +87,14 @@ export function tryOn(offer: Offer, giver: PlaceState, to: number, taker: PlaceS
   const best: Tried = { taker, gain: above, given: null };
   for (let at = taker.distinct.length - 1; at >= 0 && taker.distinct[at]! > day; at--) {
     const given = taker.distinct[at]!;
-    const gained = gainOf(giver, day, given);
+    const mostLost = mostGained(taker, given, day);
     // all the gain is the giver's, since the taker's unit expires sooner, and it grows with the day given
+    const mostByGiver = mostGained(giver, day, given);
+    if (mostByGiver <= best.gain) break;
+    if (mostByGiver + mostLost <= best.gain) continue;
+    const gained = gainOf(giver, day, given);
     if (gained <= best.gain) break;
+    if (gained + mostLost <= best.gain) continue;
     const gain = gained + gainOf(taker, given, day);
     // a hair more is rounding, which must not move anything
     if (gain <= best.gain + ROUNDING) continue;

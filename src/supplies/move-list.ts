@@ -16,8 +16,6 @@ export interface Candidate {
   /** Rows whose units may move, in the order in which they are taken. */
   rows: { row: DatedStockRow; day: Day }[];
   search: MovePlace;
-  value: number;
-  units: number;
 }
 
 /**

@@ -21,6 +21,8 @@ export interface MovesFound {
 
 /** Allocations up to which all are looked at: the result is then the best there is. */
 const MOST_ALLOCATIONS = 20_000;
+/** Units in all of these allocations together: each is weighed with all its units. */
+const MOST_UNITS_DEALT = 1_000_000;
 /** Exchanges proposed for an item at the most, the most valuable first: a round of visits has an end. */
 const MOST_EXCHANGES = 60;
 /** Offers looked at in each step, from the one with most to gain. */
@@ -45,7 +47,8 @@ export function bestAllocation(places: readonly MovePlace[], costPerUnitMoved: n
   for (const { days } of places) for (const day of days) counts.set(day, (counts.get(day) ?? 0) + 1);
   const distinct = [...counts.keys()].sort((a, b) => a - b);
   const left = distinct.map((day) => counts.get(day)!);
-  if (allocations(places, left) > MOST_ALLOCATIONS) return null;
+  const ways = allocations(places, left);
+  if (ways > MOST_ALLOCATIONS || ways * left.reduce((a, b) => a + b, 0) > MOST_UNITS_DEALT) return null;
   const before = places.map((place) => distinct.map((day) => place.days.filter((other) => other === day).length));
   const start = places.reduce((sum, place) => sum + place.value(place.days), 0);
   const memo = places.map(() => new Map<string, number>());
@@ -97,20 +100,24 @@ function choose(n: number, k: number): number {
 /** Every way to take `size` units from the classes left. */
 function forEachChoice(left: readonly number[], size: number, take: (counts: number[]) => void): void {
   const counts = new Array<number>(left.length).fill(0);
-  const fill = (at: number, remaining: number) => {
-    if (at === left.length - 1) {
-      if (remaining > left[at]!) return;
-      counts[at] = remaining;
+  const fill = (at: number, remaining: number, leftAfter: number) => {
+    if (at === left.length) {
       take([...counts]);
       return;
     }
-    for (let count = Math.min(left[at]!, remaining); count >= 0; count--) {
+    const later = leftAfter - left[at]!;
+    // never so few that the classes after this one could not fill the rest
+    const fewest = Math.max(0, remaining - later);
+    for (let count = Math.min(left[at]!, remaining); count >= fewest; count--) {
       counts[at] = count;
-      fill(at + 1, remaining - count);
+      fill(at + 1, remaining - count, later);
     }
-    counts[at] = 0;
   };
-  if (left.length > 0) fill(0, size);
+  fill(
+    0,
+    size,
+    left.reduce((a, b) => a + b, 0),
+  );
 }
 
 /**

@@ -48,7 +48,7 @@ function candidatePlaces(ofItem: ItemPlaces, policy: Policy): Candidate[] {
   return all
     .filter((place) => chosen.has(place))
     .map((place) => candidate(ofItem, place, policy))
-    .filter(({ units }) => units > 0);
+    .filter(({ search }) => search.days.length > 0);
 
   function unitsThatLapse({ stock }: ItemPlace): number {
     return stock.reduce((sum, { row, swapBy, chanceUsed }) => {
@@ -81,8 +81,6 @@ function candidate({ use }: ItemPlaces, place: ItemPlace, policy: Policy): Candi
     place,
     rows: movable,
     search: { days, value, expectedUses: (day) => perDay * (day - policy.asOf) },
-    value: value(days),
-    units: days.length,
   };
 }
 

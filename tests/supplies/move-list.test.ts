@@ -16,8 +16,6 @@ function candidate(name: string, has: number, value: { soon: number; late: numbe
     place: { key: name, device: facts } as Candidate["place"],
     rows: [{ row: stock("Pads", "2027-12-31", name, { lot: `of ${name}` }), day: has }],
     search: { days: [has], value: ofDay, expectedUses: () => 0 },
-    value: ofDay([has]),
-    units: 1,
   };
 }
 

@@ -140,6 +140,17 @@ describe("searchMoves", () => {
     expect(reached).toBeGreaterThan(baseline * 1.1);
   });
 
+  // By hand: a place by itself has nobody to exchange with; the ways in which its 40 days cannot be dealt are 2^40
+  it("comes to an end where a place holds many units of many days", () => {
+    const many = Array.from({ length: 40 }, (_, n) => (n + 1) * 20);
+    const busy = madeUpPlace(many, 3);
+    expect(searchMoves([busy], COST)).toMatchObject({ days: [many], saved: 0 });
+    const quiet = madeUpPlace([100], 0.01);
+    const { days } = searchMoves([busy, quiet], COST);
+    expect(days.map((of) => of.length)).toEqual([40, 1]);
+    expect(days.flat().sort((a, b) => a - b)).toEqual([...many, 100].sort((a, b) => a - b));
+  });
+
   // By hand, four events behind each rate: a unit with 3 months at 0.05 a month is used with 1 - (80/83)^4 = 0.137, one
   // with 24 months at 0.5 a month with 1 - (8/32)^4 = 0.996; exchanged, 1 - (8/11)^4 = 0.720 and 1 - (80/104)^4 = 0.650
   it("moves a short-dated unit to where it gets used", () => {
