@@ -1,5 +1,6 @@
 import { firstAbove } from "../maths/first-above.ts";
-import { chanceOfNone, outliving } from "./slot.ts";
+import { chanceOfNone, renewalDensity, type SlotInDraw } from "./slot.ts";
+import type { SlotStream } from "./slot-stream.ts";
 import { addSlotSum, shapeSlot } from "./slot-sum.ts";
 import type { SpanNeeds } from "./span-needs.ts";
 
@@ -18,45 +19,49 @@ export interface SlotLives {
   ends: Int32Array;
 }
 
+/** Takes all slots of a stream. */
+export function heldLives({ slots, draws, months, newDue, dueOf, endOf }: SlotStream): SlotLives {
+  const due = new Float64Array(slots * draws * months);
+  const density = new Float64Array(slots * draws * months);
+  const ends = Int32Array.from({ length: slots }, (_, slot) => endOf(slot));
+  const lives: SlotLives = { slots, draws, months, due, density, newDue, ends };
+  for (let slot = 0; slot < slots; slot++) {
+    dueOf(slot, due.subarray(slot * draws * months, (slot + 1) * draws * months));
+    for (let draw = 0; draw < draws; draw++) renewalDensity(slotInDraw(lives, slot, draw), months, density);
+  }
+  return lives;
+}
+
+function slotInDraw({ draws, months, due, newDue, ends }: SlotLives, slot: number, draw: number): SlotInDraw {
+  const at = (slot * draws + draw) * months;
+  return { due, at, newDue, newAt: draw * (months + 1), end: ends[slot]! };
+}
+
 /** Needs of an item with few packs: per draw the exact sum of its slots (refined normal where that is close). */
 export function needsOfFewPacks(lives: SlotLives): SpanNeeds {
-  const { slots, draws, months, due, newDue, ends } = lives;
   return {
     countsIn: (after, through) => countsIn(lives, after, through),
     quantileIn: () => null,
     addPath(draw, random, into) {
-      for (let slot = 0; slot < slots; slot++) {
-        addSlotPath(
-          due,
-          (slot * draws + draw) * months,
-          newDue,
-          draw * (months + 1),
-          months,
-          ends[slot]!,
-          random,
-          into,
-        );
-      }
+      for (let slot = 0; slot < lives.slots; slot++) addSlotPath(slotInDraw(lives, slot, draw), random, into);
     },
   };
 }
 
 /** Distribution of the needs in months after+1 .. through. */
 function countsIn(lives: SlotLives, after: number, through: number): Float64Array {
-  const { slots, draws, months, due, density, newDue, ends } = lives;
+  const { slots, draws, density } = lives;
   const mixture = new Float64Array(slots * (through - after) + 2);
   const scratch = new Float64Array(mixture.length);
   const shapes = Array.from({ length: slots }, () => ({ low: 0, chanceLow: 1, chanceHigh: 0 }));
   for (let draw = 0; draw < draws; draw++) {
-    const newAt = draw * (months + 1);
     for (let slot = 0; slot < slots; slot++) {
+      const one = slotInDraw(lives, slot, draw);
       // a slot whose device has left keeps the span's needs until then
-      const last = Math.min(through, ends[slot]! - 1);
-      const at = (slot * draws + draw) * months;
+      const last = Math.min(through, one.end - 1);
       let mean = 0;
-      for (let month = after + 1; month <= last; month++) mean += density[at + month]!;
-      const none = last > after ? chanceOfNone(due[at + last]!, outliving(density, at, newDue, newAt, after, last)) : 1;
-      shapeSlot(none, mean, shapes[slot]!);
+      for (let month = after + 1; month <= last; month++) mean += density[one.at + month]!;
+      shapeSlot(last > after ? chanceOfNone(one, density, after, last) : 1, mean, shapes[slot]!);
     }
     addSlotSum(shapes, slots, 1 / draws, mixture, scratch);
   }
@@ -65,17 +70,13 @@ function countsIn(lives: SlotLives, after: number, through: number): Float64Arra
   return mixture.slice(0, top + 1);
 }
 
-/** Adds one future of a slot: its first need, then one whenever a replacement is due. */
-export function addSlotPath(
-  due: Float64Array,
-  at: number,
-  newDue: Float64Array,
-  newAt: number,
-  months: number,
-  end: number,
-  random: () => number,
-  into: Int32Array,
-): void {
+/**
+ * Adds one future of a slot: its first need, then one whenever a replacement is due.
+ *
+ * @param into  needs by month of the horizon
+ */
+function addSlotPath({ due, at, newDue, newAt, end }: SlotInDraw, random: () => number, into: Int32Array): void {
+  const months = into.length;
   let month = firstAbove(due, at, months, random());
   while (month < Math.min(months, end)) {
     into[month] = into[month]! + 1;

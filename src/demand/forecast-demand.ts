@@ -10,7 +10,7 @@ import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { ItemPlaces } from "../supplies/item-places.ts";
 import { monthIndex } from "../supplies/unit-life.ts";
 import { itemDemand } from "./item-demand.ts";
-import { endMonth, type NewPack, packNeeds } from "./pack-needs.ts";
+import { type EnteringPack, endMonth, packNeeds } from "./pack-needs.ts";
 import { placeNeeds } from "./place-needs.ts";
 import type { DemandCause, ItemDemand } from "./types.ts";
 
@@ -41,16 +41,24 @@ export function forecastDemand(
     }));
   return [...needing.items, ...unlisted]
     .sort((a, b) => (a.item.key < b.item.key ? -1 : 1))
-    .map((ofItem) => demandOfItem(ofItem, packs.get(ofItem.item.key) ?? [], policy, life, needing.takes, remember));
+    .map((ofItem) =>
+      demandOfItem(ofItem, packs.get(ofItem.item.key) ?? [], { policy, life, takes: needing.takes, remember }),
+    );
 }
 
+/** What the demand of every item rests on. */
+interface Basis {
+  policy: Policy;
+  life: LifeForecast;
+  takes: WhoTakes;
+  remember: Remembered;
+}
+
+/** @param packIndices  the item's packs, into the forecast's */
 function demandOfItem(
   ofItem: ItemPlaces,
   packIndices: readonly number[],
-  policy: Policy,
-  life: LifeForecast,
-  takes: WhoTakes,
-  remember: Remembered,
+  { policy, life, takes, remember }: Basis,
 ): ItemDemand {
   const { item } = ofItem;
   const from = monthOfDay(policy.asOf);
@@ -66,7 +74,7 @@ function demandOfItem(
     // What the life forecast and who takes what rest on, the sheets and as-of, is the same where `life` is.
     const ofPacks = remember(`packs of ${item.key}`, [life], policy, (choices) => {
       const entering = ofItem.asPacks ? packsOfNewDevices(item, takes, choices) : [];
-      return packNeeds(item, life, inOrder, entering, takes, monthOfDay(choices.asOf));
+      return packNeeds(item, life, { inService: inOrder, entering }, takes, monthOfDay(choices.asOf));
     });
     random.push(ofPacks.needs);
     for (const [cause, units] of Object.entries(ofPacks.causes) as [DemandCause, Float64Array][]) {
@@ -77,7 +85,7 @@ function demandOfItem(
 }
 
 /** Packs that devices with a future in_service still lack. */
-function packsOfNewDevices(item: Item, takes: WhoTakes, policy: Policy): NewPack[] {
+function packsOfNewDevices(item: Item, takes: WhoTakes, policy: Policy): EnteringPack[] {
   const first = monthOfDay(policy.asOf);
   return takes.takers(item).flatMap(({ device, key, units }) => {
     if (device.inService === null || device.inService <= policy.asOf) return [];

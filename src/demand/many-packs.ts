@@ -1,19 +1,9 @@
 import { addManyPath, FirstNeeds, type SlotGroup } from "./many-paths.ts";
 import { highestCount, mixedCdf, mixedQuantile } from "./mixed-quantile.ts";
 import { renewalDensity } from "./slot.ts";
+import type { SlotStream } from "./slot-stream.ts";
 import type { SpanNeeds } from "./span-needs.ts";
 import { SpanSpread } from "./span-spread.ts";
-
-/** Slots of an item, delivered one at a time: thousands of them are never held at once. */
-export interface SlotStream {
-  slots: number;
-  draws: number;
-  months: number;
-  /** Fills `into` (draws * months, draw-major) with the chance that the slot's first need has come. */
-  dueOf(slot: number, into: Float64Array): void;
-  endOf(slot: number): number;
-  newDue: Float64Array;
-}
 
 /** Draws, and slots at the most, on which spreads are measured. */
 const DRAWS_FOR_SPREAD = 5;
@@ -92,7 +82,8 @@ function totalDensity(groups: readonly SlotGroup[], newDue: Float64Array, draws:
   const density = new Float64Array(draws * months);
   for (const { end, due } of groups) {
     for (let draw = 0; draw < draws; draw++) {
-      renewalDensity(due, draw * months, newDue, draw * (months + 1), months, end, density);
+      const slots = { due, at: draw * months, newDue, newAt: draw * (months + 1), end };
+      renewalDensity(slots, months, density);
     }
     for (let i = 0; i < total.length; i++) total[i] = total[i]! + density[i]!;
   }

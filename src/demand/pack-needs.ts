@@ -3,9 +3,9 @@ import type { Item } from "../fleet/item-book.ts";
 import { nameKey } from "../fleet/rows.ts";
 import type { WhoTakes } from "../fleet/who-takes.ts";
 import type { LifeForecast, PackLife } from "../life/types.ts";
-import { needsOfFewPacks, type SlotLives } from "./few-packs.ts";
+import { heldLives, needsOfFewPacks } from "./few-packs.ts";
 import { needsOfManyPacks } from "./many-packs.ts";
-import { renewalDensity } from "./slot.ts";
+import type { SlotStream } from "./slot-stream.ts";
 import type { SpanNeeds } from "./span-needs.ts";
 import type { DemandCause } from "./types.ts";
 
@@ -15,13 +15,20 @@ const HELD_AT_ONCE = 2_200_000;
 const MOST_SLOTS_HELD = 200;
 
 /** A pack in service, by index into the forecast's packs, or a new device's pack that enters in a month. */
-type Slot = { index: number; pack: PackLife } | { enters: number; name: string; end: number };
+type Slot = { index: number; pack: PackLife } | EnteringPack;
 
-/** A new device's packs: the month in which each enters, its device, and the month its device leaves. */
-export interface NewPack {
+/** A new device's pack: the month in which it enters, its device, and the month its device leaves. */
+export interface EnteringPack {
   enters: number;
   name: string;
   end: number;
+}
+
+/** The packs of one item that bring needs. */
+export interface NeedingPacks {
+  /** Indices into the forecast's packs, in an order that does not hang on the order of rows. */
+  inService: readonly number[];
+  entering: readonly EnteringPack[];
 }
 
 /** Random needs of an item's packs with their expected values by month and cause. */
@@ -33,49 +40,48 @@ export interface PackNeeds {
 /**
  * Needs of one item's packs: first replacements of the packs in service, growth, and the renewals of both. Packs whose
  * device retires inside the horizon need nothing from then on.
- *
- * @param indices  into life.packs, in an order that does not hang on the order of rows
  */
 export function packNeeds(
   item: Item,
   life: LifeForecast,
-  indices: readonly number[],
-  newPacks: readonly NewPack[],
+  { inService, entering }: NeedingPacks,
   takes: WhoTakes,
   firstMonth: Month,
 ): PackNeeds {
   const { draws, months } = life;
   const newDue = new Float64Array(draws * (months + 1));
   life.newPackDueByDraw(item.name, newDue);
-  const slots: Slot[] = [...indices.map((index) => ({ index, pack: life.packs[index]! })), ...newPacks];
+  const slots: Slot[] = [...inService.map((index) => ({ index, pack: life.packs[index]! })), ...entering];
   const ends = Int32Array.from(slots, (slot) =>
     "pack" in slot ? endOfPack(slot.pack, takes, firstMonth, months) : slot.end,
   );
-  const dueOf = (slot: number, into: Float64Array) => {
-    const of = slots[slot]!;
-    if ("pack" in of) life.dueByDraw(of.index, into);
-    else for (let i = 0; i < into.length; i++) into[i] = i % months >= of.enters ? 1 : 0;
-  };
-  const small = slots.length <= MOST_SLOTS_HELD && slots.length * draws * months <= HELD_AT_ONCE;
-  if (small) {
-    const lives = holdAll(slots.length, draws, months, ends, newDue, dueOf);
-    const expected = new Float64Array(months);
-    for (let i = 0; i < lives.density.length; i++) {
-      expected[i % months] = expected[i % months]! + lives.density[i]! / draws;
-    }
-    return { needs: needsOfFewPacks(lives), causes: shareAmongCauses(expected, slots, ends, months) };
-  }
-  const many = needsOfManyPacks({
+  const stream: SlotStream = {
     slots: slots.length,
     draws,
     months,
     newDue,
-    dueOf,
     endOf: (slot) => ends[slot]!,
-  });
+    dueOf(slot, into) {
+      const of = slots[slot]!;
+      if ("pack" in of) life.dueByDraw(of.index, into);
+      else for (let i = 0; i < into.length; i++) into[i] = i % months >= of.enters ? 1 : 0;
+    },
+  };
+  const { needs, density } = needsOfSlots(stream);
   const expected = new Float64Array(months);
-  for (let i = 0; i < many.density.length; i++) expected[i % months] = expected[i % months]! + many.density[i]! / draws;
-  return { needs: many, causes: shareAmongCauses(expected, slots, ends, months) };
+  for (let i = 0; i < density.length; i++) expected[i % months] = expected[i % months]! + density[i]! / draws;
+  return { needs, causes: shareAmongCauses(expected, slots, ends, months) };
+}
+
+/** Random needs of slots, with the needs expected at draw * months + month, of one slot after the other or of all. */
+function needsOfSlots(stream: SlotStream): { needs: SpanNeeds; density: Float64Array } {
+  const { slots, draws, months } = stream;
+  if (slots <= MOST_SLOTS_HELD && slots * draws * months <= HELD_AT_ONCE) {
+    const lives = heldLives(stream);
+    return { needs: needsOfFewPacks(lives), density: lives.density };
+  }
+  const needs = needsOfManyPacks(stream);
+  return { needs, density: needs.density };
 }
 
 function endOfPack(pack: PackLife, takes: WhoTakes, firstMonth: Month, months: number): number {
@@ -90,26 +96,6 @@ export function endMonth(retired: number | null, firstMonth: Month, months: numb
   // needs of as-of's month fall on as-of, before a retirement that is still to come
   while (month < months && (month === 0 || firstDayOfMonth(firstMonth + month) < retired)) month++;
   return month;
-}
-
-function holdAll(
-  slots: number,
-  draws: number,
-  months: number,
-  ends: Int32Array,
-  newDue: Float64Array,
-  dueOf: (slot: number, into: Float64Array) => void,
-): SlotLives {
-  const due = new Float64Array(slots * draws * months);
-  const density = new Float64Array(slots * draws * months);
-  for (let slot = 0; slot < slots; slot++) {
-    const from = slot * draws * months;
-    dueOf(slot, due.subarray(from, from + draws * months));
-    for (let draw = 0; draw < draws; draw++) {
-      renewalDensity(due, from + draw * months, newDue, draw * (months + 1), months, ends[slot]!, density);
-    }
-  }
-  return { slots, draws, months, due, density, newDue, ends };
 }
 
 /**

@@ -1,22 +1,22 @@
+/** One slot in one draw: where its chances stand in tables that hold those of many. */
+export interface SlotInDraw {
+  /** Chance that the first need has come by each month's end, non-decreasing, from `at` on. */
+  due: Float64Array;
+  at: number;
+  /** Chance that a new pack is due within 0, 1, ... months of entering service, from `newAt` on. */
+  newDue: Float64Array;
+  newAt: number;
+  /** Month from which the slot needs nothing any more. */
+  end: number;
+}
+
 /**
  * Expected needs by month of one slot: a pack in service whose first replacement falls in a month with chance
  * `first`, each replacement lasting as new packs do. u = first + u * life, solved forwards.
  *
- * @param due  chance that the first need has come by each month's end, non-decreasing
- * @param at  offset of the slot's first month in `due` and `into`
- * @param newDue  chance that a new pack is due within 0, 1, ... months of entering service
- * @param newAt  offset of its entry 0
- * @param end  month from which the slot needs nothing any more
+ * @param into  filled from the slot's `at` on
  */
-export function renewalDensity(
-  due: Float64Array,
-  at: number,
-  newDue: Float64Array,
-  newAt: number,
-  months: number,
-  end: number,
-  into: Float64Array,
-): void {
+export function renewalDensity({ due, at, newDue, newAt, end }: SlotInDraw, months: number, into: Float64Array): void {
   let before = 0;
   for (let m = 0; m < months; m++) {
     let density = 0;
@@ -33,24 +33,20 @@ export function renewalDensity(
 }
 
 /**
- * Chance of no need of one slot in months after+1 .. through. Exact: either the first need comes later, or the pack
- * that entered in some month up to `after` outlives the span (see `outliving`).
+ * Chance of no need of one slot in months after+1 .. last. Exact: either the first need comes later, or the pack that
+ * entered in some month up to `after` outlives the span.
+ *
+ * @param density  the slot's expected needs by month, from its `at` on
+ * @param last     a month after `after` and before the slot's end
  */
-export function chanceOfNone(due: number, outliving: number): number {
-  return Math.min(1, Math.max(0, 1 - due + outliving));
+export function chanceOfNone(slot: SlotInDraw, density: Float64Array, after: number, last: number): number {
+  return Math.min(1, Math.max(0, 1 - slot.due[slot.at + last]! + outliving(slot, density, after, last)));
 }
 
 /**
  * Chance that a slot holds, by the end of month `last`, a pack that entered in a month up to `after` and is not due yet.
  */
-export function outliving(
-  density: Float64Array,
-  at: number,
-  newDue: Float64Array,
-  newAt: number,
-  after: number,
-  last: number,
-): number {
+function outliving({ at, newDue, newAt }: SlotInDraw, density: Float64Array, after: number, last: number): number {
   let chance = 0;
   for (let entered = 0; entered <= after; entered++) {
     chance += density[at + entered]! * (1 - newDue[newAt + last - entered]!);

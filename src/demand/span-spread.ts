@@ -1,4 +1,4 @@
-import { chanceOfNone, outliving, renewalDensity } from "./slot.ts";
+import { chanceOfNone, renewalDensity, type SlotInDraw } from "./slot.ts";
 import { addCumulants, shapeSlot } from "./slot-sum.ts";
 
 /** Variance, third and fourth cumulant of a span's needs in proportion to their mean. */
@@ -10,13 +10,10 @@ export interface Spread {
 
 /** A slot in one draw: needs of its span are worked out when asked for. */
 interface Row {
-  due: Float64Array;
+  slot: SlotInDraw;
   density: Float64Array;
   /** Needs expected before each month. */
   before: Float64Array;
-  /** Of its draw: by months in service. */
-  newDue: Float64Array;
-  end: number;
 }
 
 /**
@@ -32,10 +29,11 @@ export class SpanSpread {
   /** Takes a slot's chances in one draw; both arrays are copied. */
   add(due: Float64Array, newDue: Float64Array, end: number): void {
     const density = new Float64Array(this.months);
-    renewalDensity(due, 0, newDue, 0, this.months, end, density);
+    const slot = { due: due.slice(), at: 0, newDue: newDue.slice(), newAt: 0, end };
+    renewalDensity(slot, this.months, density);
     const before = new Float64Array(this.months + 1);
     for (let month = 0; month < this.months; month++) before[month + 1] = before[month]! + density[month]!;
-    this.rows.push({ due: due.slice(), density, before, newDue: newDue.slice(), end });
+    this.rows.push({ slot, density, before });
   }
 
   /** For the months after+1 .. through. */
@@ -45,11 +43,11 @@ export class SpanSpread {
     if (known) return known;
     const sum = { mean: 0, variance: 0, third: 0, fourth: 0 };
     const shape = { low: 0, chanceLow: 1, chanceHigh: 0 };
-    for (const row of this.rows) {
-      const last = Math.min(through, row.end - 1);
+    for (const { slot, density, before } of this.rows) {
+      const last = Math.min(through, slot.end - 1);
       if (last <= after) continue;
-      const mean = row.before[last + 1]! - row.before[after + 1]!;
-      shapeSlot(chanceOfNone(row.due[last]!, outliving(row.density, 0, row.newDue, 0, after, last)), mean, shape);
+      const mean = before[last + 1]! - before[after + 1]!;
+      shapeSlot(chanceOfNone(slot, density, after, last), mean, shape);
       addCumulants(shape, sum);
     }
     const { mean, variance, third, fourth } = sum;

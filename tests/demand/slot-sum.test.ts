@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { chanceOfNone, outliving, renewalDensity } from "../../src/demand/slot.ts";
+import { chanceOfNone, renewalDensity } from "../../src/demand/slot.ts";
 import { addSlotSum, shapeSlot, VARIANCE_OF_A_NORMAL } from "../../src/demand/slot-sum.ts";
 import { quantileOfCounts } from "../../src/maths/convolution.ts";
 import { refinedNormalCdf } from "../../src/maths/refined-normal.ts";
@@ -132,7 +132,8 @@ describe("chanceOfNone: one pack and its replacements", () => {
         const due = upwards(rawDue);
         const newDue = [0, ...upwards(rawNew)];
         const density = new Float64Array(months);
-        renewalDensity(Float64Array.from(due), 0, Float64Array.from(newDue), 0, months, months, density);
+        const slot = { due: Float64Array.from(due), at: 0, newDue: Float64Array.from(newDue), newAt: 0, end: months };
+        renewalDensity(slot, months, density);
         for (let through = after + 1; through < months; through++) {
           let none = 0;
           let mean = 0;
@@ -143,8 +144,7 @@ describe("chanceOfNone: one pack and its replacements", () => {
             if (count === 0) none += chance;
             mean += chance * count;
           }
-          const lasting = outliving(density, 0, Float64Array.from(newDue), 0, after, through);
-          expect(chanceOfNone(due[through]!, lasting)).toBeCloseTo(none, 10);
+          expect(chanceOfNone(slot, density, after, through)).toBeCloseTo(none, 10);
           expect(density.slice(after + 1, through + 1).reduce((a, b) => a + b, 0)).toBeCloseTo(mean, 10);
         }
       }),
