@@ -4,18 +4,22 @@ import type { PlaceUses } from "./place-run.ts";
 /** Up to so many days are sorted by insertion. */
 const FEW = 30;
 
+/** A time at a place: its first day, and how many days it lasts. */
+export interface Stretch {
+  from: number;
+  days: number;
+}
+
 /**
  * Draws the days and sizes of so many uses at a place. Given their number, the uses of a steady rate fall evenly over the
  * time.
  *
- * @param from, span  first day, and days
  * @param sizes  chance that a use takes 0, 1, 2 ... units
  * @param into  filled
  */
 export function drawUses(
   count: number,
-  from: number,
-  span: number,
+  { from, days }: Stretch,
   sizes: Float64Array,
   random: Random,
   into: PlaceUses,
@@ -26,7 +30,7 @@ export function drawUses(
     into.units = new Int32Array(2 * count);
   }
   for (let use = 0; use < count; use++) {
-    into.days[use] = from + random.uniform() * span;
+    into.days[use] = from + random.uniform() * days;
     // sizes are independent of days, so that only the days need be in order
     into.units[use] = sizeAt(random.uniform(), sizes);
   }

@@ -1,4 +1,4 @@
-import { addManyPath, FirstNeeds, type SlotGroup } from "./many-paths.ts";
+import { addManyPath, FirstNeeds, type NewPackLife, type SlotGroup } from "./many-paths.ts";
 import { highestCount, mixedCdf, mixedQuantile } from "./mixed-quantile.ts";
 import { renewalDensity } from "./slot.ts";
 import type { SlotStream } from "./slot-stream.ts";
@@ -64,13 +64,12 @@ export function needsOfManyPacks(stream: SlotStream): SpanNeeds & { density: Flo
     quantileIn: (after, through, level) =>
       mixedQuantile(level, meansIn(after, through), spread.perNeed(after, through)),
     addPath(draw, random, into) {
-      for (const group of inOrder) addManyPath(group, draw * months, first, lives[draw]!, random, into);
+      for (const group of inOrder) addManyPath({ group, at: draw * months, first, life: lives[draw]! }, random, into);
     },
   };
 }
 
-/** A new pack's chance of being due by months in service, its steps, and the first month with any. */
-function lifeOfNew(due: Float64Array): { due: Float64Array; steps: Float64Array; shortest: number } {
+function lifeOfNew(due: Float64Array): NewPackLife {
   const steps = due.map((chance, m) => (m === 0 ? 0 : Math.max(0, chance - due[m - 1]!)));
   const shortest = steps.findIndex((step) => step > 0);
   return { due, steps, shortest: shortest < 0 ? due.length : shortest };

@@ -57,17 +57,28 @@ export class FirstNeeds {
   }
 }
 
+/** A new pack by months in service: its chance of being due, the steps of that, and the first month with any. */
+export interface NewPackLife {
+  due: Float64Array;
+  steps: Float64Array;
+  shortest: number;
+}
+
+/** Slots that need nothing from one month on, in one draw. */
+interface GroupInDraw {
+  group: SlotGroup;
+  /** Offset of the draw's first month in the group's `due`. */
+  at: number;
+  first: FirstNeeds;
+  life: NewPackLife;
+}
+
 /**
  * Adds one future of many slots to `into`: month by month a count of first needs and one of renewals, each drawn with the
  * mean and variance that it has given the months before.
- *
- * @param life  of a new pack by months in service: chance of being due, and its steps
  */
 export function addManyPath(
-  { end, due }: SlotGroup,
-  at: number,
-  first: FirstNeeds,
-  life: { due: Float64Array; steps: Float64Array; shortest: number },
+  { group: { end, due }, at, first, life }: GroupInDraw,
   random: () => number,
   into: Int32Array,
 ): void {
@@ -92,7 +103,7 @@ function renewalsGiven(
   renewed: number,
   entered: Int32Array,
   month: number,
-  { due, steps, shortest }: { due: Float64Array; steps: Float64Array; shortest: number },
+  { due, steps, shortest }: NewPackLife,
 ): { mean: number; variance: number } {
   let mean = 0;
   let variance = 0;

@@ -97,15 +97,15 @@ class UsedPlace {
 
   addFutures(place: ItemPlace, use: PlaceUse, paces: readonly PacedFutures[], share: number): void {
     const random = seededRandom(seedFromText(`${this.ofItem.item.key}\n${place.key}`));
-    const span = Math.min(place.until, this.end) - place.from;
+    const stretch = { from: place.from, days: Math.min(place.until, this.end) - place.from };
     const sizes = this.ofItem.use!.unitsPerUse;
     const routine = routineDays(place, this.end);
-    drawUses(0, place.from, span, sizes, random, this.uses);
+    drawUses(0, stretch, sizes, random, this.uses);
     this.runner.run(place, this.uses, routine);
     this.quietNeeds.set(this.runner.needs);
     this.quietExpiries.set(this.runner.expiries);
     for (const { rateOf, among } of paces) {
-      dealEvents(rateOf(use), span / DAYS_PER_MONTH, among, random, (future, events) => {
+      dealEvents(rateOf(use), stretch.days / DAYS_PER_MONTH, among, random, (future, events) => {
         this.futuresWith[events] ??= [];
         this.futuresWith[events].push(future);
       });
@@ -113,7 +113,7 @@ class UsedPlace {
     this.futuresWith.forEach((found, events) => {
       const runs = Math.ceil(found.length / share);
       for (let run = 0; run < runs; run++) {
-        drawUses(events, place.from, span, sizes, random, this.uses);
+        drawUses(events, stretch, sizes, random, this.uses);
         this.runner.run(place, this.uses, routine);
         this.addRun(found, run, runs);
       }
