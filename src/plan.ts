@@ -30,8 +30,9 @@ export function makePlan(reading: Reading, policy: Policy, remember: Remembered 
   const demand = remember("demand", [life, dated], policy, (choices) => forecastDemand(choices, life, dated, remember));
   const lots = usableLots(fleet, policy, life.stock);
   const schedule = scheduleOrders(fleet, policy, demand, lots, life.packs);
-  const short = forecastShort(fleet, policy, life, dated, demand, lots, schedule);
-  const capped = deferOrders(fleet, policy, life, dated, demand, lots, schedule);
+  const scheduled = { fleet, policy, life, dated, demand, lots, schedule };
+  const short = forecastShort(scheduled);
+  const capped = deferOrders(scheduled);
   const packs = remember("packs", [life], policy, ({ asOf }) => packRows(life, monthOfDay(asOf)));
   return assemblePlan({ reading, policy, life, packs, dated, demand, schedule, short, capped });
 }

@@ -7,12 +7,13 @@ import type { UsableLot } from "../supplies/types.ts";
 import { buyingOptions } from "./buying-options.ts";
 import { Ledger } from "./ledger.ts";
 import { type LotTiers, lotTiersOf } from "./lot-tiers.ts";
-import { type NetNeeds, netNeeds, type SupplySpan, supplySpans } from "./net-needs.ts";
+import { type NetNeeds, netNeeds } from "./net-needs.ts";
 import { type Offer, offersForItem } from "./offers.ts";
 import { type LatestSlot, latestSlots, type OrderSlot, slotOn } from "./order-slots.ts";
 import { lotsForNeeds } from "./plan-item.ts";
 import type { StandInGround } from "./stand-ins.ts";
 import { stopgapsFor } from "./stopgaps.ts";
+import { type SupplySpan, supplySpans } from "./supply-spans.ts";
 
 /** One item to be planned: what is needed beyond its supply, and from whom and when it can be had. */
 export interface ItemCase {
@@ -73,14 +74,14 @@ function canBeMet(of: ItemCase): boolean {
   return lotsForNeeds(of.net.cumulative, buyingOptions(of, new Ledger().market())) !== null;
 }
 
-function caseOffer(offer: Offer, policy: Policy, { from, months }: ItemDemand, mayBeLate: boolean): CaseOffer {
+function caseOffer(offer: Offer, policy: Policy, demand: ItemDemand, mayBeLate: boolean): CaseOffer {
   const known = new Map<number, OrderSlot>();
   return {
     offer,
-    slots: latestSlots(offer, policy, from, months, mayBeLate),
+    slots: latestSlots(offer, policy, demand, mayBeLate),
     earlierSlot(orderBy, index) {
-      const key = orderBy * months + index;
-      const slot = known.get(key) ?? slotOn(orderBy, index, offer, policy, from, months);
+      const key = orderBy * demand.months + index;
+      const slot = known.get(key) ?? slotOn(orderBy, index, offer, policy, demand);
       known.set(key, slot);
       return slot;
     },

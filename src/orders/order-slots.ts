@@ -27,6 +27,12 @@ export interface LatestSlot extends OrderSlot {
   after: Day;
 }
 
+/** The months that needs are told for: the first, and how many. */
+interface Horizon {
+  from: Month;
+  months: number;
+}
+
 /** The day on which the needs of a month index fall: as-of for the first, then the month's first day. */
 export function needDay(policy: Policy, from: Month, index: number): Day {
   return index === 0 ? policy.asOf : firstDayOfMonth(from + index);
@@ -39,13 +45,8 @@ export function needDay(policy: Policy, from: Month, index: number): Day {
  *
  * @param mayBeLate  false where another offer arrives sooner: then no order opens for months that are missed
  */
-export function latestSlots(
-  offer: Offer,
-  policy: Policy,
-  from: Month,
-  months: number,
-  mayBeLate: boolean,
-): LatestSlot[] {
+export function latestSlots(offer: Offer, policy: Policy, horizon: Horizon, mayBeLate: boolean): LatestSlot[] {
+  const { from, months } = horizon;
   const slots: LatestSlot[] = [];
   for (let index = 0; index < months; index++) {
     const latest = needDay(policy, from, index) - policy.orderBeforeNeedDays - offer.planLeadDays;
@@ -54,7 +55,7 @@ export function latestSlots(
     const orderBy = missed ? policy.asOf : wished;
     const before = slots[index - 1];
     slots.push({
-      ...slotOn(orderBy, index, offer, policy, from, months),
+      ...slotOn(orderBy, index, offer, policy, horizon),
       missed,
       offCadence: missed && offer.orderEveryMonths !== null && !isOrderDay(orderBy, offer.orderEveryMonths, policy),
       opens: mayBeLate ? before?.orderBy !== orderBy : !missed && (before?.missed || before?.orderBy !== orderBy),
@@ -70,8 +71,7 @@ export function slotOn(
   index: number,
   offer: Offer,
   policy: Policy,
-  from: Month,
-  months: number,
+  { from, months }: Horizon,
 ): OrderSlot {
   const arriveBy = orderBy + offer.leadDays;
   const usableUntil = lastUsableDay(offer, arriveBy);

@@ -1,6 +1,7 @@
 import type { ItemDemand } from "../demand/types.ts";
 import { nameKey } from "../fleet/rows.ts";
 import { seededRandom } from "../maths/random.ts";
+import { seedFromText } from "../maths/text-seed.ts";
 
 /** Possible futures that spend and shortage are counted over. */
 export const SAMPLED_PATHS = 400;
@@ -23,16 +24,9 @@ export function samplePaths(demand: ItemDemand, paths = SAMPLED_PATHS): Int32Arr
 const sampled = new WeakMap<ItemDemand, Int32Array[]>();
 
 function drawPaths(demand: ItemDemand, paths: number): Int32Array[] {
-  const random = seededRandom(seedOf(nameKey(demand.item)));
+  const random = seededRandom(seedFromText(nameKey(demand.item)));
   return Array.from({ length: paths }, (_, path) => {
     const draw = demand.draws > paths ? Math.floor((path * demand.draws) / paths) : path % demand.draws;
     return demand.samplePath(draw, random.uniform);
   });
-}
-
-/** FNV-1a hash of a text, 32 bits. */
-function seedOf(text: string): number {
-  let hash = 0x811c9dc5;
-  for (let at = 0; at < text.length; at++) hash = Math.imul(hash ^ text.charCodeAt(at), 0x01000193);
-  return hash | 0;
 }

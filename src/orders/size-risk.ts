@@ -1,8 +1,8 @@
 import type { Policy } from "../fleet/policy.ts";
 import type { ItemCase } from "./item-case.ts";
-import { missingThrough, type SupplySpan } from "./net-needs.ts";
 import type { PlacedLot } from "./plan-item.ts";
 import { lineCostOf } from "./prices.ts";
+import { missingThrough, type SupplySpan, stockToUse, useFirstExpired } from "./supply-spans.ts";
 
 /** The service level that an order's size is compared with. */
 const LOWER_LEVEL = 0.8;
@@ -40,16 +40,10 @@ export function sizeRisk(
 
 /** Stock after a month when every month takes its mean, first expired, first out. */
 function expectedLeft(of: ItemCase, supply: readonly SupplySpan[], through: number): number {
-  const left = supply.map((span) => ({ ...span })).sort((a, b) => a.to - b.to || a.from - b.from);
+  const left = stockToUse(supply);
   let waiting = 0;
   for (let month = 0; month <= through; month++) {
-    waiting += of.demand.mean[month]!;
-    for (const span of left) {
-      if (span.from > month || span.to < month) continue;
-      const used = Math.min(waiting, span.units);
-      span.units -= used;
-      waiting -= used;
-    }
+    waiting = useFirstExpired(left, month, waiting + of.demand.mean[month]!);
   }
   // what lasts to the last month is not known to lapse after it
   const lasts = (span: SupplySpan) => span.from <= through && (span.to > through || span.to === of.demand.months - 1);

@@ -1,7 +1,7 @@
 import type { Policy } from "../fleet/policy.ts";
 import type { ItemCase } from "./item-case.ts";
-import { missingThrough, type SupplySpan } from "./net-needs.ts";
 import type { PlannedLine } from "./order-lines.ts";
+import { missingThrough, stockToUse, useFirstExpired } from "./supply-spans.ts";
 
 /**
  * Units that each of an item's planned order points would buy on one possible future.
@@ -15,7 +15,7 @@ import type { PlannedLine } from "./order-lines.ts";
  * @returns units by planned line
  */
 export function unitsOnPath(of: ItemCase, lines: readonly PlannedLine[], policy: Policy, needs: Int32Array): number[] {
-  let stock = of.supply.map((span) => ({ ...span }));
+  let stock = stockToUse(of.supply);
   let waiting = 0;
   let month = 0;
   return lines.map(({ line, lot, offer, covers, orderMonth }) => {
@@ -32,22 +32,7 @@ export function unitsOnPath(of: ItemCase, lines: readonly PlannedLine[], policy:
       const boxes = Math.ceil(Math.max(missing, offer.minimumUnits) / offer.unitsPerBox);
       units = missing > 0 ? boxes * offer.unitsPerBox : 0;
     }
-    if (units > 0) stock.push({ from: lot.period, to: lot.slot.lastServed, units });
+    if (units > 0) stock = stockToUse([...stock, { from: lot.period, to: lot.slot.lastServed, units }]);
     return units;
   });
-}
-
-function useFirstExpired(stock: SupplySpan[], month: number, waiting: number): number {
-  let left = waiting;
-  while (left > 0) {
-    let first: SupplySpan | undefined;
-    for (const span of stock) {
-      if (span.units > 0 && span.from <= month && span.to >= month && span.to < (first?.to ?? 1e9)) first = span;
-    }
-    if (!first) break;
-    const used = Math.min(left, first.units);
-    first.units -= used;
-    left -= used;
-  }
-  return left;
 }

@@ -1,17 +1,12 @@
 import { fiscalYearOfMonth, fiscalYearStart } from "../calendar/fiscal-year.ts";
 import { firstDayOfMonth, monthOfDay } from "../calendar/month.ts";
-import type { ItemDemand } from "../demand/types.ts";
 import { exactFromText, minorUnits } from "../fleet/money.ts";
-import type { Policy } from "../fleet/policy.ts";
-import type { Fleet } from "../fleet/rows.ts";
-import type { LifeForecast } from "../life/types.ts";
-import type { OrderLine, OrderSchedule } from "../orders/types.ts";
-import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
+import type { OrderLine } from "../orders/types.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { costOf, DeferrableLine } from "./deferrable-line.ts";
 import { lotsByItem } from "./forecast-short.ts";
 import { type ShortModel, shortModel } from "./short-model.ts";
-import type { CappedSchedule, Deferral } from "./types.ts";
+import type { CappedSchedule, Deferral, Scheduled } from "./types.ts";
 import type { SupplyMonths } from "./unmet-needs.ts";
 
 /**
@@ -24,21 +19,14 @@ import type { SupplyMonths } from "./unmet-needs.ts";
  *
  * @returns null where the policy sets no budget
  */
-export function deferOrders(
-  fleet: Fleet,
-  policy: Policy,
-  life: LifeForecast,
-  dated: DatedStockForecast,
-  demand: readonly ItemDemand[],
-  lots: readonly UsableLot[],
-  schedule: OrderSchedule,
-): CappedSchedule | null {
+export function deferOrders(scheduled: Scheduled): CappedSchedule | null {
+  const { fleet, policy, dated, lots, schedule } = scheduled;
   if (policy.budgetPerFiscalYear === null) return null;
   const currencies = [...new Set(schedule.orders.map((line) => line.currency))];
   const named = policy.currency?.trim().toUpperCase();
   const currency = named ?? currencies[0] ?? "";
   const cap = minorUnits(exactFromText(policy.budgetPerFiscalYear), currency);
-  const model = shortModel(policy, life, dated, demand);
+  const model = shortModel(scheduled);
   const harm = new Harm(model, lotsByItem(lots, dated));
   const keyOf = (line: OrderLine) => dated.needing.book.find(line.item).key;
   let lines = schedule.orders.map((line) => new DeferrableLine(line, keyOf(line), fleet, policy, model));

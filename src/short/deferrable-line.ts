@@ -1,8 +1,8 @@
 import type { Day } from "../calendar/day.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type Fleet, nameKey } from "../fleet/rows.ts";
-import { lotsOfSchedule } from "../orders/lots-of-schedule.ts";
-import { type Offer, offersForItem } from "../orders/offers.ts";
+import type { Fleet } from "../fleet/rows.ts";
+import { lotsOfSchedule, offerOfLine } from "../orders/lots-of-schedule.ts";
+import type { Offer } from "../orders/offers.ts";
 import { lineCostOf } from "../orders/prices.ts";
 import type { OrderLine } from "../orders/types.ts";
 import type { ShortModel } from "./short-model.ts";
@@ -34,8 +34,7 @@ export class DeferrableLine {
     private readonly policy: Policy,
     private readonly model: ShortModel,
   ) {
-    const { offers } = offersForItem(line.item, fleet, policy, policy.serviceLevel);
-    this.offer = offers.find((one) => nameKey(one.supplier) === nameKey(line.supplier)) ?? offers[0]!;
+    this.offer = offerOfLine(line, fleet, policy);
   }
 
   get keptUnits(): number {

@@ -1,14 +1,9 @@
-import type { ItemDemand } from "../demand/types.ts";
 import { groupBy } from "../fleet/group-by.ts";
-import type { Policy } from "../fleet/policy.ts";
-import type { Fleet } from "../fleet/rows.ts";
-import type { LifeForecast } from "../life/types.ts";
 import { lotsOfSchedule } from "../orders/lots-of-schedule.ts";
-import type { OrderSchedule } from "../orders/types.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { shortModel } from "./short-model.ts";
-import type { ShortMonth } from "./types.ts";
+import type { Scheduled, ShortMonth } from "./types.ts";
 
 /**
  * Devices without a good pack or in-date supplies at each month's end: how many are expected, and the chance that any
@@ -20,16 +15,9 @@ import type { ShortMonth } from "./types.ts";
  * no device short, in proportion. Waiting needs are spread over different devices among those that take the item, and
  * items fall on devices independently: a device is short if it lacks any of its items.
  */
-export function forecastShort(
-  fleet: Fleet,
-  policy: Policy,
-  life: LifeForecast,
-  dated: DatedStockForecast,
-  demand: readonly ItemDemand[],
-  lots: readonly UsableLot[],
-  schedule: OrderSchedule,
-): ShortMonth[] {
-  const model = shortModel(policy, life, dated, demand);
+export function forecastShort(scheduled: Scheduled): ShortMonth[] {
+  const { fleet, policy, dated, lots, schedule } = scheduled;
+  const model = shortModel(scheduled);
   const onHand = lotsByItem(lots, dated);
   const bought = lotsByItem(lotsOfSchedule(schedule.orders, fleet, policy), dated);
   const short = (supplyOf: (key: string) => readonly UsableLot[]) =>

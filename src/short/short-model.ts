@@ -1,5 +1,4 @@
 import { lastDayOfMonth, type Month, monthOfDay } from "../calendar/month.ts";
-import type { ItemDemand } from "../demand/types.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { LifeForecast } from "../life/types.ts";
@@ -8,7 +7,7 @@ import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { countInService, deviceClasses } from "./device-classes.ts";
 import { shortOnPaths } from "./short-on-paths.ts";
-import type { Shortage } from "./types.ts";
+import type { Scheduled, Shortage } from "./types.ts";
 import { inOrderOfLapse, type SupplyMonths, supplyMonths, unmetNeeds } from "./unmet-needs.ts";
 
 /** Units of an item that wait at the month's end, at path * months + month. */
@@ -33,12 +32,7 @@ export interface ShortModel {
 }
 
 /** Prepares what does not hang on the supply: sampled needs, who takes what, units past their swap day still in date. */
-export function shortModel(
-  policy: Policy,
-  life: LifeForecast,
-  dated: DatedStockForecast,
-  demand: readonly ItemDemand[],
-): ShortModel {
+export function shortModel({ policy, life, dated, demand }: Scheduled): ShortModel {
   const { book, takes } = dated.needing;
   const from = monthOfDay(policy.asOf);
   const months = policy.horizonMonths;

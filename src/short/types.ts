@@ -1,5 +1,24 @@
 import type { Day } from "../calendar/day.ts";
 import type { Month } from "../calendar/month.ts";
+import type { ItemDemand } from "../demand/types.ts";
+import type { Policy } from "../fleet/policy.ts";
+import type { Fleet } from "../fleet/rows.ts";
+import type { LifeForecast } from "../life/types.ts";
+import type { OrderSchedule } from "../orders/types.ts";
+import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
+import type { UsableLot } from "../supplies/types.ts";
+
+/** A schedule with all that it was made from: what a count of devices short rests on. */
+export interface Scheduled {
+  fleet: Fleet;
+  policy: Policy;
+  life: LifeForecast;
+  dated: DatedStockForecast;
+  demand: readonly ItemDemand[];
+  /** Stock and orders on the way. */
+  lots: readonly UsableLot[];
+  schedule: OrderSchedule;
+}
 
 /** Devices short at a month's end: how many are expected, and the chance that any is. */
 export interface Shortage {

@@ -58,8 +58,9 @@ export async function planByStages(
   const demand = lap("demand", () => forecastDemand(policy, life, dated));
   const lots = usableLots(fleet, policy, life.stock);
   const schedule = lap("orders", () => scheduleOrders(fleet, policy, demand, lots, life.packs));
-  const short = lap("short", () => forecastShort(fleet, policy, life, dated, demand, lots, schedule));
-  const capped = lap("defer", () => deferOrders(fleet, policy, life, dated, demand, lots, schedule));
+  const scheduled = { fleet, policy, life, dated, demand, lots, schedule };
+  const short = lap("short", () => forecastShort(scheduled));
+  const capped = lap("defer", () => deferOrders(scheduled));
   const from = monthOfDay(policy.asOf);
   const plan = lap("out", () =>
     assemblePlan({ reading, policy, life, packs: packRows(life, from), dated, demand, schedule, short, capped }),

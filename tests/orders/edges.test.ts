@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { missingThrough } from "../../src/orders/net-needs.ts";
 import type { Offer } from "../../src/orders/offers.ts";
 import { orderFeeOf } from "../../src/orders/prices.ts";
 import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
+import { missingThrough } from "../../src/orders/supply-spans.ts";
 import { AS_OF, catalogueRow, certainDemand, day, fleetWith, policyWith, supplierRow } from "./made-up.ts";
 
 describe("on the edge", () => {

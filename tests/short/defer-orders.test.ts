@@ -16,8 +16,8 @@ function capped(demand: ItemDemand[], choices: Partial<Policy>) {
   const policy = policyWith({ horizonMonths: demand[0]!.months, ...choices });
   const dated = forecastDatedStock(fleet, policy);
   const schedule = scheduleOrders(fleet, policy, demand, []);
-  const cut = deferOrders(fleet, policy, NO_LIFE, dated, demand, [], schedule);
-  return { schedule, cut, full: forecastShort(fleet, policy, NO_LIFE, dated, demand, [], schedule) };
+  const scheduled = { fleet, policy, life: NO_LIFE, dated, demand, lots: [], schedule };
+  return { schedule, cut: deferOrders(scheduled), full: forecastShort(scheduled) };
 }
 
 describe("deferOrders", () => {

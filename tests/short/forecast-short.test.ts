@@ -12,7 +12,8 @@ import { device, fleetOf, NO_LIFE, PADS, SOURCE } from "./made-up.ts";
 function short(fleet: Fleet, demand: ItemDemand[], lots: UsableLot[] = [], months = demand[0]!.months) {
   const policy = policyWith({ horizonMonths: months });
   const schedule = scheduleOrders(fleet, policy, demand, lots);
-  return forecastShort(fleet, policy, NO_LIFE, forecastDatedStock(fleet, policy), demand, lots, schedule);
+  const dated = forecastDatedStock(fleet, policy);
+  return forecastShort({ fleet, policy, life: NO_LIFE, dated, demand, lots, schedule });
 }
 
 // shares of devices are binary fractions, not exact ones
