@@ -2,6 +2,7 @@ import { once } from "node:events";
 import { styleText } from "node:util";
 import type { TextSetting } from "../src/index.ts";
 import { clearProgress } from "./progress.ts";
+import { terminalText } from "./terminal-text.ts";
 
 /** Width where the terminal does not say: what a printed page and an old terminal hold. */
 const USUAL_WIDTH = 80;
@@ -19,7 +20,7 @@ export async function print(chunks: Iterable<string>): Promise<void> {
 /** Says something beside the result, on stderr. */
 export function note(text: string): void {
   clearProgress();
-  process.stderr.write(`${text}\n`);
+  process.stderr.write(`${terminalText(text)}\n`);
 }
 
 /** Says what to do next, to a person at a terminal only. */

@@ -1,6 +1,7 @@
 import { Argument, Command } from "commander";
 import { version } from "../package.json";
 import { CAUTION_HELP, EXIT_HELP, POLICY_HELP, START_HELP, VERB_HELP } from "./help-text.ts";
+import { terminalText } from "./terminal-text.ts";
 import {
   addOutputOptions,
   addSheetOptions,
@@ -29,6 +30,8 @@ export function makeProgram(): Command {
     .helpOption("-h, --help", "print help")
     .addHelpText("after", below(START_HELP, CAUTION_HELP, EXIT_HELP))
     // a verb's own help tells what it takes
+    // what was typed stands in what is said of it
+    .configureOutput({ outputError: (text, write) => write(terminalText(text)) })
     .configureHelp({ minWidthToWrap: 20, subcommandTerm: (verb) => verb.name() })
     .exitOverride();
 

@@ -1,3 +1,5 @@
+import { terminalText } from "./terminal-text.ts";
+
 /** What a terminal does to take back the line that it stands on. */
 const CLEAR_LINE = "\r\u001b[2K";
 
@@ -7,8 +9,8 @@ let shown = false;
 export function showProgress(text: string): void {
   const { isTTY, columns } = process.stderr;
   if (!isTTY) return;
-  // names of files come from outside, and a line that the terminal wraps could not be taken back
-  process.stderr.write(CLEAR_LINE + text.replace(/\p{Cc}+/gu, " ").slice(0, (columns || 80) - 1));
+  // a line that the terminal wraps could not be taken back
+  process.stderr.write(CLEAR_LINE + terminalText(text).slice(0, (columns || 80) - 1));
   shown = true;
 }
 

@@ -14,7 +14,11 @@ export interface InputFiles {
 /** Bytes that a file may have. */
 const LARGEST_FILE = 256 * 1024 * 1024;
 
-/** Reads files, folders (their files, not their folders) and `-`, the standard input. Never throws for a bad file. */
+/**
+ * Reads files, folders (their files, not their folders) and `-`, the standard input. Never throws for a bad file. What
+ * lies in a folder and is neither, such as a pipe or a device, is passed over: to read it may never end. One that is
+ * named is read, as a shell's own pipes are.
+ */
 export function readInputs(inputs: readonly string[]): InputFiles {
   if (inputs.filter((input) => input === "-").length > 1)
     throw new UsageError("Standard input (-) can be read once only.");
@@ -34,8 +38,11 @@ export function isFolder(path: string): boolean {
 
 function readFolder(folder: string, found: InputFiles): void {
   try {
-    const entries = readdirSync(folder, { withFileTypes: true }).filter((entry) => !entry.isDirectory());
-    for (const name of entries.map((entry) => entry.name).sort()) readFile(join(folder, name), name, found, true);
+    for (const name of readdirSync(folder).sort()) {
+      const path = join(folder, name);
+      // a link that leads nowhere is told as a file that is not there
+      if (statSync(path, { throwIfNoEntry: false })?.isFile() ?? true) readFile(path, name, found, true);
+    }
   } catch (error) {
     found.refused.push({ file: basename(folder), ...whyUnreadable(error) });
   }

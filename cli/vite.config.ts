@@ -30,7 +30,7 @@ export default defineConfig({
           groups: [
             {
               name: "options",
-              test: /node_modules\/commander\/|\/cli\/(exit-codes|help-text|print|progress|usage-hint|verb-options)\.ts$/,
+              test: /node_modules\/commander\/|\/cli\/(exit-codes|help-text|print|progress|terminal-text|usage-hint|verb-options)\.ts$/,
               priority: 2,
             },
             { name: "verbs", test: /\/cli\/(?!main|program)[\w/-]+\.ts$|\/sample-data\/\w+\.csv$/, priority: 1 },

@@ -1,4 +1,4 @@
-import { closeSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
+import { closeSync, mkdirSync, openSync, renameSync, rmSync, statSync, writeSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { UsageError } from "./exit-codes.ts";
 import { isFolder } from "./read-inputs.ts";
@@ -18,8 +18,8 @@ export interface OutFile {
  */
 export function writeFiles(folder: string, files: readonly OutFile[], inputs: readonly string[]): void {
   if (folder.trim() === "") throw new UsageError("The folder to write into has no name.");
-  const read = new Set(inputs.map((path) => resolve(path)));
-  const replaced = files.find(({ name }) => read.has(resolve(folder, name)));
+  const read = new Set(inputs.map(fileBehind));
+  const replaced = files.find(({ name }) => read.has(fileBehind(join(folder, name))));
   if (replaced)
     throw new UsageError(`The input ${join(folder, replaced.name)} would be written over; choose another folder.`);
   const written: { temporary: string; path: string }[] = [];
@@ -39,6 +39,19 @@ export function writeFiles(folder: string, files: readonly OutFile[], inputs: re
   }
 }
 
+/**
+ * What names a file whatever the path to it: links lead to it, and some systems take packs.csv and Packs.CSV for one.
+ * The path itself where there is no file yet.
+ */
+function fileBehind(path: string): string {
+  try {
+    const { dev, ino } = statSync(path, { bigint: true });
+    return `${dev} ${ino}`;
+  } catch {
+    return resolve(path);
+  }
+}
+
 /** Makes a folder and those above it, one at a time: where a system takes no folder, one call for all may never end. */
 function makeFolder(path: string): void {
   if (isFolder(path)) return;
@@ -47,7 +60,9 @@ function makeFolder(path: string): void {
 }
 
 function writeChunks(path: string, chunks: Iterable<string | Uint8Array>): void {
-  const file = openSync(path, "w");
+  rmSync(path, { force: true });
+  // never through what someone else put there meanwhile: a link could lead anywhere
+  const file = openSync(path, "wx");
   try {
     for (const chunk of chunks) writeWhole(file, typeof chunk === "string" ? Buffer.from(chunk, "utf8") : chunk);
   } finally {

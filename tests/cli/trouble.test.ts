@@ -1,4 +1,5 @@
-import { readdirSync } from "node:fs";
+import { execFileSync } from "node:child_process";
+import { readdirSync, symlinkSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { folderWith } from "../folders.ts";
@@ -22,6 +23,32 @@ describe("wanecast in trouble", () => {
     expect(code).toBe(2);
     expect(stderr).toMatch(/^error: Nothing could be written into .*notes\.txt: EEXIST/);
     expect(readdirSync(folder)).toEqual(["notes.txt"]);
+  });
+  // a name that would clear the screen and set the window's title, as a folder from elsewhere may hold it
+  it.skipIf(process.platform === "win32")("steers no terminal by what it says of names and arguments", () => {
+    const steering = "a\u001b[2J\u001b]0;b\u0007\u202e";
+    const folder = folderWith({ [`${steering}.xlsx`]: "PK\u0003\u0004" });
+    for (const args of [
+      ["plan", folder],
+      ["plan", folder, "--policy", `${steering}=1`],
+      ["compare", `${steering}.json`, `${steering}.json`],
+      [steering],
+      ["plan", folder, `--${steering}`],
+    ]) {
+      const { code, stderr } = wanecast(args);
+      expect(code, stderr).not.toBe(0);
+      expect(stderr).toContain("a [2J ]0;b");
+      expect(stderr).not.toMatch(/[^\P{Cc}\n]|\u202e/u);
+    }
+  });
+  it.skipIf(process.platform === "win32")("reads a folder's files alone: no folder behind a link, no pipe", () => {
+    const folder = folderWith({ "sheets/packs.csv": "serial\nA\n", "other/more.csv": "serial\nB\n" });
+    const sheets = join(folder, "sheets");
+    symlinkSync(join(folder, "other"), join(sheets, "other"));
+    execFileSync("mkfifo", [join(sheets, "pipe.csv")]);
+    const { code, stdout } = wanecast(["check", sheets, "--as-of", "2026-11-01", "--json"], { timeout: 60_000 });
+    expect(code).toBe(0);
+    expect(JSON.parse(stdout).inputs.map(({ file }: { file: string }) => file)).toEqual(["packs.csv"]);
   });
   it("refuses a broken workbook, named or in a folder, and says the way out", () => {
     const folder = folderWith({ "register.xlsx": "PK\u0003\u0004", "packs.csv": "serial\nA\n" });

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, linkSync, mkdirSync, readFileSync, symlinkSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it } from "vitest";
 import { UsageError } from "../../cli/exit-codes.ts";
@@ -18,6 +18,29 @@ it("writeFiles refuses a folder without a name, such as a shell's empty variable
 });
 it.skipIf(!existsSync("/proc/self"))("writeFiles says so at once where a system takes no folder", () => {
   expect(() => writeFiles("/proc/wanecast/out", files, [])).toThrow(/^Nothing could be written into /);
+});
+// links need rights of their own on some systems
+it.skipIf(process.platform === "win32")("writeFiles writes over no input, whichever link leads to it", () => {
+  const folder = folderWith({ "sheets/a.txt": "mine" });
+  const [sheets, link, input] = [join(folder, "sheets"), join(folder, "link"), join(folder, "sheets", "a.txt")];
+  symlinkSync(sheets, link);
+  for (const [out, read] of [
+    [link, input],
+    [sheets, join(link, "a.txt")],
+  ] as const) {
+    expect(() => writeFiles(out, files, [read])).toThrow(/would be written over/);
+  }
+  mkdirSync(join(folder, "out"));
+  linkSync(input, join(folder, "out", "a.txt"));
+  expect(() => writeFiles(join(folder, "out"), files, [input])).toThrow(/would be written over/);
+  expect(readFileSync(input, "utf8")).toBe("mine");
+});
+it.skipIf(process.platform === "win32")("writeFiles follows no link that lies where it writes meanwhile", () => {
+  const folder = folderWith({ "victim.txt": "mine" });
+  symlinkSync(join(folder, "victim.txt"), join(folder, `.a.txt.${process.pid}.part`));
+  writeFiles(folder, files, []);
+  expect(readFileSync(join(folder, "victim.txt"), "utf8")).toBe("mine");
+  expect(readFileSync(join(folder, "a.txt"), "utf8")).toBe("one two");
 });
 it("scan never writes over a fleet's own dated stock", () => {
   const folder = folderWith({ "dated_stock.csv": "item,expiry\npads,2027-01-31\n" });
