@@ -2,8 +2,9 @@ import { readFileSync } from "node:fs";
 import { defineConfig } from "vite";
 
 /**
- * The program and the library, with every package inside. Four files, so that help and version, which load
- * `wanecast.cjs` and `options.cjs` alone, come at once; `index.cjs` is the engine and, to others, the library.
+ * The program and the library, with every package inside. Several files, so that help and version, which load
+ * `wanecast.cjs` and `options.cjs` alone, come at once; `index.cjs` is the engine and, to others,
+ * the library; `fit-worker.cjs` is what further threads run.
  */
 export default defineConfig({
   root: new URL("..", import.meta.url).pathname,
@@ -20,7 +21,7 @@ export default defineConfig({
     minify: true,
     reportCompressedSize: false,
     rolldownOptions: {
-      input: { wanecast: "cli/main.ts", index: "src/index.ts" },
+      input: { wanecast: "cli/main.ts", index: "src/index.ts", "fit-worker": "cli/fit-worker.ts" },
       output: {
         format: "cjs",
         entryFileNames: "[name].cjs",
@@ -33,7 +34,11 @@ export default defineConfig({
               test: /node_modules\/commander\/|\/cli\/(exit-codes|help-text|print|progress|terminal-text|usage-hint|verb-options)\.ts$/,
               priority: 2,
             },
-            { name: "verbs", test: /\/cli\/(?!main|program)[\w/-]+\.ts$|\/sample-data\/\w+\.csv$/, priority: 1 },
+            {
+              name: "verbs",
+              test: /\/cli\/(?!main|program|fit-worker)[\w/-]+\.ts$|\/sample-data\/\w+\.csv$/,
+              priority: 1,
+            },
           ],
         },
       },

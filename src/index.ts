@@ -5,6 +5,8 @@ export { dayFromIso, isoFromDay } from "./calendar/day.ts";
 
 // What the tests say, for drawing
 export { readingsByPack } from "./fade/capacity-readings.ts";
+// Fits made side by side before a plan
+export { type FitMade, type FitTask, fitFor, keepFit } from "./fade/kept-fits.ts";
 // Sheets in: await openWorkbooks first, then readSheets needs no waiting
 // Columns chosen by hand
 export { SHEETS } from "./fleet/columns.ts";
@@ -15,6 +17,7 @@ export { POLICY_KEYS } from "./fleet/policy-keys.ts";
 // Stages kept for the next plan
 export { rememberStages } from "./fleet/policy-reads.ts";
 export { type PolicyChoice, resolvePolicy } from "./fleet/resolve-policy.ts";
+export { fitsToPlan, fitsToProve } from "./life/fits-ahead.ts";
 // Forecasts proved on the fleet's own past
 export { prove } from "./life/prove/prove.ts";
 // The plan out

@@ -1,32 +1,17 @@
-import type { Day } from "../calendar/day.ts";
-import { groupBy } from "../fleet/group-by.ts";
-import type { Policy } from "../fleet/policy.ts";
-import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
-import { thresholdInForce } from "../fleet/threshold-in-force.ts";
+import type { Fleet } from "../fleet/rows.ts";
 import { seededRandom } from "../maths/random.ts";
 import { shuffled } from "../maths/shuffled.ts";
 import { seedFromText } from "../maths/text-seed.ts";
-import { type PackReadings, readingsByPack } from "./capacity-readings.ts";
 import { curveFromCoordinates } from "./curve.ts";
-import { type PackEvidence, packEvidence } from "./evidence.ts";
 import { DRAWS, type ItemFit } from "./item-fit.ts";
 import { borrowedPrior, usualPrior, withStatedLife } from "./item-prior.ts";
-import { keptFit } from "./kept-fits.ts";
+import { type FadePolicy, type FadingPack, type ItemEvidence, itemsWithEvidence } from "./items-with-evidence.ts";
+import { type FitTask, isKept, keptFit } from "./kept-fits.ts";
 import { learnedOwnSpread } from "./learned-spread.ts";
 import { forecastTables } from "./node-tables.ts";
-import { type PackClock, packClocks } from "./pack-clock.ts";
 import { MODEL_ERROR } from "./priors.ts";
-import { statedLives } from "./stated-life.ts";
 import { timeStretch } from "./time-stretch.ts";
 import type { FadeGroup } from "./types.ts";
-
-/** One pack with its clocks, its readings and the evidence made from them. */
-export interface FadingPack {
-  pack: PackRow;
-  clock: PackClock;
-  readings: PackReadings;
-  evidence: PackEvidence;
-}
 
 /** An item with its packs, in service and retired, and the curves fitted to them. */
 export interface FadingItem {
@@ -63,61 +48,64 @@ export function fadeItems(fleet: Fleet, policy: FadePolicy, isRechargeable: (ite
   return items;
 }
 
-/** What of a planner's choices the fit hangs on. */
-type FadePolicy = Pick<Policy, "asOf" | "activationEnergyEv">;
-
 function fitItems(fleet: Fleet, policy: FadePolicy, isRechargeable: (item: string) => boolean): FadingItem[] {
-  const { asOf, activationEnergyEv } = policy;
-  const known = knownBy(fleet, asOf);
-  const inForce = thresholdInForce(known);
-  const readings = readingsByPack(known, inForce);
-  const clocks = packClocks(known, asOf, activationEnergyEv);
-  const fading = known.packs
-    .filter(({ item }) => item !== null && isRechargeable(item))
-    .map((pack): FadingPack => {
-      const clock = clocks.get(nameKey(pack.serial))!;
-      const read = readings.get(nameKey(pack.serial))!;
-      return { pack, clock, readings: read, evidence: evidenceOf(pack, read, clock, inForce) };
-    });
-  const items = groupBy(fading, ({ pack }) => nameKey(pack.item!));
-  const stated = statedLives(known, clocks);
-  const drafts = [...items.keys()].sort().map((key): Draft => {
-    const packs = items.get(key)!.sort((a, b) => (nameKey(a.pack.serial) < nameKey(b.pack.serial) ? -1 : 1));
-    const prior = withStatedLife(usualPrior(), stated(key));
-    return { key, packs, coordinates: keptFit(evidenceIn(packs), prior), borrowsFrom: [] };
-  });
-  return drafts.map((draft) => finish(borrowing(draft, drafts, stated(draft.key)), inForce));
+  const { items, inForce } = itemsWithEvidence(fleet, policy, isRechargeable);
+  const drafts = items.map(draftOf);
+  return drafts.map((draft) => finish(borrowing(draft, drafts), inForce));
+}
+
+/**
+ * Fits that `fadeItems` would make next: whoever makes them side by side, by `fitFor`, and hands them in, by `keepFit`,
+ * then asks again, since items of few readings are fitted a second time, with what the others taught. Empty once all
+ * are kept.
+ */
+export function fitsToMake(fleet: Fleet, policy: FadePolicy, isRechargeable: (item: string) => boolean): FitTask[] {
+  const { items } = itemsWithEvidence(fleet, policy, isRechargeable);
+  const first = items.map(taskOf).filter((task) => !isKept(task));
+  if (first.length > 0) return first;
+  const drafts = items.map(draftOf);
+  return drafts.flatMap((draft) => borrowedTask(draft, drafts) ?? []).filter((task) => !isKept(task));
 }
 
 /** An item's fit on the way: its curves' coordinates, and the items whose readings they lean on beside its own. */
 interface Draft {
-  key: string;
-  packs: FadingPack[];
+  of: ItemEvidence;
   coordinates: Float64Array[];
   borrowsFrom: string[];
 }
 
+const taskOf = ({ packs, statedYears }: ItemEvidence): FitTask => ({
+  packs: packs.map(({ evidence }) => evidence),
+  prior: withStatedLife(usualPrior(), statedYears),
+});
+
+const draftOf = (of: ItemEvidence): Draft => ({ of, coordinates: keptFit(taskOf(of)), borrowsFrom: [] });
+
 /** Readings below which an item's curve leans on the fleet's other items. */
 const FEW_READINGS = 24;
 
-const evidenceIn = (packs: readonly FadingPack[]) => packs.map((pack) => pack.evidence);
 const readingsIn = (packs: readonly FadingPack[]) =>
   packs.reduce((sum, pack) => sum + pack.readings.readings.length, 0);
+const hasFew = ({ of: { packs } }: Draft) => readingsIn(packs) < FEW_READINGS;
 
 /** Fits an item of few readings anew, with a prior borrowed from items that have more. */
-function borrowing(draft: Draft, drafts: readonly Draft[], statedYears: number | null): Draft {
-  if (readingsIn(draft.packs) >= FEW_READINGS) return draft;
-  const others = drafts.filter((other) => readingsIn(other.packs) >= FEW_READINGS);
-  if (others.length === 0) return draft;
-  const prior = withStatedLife(borrowedPrior(others.map((other) => other.coordinates)), statedYears);
-  return {
-    ...draft,
-    coordinates: keptFit(evidenceIn(draft.packs), prior),
-    borrowsFrom: others.map((other) => other.packs[0]!.pack.item!.trim()),
-  };
+function borrowing(draft: Draft, drafts: readonly Draft[]): Draft {
+  const task = borrowedTask(draft, drafts);
+  if (task === null) return draft;
+  const lenders = drafts.filter((other) => !hasFew(other));
+  return { ...draft, coordinates: keptFit(task), borrowsFrom: lenders.map(({ of }) => of.name) };
 }
 
-function finish({ key, packs, coordinates, borrowsFrom }: Draft, inForce: number): FadingItem {
+/** The second fit of an item of few readings; null where it has enough, or nobody has more. */
+function borrowedTask(draft: Draft, drafts: readonly Draft[]): FitTask | null {
+  if (!hasFew(draft)) return null;
+  const lenders = drafts.filter((other) => !hasFew(other));
+  if (lenders.length === 0) return null;
+  const borrowed = borrowedPrior(lenders.map(({ coordinates }) => coordinates));
+  return { ...taskOf(draft.of), prior: withStatedLife(borrowed, draft.of.statedYears) };
+}
+
+function finish({ of: { key, name: item, packs }, coordinates, borrowsFrom }: Draft, inForce: number): FadingItem {
   const chosen = spacedOut(coordinates, curvesFor(packs.length));
   // in an order that goes with no other item's
   const order = shuffled(chosen.length, seededRandom(seedFromText(`curves ${key}`)));
@@ -127,7 +115,6 @@ function finish({ key, packs, coordinates, borrowsFrom }: Draft, inForce: number
   const fit = { tables, stretch: timeStretch(DRAWS, seed, { common: MODEL_ERROR.common, own }) };
   const readings = readingsIn(packs);
   const completedLives = packs.filter((pack) => pack.pack.retiredBecause === "faded").length;
-  const item = packs[0]!.pack.item!.trim();
   const inService = packs.filter((pack) => pack.pack.retired === null).length;
   return {
     item,
@@ -177,35 +164,5 @@ function middleParameters(fit: ItemFit): Record<string, number> {
     earlyRise: middle((curve) => curve.earlyRise),
     hardUseShare: middle((curve) => curve.hardUseShare),
     useShare: middle((curve) => curve.useShare),
-  };
-}
-
-function evidenceOf(pack: PackRow, readings: PackReadings, clock: PackClock, inForce: number): PackEvidence {
-  if (clock.start === null) return packEvidence([], []);
-  const bounds = readings.bounds.map(({ day, ...bound }) => ({ ...clock.momentAt(day), ...bound }));
-  if (pack.retiredBecause === "faded" && pack.retired !== null) {
-    bounds.push({ ...clock.momentAt(pack.retired), threshold: inForce, below: true });
-  }
-  return packEvidence(
-    readings.readings.map(({ day, capacity }) => ({ ...clock.momentAt(day), capacity })),
-    bounds,
-  );
-}
-
-/** The fleet as it was known on a day: later tests, counts and retirements had not happened. */
-function knownBy(fleet: Fleet, asOf: Day): Fleet {
-  return {
-    ...fleet,
-    runtimeTests: fleet.runtimeTests.filter((test) => test.date <= asOf),
-    packs: fleet.packs.map((pack) => {
-      const retiredLater = pack.retired !== null && pack.retired > asOf;
-      const countedLater = pack.cyclesOn !== null && pack.cyclesOn > asOf;
-      if (!retiredLater && !countedLater) return pack;
-      return {
-        ...pack,
-        ...(retiredLater ? { retired: null, retiredBecause: null } : {}),
-        ...(countedLater ? { cycles: null, cyclesOn: null } : {}),
-      };
-    }),
   };
 }

@@ -2,49 +2,73 @@ import type { PackEvidence } from "./evidence.ts";
 import { fitCurves } from "./item-fit.ts";
 import type { ItemPrior } from "./item-prior.ts";
 
-/** A fit with what it was made from. */
-interface KeptFit {
-  /** Prior and evidence, number by number. */
-  said: Float64Array;
+/** What a fit hears. */
+export interface FitTask {
+  /** In an order that does not hang on the order of rows. */
+  packs: readonly PackEvidence[];
+  prior: ItemPrior;
+}
+
+/** What a fit gives: coordinates, not to be changed, and the trust in every reading, by pack that has evidence. */
+export interface FitMade {
   coordinates: Float64Array[];
-  /** Trust in every reading, pack by pack, as the fit set it. */
   trust: Float64Array[];
 }
 
-/** Fits kept: some fleets' worth of items. */
-const KEPT_AT_MOST = 48;
+/** Fits kept: some fleets' worth of items, of some 30 KB each. */
+const KEPT_AT_MOST = 400;
 
-/** Newest last. */
-const kept: KeptFit[] = [];
+/** Newest last, each with all that it heard, number by number. */
+const kept: { heard: Float64Array; made: FitMade }[] = [];
 
 /**
- * `fitCurves`, which is slow, or what it gave for the same evidence and prior before: who corrects a row, scans a label
- * or drops a newer sheet plans again, and most items' readings are then the same.
+ * An item's fit, which is slow, or what was made of the same evidence and prior before: who corrects a row, scans a
+ * label or drops a newer sheet plans again, and most items' readings are then the same.
  *
- * @param packs  as for `fitCurves`; the trust of their readings is set
+ * @param task  the trust of its packs' readings is set
  * @returns coordinates that are not to be changed
  */
-export function keptFit(packs: readonly PackEvidence[], prior: ItemPrior): Float64Array[] {
-  // a pack without evidence says nothing: whether it is there makes no other fit
-  const speaking = packs.filter(({ years, bounds }) => years.length + bounds.length > 0);
-  const said = numbersOf(speaking, prior);
-  const at = kept.findIndex((one) => same(one.said, said));
-  if (at >= 0) {
-    const [found] = kept.splice(at, 1);
-    kept.push(found!);
-    speaking.forEach((pack, i) => void pack.trust.set(found!.trust[i]!));
-    return found!.coordinates;
-  }
-  const coordinates = fitCurves(speaking, prior);
-  kept.push({ said, coordinates, trust: speaking.map(({ trust }) => trust.slice()) });
+export function keptFit(task: FitTask): Float64Array[] {
+  const made = find(heardBy(task)) ?? keepFit(task, fitFor(task));
+  speaking(task).forEach((pack, i) => void pack.trust.set(made.trust[i]!));
+  return made.coordinates;
+}
+
+/** True where the fit need not be made. */
+export function isKept(task: FitTask): boolean {
+  return find(heardBy(task)) !== null;
+}
+
+/** Makes a fit and leaves the task as it is. */
+export function fitFor(task: FitTask): FitMade {
+  const packs = speaking(task).map((pack) => ({ ...pack, trust: pack.trust.slice() }));
+  const coordinates = fitCurves(packs, task.prior);
+  return { coordinates, trust: packs.map(({ trust }) => trust) };
+}
+
+/** Keeps a fit that was made elsewhere. */
+export function keepFit(task: FitTask, made: FitMade): FitMade {
+  kept.push({ heard: heardBy(task), made });
   if (kept.length > KEPT_AT_MOST) kept.shift();
-  return coordinates;
+  return made;
+}
+
+/** Packs with evidence: whether others are there makes no other fit. */
+const speaking = ({ packs }: FitTask) => packs.filter(({ years, bounds }) => years.length + bounds.length > 0);
+
+/** Finds a fit and marks it as the newest. */
+function find(heard: Float64Array): FitMade | null {
+  const at = kept.findIndex((one) => same(one.heard, heard));
+  if (at < 0) return null;
+  const [found] = kept.splice(at, 1);
+  kept.push(found!);
+  return found!.made;
 }
 
 /** All that a fit hears, with the counts that tell packs and kinds of number apart. */
-function numbersOf(packs: readonly PackEvidence[], prior: ItemPrior): Float64Array {
-  const numbers: number[] = [...prior.mean, ...prior.deviation];
-  for (const { years, useYears, capacity, trust, bounds } of packs) {
+function heardBy(task: FitTask): Float64Array {
+  const numbers: number[] = [...task.prior.mean, ...task.prior.deviation];
+  for (const { years, useYears, capacity, trust, bounds } of speaking(task)) {
     numbers.push(years.length, bounds.length, ...years, ...useYears, ...capacity, ...trust);
     for (const bound of bounds) numbers.push(bound.years, bound.useYears, bound.threshold, bound.below ? 1 : 0);
   }

@@ -1,7 +1,7 @@
 import type { Day } from "../calendar/day.ts";
 import { type PackEvidence, packEvidence } from "./evidence.ts";
-import type { FadingPack } from "./fade-items.ts";
 import { DRAWS, type ItemFit } from "./item-fit.ts";
+import type { FadingPack } from "./items-with-evidence.ts";
 import { chancesBelow } from "./pack-outlook.ts";
 import { MODEL_ERROR } from "./priors.ts";
 import { GRID_SIZE, gridIndex, gridValue } from "./time-grid.ts";

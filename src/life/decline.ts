@@ -1,6 +1,7 @@
 import type { Day } from "../calendar/day.ts";
 import { capacityBands } from "../fade/capacity-path.ts";
-import type { FadingItem, FadingPack } from "../fade/fade-items.ts";
+import type { FadingItem } from "../fade/fade-items.ts";
+import type { FadingPack } from "../fade/items-with-evidence.ts";
 import { chancesBelow } from "../fade/pack-outlook.ts";
 import type { CapacityBand } from "../fade/types.ts";
 import { wearAhead } from "../fade/wear-ahead.ts";

@@ -1,11 +1,12 @@
-import { type FadingItem, type FadingPack, fadeItems } from "../fade/fade-items.ts";
+import { type FadingItem, fadeItems } from "../fade/fade-items.ts";
 import { DRAWS } from "../fade/item-fit.ts";
+import type { FadingPack } from "../fade/items-with-evidence.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import { thresholdInForce } from "../fleet/threshold-in-force.ts";
 import type { WatchedLife } from "../maths/kaplan-meier.ts";
 import { type Decline, fadeDecline } from "./decline.ts";
-import { type ItemLimits, itemLimits } from "./item-limits.ts";
+import { type ItemLimits, itemLimits, rechargeable } from "./item-limits.ts";
 import { type NewPack, newFadeChances, usualCycles } from "./new-pack.ts";
 import { newPrimaryChances, primaryDecline } from "./primary-decline.ts";
 import { fitPrimaryItem, type PrimaryItem } from "./primary-item.ts";
@@ -39,9 +40,9 @@ export interface ItemLives {
 /** Fits everything that packs of one item share: fade or discharge, and sudden failure. */
 export function itemLives(fleet: Fleet, policy: Policy, isStock: (pack: PackRow) => boolean): ItemLives {
   const limitsOf = itemLimits(fleet);
-  const isPrimary = (item: string) => limitsOf(item).kind === "primary";
-  const fadingItems = fadeItems(fleet, policy, (item) => !isPrimary(item));
-  const primaries = primaryPacks(fleet, policy.asOf, isPrimary);
+  const isRechargeable = rechargeable(fleet);
+  const fadingItems = fadeItems(fleet, policy, isRechargeable);
+  const primaries = primaryPacks(fleet, policy.asOf, (item) => !isRechargeable(item));
   const primaryItems = [...primaries.keys()].sort().flatMap((key) => {
     return fitPrimaryItem(key, primaries.get(key)!, limitsOf(key).serviceMonths) ?? [];
   });

@@ -28,3 +28,9 @@ export function itemLimits(fleet: Fleet): (item: string) => ItemLimits {
     };
   };
 }
+
+/** Whether packs of an item fade by use: all but those that the catalogue calls primary. */
+export function rechargeable(fleet: Fleet): (item: string) => boolean {
+  const limitsOf = itemLimits(fleet);
+  return (item) => limitsOf(item).kind !== "primary";
+}

@@ -20,21 +20,21 @@ it("gives what a fit made anew gives, trust included, the second time as the fir
   const anew = evidence();
   const expected = fitCurves(anew, usualPrior());
   const [first, second] = [evidence(), evidence()];
-  expect(keptFit(first, usualPrior())).toEqual(expected);
-  const again = keptFit(second, usualPrior());
-  expect(again).toBe(keptFit(evidence(), usualPrior()));
-  expect(keptFit([packEvidence([], []), ...evidence()], usualPrior())).toBe(again);
+  expect(keptFit({ packs: first, prior: usualPrior() })).toEqual(expected);
+  const again = keptFit({ packs: second, prior: usualPrior() });
+  expect(again).toBe(keptFit({ packs: evidence(), prior: usualPrior() }));
+  expect(keptFit({ packs: [packEvidence([], []), ...evidence()], prior: usualPrior() })).toBe(again);
   expect(trusts(first)).toEqual(trusts(anew));
   expect(trusts(second)).toEqual(trusts(anew));
   expect(anew[1]!.trust[2]).toBeLessThan(0.5);
 });
 
 it("fits anew where a reading, a bound or the prior is another", () => {
-  const fit = keptFit(evidence(), usualPrior());
-  expect(keptFit(evidence(0.9), usualPrior())).not.toBe(fit);
+  const fit = keptFit({ packs: evidence(), prior: usualPrior() });
+  expect(keptFit({ packs: evidence(0.9), prior: usualPrior() })).not.toBe(fit);
   const [first, second] = evidence();
   const notBelow = first!.bounds.map((bound) => ({ ...bound, below: false }));
-  expect(keptFit([{ ...first!, bounds: notBelow }, second!], usualPrior())).not.toBe(fit);
-  expect(keptFit(evidence(), { ...usualPrior(), mean: usualPrior().mean.fill(0.1) })).not.toBe(fit);
-  expect(keptFit(evidence(), usualPrior())).toBe(fit);
+  expect(keptFit({ packs: [{ ...first!, bounds: notBelow }, second!], prior: usualPrior() })).not.toBe(fit);
+  expect(keptFit({ packs: evidence(), prior: { ...usualPrior(), mean: usualPrior().mean.fill(0.1) } })).not.toBe(fit);
+  expect(keptFit({ packs: evidence(), prior: usualPrior() })).toBe(fit);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { packEvidence } from "../../src/fade/evidence.ts";
-import type { FadingPack } from "../../src/fade/fade-items.ts";
+import type { FadingPack } from "../../src/fade/items-with-evidence.ts";
 import type { PackRow } from "../../src/fleet/rows.ts";
 import { type SiblingFacts, siblingFacts } from "../../src/life/sibling-facts.ts";
 import { siblingWords } from "../../src/life/sibling-words.ts";

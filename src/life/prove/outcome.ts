@@ -1,5 +1,5 @@
 import type { Day } from "../../calendar/day.ts";
-import type { FadingPack } from "../../fade/fade-items.ts";
+import type { FadingPack } from "../../fade/items-with-evidence.ts";
 
 /**
  * What became of a pack after a cut-off day: it ended between two days (its first test below the threshold, or its

@@ -1,8 +1,9 @@
 import { median } from "simple-statistics";
-import { addMonths, type Day } from "../../calendar/day.ts";
+import type { Day } from "../../calendar/day.ts";
 import { DAYS_PER_YEAR } from "../../calendar/mean-year.ts";
 import { capacityBands } from "../../fade/capacity-path.ts";
-import { type FadingItem, type FadingPack, fadeItems } from "../../fade/fade-items.ts";
+import { type FadingItem, fadeItems } from "../../fade/fade-items.ts";
+import type { FadingPack } from "../../fade/items-with-evidence.ts";
 import { chancesBelow } from "../../fade/pack-outlook.ts";
 import { crossingOf, straightLine } from "../../fade/straight-line.ts";
 import { gridIndex, gridValue } from "../../fade/time-grid.ts";
@@ -12,10 +13,10 @@ import { type Fleet, nameKey } from "../../fleet/rows.ts";
 import { thresholdInForce } from "../../fleet/threshold-in-force.ts";
 import { normalQuantile } from "../../maths/normal.ts";
 import { averageChances, datesOfChance } from "../chance-dates.ts";
-import { itemLimits } from "../item-limits.ts";
+import { rechargeable } from "../item-limits.ts";
 import { withNamedItems } from "../named-items.ts";
-import { withoutOldPacks } from "../swapped-packs.ts";
 import { outcomeAfter } from "./outcome.ts";
+import { pastFleets } from "./past-fleets.ts";
 import { type ProvedCount, type ProvedLife, type ProvedReading, type ProveScore, scoreItem } from "./score-item.ts";
 
 /** How well forecasts would have done on this fleet's own past. */
@@ -42,24 +43,20 @@ const TENTHS_APART = 2 * normalQuantile(0.9);
  */
 export function prove(sheets: Fleet, policy: Policy, monthsBack: readonly number[]): Proof {
   const fleet = withNamedItems(sheets);
-  const limitsOf = itemLimits(fleet);
-  const isRechargeable = (item: string) => limitsOf(item).kind !== "primary";
+  const isRechargeable = rechargeable(fleet);
   const threshold = thresholdInForce(fleet);
-  const now = fadeItems(withoutOldPacks(fleet, policy.asOf).fleet, policy, isRechargeable);
-  const cuts = monthsBack.map((months) => addMonths(policy.asOf, -months));
+  const fleets = pastFleets(fleet, policy.asOf, monthsBack);
+  const now = fadeItems(fleets.now.fleet, policy, isRechargeable);
   const lives: ProvedLife[] = [];
   const readings: ProvedReading[] = [];
   const counts: ProvedCount[] = [];
-  for (const cut of cuts) {
-    const then = new Map(
-      fadeItems(withoutOldPacks(startedBy(fleet, cut), cut).fleet, { ...policy, asOf: cut }, isRechargeable).map(
-        (item) => [nameKey(item.item), item],
-      ),
-    );
+  for (const { asOf: cut, fleet: then } of fleets.past) {
+    const known = fadeItems(then, { ...policy, asOf: cut }, isRechargeable);
+    const knownBy = new Map(known.map((item) => [nameKey(item.item), item]));
     for (const item of now) {
-      const known = then.get(nameKey(item.item));
-      if (known === undefined) continue;
-      proveItem(known, item, { cut, asOf: policy.asOf, threshold }, { lives, readings, counts });
+      const itemThen = knownBy.get(nameKey(item.item));
+      if (itemThen === undefined) continue;
+      proveItem(itemThen, item, { cut, asOf: policy.asOf, threshold }, { lives, readings, counts });
     }
   }
   const of =
@@ -69,7 +66,7 @@ export function prove(sheets: Fleet, policy: Policy, monthsBack: readonly number
   const scores = now.map(({ item }) => scoreItem(item, of(item)(lives), of(item)(readings), of(item)(counts)));
   return {
     asOf: policy.asOf,
-    cuts,
+    cuts: fleets.past.map((one) => one.asOf),
     scores: [...scores, scoreItem("all items", lives, readings, counts)],
     ownSpread: now.map(({ item, group, completedLives }) => ({
       item,
@@ -156,12 +153,4 @@ function usualLife(known: FadingItem): number {
       : [],
   );
   return lengths.length > 0 ? median(lengths) : USUAL_LIFE_YEARS * DAYS_PER_YEAR;
-}
-
-/** The fleet without the packs that had not been made or put in service by a day. */
-function startedBy(fleet: Fleet, day: Day): Fleet {
-  return {
-    ...fleet,
-    packs: fleet.packs.filter(({ made, inService }) => (made ?? inService ?? day) <= day && (inService ?? day) <= day),
-  };
 }

@@ -1,5 +1,5 @@
 import { monthOfDay, monthText } from "../../calendar/month.ts";
-import type { FadingPack } from "../../fade/fade-items.ts";
+import type { FadingPack } from "../../fade/items-with-evidence.ts";
 import { type DeviceRow, type Fleet, nameKey } from "../../fleet/rows.ts";
 import type { EarlySign } from "../types.ts";
 
