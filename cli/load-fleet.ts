@@ -76,12 +76,17 @@ function columnsFrom(path: string): ColumnsFile {
 /**
  * Stops where a file was refused or no table was found: a plan that misses a sheet buys wrongly.
  *
+ * @param reported  true where a report that lists what was refused has just been printed, so that it is not said twice
  * @throws InputRefused
  */
-export function requireWholeReading({ inputs, refused }: Reading): void {
+export function requireWholeReading({ inputs, refused }: Reading, reported = false): void {
   if (refused.length > 0) {
+    const count = refused.length === 1 ? "1 input" : `${refused.length} inputs`;
+    if (reported) throw new InputRefused(`${count}; the report says why.`);
     throw new InputRefused(refused.map(({ file, code, message }) => `${file}: ${message} [${code}]`).join("\n"));
   }
   if (inputs.length === 0)
-    throw new InputRefused("No table was found in the inputs; `wanecast check` says how each was read.");
+    throw new InputRefused(
+      `No table was found in the inputs; ${reported ? "the findings say why" : "`wanecast check` says how each was read"}.`,
+    );
 }

@@ -46,7 +46,7 @@ export async function runCheck(inputs: readonly string[], options: CheckOptions)
   }
   await print(options.json ? jsonChunks(check) : [checkText(reading, isoFromDay(policy.asOf), stdoutSetting())]);
   failOn(options.failOn ?? [], reading, null);
-  requireWholeReading(reading);
+  requireWholeReading(reading, !options.json);
   suggest(
     reading.setAside.length > 0 && options.out === undefined
       ? `${typed(["wanecast", "check", ...inputs, "--out", "out"])} writes the rows set aside, to be corrected and given in again`

@@ -49,6 +49,14 @@ describe("wanecast check", () => {
     expect(check.fleet.packs).toHaveLength(1);
     expect(stderr).toBe("Refused:\ngone.csv: There is no such file or folder. [not-found]\n");
   });
+  it("says what it refused once, in the report", () => {
+    const gone = join(folderWith({}), "gone.csv");
+    const { code, stdout, stderr } = wanecast(["check", SAMPLE, gone, "--as-of", "2026-11-01"]);
+    expect([code, stderr]).toEqual([3, "Refused:\n1 input; the report says why.\n"]);
+    expect(stdout).toContain("- gone.csv: There is no such file or folder. [not-found]");
+    const nothing = wanecast(["check", folderWith({ "notes.txt": "call the workshop\n" }), "--as-of", "2026-11-01"]);
+    expect(nothing.stderr).toBe("Refused:\nNo table was found in the inputs; the findings say why.\n");
+  });
   it("exits with 3 where nothing is a table", () => {
     const folder = folderWith({ "notes.txt": "call the workshop\n" });
     const { code, stdout } = wanecast(["check", folder, "--json", "--as-of", "2026-11-01"]);
