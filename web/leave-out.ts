@@ -76,7 +76,12 @@ const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
       "newWorker",
       "mainThreadReceivedMessage",
       "workerThreadReceivedMessage",
-    ].map((name) => [name, "undefined"]),
+      // The sheets' own reader names the delimiter and takes every record as it stands, header and all.
+      "guessDelimiter",
+      "fillHeaderFields",
+    ]
+      .map((name): [string, string] => [name, "undefined"])
+      .concat([["applyHeaderAndDynamicTypingAndTransformation", "_results"]]),
   ],
   [
     /hucre\/dist\/xlsx\/reader\.mjs$/,
