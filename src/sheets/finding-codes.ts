@@ -131,6 +131,12 @@ export const FINDING_CODES = {
     "10 for 38.50",
     "Write 10:38.50; 50:35.00.",
   ),
+  "from-heading": code(
+    "info",
+    "What no column holds was taken from above the table or from the tab's name.",
+    "a tab Station 3 of stock without places",
+    "Nothing, if it is right; else give it a column.",
+  ),
   "kind-from-name": code(
     "info",
     "A catalogue row without a kind was given one by its item's name.",

@@ -4,6 +4,7 @@ import { LIMITS } from "./limits.ts";
 import type { ColumnsFile } from "./mapping/columns-file.ts";
 import type { RefusedFile, SheetFile } from "./reading.ts";
 import { findTables } from "./tables/find-tables.ts";
+import { withTabPlaces } from "./tables/named-places.ts";
 import { tablesSideBySide } from "./tables/side-by-side.ts";
 import type { Table } from "./tables/table.ts";
 import { decodeText } from "./text/decode-text.ts";
@@ -39,7 +40,9 @@ const found = new WeakMap<Grid, { columns: ColumnsFile | null; tables: Table[] }
  */
 export function openFile(file: SheetFile, columns: ColumnsFile | null): OpenedFile {
   const { grids, refused, passedOver } = unpack(file);
-  return { tabs: grids.map((grid) => ({ grid, tables: tablesIn(grid, columns) })), refused, passedOver };
+  const tables = withTabPlaces(grids.flatMap((grid) => tablesIn(grid, columns)));
+  const tabs = grids.map((grid) => ({ grid, tables: tables.filter((table) => table.grid === grid) }));
+  return { tabs, refused, passedOver };
 }
 
 function tablesIn(grid: Grid, columns: ColumnsFile | null): Table[] {

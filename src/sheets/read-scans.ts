@@ -41,7 +41,7 @@ function tableOfScans({ name, bytes }: SheetFile): Table {
   );
   const sheet = sheetSpec("dated_stock");
   const spec = sheet.columns.find((column) => column.field === "label")!;
-  const field = { spec, columns: [0], by: "contents" as const, headerUnit: "", points: 0 };
+  const field = { spec, columns: [0], by: "contents" as const, headerUnit: "", part: null, points: 0 };
   return {
     grid: {
       file: name,
@@ -62,6 +62,7 @@ function tableOfScans({ name, bytes }: SheetFile): Table {
     odd: new Map(),
     tied: null,
     ownOutput: null,
+    unclear: null,
     changes: [],
   };
 }

@@ -7,6 +7,7 @@ import { LANGUAGES } from "./awkward/languages.ts";
 import { LISTS } from "./awkward/lists.ts";
 import { OFFICES } from "./awkward/offices.ts";
 import { REGISTERS } from "./awkward/registers.ts";
+import { SHAPES } from "./awkward/shapes.ts";
 import { STRANGERS } from "./awkward/strangers.ts";
 import { VALUES } from "./awkward/values.ts";
 import { read } from "./sheet-file.ts";
@@ -20,6 +21,7 @@ describe.each([
   ["sheets of offices", OFFICES],
   ["sheets of departments", DEPARTMENTS],
   ["sheets in more languages", LANGUAGES],
+  ["shapes", SHAPES],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
     const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);

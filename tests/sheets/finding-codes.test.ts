@@ -30,6 +30,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "unit-unknown": { "a.csv": "serial,date,minutes\nA,2026-01-01,12 kg\n" },
   "word-unknown": { "a.csv": "item,kind\nA,perhaps\n" },
   "breaks-unreadable": { "a.csv": "item,kind,price_breaks\nA,pads,10 for 38.50\n" },
+  "from-heading": { "a.csv": "Date tested: 2026-03-12\nBattery no,capacity percent\nA,88\nB,91\n" },
   "kind-from-name": { "a.csv": "item,supplier,price,lead time\nAdult pads,Acme,38,14\n" },
   "boxes-unknown": { "a.csv": "item,expiry,quantity\nA,2027-01-01,2 boxes\n" },
   "label-unreadable": { "a.csv": "item,expiry,label\nA,2027-01-01,0109506000134353\n" },

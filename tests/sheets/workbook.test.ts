@@ -71,6 +71,24 @@ describe("readSheets: workbooks", () => {
     expect(canonicalRows(fleet).dated_stock[0]?.expiry).toBe(iso);
   });
 
+  it("takes a tab's name for the place of its stock where the tabs are stations and no column says it", async () => {
+    const stock = (name: string, lot: string): Tab => ({
+      name,
+      rows: [
+        ["Item", "Lot", "Expires", "Qty"],
+        ["Adult pads", lot, "2027-05-31", 4],
+      ],
+    });
+    const { fleet, findings } = await read(await workbook([stock("Station 1", "L1"), stock("Station 2", "L2")]));
+    expect(canonicalRows(fleet).dated_stock).toMatchObject([
+      { lot: "L1", place: "Station 1" },
+      { lot: "L2", place: "Station 2" },
+    ]);
+    expect(findings.map(({ code }) => code)).toEqual(["from-heading", "from-heading"]);
+    const sorts = await read(await workbook([stock("Child pads", "L1"), stock("2027", "L2")]));
+    expect(canonicalRows(sorts.fleet).dated_stock).toMatchObject([{ place: null }, { place: null }]);
+  });
+
   it("reads cells as people see them: leading zeros, percent, clock times, months alone, merged cells, totals", async () => {
     const rows: Value[][] = [
       ["Battery register 2026"],

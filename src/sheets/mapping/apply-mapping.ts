@@ -1,6 +1,7 @@
 import { sheetSpec } from "../../fleet/columns.ts";
 import type { HeaderRows } from "../tables/header-rows.ts";
 import type { FieldSource, Output } from "../tables/table.ts";
+import type { CellPart } from "../values/lot-and-date.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { columnKeys, sameKey } from "./column-keys.ts";
 import type { ColumnsFile, MappedTable } from "./columns-file.ts";
@@ -63,6 +64,7 @@ export function mappedOutputs({ rows: { header, groups }, mapped }: MappedHeader
         columns: [column],
         by: "mapping",
         headerUnit: parseHeader(header[column] ?? "").unit,
+        part: columns.lot === undefined || columns.lot !== columns.expiry ? null : partFor(spec.name),
         points: 10,
       });
     }
@@ -78,6 +80,11 @@ export function mappedOutputs({ rows: { header, groups }, mapped }: MappedHeader
   for (const output of outputs) output.own = ownColumns(output, outputs);
   const changes = [...missing.map((name) => `"${name}" is gone`), ...added.map((name) => `"${name}" is new`)];
   return { outputs, changes };
+}
+
+/** What of a column named for both the lot and the expiry a field means. */
+function partFor(field: string): CellPart | null {
+  return field === "expiry" ? "date" : field === "lot" ? "lot" : null;
 }
 
 /** Columns that this output alone reads; all of its columns where it shares every one. */

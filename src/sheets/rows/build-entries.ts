@@ -1,11 +1,13 @@
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
-import type { GridRow } from "../grid.ts";
+import type { Cell, GridRow } from "../grid.ts";
+import { namesPlace, openPlace } from "../tables/named-places.ts";
 import type { Table } from "../tables/table.ts";
+import { cellText } from "../values/cell-text.ts";
 import { countingColumns } from "./counting-columns.ts";
 import { type Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader, type ReadOptions } from "./field-reader.ts";
-import { fillRow, rowPlan, speaksOf, timeOf } from "./fill-row.ts";
+import { fillRow, type RowPlan, rowPlan, speaksOf, timeOf } from "./fill-row.ts";
 import { ODD_ROW_MESSAGES, oddRowTest } from "./odd-rows.ts";
 
 /** The entries of one table's records, with the readers that made them. */
@@ -19,27 +21,33 @@ export interface BuiltTable {
 export function buildEntries(table: Table, options: ReadOptions, log: FindingLog): BuiltTable {
   const state = new TableState(table);
   const readers = table.outputs.map((output) => output.fields.map((field) => fieldReader(table, field, options, log)));
-  const plans = table.outputs.map((output, at) => rowPlan(table, output, readers[at]!));
+  const plans = table.outputs.map((output, at) => rowPlan(table, output, readers[at]!, options, log));
   const entries: Entry[] = [];
   const oddRow = oddRowTest(table);
   const unknown = unknownTable(table, log);
   noteChanges(table, log);
   noteUnread(table, log);
   const { file, sheet } = table.grid;
+  const open = table.outputs.map(openPlace);
+  let place: string | null = null;
   for (let row = 0; row < table.rows.length; row++) {
     const record = table.rows[row] as GridRow;
     const odd = table.odd.get(row) ?? oddRow(record.cells, row);
     if (odd !== null) {
       state.never(row, odd, ODD_ROW_MESSAGES[odd]);
+      if (odd === "section-line") place = placeIn(record.cells);
       continue;
     }
     if (unknown) {
       state.never(row, unknown.code, unknown.message);
       continue;
     }
-    for (const plan of plans) {
+    for (let at = 0; at < plans.length; at++) {
+      const plan = plans[at] as RowPlan;
       if (!speaksOf(plan, record.cells)) continue;
       const values = { ...plan.template } as Entry["values"];
+      const where = open[at];
+      if (place !== null && where) values[where] = place;
       values.source = { file, sheet, line: record.line };
       const filled = fillRow(values, plan, record, table, options.asOf, log);
       if (filled.code !== null) {
@@ -53,6 +61,12 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
     if (state.live[row] === 0) state.never(row, "missing-required", "No cell of a known column holds anything.");
   }
   return { state, entries, readers };
+}
+
+/** The place that a line above a group of rows names; null where it names something else. */
+function placeIn(cells: readonly Cell[]): string | null {
+  const text = cellText(cells.find((cell) => cell !== null && cell !== "") ?? null);
+  return namesPlace(text) ? text : null;
 }
 
 /** A finding for each named column from which nothing is read, where the table itself is known. */
@@ -91,8 +105,11 @@ function unknownTable(
       ? (["own-output", `This program wrote the table itself: it is ${table.ownOutput}.`] as const)
       : table.tied
         ? (["kind-tied", `The columns ${names} can be ${table.tied.join(" or ")}.`] as const)
-        : (["unknown-table", `The columns ${names} make up no sheet that is known here.`] as const);
-  log.add(code, place, () => ({ message }), String(table.number));
+        : table.unclear !== null
+          ? (["unknown-table", table.unclear.message] as const)
+          : (["unknown-table", `The columns ${names} make up no sheet that is known here.`] as const);
+  const fix = table.unclear?.fix;
+  log.add(code, place, () => (fix === undefined ? { message } : { message, fix }), String(table.number));
   return { code, message };
 }
 

@@ -2,11 +2,12 @@ import type { Day } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
-import type { Cell } from "../grid.ts";
+import type { Cell, GridRow } from "../grid.ts";
 import type { ColumnsFile } from "../mapping/columns-file.ts";
 import type { FieldSource, Table } from "../tables/table.ts";
 import { cellText } from "../values/cell-text.ts";
 import type { DateOrder } from "../values/date-text.ts";
+import { type CellPart, cellPart } from "../values/lot-and-date.ts";
 import { Problem } from "../values/problem.ts";
 import { columnReader } from "../values/read-cell.ts";
 import { columnName } from "./column-name.ts";
@@ -36,11 +37,12 @@ const ABSURD = new Set(["number-out-of-range", "number-not-whole"]);
 
 /** The reader of one field of a table. */
 export function fieldReader(table: Table, source: FieldSource, options: ReadOptions, log: FindingLog): FieldReader {
-  const { spec, columns } = source;
+  const { spec, columns, part } = source;
   const { file, sheet, semicolons } = table.grid;
-  const surveys = columns.map((column) =>
-    surveyColumn(table.rows, table.odd, column, spec, { dateOrder: options.dateOrder, semicolons }),
-  );
+  const surveys = columns.map((column) => {
+    const rows = part === null ? table.rows : partOfRows(table.rows, column, part);
+    return surveyColumn(rows, table.odd, column, spec, { dateOrder: options.dateOrder, semicolons });
+  });
   surveys.forEach((survey, at) => {
     logSurvey(survey, table, columns[at]!, spec, log);
   });
@@ -53,7 +55,8 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
       );
       return (cell: Cell) => (cellText(cell) === "" ? null : problem);
     }
-    return columnReader(spec, { asOf: options.asOf, order: order.order, mark, headerUnit: source.headerUnit });
+    const reader = columnReader(spec, { asOf: options.asOf, order: order.order, mark, headerUnit: source.headerUnit });
+    return part === null ? reader : (cell: Cell) => reader(cellPart(cell, part));
   });
 
   const complain = (problem: Problem, cell: Cell, column: number, line: number): Problem | null => {
@@ -99,6 +102,14 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
           return kept;
         };
   return { spec, columns, orders: surveys.map(({ order }) => order.order), read };
+}
+
+/** The rows with one column's cells cut down to the part that is meant. */
+function partOfRows(rows: readonly GridRow[], column: number, part: CellPart): GridRow[] {
+  return rows.map(({ line, cells }) => ({
+    line,
+    cells: cells.map((cell, at) => (at === column ? cellPart(cell, part) : cell)),
+  }));
 }
 
 function same(a: unknown, b: unknown): boolean {

@@ -9,10 +9,11 @@ import type { Output, Table } from "../tables/table.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
 import { Problem } from "../values/problem.ts";
+import { readCell } from "../values/read-cell.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { columnName } from "./column-name.ts";
 import { type CountingColumns, countedIn, countingColumns } from "./counting-columns.ts";
-import type { FieldReader } from "./field-reader.ts";
+import type { FieldReader, ReadOptions } from "./field-reader.ts";
 import { kindFromName } from "./kind-from-name.ts";
 
 /** Everything that reading one output of every record needs, made once a table. */
@@ -20,6 +21,8 @@ export interface RowPlan {
   output: Output;
   readers: FieldReader[];
   template: Record<string, unknown>;
+  /** Why no row can be used, where a value that the heading gives cannot be; null where nothing is wrong. */
+  refused: Filled | null;
   required: ColumnSpec[];
   /** Columns one of which must hold something; null where the output is the table's only one. */
   own: number[] | null;
@@ -36,9 +39,23 @@ export type Filled = { code: null; product: string | null } | { code: string; me
 const FILLED: Filled = { code: null, product: null };
 
 /** The plan of one output. */
-export function rowPlan(table: Table, output: Output, readers: FieldReader[]): RowPlan {
+export function rowPlan(
+  table: Table,
+  output: Output,
+  readers: FieldReader[],
+  options: ReadOptions,
+  log: FindingLog,
+): RowPlan {
   const template: Record<string, unknown> = {};
-  for (const { field } of output.sheet.columns) template[field] = output.implied[field] ?? null;
+  let refused: Filled | null = null;
+  for (const { field } of output.sheet.columns) template[field] = null;
+  for (const [field, text] of Object.entries(output.implied)) {
+    const spec = output.sheet.columns.find((column) => column.field === field) as ColumnSpec;
+    const value = readCell(text, spec, { asOf: options.asOf, order: options.dateOrder, mark: ".", headerUnit: "" });
+    if (value instanceof Problem) refused = refusedHead(text, value, table, log);
+    else template[field] = value;
+    if (output.fromHeading === field && refused === null) noteHeading(text, spec, table, log);
+  }
   // The place of the source is kept from the start: an object that grows later is many times dearer to make.
   template.source = null;
   const date =
@@ -47,12 +64,32 @@ export function rowPlan(table: Table, output: Output, readers: FieldReader[]): R
     output,
     readers,
     template,
+    refused,
     required: output.sheet.columns.filter(({ required }) => required),
     own: table.outputs.length === 1 ? null : output.own,
     counting: countingColumns(table, output),
     description: descriptionColumn(table, output),
     timeColumn: date?.columns[0] ?? -1,
   };
+}
+
+function refusedHead(text: string, { code, because }: Problem, table: Table, log: FindingLog): Filled {
+  const message = `"${shortened(text)}", which stands for every row, ${because}.`;
+  const { file, sheet } = table.grid;
+  const place = { file, sheet, line: table.headerLines[0] ?? null, column: null, value: text };
+  log.add(code as Parameters<FindingLog["add"]>[0], place, () => ({ message }), text);
+  return { code, message };
+}
+
+function noteHeading(
+  text: string,
+  { name }: ColumnSpec,
+  { grid: { file, sheet }, number }: Table,
+  log: FindingLog,
+): void {
+  const place = { file, sheet, line: null, column: null, value: text };
+  const message = `No column holds ${name}: "${shortened(text)}" was taken for every row.`;
+  log.add("from-heading", place, () => ({ message }), String(number));
 }
 
 function descriptionColumn({ header }: Table, { fields }: Output): number {
@@ -78,7 +115,7 @@ export function fillRow(
   asOf: Day,
   log: FindingLog,
 ): Filled {
-  let refused: Filled | null = null;
+  let { refused } = plan;
   for (const { spec, columns, read } of plan.readers) {
     const value = read(cells, line);
     if (value === null) continue;

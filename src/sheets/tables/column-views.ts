@@ -1,5 +1,6 @@
 import type { Day } from "../../calendar/day.ts";
 import type { GridRow } from "../grid.ts";
+import { lotAndDate } from "../values/lot-and-date.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import type { HeaderRows } from "./header-rows.ts";
@@ -11,31 +12,49 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
   let after = "";
   const views = header.flatMap((name, column): ColumnView[] => {
     if (name === null) return [];
-    const profile = profileColumn(rows, column, today);
-    const meaning = withCellUnit(parseHeader(name), profile.unit);
+    const whole = profileColumn(rows, column, today);
+    const meaning = withCellUnit(parseHeader(name), whole.unit);
     const group = groups[column] ?? null;
     const above = group === null ? null : parseHeader(group);
     const things = meaning.things || above?.things || "";
     const before = after;
     if (things !== "")
       after = things.split(" ").find((thing) => DATED_THINGS.has(thing)) ?? (things.includes("device") ? "device" : "");
-    return [
-      {
-        column,
-        meaning,
-        things,
-        after: before,
-        variant: meaning.variant || above?.variant || "",
-        index: meaning.index ?? above?.index ?? null,
-        groupSubject: group === null ? "" : group.replace(/\s+/g, " ").trim(),
-        joined: group === null ? null : parseHeader(`${group} ${name}`),
-        profile,
-      },
-    ];
+    const view: ColumnView = {
+      column,
+      name,
+      meaning,
+      things,
+      after: before,
+      variant: meaning.variant || above?.variant || "",
+      index: meaning.index ?? above?.index ?? null,
+      groupSubject: group === null ? "" : group.replace(/\s+/g, " ").trim(),
+      joined: group === null ? null : parseHeader(`${group} ${name}`),
+      profile: whole,
+      part: null,
+    };
+    if (!holdsLotAndDate(meaning.says, rows, column)) return [view];
+    return (["lot", "date"] as const).map((part) => ({
+      ...view,
+      meaning: { ...meaning, says: part === "lot" ? "lot" : "expiry" },
+      joined: null,
+      profile: profileColumn(rows, column, today, part),
+      part,
+    }));
   });
   if (!isRegister(views) && !listsDevices(views)) return views;
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
   return views.map((view, at) => (supplies === -1 || at < supplies ? asOfDevice(view) : view));
+}
+
+/** Rows in which a lot and its date are looked for in one cell. */
+const PARTED_ROWS = 40;
+
+/** True for a column that its header says to hold lots and their expiry, where most of its cells come apart so. */
+function holdsLotAndDate(says: string, rows: readonly GridRow[], column: number): boolean {
+  if (says !== "expiry lot") return false;
+  const cells = rows.slice(0, PARTED_ROWS).flatMap(({ cells }) => cells[column] ?? []);
+  return cells.length > 0 && cells.filter((cell) => lotAndDate(cell) !== null).length * 2 > cells.length;
 }
 
 /** What a capacity is measured in, where only its cells say so: "3900 mAh" under "Capacity". */

@@ -5,14 +5,17 @@ import type { ColumnsFile } from "../mapping/columns-file.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
 import { readNumber } from "../values/number-text.ts";
-import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { columnViews } from "./column-views.ts";
+import { headsDates } from "./dated-columns.ts";
+import { withoutDittos } from "./dittos.ts";
 import { type HeaderRows, knownNames, nameIn, oneRowHeader, twoRowHeader } from "./header-rows.ts";
+import { type Heading, headingAbove } from "./heading.ts";
 import { interpret, kindsOf } from "./interpret.ts";
 import { holdsValue, looksLikeData } from "./looks-like-data.ts";
 import { ownOutput } from "./own-outputs.ts";
 import { type SetAsidePart, setAsideParts } from "./set-aside-tables.ts";
 import type { Output, Table } from "./table.ts";
+import { unreadTable } from "./unread-table.ts";
 
 /** The least share of a row's cells that must name something known, in a header and in one below a table. */
 const MIN_KNOWN_SHARE = 0.4;
@@ -23,9 +26,6 @@ const MIN_STRONG_SHARE = 0.75;
 const MORE_POINTS = 3;
 const NUMERIC: ReadonlySet<string> = new Set(["number", "whole", "percent", "share", "money"]);
 
-/** How many lines above a header may be its title. */
-const TITLE_LINES = 3;
-
 /** How many rows below a header are read to tell which reading of it fits. */
 const LOOK_AHEAD = 200;
 
@@ -34,8 +34,8 @@ interface Found {
   at: number;
   body: GridRow[];
   odd: Table["odd"];
-  /** What the line or lines above the header say; null where none stand there. */
-  title: HeaderMeaning | null;
+  /** What stands above the header; null where it was not looked for. */
+  heading: Heading | null;
   /** How the header was read by its words, to tell records from the next header. */
   outputs: Output[];
   /** One of its columns of dates or numbers; -1 where there is none. */
@@ -60,7 +60,7 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
     const mapped = columns === null ? null : mappedAt(rows, i, columns, grid);
     const header: HeaderRows | null = mapped
       ? mapped.rows
-      : looksLikeData(row.cells)
+      : looksLikeData(row.cells) && (current !== null || !headsDates(row, rows[i + 1]))
         ? null
         : headerAt(rows, i, current, grid.spans);
     if (header === null) {
@@ -79,7 +79,7 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
         at: i,
         body: [],
         odd: new Map(),
-        title: titleAbove(rows, i),
+        heading: headingAbove(rows, i, found.length === 0),
         outputs: outputsOf(header),
         typed: -1,
         mapped,
@@ -89,13 +89,14 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
     }
     i += header.lines.length - 1;
   }
-  return found.map((each, at) => tableOf(grid, each, at + 1));
+  const unread = found.length === 0 ? unreadTable(grid, rows) : null;
+  return unread ? [unread] : found.map((each, at) => tableOf(grid, each, at + 1));
 }
 
 /** A source table's part of a set-aside.csv, as if its header had been found in the sheet. */
 function foundPart({ line, header, rows }: SetAsidePart): Found {
   const headerRows = { lines: [line], header, groups: header.map(() => null) };
-  return { rows: headerRows, at: 0, body: rows, odd: new Map(), title: null, outputs: [], typed: -1, mapped: null };
+  return { rows: headerRows, at: 0, body: rows, odd: new Map(), heading: null, outputs: [], typed: -1, mapped: null };
 }
 
 /** A column of dates or numbers, the surest sign that a line is a record; -1 where there is none. */
@@ -118,6 +119,7 @@ function headerAt(
   const row = rows[at] as GridRow;
   const next = rows[at + 1];
   const plain = oneRowHeader(row);
+  if (current === null && headsDates(row, next)) return plain;
   if (ownOutput(plain.header) !== null) return plain;
   const names = knownNames(row.cells);
   const { known, filled, strong, exact } = names;
@@ -226,17 +228,6 @@ function mappedAt(rows: readonly GridRow[], at: number, columns: ColumnsFile, gr
   return mappedHeader(candidates, columns, grid.file, grid.sheet);
 }
 
-/** The nearest single text above a header, as far as it stands close. */
-function titleAbove(rows: readonly GridRow[], at: number): HeaderMeaning | null {
-  for (let i = at - 1; i >= Math.max(0, at - TITLE_LINES); i--) {
-    const texts = (rows[i] as GridRow).cells.map((cell) => nameIn(cell)).filter((name) => name !== null);
-    if (texts.length !== 1) return null;
-    const meaning = parseHeader(texts[0] as string);
-    if (meaning.things !== "") return meaning;
-  }
-  return null;
-}
-
 /** Takes the title lines of the next table off the end of the one before. */
 function dropTitles(before: Found | null, header: GridRow): void {
   let line = header.line;
@@ -253,10 +244,11 @@ function dropTitles(before: Found | null, header: GridRow): void {
   }
 }
 
-function tableOf(grid: Grid, { rows, body, odd, title, mapped }: Found, number: number): Table {
+function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number: number): Table {
   const wanted = mapped ? mappedOutputs(mapped) : { outputs: [], changes: [] };
   const own = wanted.outputs.length > 0 ? null : ownOutput(rows.header);
-  const { best, tied } = own === null ? interpret(columnViews(rows, body, null), title) : { best: null, tied: [] };
+  const { best, tied, unclear } =
+    own === null ? interpret(columnViews(rows, body, null), heading) : { best: null, tied: [], unclear: null };
   return {
     grid,
     number,
@@ -264,10 +256,11 @@ function tableOf(grid: Grid, { rows, body, odd, title, mapped }: Found, number: 
     header: rows.header,
     groups: rows.groups,
     outputs: wanted.outputs.length > 0 ? wanted.outputs : best && tied.length === 0 ? best.outputs : [],
-    rows: body,
+    rows: withoutDittos(body),
     odd,
     tied: tied.length > 0 && wanted.outputs.length === 0 ? [...new Set(tied.map(kindsOf))] : null,
     ownOutput: own,
+    unclear: wanted.outputs.length > 0 ? null : unclear,
     changes: wanted.changes,
   };
 }

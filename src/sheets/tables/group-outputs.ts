@@ -1,13 +1,8 @@
 import { type ColumnSpec, type SheetKind, sheetSpec } from "../../fleet/columns.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
+import { fieldSource } from "./field-source.ts";
 import { type ColumnView, MIN_POINTS, pointsFor } from "./score-column.ts";
 import type { FieldSource, Output } from "./table.ts";
-
-/** A field read from one column. */
-export function fieldSource(spec: ColumnSpec, view: ColumnView, points: number): FieldSource {
-  const by = points < 6 && view.profile.filled > 0 ? "contents" : "header";
-  return { spec, columns: [view.column], by, headerUnit: view.meaning.unit, points };
-}
 
 /** The name that the header of a group gives to an item that no cell names. */
 export function impliedItem(views: readonly ColumnView[]): string {
@@ -81,7 +76,20 @@ function groupsOf(left: readonly ColumnView[]): Group[] {
     group.views.push(view);
     if (thing !== "") last = key;
   }
-  return [...groups.values()];
+  const all = [...groups.values()];
+  return all.map((group) => ({ ...group, views: group.views.filter((view) => !isOfAll(view, group, all)) }));
+}
+
+/** True for a column without a name of its own behind the last of several numbered things: whose it is stays open. */
+function isOfAll({ things, meaning }: ColumnView, group: Group, all: readonly Group[]): boolean {
+  const numbered = ({ views }: Group) => views.some(({ index }) => index !== null);
+  const others = all.filter((other) => other !== group && other.thing === group.thing && numbered(other));
+  return (
+    things === "" &&
+    numbered(group) &&
+    others.length > 0 &&
+    others.every(({ views }) => views.every((view) => view.meaning.says !== meaning.says))
+  );
 }
 
 /** The fields of a sheet that the group's columns name, whether or not they repeat the thing's own name. */
@@ -96,11 +104,11 @@ function fieldsIn(kind: SheetKind, { thing, views }: Group): FieldSource[] {
     })),
   );
   pairs.sort((a, b) => b.points - a.points || a.view.column - b.view.column);
-  const taken = new Set<number>();
+  const taken = new Set<ColumnView>();
   for (const { spec, view, points } of pairs) {
-    if (points < MIN_POINTS || taken.has(view.column) || fields.some((field) => field.spec === spec)) continue;
+    if (points < MIN_POINTS || taken.has(view) || fields.some((field) => field.spec === spec)) continue;
     fields.push(fieldSource(spec, view, points));
-    taken.add(view.column);
+    taken.add(view);
   }
   return fields;
 }

@@ -1,10 +1,12 @@
-import { type ColumnSpec, SHEETS, type SheetSpec } from "../../fleet/columns.ts";
+import { SHEETS, type SheetSpec } from "../../fleet/columns.ts";
 import { POINTS } from "../words/meanings.ts";
-import type { HeaderMeaning } from "../words/parse-header.ts";
-import { fieldSource, groupOutputs, impliedItem } from "./group-outputs.ts";
-import { type ColumnView, MIN_POINTS, pointsFor } from "./score-column.ts";
+import { assign } from "./assign.ts";
+import { datedOutputs } from "./dated-columns.ts";
+import { groupOutputs, impliedItem } from "./group-outputs.ts";
+import type { Heading } from "./heading.ts";
+import type { ColumnView } from "./score-column.ts";
 import { speaksFor } from "./speaks-for.ts";
-import type { FieldSource, Output } from "./table.ts";
+import type { FieldSource, Output, Unclear } from "./table.ts";
 
 /** A reading of a whole header: what rows it yields, and how many points its columns bring. */
 export interface Interpretation {
@@ -37,15 +39,39 @@ const CURRENCIES: Readonly<Record<string, string>> = {
 /** What it costs to read a column as of another thing than the one it stands behind. */
 const FAR_COST = 4;
 
+/** What came of reading a header's columns. */
+export interface Interpreted {
+  best: Interpretation | null;
+  /** Readings as good as each other; empty where one is best. */
+  tied: Interpretation[];
+  /** What must be told before the columns can be read; null where nothing is open. */
+  unclear: Unclear | null;
+}
+
 /** The best reading of a header's columns; the tied readings where two are as good; nothing where none fits. */
-export function interpret(
-  views: readonly ColumnView[],
-  title: HeaderMeaning | null,
-): { best: Interpretation | null; tied: Interpretation[] } {
+export function interpret(views: readonly ColumnView[], heading: Heading | null): Interpreted {
+  const dated = datedOutputs(views, heading);
+  if (dated !== null && "message" in dated) return { best: null, tied: [], unclear: dated };
+  if (dated === null) return { ...interpretPlain(views, heading), unclear: null };
+  const used = new Set(dated.flatMap(({ own }) => own));
+  // Packs beside their tests are read too, where more is said of them than their serials.
+  const { best } = interpretPlain(
+    views.filter(({ column }) => !used.has(column)),
+    heading,
+  );
+  const beside = best?.outputs.filter(({ sheet, fields }) => sheet.kind === "packs" && fields.length > 1) ?? [];
+  return {
+    best: { outputs: [...beside, ...dated], points: (best?.points ?? 0) + dated.length },
+    tied: [],
+    unclear: null,
+  };
+}
+
+function interpretPlain(views: readonly ColumnView[], heading: Heading | null): Omit<Interpreted, "unclear"> {
   const readings: Interpretation[] = [];
   for (const sheet of [null, ...SHEETS]) {
     for (const near of [true, false]) {
-      const reading = readAs(sheet, views, title, near);
+      const reading = readAs(sheet, views, heading, near);
       if (reading) readings.push(reading);
     }
   }
@@ -70,14 +96,14 @@ function isCanonical({ outputs }: Interpretation): boolean {
 function readAs(
   sheet: SheetSpec | null,
   views: readonly ColumnView[],
-  title: HeaderMeaning | null,
+  heading: Heading | null,
   near: boolean,
 ): Interpretation | null {
   const ofDevices = startsWithDevices(views);
   const once = mainViews(views);
   const apart = sheet === null ? [] : once.filter((view) => belongsLeft(view, sheet, ofDevices));
   const main = sheet === null ? [] : assign(sheet, near ? once.filter((view) => !apart.includes(view)) : once);
-  const output = sheet === null ? null : mainOutput(sheet, main, views, title);
+  const output = sheet === null ? null : mainOutput(sheet, main, views, heading);
   if (sheet !== null && output === null) return null;
   const taken = new Set((output?.fields ?? []).flatMap(({ columns }) => columns));
   const groups = groupOutputs(views, taken, output, ofDevices);
@@ -101,7 +127,7 @@ function readAs(
     points:
       points -
       OUTPUT_COST * (outputs.filter(({ fields }) => fields.some((field) => field.points > 0)).length - 1) +
-      speaksFor(output, views, title) -
+      speaksFor(output, views, heading?.title ?? null) -
       far,
   };
 }
@@ -151,47 +177,24 @@ function startsWithDevices(views: readonly ColumnView[]): boolean {
   );
 }
 
-/** Gives each field its best column, best pairs first; a column like it in every word is a copy. */
-export function assign(sheet: SheetSpec, views: readonly ColumnView[]): FieldSource[] {
-  const pairs: { spec: ColumnSpec; view: ColumnView; points: number }[] = [];
-  for (const view of views) {
-    for (const spec of sheet.columns) {
-      const points = pointsFor(view, sheet, spec);
-      if (points >= MIN_POINTS) pairs.push({ spec, view, points });
-    }
-  }
-  pairs.sort((a, b) => b.points - a.points || a.view.column - b.view.column);
-  const fields = new Map<ColumnSpec, { source: FieldSource; words: string }>();
-  const taken = new Set<number>();
-  for (const { spec, view, points } of pairs) {
-    if (taken.has(view.column)) continue;
-    const before = fields.get(spec);
-    if (!before) fields.set(spec, { source: fieldSource(spec, view, points), words: wordsOf(view) });
-    else if (before.words === wordsOf(view)) before.source.columns.push(view.column);
-    else continue;
-    taken.add(view.column);
-  }
-  return sheet.columns.flatMap((spec) => fields.get(spec)?.source ?? []);
-}
-
-function wordsOf({ meaning, groupSubject }: ColumnView): string {
-  return `${groupSubject}/${meaning.words}`;
-}
-
 function mainOutput(
   sheet: SheetSpec,
   fields: FieldSource[],
   views: readonly ColumnView[],
-  title: HeaderMeaning | null,
+  heading: Heading | null,
 ): Output | null {
   const has = (field: string) => fields.some(({ spec }) => spec.field === field);
   const output: Output = { sheet, fields, implied: {}, own: fields.flatMap(({ columns }) => columns) };
   if (sheet.kind === "dated_stock" && has("label")) return output;
   if (sheet.kind === "dated_stock" && has("expiry") && !has("item")) {
     const item =
-      impliedItem(views.filter(({ column }) => output.own.includes(column))) || (title?.things ? title.subject : "");
+      impliedItem(views.filter(({ column }) => output.own.includes(column))) || (heading?.title?.subject ?? "");
     if (item === "") return null;
     output.implied.item = item;
+  }
+  if (sheet.kind === "runtime_tests" && !has("date") && heading?.testedOn) {
+    output.implied.date = heading.testedOn;
+    output.fromHeading = "date";
   }
   if (sheet.kind === "catalogue") Object.assign(output.implied, impliedByPrice(fields, views));
   // Item and quantity alone may be stock, a count or a wish: only their own sheet's names say that they are ordered.

@@ -1,6 +1,7 @@
 import type { GridRow } from "../grid.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
+import { type CellPart, cellPart } from "../values/lot-and-date.ts";
 import { readNumber } from "../values/number-text.ts";
 import { headerWords } from "../words/header-words.ts";
 import { VOCABULARY } from "../words/vocabulary.ts";
@@ -38,7 +39,7 @@ const STARTS_AS_NUMBER = /^[€$£~x×\s]{0,3}[+-]?[\d.,]/i;
 const YES = /^(y|yes|ja|j|oui|o|si|sí|x|ok|true)$/i;
 
 /** The capacity unit behind a number. */
-const UNIT = /^[\d.,]+\s*(mah|ah|wh)$/i;
+const UNIT = /^[\d.,]+\s*(mah|ah|wh|min|%)$/i;
 const YES_NO = /^(y|yes|n|no|ja|j|nein|oui|o|non|si|sí|s|nee|x|ok|true|false)$/i;
 
 const EMPTY: Profile = {
@@ -56,11 +57,17 @@ const EMPTY: Profile = {
 };
 
 /** The profile of one column (0-based) over a sample spread evenly over the rows. */
-export function profileColumn(rows: readonly GridRow[], column: number, today: number | null): Profile {
+export function profileColumn(
+  rows: readonly GridRow[],
+  column: number,
+  today: number | null,
+  part: CellPart | null = null,
+): Profile {
   const step = Math.max(1, Math.floor(rows.length / SAMPLE));
   const texts: string[] = [];
   for (let i = 0; i < rows.length; i += step) {
-    const text = cellText(rows[i]?.cells[column] ?? null);
+    const cell = rows[i]?.cells[column] ?? null;
+    const text = cellText(part === null ? cell : cellPart(cell, part));
     if (!meansEmpty(text)) texts.push(text);
   }
   if (texts.length === 0) return EMPTY;

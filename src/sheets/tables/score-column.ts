@@ -1,4 +1,5 @@
 import type { ColumnSpec, SheetKind, SheetSpec } from "../../fleet/columns.ts";
+import type { CellPart } from "../values/lot-and-date.ts";
 import { headerWords } from "../words/header-words.ts";
 import { HEADER_POINTS, POINTS, type Points } from "../words/meanings.ts";
 import type { HeaderMeaning } from "../words/parse-header.ts";
@@ -34,6 +35,8 @@ export const MIN_POINTS = 2.5;
 /** What a column's header says together with its group's, and what its cells look like. */
 export interface ColumnView {
   column: number;
+  /** The header as written. */
+  name: string;
   meaning: HeaderMeaning;
   /** Things of the header, or of its group where it names none, sorted and joined by blanks. */
   things: string;
@@ -48,6 +51,8 @@ export interface ColumnView {
   /** Header and group read as one text; null where there is no group. */
   joined: HeaderMeaning | null;
   profile: Profile;
+  /** The part of its cells that is looked at; null for all of them. */
+  part: CellPart | null;
 }
 
 /** Points of a column as one field of a sheet: by its words, less where its cells speak against them; 0 for none. */

@@ -1,5 +1,6 @@
 import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
 import type { Grid, GridRow } from "../grid.ts";
+import type { CellPart } from "../values/lot-and-date.ts";
 
 /** One field of an output and the columns (0-based) that hold it; several columns are copies. */
 export interface FieldSource {
@@ -8,6 +9,8 @@ export interface FieldSource {
   by: "header" | "contents" | "mapping";
   /** The unit that the header names, lower case; empty where none. */
   headerUnit: string;
+  /** The part of the column's cells that is meant; null for all of it. */
+  part: CellPart | null;
   /** How surely the column was recognised; 0 for one shared with other rows. */
   points: number;
 }
@@ -16,14 +19,22 @@ export interface FieldSource {
 export interface Output {
   sheet: SheetSpec;
   fields: FieldSource[];
-  /** Values that the header implies, by field: an unnamed item takes its header group's name. */
+  /** Values that the header implies, by field, as written: an unnamed item takes its header group's name. */
   implied: Record<string, string>;
+  /** The implied field that was taken from above the table or from its tab's name. */
+  fromHeading?: string;
   /** Columns that make this output; the other ones are shared and make no row by themselves. */
   own: number[];
 }
 
 /** A row of a table that is not data, with the reason why. */
 export type OddRow = "repeated-header" | "total-row" | "section-line" | "note-row";
+
+/** Why a table of known words cannot be read, and what to do. */
+export interface Unclear {
+  message: string;
+  fix: string;
+}
 
 /** One table: a header and the non-blank records below it. */
 export interface Table {
@@ -40,6 +51,8 @@ export interface Table {
   tied: string[] | null;
   /** What the table is where this program wrote it itself; nothing is then read from it. */
   ownOutput: string | null;
+  /** What must be told before the table can be read; null where nothing is open. */
+  unclear: Unclear | null;
   /** What no longer fits the mapping that was given for it. */
   changes: string[];
 }

@@ -1,0 +1,111 @@
+import { type ColumnSpec, type SheetKind, sheetSpec } from "../../fleet/columns.ts";
+import type { Cell, GridRow } from "../grid.ts";
+import { cellText, meansEmpty } from "../values/cell-text.ts";
+import { readDateText } from "../values/date-text.ts";
+import { monthOfWord } from "../values/month-words.ts";
+import { foldAccents } from "../words/fold.ts";
+import { parseHeader } from "../words/parse-header.ts";
+import { assign } from "./assign.ts";
+import { fieldSource } from "./field-source.ts";
+import { knownNames, nameIn } from "./header-rows.ts";
+import type { Heading } from "./heading.ts";
+import { looksLikeData } from "./looks-like-data.ts";
+import type { ColumnView } from "./score-column.ts";
+import type { Output, Unclear } from "./table.ts";
+
+/** Fewest columns headed by dates that make a table with a column for each month. */
+const FEWEST = 2;
+/** Words that say of numbers that units were used up. */
+const SAYS_USE = /consum|usage|used|issued|uses\b|verbrauch|entnahme|consom|utilis|utiliz|gebrui|verbrui|forbru|zuzyc/;
+
+/** Neighbouring columns (0-based) named by dates written alike, such as "Mar 2026" or "2026-03"; month names alone too. */
+export function datedColumns(names: readonly (Cell | undefined)[]): number[] {
+  const found = names.flatMap((cell, column) => {
+    const name = typeof cell === "string" ? nameIn(cell) : null;
+    if (name === null || /^\d+$/.test(name)) return [];
+    const written = readDateText(name);
+    return (written !== null && written.kind !== "bad") || monthOfWord(plain(name)) !== null ? [column] : [];
+  });
+  const texts = found.map((column) => plain(String(names[column])));
+  const shapes = new Set(texts.map((text) => text.replace(/\d+/g, "0").replace(/[a-z]+/g, "a")));
+  const together = found.every((column, at) => column === found[0]! + at);
+  return found.length >= FEWEST && together && shapes.size === 1 && new Set(texts).size === found.length ? found : [];
+}
+
+function plain(name: string): string {
+  return foldAccents(name).toLowerCase().replace(/\.$/, "");
+}
+
+/** Numbers from here on may be a spreadsheet's days. */
+const DAY_NUMBERS = 30_000;
+
+/** True for a row that names something known and heads further columns by dates, with only numbers below them. */
+export function headsDates({ cells }: GridRow, next: GridRow | undefined): boolean {
+  const dated = datedColumns(cells);
+  if (dated.length === 0 || !next) return false;
+  const others = cells.filter((_, column) => !dated.includes(column));
+  if (others.some((cell) => looksLikeData([cell]))) return false;
+  const { known, filled } = knownNames(others);
+  const below = dated.map((column) => cellText(next.cells[column] ?? null)).filter((text) => !meansEmpty(text));
+  const numbers = below.filter((text) => /^[\d.,]+ ?%?$/.test(text) && Number.parseFloat(text) < DAY_NUMBERS);
+  return known >= 1 && known * 2 >= filled && below.length > 0 && numbers.length === below.length;
+}
+
+/**
+ * What a table with a column for each date yields: a row for each number. Null where its columns are no such ones;
+ * what is missing where nothing says what the numbers count.
+ */
+export function datedOutputs(views: readonly ColumnView[], heading: Heading | null): Output[] | Unclear | null {
+  const columns = new Set(datedColumns(views.map(({ name }) => name)).map((at) => (views[at] as ColumnView).column));
+  if (columns.size === 0) return null;
+  const dated = views.filter(({ column }) => columns.has(column));
+  const rest = views.filter(({ column }) => !columns.has(column));
+  const tests = assign(sheetSpec("runtime_tests"), rest).filter(({ spec }) => spec.name === "serial");
+  const kind: SheetKind = tests.length > 0 ? "runtime_tests" : "use_log";
+  const sheet = sheetSpec(kind);
+  const fields = assign(sheet, rest).filter(({ spec }) => spec.type === "text" || spec.type === "choice");
+  if (!fields.some(({ spec }) => spec.name === "item" || spec.name === "serial")) return null;
+  const measured = kind === "use_log" ? "quantity" : measuredBy(dated, heading);
+  const says = `${heading?.text ?? ""} ${dated[0]?.groupSubject ?? ""}`;
+  const dates = dated.map(({ name }) => dateOf(name, says));
+  if (measured === null || dates.includes(null) || (kind === "use_log" && !SAYS_USE.test(plain(says))))
+    return unclear(dated, dates.includes(null));
+  const spec = sheet.columns.find(({ name }) => name === measured) as ColumnSpec;
+  return dated.map((view, at) => ({
+    sheet,
+    fields: [...fields, fieldSource(spec, view, 6)],
+    implied: { date: dates[at] as string },
+    own: [view.column],
+  }));
+}
+
+function unclear(dated: readonly ColumnView[], noYear: boolean): Unclear {
+  const names = dated.map(({ name }) => name).slice(0, 3);
+  return {
+    message: `The columns ${names.join(", ")} are dates, and nothing says ${noYear ? "of which year" : "what their numbers count"}.`,
+    fix: 'Write it above the table ("Consumption 2026", "Capacity in %"), or give each date a row of its own.',
+  };
+}
+
+/** A header's date; a month without a year takes the only one that the heading names. */
+function dateOf(name: string, says: string): string | null {
+  const written = readDateText(name);
+  if (written !== null && written.kind !== "bad") return name;
+  const years = new Set(says.match(/\b20\d\d\b/g));
+  return years.size === 1 && !/\b20\d\d\s?[/-]\s?\d/.test(says) ? `${name} ${[...years][0]}` : null;
+}
+
+/** The field of a test that the numbers are; null where neither heading nor cells say it. */
+function measuredBy(dated: readonly ColumnView[], heading: Heading | null): string | null {
+  const texts = [...(heading?.text.split("\n") ?? []), ...dated.map(({ groupSubject }) => groupSubject)];
+  const said = new Set(texts.flatMap((text) => parseHeader(text).says.split(" ")));
+  const [unit] = dated.map(({ profile }) => profile.unit).filter((each) => each !== "");
+  for (const [field, ...words] of [
+    ["wh", "wh"],
+    ["ah", "ah", "mah"],
+    ["minutes", "minutes", "min"],
+    ["percent", "capacity", "%"],
+  ] as [string, ...string[]][])
+    if (words.some((word) => said.has(word) || word === unit)) return field;
+  return null;
+}

@@ -1,0 +1,52 @@
+import type { GridRow } from "../grid.ts";
+import { readDateText } from "../values/date-text.ts";
+import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
+import { nameIn } from "./header-rows.ts";
+
+/** What stands above a table's header. */
+export interface Heading {
+  /** The nearest single text that names a thing; null where none stands close. */
+  title: HeaderMeaning | null;
+  /** Every lone text above the header, as written. */
+  text: string;
+  /** The day on which the table's tests were made, as a line above it gives it ("Date tested: 12.03.2026"). */
+  testedOn: string | null;
+}
+
+/** How many lines above a header may be its title, and how many may belong to its head. */
+const TITLE_LINES = 3;
+const HEAD_LINES = 15;
+
+/** What stands above the header at a row; of a later table on a tab, the lines close above it. */
+export function headingAbove(rows: readonly GridRow[], at: number, first: boolean): Heading {
+  const above = rows.slice(Math.max(0, at - (first ? HEAD_LINES : TITLE_LINES)), at);
+  const lone: string[] = [];
+  for (const { cells } of [...above].reverse()) {
+    const texts = cells.flatMap((cell) => nameIn(cell) ?? []);
+    if (texts.length !== 1) break;
+    lone.push(texts[0] as string);
+  }
+  const titles = lone.slice(0, TITLE_LINES).map(parseHeader);
+  return {
+    title: titles.find(({ things }) => things !== "") ?? null,
+    text: lone.join("\n"),
+    testedOn: first ? testedOn(above) : null,
+  };
+}
+
+/** The date beside a word for the test, else beside a plain word for a date. */
+function testedOn(above: readonly GridRow[]): string | null {
+  let plain: string | null = null;
+  for (const { cells } of above) {
+    const texts = cells.flatMap((cell) => nameIn(cell) ?? []);
+    const parts = texts.length === 1 ? (texts[0] as string).split(/:\s(.*)/s) : texts;
+    for (let i = 0; i + 1 < parts.length; i++) {
+      const written = readDateText(parts[i + 1] as string);
+      if (written === null || written.kind === "bad") continue;
+      const { things, says } = parseHeader(parts[i] as string);
+      if (things === "test" && /^(date)?$/.test(says)) return parts[i + 1] as string;
+      if (things === "" && says === "date") plain = parts[i + 1] as string;
+    }
+  }
+  return plain;
+}

@@ -1,0 +1,76 @@
+import type { Cell, Grid, GridRow } from "../grid.ts";
+import { columnViews } from "./column-views.ts";
+import { knownNames, nameIn, oneRowHeader } from "./header-rows.ts";
+import { interpret } from "./interpret.ts";
+import { looksLikeData } from "./looks-like-data.ts";
+import type { Table } from "./table.ts";
+
+/** Columns and rows of names that make a table, and the share of its columns that its first rows fill. */
+const FEWEST_COLUMNS = 3;
+const ROWS_LOOKED_AT = 3;
+const MOSTLY_FILLED = 0.6;
+/** Rows beyond which a sheet is not turned to look at it. */
+const MOST_FIELDS = 40;
+
+const TURNED = {
+  message: "The names stand in the first column, and each record in a column of its own.",
+  fix: "Copy the table and paste it transposed, so that each record is a row.",
+};
+
+/** A table whose header names nothing known, or whose records stand in columns: its rows are set aside, never passed over. */
+export function unreadTable(grid: Grid, rows: readonly GridRow[]): Table | null {
+  const turned = turnedAt(rows);
+  const at = turned === -1 ? headAt(rows) : turned;
+  if (at === -1) return null;
+  const { lines, header, groups } = oneRowHeader(rows[at] as GridRow);
+  return {
+    grid,
+    number: 1,
+    headerLines: lines,
+    header,
+    groups,
+    outputs: [],
+    rows: rows.slice(at + 1),
+    odd: new Map(),
+    tied: null,
+    ownOutput: null,
+    unclear: turned === -1 ? null : TURNED,
+    changes: [],
+  };
+}
+
+function filledIn(cells: readonly Cell[]): number[] {
+  return cells.flatMap((cell, column) => (cell === null || cell === "" ? [] : [column]));
+}
+
+/** The first row of names above rows that fill most of the same columns, values among them; -1 where none is. */
+function headAt(rows: readonly GridRow[]): number {
+  return rows.slice(0, -ROWS_LOOKED_AT + 1).findIndex(({ cells }, at) => {
+    const named = filledIn(cells);
+    if (named.length < FEWEST_COLUMNS || looksLikeData(cells)) return false;
+    const below = rows.slice(at + 1, at + 1 + ROWS_LOOKED_AT);
+    return (
+      below.some((row) => row.cells.some((_, column) => looksLikeData(row.cells.slice(column, column + 1)))) &&
+      below.every(
+        (row) => named.filter((column) => nameIn(row.cells[column]) !== null).length >= named.length * MOSTLY_FILLED,
+      )
+    );
+  });
+}
+
+/** The row from which the first column holds the names of a sheet known here; -1 where it holds none. */
+function turnedAt(rows: readonly GridRow[]): number {
+  if (rows.length > MOST_FIELDS) return -1;
+  const at = rows.findIndex(({ cells }) => filledIn(cells).length > 1);
+  const fields = rows.slice(Math.max(0, at));
+  const names = fields.map(({ cells }) => cells[0] ?? null);
+  const { known, strong, filled } = knownNames(names);
+  if (at === -1 || fields.length < FEWEST_COLUMNS || strong < 2 || known < filled * MOSTLY_FILLED) return -1;
+  const width = Math.max(...fields.map(({ cells }) => cells.length));
+  const records = Array.from({ length: width - 1 }, (_, column) => ({
+    line: column + 2,
+    cells: fields.map(({ cells }) => cells[column + 1] ?? null),
+  }));
+  const views = columnViews(oneRowHeader({ line: 1, cells: names }), records, null);
+  return interpret(views, null).best === null ? -1 : at;
+}

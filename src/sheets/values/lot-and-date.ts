@@ -1,0 +1,37 @@
+import type { Cell } from "../grid.ts";
+import { cellText, MAX_TYPED_CHARACTERS } from "./cell-text.ts";
+import { readDateText } from "./date-text.ts";
+
+/** Which part of a cell that holds a lot and its date is meant. */
+export type CellPart = "lot" | "date";
+
+const LOT_WORD = /^(?:lote?|lotto|batch|charge|ch|lotnr|partij?|parti)\b(?:\s*(?:no|nr|n°|#))?[\s.:#]*/i;
+const EDGES = /^[\s/|,;:()[\]-]+|[\s/|,;:([\]-]+$/g;
+
+/** The lot and the date of a cell such as "L2231 / 05-2027" or "exp 05/2027 (L2231)"; null where it holds no such two. */
+export function lotAndDate(cell: Cell): Record<CellPart, string> | null {
+  const text = cellText(cell).replace(/\)$/, "");
+  if (text.length > MAX_TYPED_CHARACTERS) return null;
+  // Signs part more surely than blanks do, and the leftmost leaves most to the date.
+  for (const parting of [/[/|,;(\n]/g, /\s/g]) {
+    for (const { index } of text.matchAll(parting)) {
+      const [before, after] = [text.slice(0, index), text.slice(index + 1)].map((part) => part.replace(EDGES, ""));
+      for (const [date, rest] of [
+        [after, before],
+        [before, after],
+      ] as [string, string][]) {
+        const lot = rest.replace(LOT_WORD, "");
+        const written = lot === "" || readDateText(lot) !== null ? null : readDateText(date);
+        if (written !== null && written.kind !== "bad") return { lot, date };
+      }
+    }
+  }
+  return null;
+}
+
+/** One part of a cell; the whole of it, as its date or lot, where it cannot be parted. */
+export function cellPart(cell: Cell, part: CellPart): Cell {
+  const parts = lotAndDate(cell);
+  if (parts) return parts[part];
+  return (readDateText(cellText(cell)) !== null) === (part === "date") ? cell : null;
+}
