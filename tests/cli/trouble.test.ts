@@ -45,7 +45,7 @@ describe("wanecast in trouble", () => {
     const folder = folderWith({ "sheets/packs.csv": "serial\nA\n", "other/more.csv": "serial\nB\n" });
     const sheets = join(folder, "sheets");
     symlinkSync(join(folder, "other"), join(sheets, "other"));
-    execFileSync("mkfifo", [join(sheets, "pipe.csv")]);
+    execFileSync("sh", ["-c", 'mkfifo "$1"', "sh", join(sheets, "pipe.csv")]);
     const { code, stdout } = wanecast(["check", sheets, "--as-of", "2026-11-01", "--json"], { timeout: 60_000 });
     expect(code).toBe(0);
     expect(JSON.parse(stdout).inputs.map(({ file }: { file: string }) => file)).toEqual(["packs.csv"]);
