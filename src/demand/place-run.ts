@@ -67,7 +67,7 @@ export class PlaceRunner {
         this.take(day);
         this.expiries[this.month]!++;
       } else if (day === use) {
-        for (let unit = units[nextUse]!; unit > 0; unit--) this.take(day);
+        this.takeSeveral(day, units[nextUse]!);
         nextUse++;
       } else {
         this.take(day);
@@ -85,10 +85,29 @@ export class PlaceRunner {
     }
   }
 
-  private need(day: number): void {
+  /** Takes units of one use, of which a slip of the pen can make a thousand million. */
+  private takeSeveral(day: number, units: number): void {
+    for (let left = units; left > 0; left--) {
+      const replacement = this.facts.swapDayOfReplacement[this.monthOf(day)]!;
+      // from here on like is replaced by like: what is still taken only adds to the needs
+      if (this.head === this.tail || this.queue[this.head] === replacement) {
+        this.need(day, left);
+        return;
+      }
+      this.take(day);
+    }
+  }
+
+  private need(day: number, units = 1): void {
+    const month = this.monthOf(day);
+    this.needs[month] = this.needs[month]! + units;
+  }
+
+  /** Index of a day's month, which is never before that of the day asked for last. */
+  private monthOf(day: number): number {
     const { monthStarts } = this.facts;
     while (this.month + 1 < this.months && day >= monthStarts[this.month + 1]!) this.month++;
-    this.needs[this.month]!++;
+    return this.month;
   }
 
   /** Adds a unit and keeps the queue ascending; new units nearly always expire last. */

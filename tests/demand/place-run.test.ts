@@ -13,7 +13,10 @@ const facts = {
  * The same place told step by step, with the rule of the World Health Organization's good distribution practices, "first
  * expired, first out": stock with the earliest expiry date is used before the same item with a later one.
  */
-function stepByStep(swapDays: readonly number[], uses: readonly number[]): { needs: number[]; fefoKept: boolean } {
+function stepByStep(
+  swapDays: readonly number[],
+  uses: readonly { day: number; taken: number }[],
+): { needs: number[]; fefoKept: boolean } {
   const units = [...swapDays];
   const needs = new Array<number>(MONTHS).fill(0);
   let fefoKept = true;
@@ -27,9 +30,11 @@ function stepByStep(swapDays: readonly number[], uses: readonly number[]): { nee
     };
     for (const due of units.filter((unit) => unit <= day).sort((a, b) => a - b)) takeOut(due);
     for (const use of uses) {
-      if (Math.floor(use) !== day) continue;
-      if (units.length > 0) takeOut(Math.min(...units));
-      else needs[month] = needs[month]! + 1;
+      if (Math.floor(use.day) !== day) continue;
+      for (let unit = 0; unit < use.taken; unit++) {
+        if (units.length > 0) takeOut(Math.min(...units));
+        else needs[month] = needs[month]! + 1;
+      }
     }
   }
   return { needs, fefoKept };
@@ -42,9 +47,11 @@ describe("PlaceRunner", () => {
     fc.assert(
       fc.property(
         fc.array(fc.integer({ min: 0, max: 900 }), { maxLength: 5 }),
-        fc.array(fc.integer({ min: 0, max: MONTHS * 30 - 1 }), { maxLength: 30 }),
-        (swapDays, useDays) => {
-          const uses = [...useDays].sort((a, b) => a - b).map((day) => day + 0.5);
+        fc.array(fc.tuple(fc.integer({ min: 0, max: MONTHS * 30 - 1 }), fc.integer({ min: 0, max: 9 })), {
+          maxLength: 30,
+        }),
+        (swapDays, usesDrawn) => {
+          const uses = usesDrawn.map(([day, taken]) => ({ day: day + 0.5, taken })).sort((a, b) => a.day - b.day);
           const told = stepByStep(swapDays, uses);
           expect(told.fefoKept).toBe(true);
           const place = {
@@ -55,7 +62,11 @@ describe("PlaceRunner", () => {
           };
           runner.run(
             place,
-            { count: uses.length, days: Float64Array.from(uses), units: new Int32Array(uses.length).fill(1) },
+            {
+              count: uses.length,
+              days: Float64Array.from(uses, ({ day }) => day),
+              units: Int32Array.from(uses, ({ taken }) => taken),
+            },
             [],
           );
           expect([...runner.needs]).toEqual(told.needs);
@@ -63,6 +74,17 @@ describe("PlaceRunner", () => {
       ),
       { seed: 41, numRuns: 200 },
     );
+  });
+
+  // By hand: what the place cannot hold is needed at once; the two units that it holds are new from then on
+  it("ends however many units a slip of the pen says were used at once", () => {
+    const place = { from: 0, until: 600, swapDays: [50, 700], lacking: 0 };
+    runner.run(place, { count: 1, days: Float64Array.of(40), units: Int32Array.of(2_000_000_000) }, []);
+    // the second unit, good to day 700, is kept: units that last to day 12 * 30 = 360 expire first
+    expect([...runner.needs].map((needed, month) => [month, needed]).filter(([, needed]) => needed !== 0)).toEqual([
+      [1, 2_000_000_000],
+      [12, 1],
+    ]);
   });
 
   // By hand: two units needed on day 100, in the month of index 3, last until day 14 * 30 = 420, of index 14
