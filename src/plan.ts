@@ -25,7 +25,7 @@ import { usableLots } from "./supplies/usable-lots.ts";
  */
 export function makePlan(reading: Reading, policy: Policy, remember: Remembered = rememberStages()): Plan {
   const { fleet } = reading;
-  const life = remember("life", [fleet], policy, (choices) => forecastPacks(fleet, choices));
+  const life = remember("life", [fleet], policy, (choices) => forecastPacks(fleet, choices, remember));
   const dated = remember("dated", [fleet], policy, (choices) => forecastDatedStock(fleet, choices));
   const demand = remember("demand", [life, dated], policy, (choices) => forecastDemand(choices, life, dated, remember));
   const lots = usableLots(fleet, policy, life.stock);

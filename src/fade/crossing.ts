@@ -1,4 +1,3 @@
-import { LOG_LIVES } from "./life-grid.ts";
 import type { NodeTables } from "./node-tables.ts";
 import { levelOf } from "./pack-posterior.ts";
 import { KNEE, powersOfLog, RISE, SLOW } from "./wear-powers.ts";
@@ -11,6 +10,8 @@ export interface Crossing {
   room: number;
   /** Relative change of that loss with wear, in logs. */
   slope: number;
+  /** Change of that slope with log wear. */
+  bend: number;
   /** Share of the early rise that has come by then. */
   rise: number;
 }
@@ -28,41 +29,40 @@ const powersHere = new Float64Array(16);
  *
  * @param startRoom  start capacity less the threshold
  * @param rise       early rise of the pack
- * @param startAt    log wear to start from, relative to the node's log life
+ * @param near       log wear to start from
  * @param into       receives the crossing
- * @returns the same as `startAt`, for the neighbouring node
  */
 export function findCrossing(
   tables: NodeTables,
   node: number,
   startRoom: number,
   rise: number,
-  startAt: number,
+  near: number,
   into: Crossing,
-): number {
+): void {
   const { curve, powers } = tables;
   const level = levelOf(node);
-  const logLife = LOG_LIVES[node - level * LOG_LIVES.length]!;
   const a = tables.slow[node]!;
   const b = tables.knee[node]!;
   const p = powers.slowPowers[level]!;
-  let x = logLife + startAt;
+  const k = curve.kneePower;
+  let x = near;
   for (let step = 0; step < STEPS_AT_MOST; step++) {
     powersOfLog(powers, x, powersHere);
     const slow = a * powersHere[SLOW + level]!;
     const knee = b * powersHere[KNEE]!;
     const room = Math.max(NO_ROOM, startRoom + rise * powersHere[RISE]!);
     const loss = slow + knee;
-    const slope = (p * slow + curve.kneePower * knee) / loss;
+    const slope = (p * slow + k * knee) / loss;
     const move = Math.log(room / loss) / slope;
     x += move;
     into.room = room;
     into.slope = slope;
+    into.bend = (p * p * slow + k * k * knee) / loss - slope * slope;
     into.rise = powersHere[RISE]!;
     if (Math.abs(move) < CLOSE) break;
   }
   into.wear = Math.exp(x);
-  return x - logLife;
 }
 
 /** Relative changes of room up to which three terms of the series do. */

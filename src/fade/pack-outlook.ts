@@ -1,4 +1,4 @@
-import { type Crossing, findCrossing, wearAtRoom } from "./crossing.ts";
+import { type Crossing, wearAtRoom } from "./crossing.ts";
 import { type PackEvidence, wearAt } from "./evidence.ts";
 import type { ItemFit } from "./item-fit.ts";
 import { startVarianceAt } from "./level-form.ts";
@@ -6,23 +6,28 @@ import { LOG_LIFE_STEP } from "./life-grid.ts";
 import { emptyPosterior, packPosterior } from "./pack-posterior.ts";
 import { FIRST, POINTS, SECOND } from "./spread-points.ts";
 import { GRID_SIZE, INDEX_PER_LOG_STRETCH } from "./time-grid.ts";
-import { addArrival, chancesOf, spreadOverSteps, TALLY_SIZE } from "./time-tally.ts";
+import { addArrival, chancesOf, spreadOverSteps, spreadTally, TALLY_SIZE } from "./time-tally.ts";
+import { crossingOf, usualCrossings } from "./usual-crossings.ts";
 import { daysToWear, type WearAhead } from "./wear-ahead.ts";
 
 /** Chance below which a node is left out of a pack's forecast. */
 const NODE_WORTH_COUNTING = 3e-4;
-/** Spread of log time, from the start capacity, up to which three points stand for it (Gauss-Hermite). */
+/** Spread of a node's log time ahead up to which only its variance is added to the spread of all. */
+const NARROW = 0.1;
+/** Up to here three points stand for it (Gauss-Hermite); beyond, many. */
 const NEARLY_NORMAL = 0.15;
 const OFFSETS = [-Math.sqrt(3), 0, Math.sqrt(3)];
 const WEIGHTS = [1 / 6, 2 / 3, 1 / 6];
-/** Beyond, it is taken at this many points a node. */
 const POINTS_A_NODE = 16;
 /** Standard deviation of a flat spread over one step. */
 const FLAT = Math.sqrt(1 / 12);
 
-const tally = new Float64Array(TALLY_SIZE);
+/** What nodes of narrow spread bring, each at its middle, and what the others bring, at points. */
+const narrow = new Float64Array(TALLY_SIZE);
+const wide = new Float64Array(TALLY_SIZE);
+const spreadOut = new Float64Array(TALLY_SIZE);
 const posterior = emptyPosterior();
-const crossing: Crossing = { wear: 0, room: 1, slope: 1, rise: 1 };
+const crossing: Crossing = { wear: 0, room: 1, slope: 1, bend: 0, rise: 1 };
 
 /**
  * Chance that a pack's true capacity is below a threshold, by curve and time ahead, with the pack's own part of the
@@ -52,30 +57,48 @@ export function chancesBelow(
     const { useShare } = tables.curve;
     packPosterior(evidence, tables, posterior);
     const { count, nodes, chance, startMean, riseMean, spread } = posterior;
+    const usual = usualCrossings(tables, threshold);
     const now = wearAt(ahead.now, useShare);
     const perDay = wearAt(ahead.perDay, useShare);
     const lifeStep = posterior.step === 1 ? 0 : FLAT * LOG_LIFE_STEP * posterior.step;
-    tally.fill(0);
+    narrow.fill(0);
+    wide.fill(0);
     let counted = 0;
-    let startAt = 0;
+    let variances = 0;
+    let narrows = 0;
     for (let i = 0; i < count; i++) {
       const weight = chance[i]!;
       if (weight < NODE_WORTH_COUNTING) continue;
       counted += weight;
-      startAt = findCrossing(tables, nodes[i]!, startMean[i]! - threshold, riseMean[i]!, startAt, crossing);
+      crossingOf(usual, nodes[i]!, startMean[i]!, riseMean[i]!, crossing);
       const { wear, slope, room } = crossing;
+      const aheadShare = (wear - now) / wear;
+      // of the log of wear at the crossing; of the time ahead it is greater, the less of that wear lies ahead
+      const ofWear = startVarianceAt(spread, crossing.rise) / (room * room * slope * slope);
+      if (aheadShare > 0 && ofWear + lifeStep * lifeStep < NARROW * NARROW * aheadShare * aheadShare) {
+        const days = ahead.even ? (wear - now) / perDay : daysToWear(ahead, useShare, wear);
+        addArrival(narrow, days, weight);
+        variances += (weight * (ofWear + lifeStep * lifeStep)) / (aheadShare * aheadShare);
+        narrows += weight;
+        continue;
+      }
       const relative = Math.sqrt(startVarianceAt(spread, crossing.rise)) / room;
-      const byStart = (relative / slope) * (wear / (wear - now));
-      const few = byStart > 0 && byStart < NEARLY_NORMAL;
+      const few = aheadShare > 0 && ofWear < NEARLY_NORMAL * NEARLY_NORMAL * aheadShare * aheadShare;
       for (let point = 0; point < (few ? OFFSETS.length : POINTS_A_NODE); point++) {
         let at = wearAtRoom(crossing, 1 + (few ? OFFSETS[point]! : FIRST[dealt]!) * relative);
         if (lifeStep > 0) at *= 1 + lifeStep * SECOND[dealt]!;
         dealt = dealt + 1 === POINTS ? 0 : dealt + 1;
         const days = ahead.even ? (at - now) / perDay : daysToWear(ahead, useShare, at);
-        addArrival(tally, days, few ? weight * WEIGHTS[point]! : weight / POINTS_A_NODE);
+        addArrival(wide, days, few ? weight * WEIGHTS[point]! : weight / POINTS_A_NODE);
       }
     }
-    chancesOf(tally, own, counted, result, c * GRID_SIZE);
+    spreadOut.fill(0);
+    if (narrows > 0) {
+      const sd = Math.sqrt(ownSpread * ownSpread + variances / narrows);
+      spreadTally(narrow, spreadOverSteps(sd * INDEX_PER_LOG_STRETCH), spreadOut);
+    }
+    if (narrows < counted) spreadTally(wide, own, spreadOut);
+    chancesOf(spreadOut, counted, result, c * GRID_SIZE);
   }
   return result;
 }

@@ -27,6 +27,10 @@ export function addArrival(tally: Float64Array, days: number, weight: number): v
 const SHARING = 1 / 6;
 const REACH = 3.5;
 
+/** Spreads are rounded to so many parts of a grid step, and their weights kept: few differ. */
+const PARTS = 32;
+const kept: Float64Array[] = [];
+
 /**
  * Weights of a normal spread over the grid times about one, less the spread that the tally itself brings.
  *
@@ -34,6 +38,12 @@ const REACH = 3.5;
  * @returns an odd number of weights that add up to 1
  */
 export function spreadOverSteps(sd: number): Float64Array {
+  const at = Math.round(sd * PARTS);
+  kept[at] ??= weightsOf(at / PARTS);
+  return kept[at];
+}
+
+function weightsOf(sd: number): Float64Array {
   const left = Math.sqrt(Math.max(0, sd * sd - SHARING));
   const reach = left < 0.2 ? 0 : Math.ceil(REACH * left);
   const weights = Float64Array.from({ length: 2 * reach + 1 }, (_, i) =>
@@ -43,40 +53,36 @@ export function spreadOverSteps(sd: number): Float64Array {
   return weights.map((weight) => weight / total);
 }
 
-/**
- * Chances by grid time from a tally whose times, in logs, are spread: entry 0 apart, which has come.
- *
- * @param scale  total weight
- * @param into   receives GRID_SIZE chances from `from` on
- */
-export function chancesOf(
-  tally: Float64Array,
-  spread: Float64Array,
-  scale: number,
-  into: Float32Array,
-  from: number,
-): void {
+/** Adds a tally to `into`, its times spread, in logs; entry 0, which has come, as it is. */
+export function spreadTally(tally: Float64Array, spread: Float64Array, into: Float64Array): void {
   const reach = (spread.length - 1) / 2;
   let first = 1;
   let last = GRID_SIZE;
   while (first <= last && tally[first] === 0) first++;
   while (last >= first && tally[last] === 0) last--;
-  spreadOut.fill(0);
+  into[0] = into[0]! + tally[0]!;
   for (let k = first; k <= last; k++) {
     const weight = tally[k]!;
     for (let j = -reach; j <= reach; j++) {
       // spread to before now means now's first step; spread to after the grid is left out
       const at = Math.max(1, k + j);
-      if (at <= GRID_SIZE) spreadOut[at] = spreadOut[at]! + weight * spread[j + reach]!;
+      if (at <= GRID_SIZE) into[at] = into[at]! + weight * spread[j + reach]!;
     }
   }
+}
+
+/**
+ * Chances by grid time from a tally.
+ *
+ * @param scale  total weight
+ * @param into   receives GRID_SIZE chances from `from` on
+ */
+export function chancesOf(tally: Float64Array, scale: number, into: Float32Array, from: number): void {
   // what comes at a grid time has half come by it, as times lie about it on both sides
   let before = tally[0]!;
   for (let k = 0; k < GRID_SIZE; k++) {
-    const here = spreadOut[k + 1]!;
+    const here = tally[k + 1]!;
     into[from + k] = Math.min(1, (before + (k === 0 ? 0 : 0.5 * here)) / scale);
     before += here;
   }
 }
-
-const spreadOut = new Float64Array(TALLY_SIZE);

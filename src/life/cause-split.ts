@@ -26,10 +26,11 @@ export function openChance(ends: OpenEnds, daysAhead: number): number {
 
 /** The same on the grid. */
 export function openChances({ fade, lasting }: OpenEnds): Float64Array {
-  return Float64Array.from(
-    { length: GRID_SIZE },
-    (_, k) => 1 - (1 - (fade === null ? 0 : fade[k]!)) * (lasting === null ? 1 : lasting[k]!),
-  );
+  const chances = new Float64Array(GRID_SIZE);
+  for (let k = 0; k < GRID_SIZE; k++) {
+    chances[k] = 1 - (1 - (fade === null ? 0 : fade[k]!)) * (lasting === null ? 1 : lasting[k]!);
+  }
+  return chances;
 }
 
 /**

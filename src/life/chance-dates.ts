@@ -18,22 +18,42 @@ export function averageChances({ chances, common }: Chances): Float64Array {
   const result = new Float64Array(GRID_SIZE);
   const curves = chances.length / GRID_SIZE;
   const draws = common.length;
+  const spans = Array.from({ length: curves }, (_, curve) => changingSpan(chances, curve * GRID_SIZE));
+  // what begins to count at a grid time and counts as much at all later ones
+  const lasting = new Float64Array(GRID_SIZE);
   for (let draw = 0; draw < draws; draw++) {
     const shift = common[draw]! * INDEX_PER_LOG_STRETCH;
-    const from = (draw % curves) * GRID_SIZE;
+    const curve = draw % curves;
+    const from = curve * GRID_SIZE;
+    const { begins, settles } = spans[curve]!;
     // a shift moves every time by the same part of a step, but for those near as-of, where the grid is straight
     const whole = Math.floor(shift);
     const share = shift - whole;
     const first = Math.max(1, 1 - whole);
     const end = Math.min(GRID_SIZE, GRID_SIZE - 1 - whole);
     for (let k = 0; k < first; k++) result[k] = result[k]! + gridValue(chances, from, shiftedIndex(k, shift));
-    for (let k = first; k < end; k++) {
+    const settled = Math.max(first, Math.min(end, settles - whole));
+    for (let k = Math.max(first, begins - whole - 1); k < settled; k++) {
       const below = chances[from + k + whole]!;
       result[k] = result[k]! + below + share * (chances[from + k + whole + 1]! - below);
     }
-    for (let k = end; k < GRID_SIZE; k++) result[k] = result[k]! + chances[from + GRID_SIZE - 1]!;
+    if (settled < GRID_SIZE) lasting[settled] = lasting[settled]! + chances[from + GRID_SIZE - 1]!;
   }
-  return result.map((sum) => Math.min(1, sum / draws));
+  let sum = 0;
+  for (let k = 0; k < GRID_SIZE; k++) {
+    sum += lasting[k]!;
+    result[k] = Math.min(1, (result[k]! + sum) / draws);
+  }
+  return result;
+}
+
+/** The grid times at which a curve's chance is no more nothing, and from which on it stays as it is. */
+function changingSpan(chances: Float32Array, from: number): { begins: number; settles: number } {
+  let begins = 0;
+  let settles = GRID_SIZE - 1;
+  while (begins < settles && chances[from + begins] === 0) begins++;
+  while (settles > begins && chances[from + settles - 1] === chances[from + settles]) settles--;
+  return { begins, settles };
 }
 
 /**
@@ -70,10 +90,39 @@ function placesAhead(common: Float64Array, days: readonly number[]): Places {
   return { below, share };
 }
 
+/**
+ * Sums over draws of the chances by the end of each month.
+ *
+ * @param groupOf  the group in which a draw is summed
+ * @returns groups * months
+ */
+export function monthlySums(
+  { chances, common }: Chances,
+  asOf: Day,
+  months: number,
+  groupOf: Uint8Array,
+  groups: number,
+): Float64Array {
+  const curves = chances.length / GRID_SIZE;
+  const days = monthEndsAhead(asOf, months);
+  const { below, share } = placesOf(common, [days], () => placesAhead(common, days));
+  const sums = new Float64Array(groups * months);
+  for (let draw = 0; draw < common.length; draw++) {
+    const from = (draw % curves) * GRID_SIZE;
+    const into = groupOf[draw]! * months;
+    for (let m = 0; m < months; m++) {
+      const at = draw * months + m;
+      const k = from + below[at]!;
+      sums[into + m] = sums[into + m]! + chances[k]! * (1 - share[at]!) + chances[k + 1]! * share[at]!;
+    }
+  }
+  return sums;
+}
+
 /** Chances by some days ahead, by draw; `into` receives draws * days, draw-major. */
 export function chancesOnDays({ chances, common }: Chances, days: readonly number[], into: Float64Array): void {
   const curves = chances.length / GRID_SIZE;
-  const { below, share } = placesOf(common, [days.join(" ")], () => placesAhead(common, days));
+  const { below, share } = placesOf(common, [days], () => placesAhead(common, days));
   for (let draw = 0; draw < common.length; draw++) {
     const from = (draw % curves) * GRID_SIZE;
     const end = (draw + 1) * days.length;
@@ -84,10 +133,18 @@ export function chancesOnDays({ chances, common }: Chances, days: readonly numbe
   }
 }
 
-/** Days from as-of to the end of each month, as-of's first. */
-export function monthEndsAhead(asOf: Day, months: number): number[] {
+/** Month ends by as-of and number of months: every pack of a plan asks for the same. */
+const monthEnds = new Map<string, readonly number[]>();
+
+/** Days from as-of to the end of each month, as-of's first. The same list for the same months. */
+export function monthEndsAhead(asOf: Day, months: number): readonly number[] {
+  const key = `${asOf} ${months}`;
+  const known = monthEnds.get(key);
+  if (known) return known;
   const first = monthOfDay(asOf);
-  return Array.from({ length: months }, (_, m) => lastDayOfMonth(first + m) - asOf);
+  const ends = Array.from({ length: months }, (_, m) => lastDayOfMonth(first + m) - asOf);
+  monthEnds.set(key, ends);
+  return ends;
 }
 
 /** First day ahead on which a non-decreasing chance on the grid reaches a level; null where later than 30 years. */

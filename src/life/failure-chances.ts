@@ -15,15 +15,20 @@ export interface Exposure {
  * @param days     the times ahead, days from as-of
  */
 export function addFailures(chances: Float64Array, exposure: Exposure, days: ArrayLike<number>): void {
-  const { paces, paceOf } = exposure.risk;
-  const hazards = hazardsAhead(exposure, days);
-  const lasting = Array.from(paces, (pace) => hazards.map((hazard) => Math.exp(-pace * hazard)));
+  const { paceOf } = exposure.risk;
+  const lasting = lastingByPace(exposure, days);
   const months = days.length;
   for (let draw = 0; draw * months < chances.length; draw++) {
     const last = lasting[paceOf[draw]!]!;
     const from = draw * months;
     for (let m = 0; m < months; m++) chances[from + m] = 1 - (1 - chances[from + m]!) * last[m]!;
   }
+}
+
+/** Chance to last without a sudden failure at times ahead, by pace of failure. */
+export function lastingByPace(exposure: Exposure, days: ArrayLike<number>): Float64Array[] {
+  const hazards = hazardsAhead(exposure, days);
+  return Array.from(exposure.risk.paces, (pace) => hazards.map((hazard) => Math.exp(-pace * hazard)));
 }
 
 /** Chance to last without a sudden failure at the times of the grid, averaged over the paces. */

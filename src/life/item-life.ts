@@ -3,7 +3,6 @@ import { DRAWS } from "../fade/item-fit.ts";
 import type { FadingPack } from "../fade/items-with-evidence.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
-import { thresholdInForce } from "../fleet/threshold-in-force.ts";
 import type { WatchedLife } from "../maths/kaplan-meier.ts";
 import { type Decline, fadeDecline } from "./decline.ts";
 import { type ItemLimits, itemLimits, rechargeable } from "./item-limits.ts";
@@ -11,7 +10,6 @@ import { type NewPack, newFadeChances, usualCycles } from "./new-pack.ts";
 import { newPrimaryChances, primaryDecline } from "./primary-decline.ts";
 import { fitPrimaryItem, type PrimaryItem } from "./primary-item.ts";
 import { type PrimaryPack, primaryPacks } from "./primary-readings.ts";
-import { type SiblingFacts, siblingFacts } from "./sibling-facts.ts";
 import { type FailureRisk, failureRisk } from "./sudden-failures.ts";
 import { watchedLives } from "./watched-lives.ts";
 
@@ -24,8 +22,6 @@ export interface ItemLife {
   fade: FadingItem | null;
   /** Batteries that do not recharge, where something was read of them. */
   primary: PrimaryItem | null;
-  /** What became of packs that stood at a capacity, fraction of rated. */
-  siblings: (capacity: number) => SiblingFacts | null;
 }
 
 /** What is known of all items, and of each pack within its item. */
@@ -65,7 +61,6 @@ export function itemLives(fleet: Fleet, policy: Policy, isStock: (pack: PackRow)
         watched: lives.get(key) ?? [],
         fade: fadeOf.get(key) ?? null,
         primary: primaryOf.get(key) ?? null,
-        siblings: siblingFacts(fadeOf.get(key)?.packs ?? [], policy.endOfLifePercent / 100, thresholdInForce(fleet)),
       };
       known.set(key, found);
       return found;

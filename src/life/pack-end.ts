@@ -62,10 +62,9 @@ function causeAt(day: Day, end: PackEnd, open: Day | null, asOf: Day): EndCause 
 export function overlayCertainDay(chances: Float64Array, end: PackEnd, asOf: Day, months: number): void {
   const certain = certainDay(end, asOf);
   if (certain === null) return;
-  const ahead = monthEndsAhead(asOf, months);
-  for (let i = 0; i < chances.length; i++) {
-    if (asOf + ahead[i % months]! >= certain) chances[i] = 1;
-  }
+  const from = monthEndsAhead(asOf, months).findIndex((ahead) => asOf + ahead >= certain);
+  if (from < 0) return;
+  for (let run = 0; run < chances.length; run += months) chances.fill(1, run + from, run + months);
 }
 
 /** Expected first replacements by month, split by cause; they add up to the steps of `due`. */

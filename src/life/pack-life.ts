@@ -1,12 +1,12 @@
 import { lastDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import type { Basis } from "../fade/types.ts";
 import type { Policy } from "../fleet/policy.ts";
-import type { PackRow } from "../fleet/rows.ts";
 import { monthEndsAhead } from "./chance-dates.ts";
 import type { Decline } from "./decline.ts";
-import type { Exposure } from "./failure-chances.ts";
+import { dueOnAverage } from "./due-chance.ts";
 import { belowDates, causesByMonth, dueDates, type PackEnd } from "./pack-end.ts";
-import { packSentence, type Told } from "./pack-sentence.ts";
+import { packSentence } from "./pack-sentence.ts";
+import type { ServingPack } from "./serving-packs.ts";
 import type { SiblingFacts } from "./sibling-facts.ts";
 import type { PackLife } from "./types.ts";
 
@@ -14,36 +14,24 @@ import type { PackLife } from "./types.ts";
 const MEASURED_FROM = 3;
 
 /** A pack with what its forecast is made of. */
-export interface PackCase {
-  pack: PackRow;
-  item: string;
+export interface PackCase extends ServingPack {
   /** Whether it does not recharge. */
   primary: boolean;
-  /** Whether its age can be told. */
-  dated: boolean;
-  readings: Told["readings"];
-  /** Whether early tests stand in for a missing rating. */
-  ratedByEarlyTests: boolean;
   /** What became of its siblings once they stood where it was last read. */
   siblings: SiblingFacts | null;
   /** How it runs down; null where that cannot be forecast. */
   decline: Decline | null;
-  /** Its exposure to sudden failure; null where unknown. */
-  exposure: Exposure | null;
   end: PackEnd;
 }
 
-/**
- * The forecast of one pack as everyone downstream reads it, but for its site.
- *
- * @param due  chance to be due from any cause by month's end, averaged over draws
- */
-export function packLife(one: PackCase, due: Float64Array, policy: Policy): PackLife {
-  const { pack, item, readings, siblings, decline, end, primary } = one;
+/** The forecast of one pack as everyone downstream reads it. */
+export function packLife(one: PackCase, policy: Policy): PackLife {
+  const { pack, item, site, readings, siblings, decline, end, primary } = one;
   const { asOf, horizonMonths: months } = policy;
   const lastDay = lastDayOfMonth(monthOfDay(asOf) + months - 1);
   const belowBy = belowDates(end, asOf, lastDay);
   const replaceBy = { ...dueDates(end, asOf, lastDay), note: noteOf(one) };
+  const due = dueOnAverage(one, policy);
   const days = [asOf, ...monthEndsAhead(asOf, months).map((ahead) => asOf + ahead)];
   const [now, ...ahead] = decline === null ? [] : decline.bands(days);
   const threshold = (primary ? policy.primaryEndPercent : policy.endOfLifePercent) / 100;
@@ -51,7 +39,7 @@ export function packLife(one: PackCase, due: Float64Array, policy: Policy): Pack
   return {
     pack,
     item,
-    site: null,
+    site,
     basis: basisOf(readings.length),
     readings: readings.length,
     capacityNow: now ?? null,

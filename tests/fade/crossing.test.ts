@@ -17,8 +17,8 @@ describe("findCrossing", () => {
     const from = fc.double({ min: -2, max: 1, noNaN: true });
     fc.assert(
       fc.property(node, room, rise, from, (at, startRoom, early, start) => {
-        const into: Crossing = { wear: 0, room: 1, slope: 1, rise: 1 };
-        findCrossing(tables, at, startRoom, early, start, into);
+        const into: Crossing = { wear: 0, room: 1, slope: 1, bend: 0, rise: 1 };
+        findCrossing(tables, at, startRoom, early, LOG_LIVES[at % LOG_LIVES.length]! + start, into);
         const p = powers.slowPowers[Math.floor(at / LOG_LIVES.length)]!;
         const lost = slow[at]! * into.wear ** p + knee[at]! * into.wear ** curve.kneePower;
         const left = startRoom + early * riseShare(into.wear, curve.earlyYears) - lost;
@@ -30,7 +30,7 @@ describe("findCrossing", () => {
 
   // By hand: of a pure power law of slope 2, four times the room lies at twice the wear.
   it("moves the crossing with the room as a power law does", () => {
-    const crossing: Crossing = { wear: 3, room: 0.2, slope: 2, rise: 1 };
+    const crossing: Crossing = { wear: 3, room: 0.2, slope: 2, bend: 0, rise: 1 };
     expect(wearAtRoom(crossing, 4)).toBeCloseTo(6, 12);
     expect(wearAtRoom(crossing, 1.05)).toBeCloseTo(3 * Math.sqrt(1.05), 5);
     expect(wearAtRoom(crossing, 0)).toBe(0);

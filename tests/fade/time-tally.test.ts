@@ -1,13 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { GRID_DAYS, GRID_SIZE } from "../../src/fade/time-grid.ts";
-import { addArrival, chancesOf, spreadOverSteps, TALLY_SIZE } from "../../src/fade/time-tally.ts";
+import { addArrival, chancesOf, spreadOverSteps, spreadTally, TALLY_SIZE } from "../../src/fade/time-tally.ts";
 import { normalCdf } from "../../src/maths/normal.ts";
 
 function chancesFor(arrivals: [days: number, weight: number][], sd: number): Float32Array {
   const tally = new Float64Array(TALLY_SIZE);
   for (const [days, weight] of arrivals) addArrival(tally, days, weight);
   const chances = new Float32Array(GRID_SIZE);
-  chancesOf(tally, spreadOverSteps(sd), 1, chances, 0);
+  const spread = new Float64Array(TALLY_SIZE);
+  spreadTally(tally, spreadOverSteps(sd), spread);
+  chancesOf(spread, 1, chances, 0);
   return chances;
 }
 

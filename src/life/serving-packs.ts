@@ -1,0 +1,100 @@
+import type { Day } from "../calendar/day.ts";
+import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
+import { packClocks } from "../fade/pack-clock.ts";
+import type { Policy } from "../fleet/policy.ts";
+import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import { averageLasting, type Exposure } from "./failure-chances.ts";
+import { type ItemLife, type ItemLives, itemLives } from "./item-life.ts";
+import { earliestLimit, type LifeLimit } from "./life-limits.ts";
+import type { Told } from "./pack-sentence.ts";
+import { firstDayOfService, firstTests } from "./watched-lives.ts";
+
+/** A pack in service with what ends it besides fade. */
+export interface ServingPack {
+  pack: PackRow;
+  item: string;
+  life: ItemLife;
+  /** The site of the pack, else of its device. */
+  site: string | null;
+  /** Whether its age can be told. */
+  dated: boolean;
+  readings: Told["readings"];
+  /** Whether early tests stand in for a missing rating. */
+  ratedByEarlyTests: boolean;
+  /** Its exposure to sudden failure; null where unknown. */
+  exposure: Exposure | null;
+  /** Chance to last without one, on the time grid; null where unknown. */
+  lasting: Float64Array | null;
+  /** The day of a failed test that nothing has cleared, or null. */
+  failedOn: Day | null;
+  limit: LifeLimit | null;
+}
+
+/** What is known of a fleet's packs whatever the capacity at which they are due. */
+export interface ServingPacks {
+  items: ItemLives;
+  packs: ServingPack[];
+  stock: PackRow[];
+}
+
+/** The packs in service, and those on the shelf. */
+export function servingPacks(fleet: Fleet, policy: Policy): ServingPacks {
+  const { asOf } = policy;
+  const tested = new Set(fleet.runtimeTests.map((test) => nameKey(test.serial)));
+  const isStock = (pack: PackRow) => isShelfStock(pack, tested);
+  const items = itemLives(fleet, policy, isStock);
+  const clocks = packClocks(fleet, asOf, policy.activationEnergyEv);
+  const failedOn = standingFailures(fleet, asOf);
+  const firstTest = firstTests(fleet, asOf);
+  const sites = new Map(fleet.devices.map((device) => [nameKey(device.device), device.site]));
+  const serving = fleet.packs.filter((pack) => pack.retired === null || pack.retired > asOf);
+  const packs = serving
+    .filter((pack) => !isStock(pack))
+    .map((pack): ServingPack => {
+      const key = nameKey(pack.serial);
+      const item = pack.item!.trim();
+      const life = items.of(item);
+      const clock = clocks.get(key)!;
+      const fading = items.fadingPack(pack);
+      const exposure = exposureOf(pack, life, firstTest.get(key) ?? null, asOf);
+      return {
+        pack,
+        item,
+        life,
+        site: pack.site ?? sites.get(nameKey(pack.device ?? "")) ?? null,
+        dated: clock.start !== null,
+        readings: fading?.readings.readings ?? items.primaryPack(pack)?.readings ?? [],
+        ratedByEarlyTests: fading?.readings.ratedByEarlyTests ?? false,
+        exposure,
+        lasting: exposure === null ? null : averageLasting(exposure),
+        failedOn: fading?.readings.failedOn ?? failedOn.get(key) ?? null,
+        limit: earliestLimit(pack, clock, life.limits, policy),
+      };
+    });
+  return { items, packs, stock: serving.filter(isStock) };
+}
+
+/** A pack's exposure to sudden failure; null where its first day in service is unknown. */
+function exposureOf(pack: PackRow, life: ItemLife, firstTest: Day | null, asOf: Day): Exposure | null {
+  const from = firstDayOfService(pack, firstTest);
+  if (from === null) return null;
+  return { risk: life.risk, ageYears: (asOf - from) / DAYS_PER_YEAR };
+}
+
+/** The day of the last failed test that no later pass has cleared, by pack key. */
+function standingFailures(fleet: Fleet, asOf: Day): Map<string, Day> {
+  const judged = fleet.runtimeTests.filter(({ date, result, fullCharge }) => {
+    return date <= asOf && result !== null && fullCharge !== false;
+  });
+  const failed = new Map<string, Day>();
+  for (const { serial, date, result } of judged.sort((a, b) => a.date - b.date)) {
+    if (result === "fail") failed.set(nameKey(serial), date);
+    else failed.delete(nameKey(serial));
+  }
+  return failed;
+}
+
+/** Shelf stock has no device, no first day in service, no cycles and no tests. */
+function isShelfStock(pack: PackRow, tested: ReadonlySet<string>): boolean {
+  return pack.device === null && pack.inService === null && pack.cycles === null && !tested.has(nameKey(pack.serial));
+}
