@@ -1,5 +1,5 @@
 import { fitsToPlan, makePlan, type Plan, rememberStages } from "../src/index.ts";
-import { fitSideBySide } from "./fit-side-by-side.ts";
+import { fitInThreads } from "./fit-threads.ts";
 import { type LoadedFleet, loadFleet, requireWholeReading } from "./load-fleet.ts";
 import { clearProgress, showProgress } from "./progress.ts";
 import type { SheetOptions } from "./verb-options.ts";
@@ -29,7 +29,7 @@ export async function loadPlan(
 ): Promise<LoadedPlan> {
   const loaded = await loadFleet(inputs, options, earlier);
   requireWholeReading(loaded.reading);
-  await fitSideBySide(() => fitsToPlan(loaded.reading.fleet, loaded.policy));
+  await fitInThreads(() => fitsToPlan(loaded.reading.fleet, loaded.policy));
   const names = Object.keys(STAGES);
   const stages = rememberStages();
   const plan = makePlan(loaded.reading, loaded.policy, (name, restsOn, policy, compute) => {

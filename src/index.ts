@@ -6,7 +6,8 @@ export { dayFromIso, isoFromDay } from "./calendar/day.ts";
 // What the tests say, for drawing
 export { readingsByPack } from "./fade/capacity-readings.ts";
 // Fits made side by side before a plan
-export { type FitMade, type FitTask, fitFor, keepFit } from "./fade/kept-fits.ts";
+export { type Fitter, fitSideBySide } from "./fade/fit-side-by-side.ts";
+export { type FitMade, type FitTask, fitFor } from "./fade/kept-fits.ts";
 // Sheets in: await openWorkbooks first, then readSheets needs no waiting
 // Columns chosen by hand
 export { SHEETS } from "./fleet/columns.ts";

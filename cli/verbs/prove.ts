@@ -1,5 +1,5 @@
 import { fitsToProve, jsonChunks, prove, proveJson, proveText } from "../../src/index.ts";
-import { fitSideBySide } from "../fit-side-by-side.ts";
+import { fitInThreads } from "../fit-threads.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
 import { note, print, stdoutSetting } from "../print.ts";
 import { showProgress } from "../progress.ts";
@@ -21,7 +21,7 @@ export async function runProve(inputs: readonly string[], options: ProveOptions)
   const { reading, policy, paths } = await loadFleet(inputs, options);
   requireWholeReading(reading);
   const monthsBack = options.monthsBack ?? USUAL_MONTHS_BACK;
-  await fitSideBySide(() => fitsToProve(reading.fleet, policy, monthsBack));
+  await fitInThreads(() => fitsToProve(reading.fleet, policy, monthsBack));
   showProgress(`Forecasting from what was known ${monthsBack.join(", ")} months ago ...`);
   const proof = prove(reading.fleet, policy, monthsBack);
   if (options.out !== undefined) {

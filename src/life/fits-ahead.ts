@@ -8,8 +8,8 @@ import { pastFleets } from "./prove/past-fleets.ts";
 import { withoutOldPacks } from "./swapped-packs.ts";
 
 /**
- * Fits of items that `makePlan` would make next, one after another, for whoever has several processors: make each by
- * `fitFor`, hand it in by `keepFit`, and ask again until none is left, since items of few readings are fitted twice.
+ * Fits of items that `makePlan` would make next, one after another: for `fitSideBySide`, where there are several
+ * processors.
  */
 export function fitsToPlan(sheets: Fleet, policy: Policy): FitTask[] {
   const { fleet } = withoutOldPacks(withNamedItems(sheets), policy.asOf);

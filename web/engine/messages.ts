@@ -1,6 +1,8 @@
 import type {
   ColumnChoices,
   ColumnsFile,
+  FitMade,
+  FitTask,
   makeDatesBehind,
   Plan,
   PolicyChoice,
@@ -71,6 +73,10 @@ export interface Asks {
   /** Replaces cells of one row; answers with the sheet as it now stands. */
   correct: { ask: { row: RowPlace; changes: CellChange[] }; answer: SheetFile };
   write: { ask: { file: Download }; answer: string | Uint8Array };
+  /** The engine's text, from which the worker starts others. */
+  carry: { ask: { engine: Blob }; answer: null };
+  /** One item's fit, of a worker that does nothing else. */
+  fit: { ask: FitTask; answer: FitMade };
 }
 
 /** What stands behind a plan's dated stock. */

@@ -6,6 +6,8 @@ import {
   cleanWorkbook,
   columnChoices,
   columnsFileOf,
+  fitFor,
+  fitsToPlan,
   makeDatesBehind,
   makePlan,
   openWorkbooks,
@@ -31,6 +33,7 @@ import {
 } from "../../src/index.ts";
 import type { PackReadings } from "../pack-readings.ts";
 import { correctRow } from "./correct-row.ts";
+import { carryEngine, fitInWorkers } from "./fit-in-workers.ts";
 import type { Answer, AskName, Asks, Began, Download, Planned, Question } from "./messages.ts";
 
 // The page's security policy forbids compiled text, and zod would try it once and be logged for it.
@@ -127,6 +130,11 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
   replan: async (ask) => planNow(ask.choices, ask.today, ask.readingMark),
   packs: async ({ from }) => plan?.packs.slice(from, from + PORTION) ?? [],
   write: async (ask) => contentOf(ask.file),
+  carry: async ({ engine }) => {
+    carryEngine(engine);
+    return null;
+  },
+  fit: async (task) => fitFor(task),
 };
 
 /** Reads the sheets where they are new, or where as-of or the date order changed: both decide how cells are read. */
@@ -146,6 +154,10 @@ async function planNow(choices: PolicyChoice[], today: number, readingMark: stri
   const { reading, policy, problems } = await readNow(choices, today);
   // A plan that misses a sheet buys wrongly: as on the command line, a refused file stops it.
   const whole = reading.inputs.length > 0 && reading.refused.length === 0;
+  if (whole) {
+    self.postMessage({ began: "life" } satisfies Began);
+    await fitInWorkers(() => fitsToPlan(reading.fleet, policy));
+  }
   plan = whole ? makePlan(reading, policy, toldStages) : null;
   const mark = markOf(reading);
   return {
@@ -199,8 +211,13 @@ async function contentOf(file: Download): Promise<string | Uint8Array> {
   return setAsideCsv(reading.setAside, reading.inputs);
 }
 
-self.addEventListener("message", async (event: MessageEvent<Question>) => {
-  const { id, name, ask } = event.data;
+// One question after another, as what is asked next rests on what came of the one before.
+let before = Promise.resolve();
+self.addEventListener("message", (event: MessageEvent<Question>) => {
+  before = before.then(() => answer(event.data));
+});
+
+async function answer({ id, name, ask }: Question): Promise<void> {
   let reply: Answer;
   try {
     reply = { id, answer: await (answers[name] as (ask: unknown) => Promise<unknown>)(ask) };
@@ -213,4 +230,4 @@ self.addEventListener("message", async (event: MessageEvent<Question>) => {
     // An answer that cannot be handed over must not leave the page waiting.
     self.postMessage({ id, failed: String(error) } satisfies Answer);
   }
-});
+}
