@@ -1,21 +1,25 @@
 import { isoFromDay } from "../calendar/day.ts";
 import { monthText } from "../calendar/month.ts";
-import { groupBy } from "../fleet/group-by.ts";
+import { remembered } from "../fleet/remembered.ts";
 import type { CrowdedMonth, DatedUnit, Move, SwapVisit } from "../supplies/types.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundChance, roundUnits } from "./rounding.ts";
-import { compareParts, sortBy } from "./sort-by.ts";
+import { sortBy } from "./sort-by.ts";
 
 /** Dated stock as plan rows: by item, expiry, place, lot and serial. */
 export function datedRows(units: readonly DatedUnit[]): Plan["datedStock"] {
   // few days stand in many rows
-  const known = new Map<number, string>();
-  const iso = (day: number) => {
-    const text = known.get(day) ?? isoFromDay(day);
-    known.set(day, text);
-    return text;
-  };
-  return inPlanOrder(units).map(({ row, swapBy, chanceUsed }) => ({
+  const iso = remembered(isoFromDay);
+  const inOrder = sortBy(units, ({ row, swapBy }) => [
+    row.item,
+    row.expiry,
+    row.place,
+    row.lot,
+    row.serial,
+    row.quantity,
+    swapBy,
+  ]);
+  return inOrder.map(({ row, swapBy, chanceUsed }) => ({
     item: row.item,
     lot: row.lot,
     serial: row.serial,
@@ -25,34 +29,6 @@ export function datedRows(units: readonly DatedUnit[]): Plan["datedStock"] {
     swapBy: iso(swapBy),
     chanceUsed: roundChance(chanceUsed),
   }));
-}
-
-/** By item and expiry, parted by both before any two are compared: an item has many units and few days. */
-function inPlanOrder(units: readonly DatedUnit[]): DatedUnit[] {
-  const inOrder: DatedUnit[] = [];
-  for (const ofItem of groupsInOrder(units, ({ row }) => row.item))
-    for (const ofDay of groupsInOrder(ofItem, ({ row }) => row.expiry))
-      for (const unit of ofDay.sort(compareUnits)) inOrder.push(unit);
-  return inOrder;
-}
-
-function groupsInOrder<Key extends string | number>(
-  units: readonly DatedUnit[],
-  keyOf: (unit: DatedUnit) => Key,
-): DatedUnit[][] {
-  const groups = groupBy(units, keyOf);
-  return [...groups.keys()].sort(compareParts).map((key) => groups.get(key)!);
-}
-
-/** Units of one item and expiry by place, lot, serial, quantity and swap day. */
-function compareUnits(a: DatedUnit, b: DatedUnit): number {
-  return (
-    compareParts(a.row.place, b.row.place) ||
-    compareParts(a.row.lot, b.row.lot) ||
-    compareParts(a.row.serial, b.row.serial) ||
-    a.row.quantity - b.row.quantity ||
-    a.swapBy - b.swapBy
-  );
 }
 
 /** Crowded months as plan rows, by month and item. */

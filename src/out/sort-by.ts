@@ -1,10 +1,10 @@
-import { groupBy } from "../fleet/group-by.ts";
-
 /** One part of a sort key; null sorts before everything. */
 type KeyPart = string | number | null;
 
 /** Fewer rows are compared pair by pair. */
 const FEW = 30;
+/** Parts by which many rows are put in order without comparing any two; most are told apart by then. */
+const RANKED = 3;
 
 interface Keyed<Row> {
   row: Row;
@@ -15,29 +15,74 @@ interface Keyed<Row> {
  * A copy of rows in the order of their keys, compared part by part: numbers by size, text by code unit
  * (no locale, so that every machine sorts alike). Rows with equal keys keep their order.
  *
- * Rows are parted by each part's values in turn, since many rows have few of them.
+ * Many rows have few values of a part: only the values are compared, and rows are dealt out by their ranks, from the
+ * last part to the first, each deal keeping the order of the one before.
  */
 export function sortBy<Row>(rows: readonly Row[], key: (row: Row) => readonly KeyPart[]): Row[] {
+  if (rows.length < FEW) return pairByPair(rows, key, 0);
+  const parts = rankedParts(rows, key);
+  const order = parts.reduceRight(dealtOut, Int32Array.from(rows.keys()));
   const sorted: Row[] = [];
-  putInOrder(
-    rows.map((row) => ({ row, key: key(row) })),
-    0,
-    sorted,
-  );
+  for (let from = 0, to = 0; from < order.length; from = to) {
+    const first = order[from]!;
+    for (to = from + 1; to < order.length; to++)
+      if (!parts.every(({ rank }) => rank[order[to]!] === rank[first])) break;
+    if (to === from + 1) sorted.push(rows[first]!);
+    else {
+      const alike = Array.from(order.subarray(from, to), (at) => rows[at]!);
+      for (const row of pairByPair(alike, key, RANKED)) sorted.push(row);
+    }
+  }
   return sorted;
 }
 
-function putInOrder<Row>(rows: readonly Keyed<Row>[], part: number, sorted: Row[]): void {
-  if (rows.length < FEW) {
-    for (const { row } of [...rows].sort((a, b) => compareKeys(a.key, b.key, part))) sorted.push(row);
-    return;
-  }
-  if (rows.every(({ key }) => part >= key.length)) {
-    for (const { row } of rows) sorted.push(row);
-    return;
-  }
-  const alike = groupBy(rows, ({ key }) => key[part] ?? null);
-  for (const value of [...alike.keys()].sort(compareParts)) putInOrder(alike.get(value)!, part + 1, sorted);
+function pairByPair<Row>(rows: readonly Row[], key: (row: Row) => readonly KeyPart[], from: number): Row[] {
+  const keyed: Keyed<Row>[] = rows.map((row) => ({ row, key: key(row) }));
+  return keyed.sort((a, b) => compareKeys(a.key, b.key, from)).map(({ row }) => row);
+}
+
+/** The ranks of rows by one part of their keys. */
+interface RankedPart {
+  /** By row, the place of its value among the different ones. */
+  rank: Int32Array;
+  values: number;
+}
+
+/** The first parts of all keys as ranks. */
+function rankedParts<Row>(rows: readonly Row[], key: (row: Row) => readonly KeyPart[]): RankedPart[] {
+  const parts = Array.from({ length: Math.min(RANKED, key(rows[0]!).length) }, () => ({
+    met: new Map<KeyPart, number>(),
+    rank: new Int32Array(rows.length),
+  }));
+  rows.forEach((row, at) => {
+    const values = key(row);
+    parts.forEach(({ met, rank }, part) => {
+      const value = values[part] ?? null;
+      let number = met.get(value);
+      if (number === undefined) {
+        number = met.size;
+        met.set(value, number);
+      }
+      rank[at] = number;
+    });
+  });
+  return parts.map(({ met, rank }) => {
+    const rankOf = new Int32Array(met.size);
+    [...met.keys()].sort(compareParts).forEach((value, place) => {
+      rankOf[met.get(value)!] = place;
+    });
+    return { rank: rank.map((number) => rankOf[number]!), values: met.size };
+  });
+}
+
+/** The rows by rank; those of one rank keep their order. */
+function dealtOut(order: Int32Array, { rank, values }: RankedPart): Int32Array<ArrayBuffer> {
+  const next = new Int32Array(values + 1);
+  for (const of of rank) next[of + 1]!++;
+  for (let value = 1; value <= values; value++) next[value]! += next[value - 1]!;
+  const dealt = new Int32Array(order.length);
+  for (const at of order) dealt[next[rank[at]!]!++] = at;
+  return dealt;
 }
 
 function compareKeys(a: readonly KeyPart[], b: readonly KeyPart[], from: number): number {
@@ -49,7 +94,7 @@ function compareKeys(a: readonly KeyPart[], b: readonly KeyPart[], from: number)
 }
 
 /** Two parts of a sort key: null first, numbers by size, text by code unit. */
-export function compareParts(a: KeyPart, b: KeyPart): number {
+function compareParts(a: KeyPart, b: KeyPart): number {
   if (a === b) return 0;
   if (a === null) return -1;
   if (b === null) return 1;
