@@ -1,7 +1,8 @@
 import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { firstDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import type { Policy } from "../fleet/policy.ts";
-import type { ItemPlace, ItemPlaces } from "../supplies/item-places.ts";
+import type { ItemPlace } from "../supplies/item-place.ts";
+import type { ItemPlaces } from "../supplies/item-places.ts";
 import { routineDays } from "../supplies/routine-days.ts";
 import { swapDayOfReplacement } from "../supplies/unit-life.ts";
 import { needsOfFutures } from "./futures-needs.ts";

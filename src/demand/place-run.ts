@@ -1,4 +1,4 @@
-import type { ItemPlace } from "../supplies/item-places.ts";
+import type { ItemPlace } from "../supplies/item-place.ts";
 
 /** Uses at a place: the day of each (fraction allowed), ascending, and the units it takes; the first `count` are read. */
 export interface PlaceUses {

@@ -10,11 +10,9 @@ export type HeldRow = Plan["datedStock"][number] & { held: string; installed: bo
 
 /** Held stock, which serves nothing, as rows in the order of the plan's. */
 export function heldRows(units: readonly DatedUnit[]): HeldRow[] {
-  const rows = units.flatMap((unit) => {
-    const { held, quantity } = unit.row;
-    if (held === null || quantity === 0) return [];
-    return [{ ...datedRows([unit])[0]!, held, installed: unit.installed }];
-  });
+  const rows = units
+    .filter(({ row }) => row.held !== null && row.quantity > 0)
+    .map((unit) => ({ ...datedRows([unit])[0]!, held: unit.row.held!, installed: unit.installed }));
   return sortBy(rows, (row) => [row.item, row.expiry, row.place, row.lot, row.serial, row.quantity, row.held]);
 }
 

@@ -30,7 +30,7 @@ export function splitBulk(rows: readonly UseLogRow[]): { uses: UseLogRow[]; bulk
 }
 
 function middle(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
+  const sorted = Float64Array.from(values).sort();
   const half = sorted.length >> 1;
   if (sorted.length === 0) return 0;
   return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;

@@ -2,7 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { convolve } from "../maths/convolution.ts";
 import { chancesServed } from "./chance-served.ts";
-import type { ItemPlace } from "./item-places.ts";
+import type { ItemPlace } from "./item-place.ts";
 import { routineDays } from "./routine-days.ts";
 
 /** Above this many units at one place the rate is taken as known, at its mean: two counts are then not followed. */

@@ -5,7 +5,8 @@ import type { Fleet } from "../fleet/rows.ts";
 import { chancesServed } from "./chance-served.ts";
 import { chancesUsed } from "./chance-used.ts";
 import { crowdedMonths } from "./crowded-months.ts";
-import { type ItemPlace, type ItemPlaces, itemPlaces, type Needing } from "./item-places.ts";
+import type { ItemPlace } from "./item-place.ts";
+import { type ItemPlaces, itemPlaces, type Needing } from "./item-places.ts";
 import { proposeMoves } from "./moves.ts";
 import { routineDays } from "./routine-days.ts";
 import { stockFindings } from "./stock-findings.ts";
@@ -73,11 +74,11 @@ function swapCautions({ perMonth, smallest, enough }: SwapCapacity): string[] {
 function shareInstalled({ use, places }: ItemPlaces, asOf: Day): void {
   for (const place of places) {
     if (place.use === null && place.routinePerYear === 0) continue;
-    const here = place.stock.filter(({ row, swapBy }) => row.held === null && row.quantity > 0 && swapBy >= asOf);
+    const here = place.stock.filter(({ row, swapBy }) => swapBy >= asOf && row.held === null && row.quantity > 0);
     if (here.length === 0) continue;
     shareOut(
       here,
-      ({ swapBy }) => swapBy,
+      here.map(({ swapBy }) => swapBy),
       (days) => chancesUsed(days, place, use?.unitsPerUse ?? UNIT_USES),
     );
   }
@@ -97,7 +98,7 @@ function shareOnShelves({ item, use, places, stock }: ItemPlaces, policy: Policy
     usesPerMonth: places.reduce((sum, { use }) => sum + (use ? use.rate.shape / use.rate.exposure : 0), 0),
     unitsPerUse: use?.unitsPerUse ?? UNIT_USES,
   };
-  shareOut(here, lastDay, (days) => chancesServed(days, needs));
+  shareOut(here, here.map(lastDay), (days) => chancesServed(days, needs));
 }
 
 function knownNeeds(place: ItemPlace, end: number): number[] {
@@ -105,24 +106,31 @@ function knownNeeds(place: ItemPlace, end: number): number[] {
   return [...place.swapDays.filter((day) => day < place.until), ...growth, ...routineDays(place, end)];
 }
 
-/** Gives each row the mean chance of its units, where `chancesOf` takes the last days of all units, ascending. */
+/**
+ * Gives each row the mean chance of its units.
+ *
+ * @param lastDay  by row
+ * @param chancesOf  takes the last days of all units, ascending
+ */
 function shareOut(
   units: readonly StockUnit[],
-  lastDay: (unit: StockUnit) => number,
+  lastDay: readonly Day[],
   chancesOf: (lastDays: number[]) => Float64Array,
 ): void {
-  const rows = units.map((unit) => ({ unit, day: lastDay(unit) })).sort((a, b) => a.day - b.day);
+  const rows = [...units.keys()].sort((a, b) => lastDay[a]! - lastDay[b]!);
   const lastDays: number[] = [];
-  for (const { unit, day } of rows) for (let left = unit.row.quantity; left > 0; left--) lastDays.push(day);
+  for (const row of rows) for (let left = units[row]!.row.quantity; left > 0; left--) lastDays.push(lastDay[row]!);
   const chances = chancesOf(lastDays);
   // rows of one last day are alike: each gets the mean of all their units, whatever the order of rows
-  for (let row = 0, from = 0; row < rows.length; ) {
-    const first = row;
+  for (let at = 0, from = 0; at < rows.length; ) {
+    const first = at;
+    const day = lastDay[rows[at]!]!;
     let to = from;
-    while (rows[row]?.day === rows[first]!.day) to += rows[row++]!.unit.row.quantity;
+    while (at < rows.length && lastDay[rows[at]!] === day) to += units[rows[at++]!]!.row.quantity;
     let total = 0;
     for (let unit = from; unit < to; unit++) total += chances[unit]!;
-    for (let alike = first; alike < row; alike++) rows[alike]!.unit.chanceUsed = to === from ? 0 : total / (to - from);
+    const mean = to === from ? 0 : total / (to - from);
+    for (let alike = first; alike < at; alike++) units[rows[alike]!]!.chanceUsed = mean;
     from = to;
   }
 }

@@ -1,33 +1,12 @@
-import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { type Item, type ItemBook, itemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
-import type { DeviceRow, Fleet, UseLogRow } from "../fleet/rows.ts";
+import type { Fleet, UseLogRow } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
+import { type ItemPlace, itemPlace } from "./item-place.ts";
 import { devicesOfTask, usualQuantity } from "./routine-use.ts";
 import { type StockUnit, stockUnits } from "./stock-units.ts";
-import { type ItemUse, itemUse, type PlaceUse, usesByItem } from "./use-rates.ts";
-
-/** A place where an item is installed or consumed, with everything that will take units from it. */
-export interface ItemPlace {
-  key: string;
-  /** null where the place is a store from which uses are logged. */
-  device: DeviceRow | null;
-  /** First day of the plan on which the place needs its units: as-of, or the device's in_service. */
-  from: Day;
-  /** Day from which it needs none any more; Infinity = open. */
-  until: Day;
-  /** Rows of the units installed. */
-  stock: readonly StockUnit[];
-  /** Swap days of the units installed, ascending; as-of for what is overdue or held. */
-  swapDays: number[];
-  /** Units still lacking on `from` where the device is new to the fleet. */
-  lacking: number;
-  use: PlaceUse | null;
-  /** Units a year consumed on schedule, and the share of a unit already consumed at `from`. */
-  routinePerYear: number;
-  routineStarted: number;
-}
+import { type ItemUse, itemUse, usesByItem } from "./use-rates.ts";
 
 /** An item with all places that need it. */
 export interface ItemPlaces {
@@ -105,24 +84,21 @@ function placesOf(
   return keys.sort().map((key) => {
     const device = takes.devices.get(key) ?? null;
     const here = stockAt.get(key) ?? [];
-    const swapDays: Day[] = [];
-    for (const { row, swapBy } of here) {
-      const day = row.held === null ? Math.max(policy.asOf, swapBy) : policy.asOf;
-      for (let left = row.quantity; left > 0; left--) swapDays.push(day);
-    }
-    swapDays.sort((a, b) => a - b);
-    return {
-      key,
-      device,
-      from: Math.max(policy.asOf, device?.inService ?? policy.asOf),
-      until: device?.retired ?? Number.POSITIVE_INFINITY,
-      stock: here,
-      swapDays,
-      lacking: Math.max(0, (unitsOfNewcomer.get(key) ?? 0) - swapDays.length),
-      use: useAt.get(key) ?? null,
-      routinePerYear: routinePerYear.get(key) ?? 0,
-      // staggered, so that a fleet's half-used rolls do not all run out in one month
-      routineStarted: rank.has(key) ? (rank.get(key)! + 0.5) / onRoutine.length : 0,
-    };
+    const wanted = unitsOfNewcomer.get(key) ?? 0;
+    return itemPlace(
+      {
+        key,
+        device,
+        from: Math.max(policy.asOf, device?.inService ?? policy.asOf),
+        until: device?.retired ?? Number.POSITIVE_INFINITY,
+        stock: here,
+        lacking: wanted === 0 ? 0 : Math.max(0, wanted - here.reduce((sum, { row }) => sum + row.quantity, 0)),
+        use: useAt.get(key) ?? null,
+        routinePerYear: routinePerYear.get(key) ?? 0,
+        // staggered, so that a fleet's half-used rolls do not all run out in one month
+        routineStarted: rank.has(key) ? (rank.get(key)! + 0.5) / onRoutine.length : 0,
+      },
+      policy.asOf,
+    );
   });
 }

@@ -2,7 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type DatedStockRow, nameKey } from "../fleet/rows.ts";
-import type { ItemPlace } from "./item-places.ts";
+import type { ItemPlace } from "./item-place.ts";
 import { type Leg, roundsOf } from "./move-rounds.ts";
 import type { MovePlace } from "./move-search.ts";
 import type { Move } from "./types.ts";

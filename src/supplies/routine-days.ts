@@ -1,5 +1,5 @@
 import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
-import type { ItemPlace } from "./item-places.ts";
+import type { ItemPlace } from "./item-place.ts";
 
 /**
  * Days (fractions of a day allowed, ascending) before `end` on which a routine consumption finishes a unit at a

@@ -79,14 +79,13 @@ function findStockAtRetiredDevices({ stock }: Needing): Finding[] {
 }
 
 /** Places that are neither a device nor a site, and so are read as stores: a mistyped name would hide there. */
-function findPlacesUnknown(fleet: Fleet, { stock, takes }: Needing, policy: Policy): Finding[] {
+function findPlacesUnknown(fleet: Fleet, { stock }: Needing, policy: Policy): Finding[] {
   if (fleet.devices.length === 0) return [];
-  const known = new Set([
-    ...takes.devices.keys(),
-    ...takes.retired,
-    ...[...fleet.devices, ...fleet.packs].flatMap((row) => (row.site === null ? [] : [nameKey(row.site)])),
-  ]);
-  const unknown = stock.filter(({ row, placeKey }) => row.place !== null && !known.has(placeKey));
+  const elsewhere = stock.filter(({ row, installed, stranded }) => !installed && !stranded && row.place !== null);
+  if (elsewhere.length === 0) return [];
+  const siteNames = [...fleet.devices, ...fleet.packs].flatMap(({ site }) => site ?? []);
+  const sites = new Set([...new Set(siteNames)].map(nameKey));
+  const unknown = elsewhere.filter(({ placeKey }) => !sites.has(placeKey));
   return [...groupBy(unknown, ({ placeKey }) => placeKey).values()].map((units) => {
     const here = rowsOf(units);
     const place = here[0]!.place!.trim();

@@ -18,42 +18,61 @@ export interface VisitSize {
 export interface VisitCounts {
   /** Units of a visit, descending. */
   weights: readonly number[];
-  /** By due month, then in the order of weights; undefined where none is due. */
-  due: readonly (Float64Array | undefined)[];
+  /** By due month, then in the order of weights. */
+  due: readonly Float64Array[];
 }
 
 /** The visits of `visitsDue`, counted without being listed. */
 export function countDue(units: readonly StockUnit[], policy: Policy): VisitCounts {
   const first = monthOfDay(policy.asOf);
   const last = first + policy.horizonMonths - 1;
-  const unitsAt = new Map<string, Float64Array>();
+  const unitsAt = new Map<string, number[]>();
   for (const unit of units) {
     if (!needsVisit(unit, last)) continue;
     let byMonth = unitsAt.get(unit.placeKey);
     if (!byMonth) {
-      byMonth = new Float64Array(last - first + 1);
+      byMonth = new Array<number>(policy.horizonMonths).fill(0);
       unitsAt.set(unit.placeKey, byMonth);
     }
     byMonth[Math.max(0, unit.swapMonth - first)]! += unit.row.quantity;
   }
-  const visits: VisitSize[] = [];
+  const tally = new VisitTally();
   for (const byMonth of unitsAt.values())
     byMonth.forEach((weight, due) => {
-      if (weight > 0) visits.push({ due, weight });
+      if (weight > 0) tally.add(due, weight);
     });
-  return countVisits(visits);
+  return tally.counts();
 }
 
 /** Counts visits by due month and weight. */
 export function countVisits(visits: readonly VisitSize[]): VisitCounts {
-  const weights = [...new Set(visits.map(({ weight }) => weight))].sort((a, b) => b - a);
-  const placeOf = new Map(weights.map((weight, at) => [weight, at]));
-  const due: (Float64Array | undefined)[] = [];
-  for (const visit of visits) {
-    due[visit.due] ??= new Float64Array(weights.length);
-    due[visit.due]![placeOf.get(visit.weight)!]! += 1;
+  const tally = new VisitTally();
+  for (const { due, weight } of visits) tally.add(due, weight);
+  return tally.counts();
+}
+
+class VisitTally {
+  /** By weight, then due month; holes where none is due. */
+  readonly #visits = new Map<number, number[]>();
+  #months = 0;
+
+  add(due: number, weight: number): void {
+    let byMonth = this.#visits.get(weight);
+    if (!byMonth) {
+      byMonth = [];
+      this.#visits.set(weight, byMonth);
+    }
+    byMonth[due] = (byMonth[due] ?? 0) + 1;
+    this.#months = Math.max(this.#months, due + 1);
   }
-  return { weights, due };
+
+  counts(): VisitCounts {
+    const weights = [...this.#visits.keys()].sort((a, b) => b - a);
+    const due = Array.from({ length: this.#months }, (_, month) =>
+      Float64Array.from(weights, (weight) => this.#visits.get(weight)![month] ?? 0),
+    );
+    return { weights, due };
+  }
 }
 
 /** Smallest number of visits a month that meets every expiry: over each run of months from now, all that falls due. */
@@ -68,7 +87,7 @@ export function smallestCapacity(counts: VisitCounts): number {
 }
 
 function visitsByMonth({ due }: VisitCounts): number[] {
-  return Array.from(due, (byWeight) => byWeight?.reduce((sum, count) => sum + count, 0) ?? 0);
+  return due.map((byWeight) => byWeight.reduce((sum, count) => sum + count, 0));
 }
 
 /**
@@ -81,7 +100,7 @@ export function monthsGivenUp({ weights, due }: VisitCounts, perMonth: number): 
   for (let month = due.length - 1; month > 0; month--) {
     let room = perMonth;
     for (let at = 0; at < weights.length; at++) {
-      const here = waiting[at]! + (due[month]?.[at] ?? 0);
+      const here = waiting[at]! + due[month]![at]!;
       const fit = Math.min(room, here);
       room -= fit;
       waiting[at] = here - fit;

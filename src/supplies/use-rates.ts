@@ -3,6 +3,7 @@ import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Item, ItemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
+import { remembered } from "../fleet/remembered.ts";
 import { type DeviceRow, type Fleet, nameKey, type UseLogRow } from "../fleet/rows.ts";
 import type { WhoTakes } from "../fleet/who-takes.ts";
 import { fitGammaPoisson, type GammaRate } from "../maths/gamma-poisson.ts";
@@ -89,7 +90,8 @@ export function itemUse(
   item: Item,
   asOf: Day,
 ): ItemUse | null {
-  const rows = splitBulk(logged).uses.filter((row) => row.place === null || !takes.retired.has(nameKey(row.place)));
+  const hasLeft = remembered((place: string) => takes.retired.has(nameKey(place)));
+  const rows = splitBulk(logged).uses.filter(({ place }) => place === null || !hasLeft(place));
   if (rows.length === 0) return null;
   const observed = observePlaces(rows, takes, item, from, asOf);
   const places = [...groupBy(observed, dutyOf)].flatMap(([duty, group]) => rateGroup(duty, group, observed));
@@ -113,18 +115,26 @@ function observePlaces(rows: readonly UseLogRow[], takes: WhoTakes, item: Item, 
     }
     return place;
   };
-  const takers = takes.takers(item);
-  for (const taker of takers) see(taker.key, taker.device);
+  const takers = takes.takers(item).map((taker) => ({ ...taker, place: see(taker.key, taker.device) }));
   const bySite = groupBy(takers, ({ device }) => (device.site === null ? "" : nameKey(device.site)));
+  const hereOf = remembered((name: string | null) => {
+    const key = name === null ? "" : nameKey(name);
+    const sharers = key === "" ? takers : (bySite.get(key) ?? []);
+    const lastStart = sharers.reduce((last, { device }) => Math.max(last, device.inService ?? last), from);
+    return { key, device: takes.devices.get(key) ?? null, sharers, lastStart };
+  });
   for (const row of rows) {
-    const key = row.place === null ? "" : nameKey(row.place);
-    const device = takes.devices.get(key);
-    const sharers = (key === "" ? takers : (bySite.get(key) ?? [])).filter(
-      (taker) => taker.device.inService === null || taker.device.inService <= row.date,
-    );
-    if (device) see(key, device).events += 1;
-    else if (sharers.length === 0) see(`store ${key}`, null).events += 1;
-    else for (const taker of sharers) see(taker.key, taker.device).events += 1 / sharers.length;
+    const { key, device, sharers, lastStart } = hereOf(row.place);
+    if (device) {
+      see(key, device).events += 1;
+      continue;
+    }
+    const there =
+      row.date >= lastStart
+        ? sharers
+        : sharers.filter((taker) => taker.device.inService === null || taker.device.inService <= row.date);
+    if (there.length === 0) see(`store ${key}`, null).events += 1;
+    else for (const { place } of there) place.events += 1 / there.length;
   }
   return [...observed.values()];
 }
