@@ -9,12 +9,12 @@ import type { Entry } from "./entry.ts";
  */
 export function noteLikelyCopies(entries: readonly Entry[], where: (entry: Entry) => string, log: FindingLog): void {
   const fields = (entries[0]?.sheet.columns ?? []).map(({ field }) => field);
-  const digest = digests(fieldsRead(entries, fields));
+  const read = fieldsRead(entries, fields);
   const digestOf = new Int32Array(entries.length);
   // a hash table of rows by index, open addressed: a Map of as many numbers is several times dearer
   const slots = new Int32Array(1 << Math.ceil(Math.log2(2 * entries.length + 1))).fill(-1);
   entries.forEach((entry, row) => {
-    const key = digest(entry);
+    const key = digest(entry, read);
     digestOf[row] = key;
     for (let slot = key & (slots.length - 1); ; slot = (slot + 1) & (slots.length - 1)) {
       const other = slots[slot]!;
@@ -53,25 +53,24 @@ function fieldsRead(entries: readonly Entry[], fields: readonly string[]): strin
   return read.has("label") ? [...fields] : fields.filter((field) => read.has(field));
 }
 
-/** A number for each row that rows alike have in common, and few others: far cheaper than a text of all its cells. */
-function digests(fields: readonly string[]): (entry: Entry) => number {
-  const numbers = new Map<string, number>();
-  const numberOf = (value: unknown) => {
-    if (typeof value === "number") return value | 0;
-    if (typeof value !== "string") return value === null ? 0 : 1;
-    let number = numbers.get(value);
-    if (number === undefined) {
-      number = numbers.size + 2;
-      numbers.set(value, number);
-    }
-    return number;
-  };
-  return ({ values, time }) => {
-    let sum = time === "" ? 0 : numberOf(time);
-    // a multiplier of 32-bit hashes, from Knuth, The Art of Computer Programming, vol. 3, sec. 6.4 (from memory)
-    for (const field of fields) sum = Math.imul(sum ^ numberOf(values[field]), 2654435761) ^ (sum >>> 15);
-    return sum;
-  };
+/** A number for a row that rows alike have in common, and few others: far cheaper than a text of all its cells. */
+function digest({ values, time }: Entry, fields: readonly string[]): number {
+  let sum = numberOf(time);
+  for (const field of fields) sum = mixed(sum, numberOf(values[field]));
+  return sum;
+}
+
+function numberOf(value: unknown): number {
+  if (typeof value === "number") return value | 0;
+  if (typeof value !== "string") return value === null ? 0 : 1;
+  let sum = value.length;
+  for (let at = 0; at < value.length; at++) sum = mixed(sum, value.charCodeAt(at));
+  return sum;
+}
+
+/** One number more in a sum; the multiplier is from Knuth, The Art of Computer Programming, vol. 3, sec. 6.4 (from memory). */
+function mixed(sum: number, number: number): number {
+  return Math.imul(sum ^ number, 2654435761) ^ (sum >>> 15);
 }
 
 function agree(a: Entry, b: Entry, fields: readonly string[]): boolean {

@@ -18,15 +18,16 @@ export function withoutRepeats(entries: Entry[], log: FindingLog): Entry[] {
   if (!sheet) return [];
   const byKey = new Map<string, Entry | Entry[]>();
   const byDay = new DaysOfNames();
-  const [name = "", day = ""] = sheet.key.length === 2 ? sheet.key : [];
+  const nameAndDay = sheet.key.length === 2 ? (sheet.key as [string, string]) : null;
   const loose: Entry[] = [];
   for (const entry of entries) {
-    const { values, time } = entry;
-    const first = values[name];
-    const second = values[day];
-    if (time === "" && typeof first === "string" && typeof second === "number") {
-      byDay.add(first, second, entry);
-      continue;
+    if (nameAndDay && entry.time === "") {
+      const name = entry.values[nameAndDay[0]];
+      const day = entry.values[nameAndDay[1]];
+      if (typeof name === "string" && typeof day === "number") {
+        byDay.add(name, day, entry);
+        continue;
+      }
     }
     const key = keyOf(entry);
     if (key === null) {

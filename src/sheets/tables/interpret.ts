@@ -102,6 +102,8 @@ function readAs(
   const ofDevices = startsWithDevices(views);
   const once = mainViews(views);
   const apart = sheet === null ? [] : once.filter((view) => belongsLeft(view, sheet, ofDevices));
+  // where no column stands behind another thing, both ways are one
+  if (!near && apart.length === 0) return null;
   const main = sheet === null ? [] : assign(sheet, near ? once.filter((view) => !apart.includes(view)) : once);
   const output = sheet === null ? null : mainOutput(sheet, main, views, heading);
   if (sheet !== null && output === null) return null;

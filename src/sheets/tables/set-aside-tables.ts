@@ -13,7 +13,7 @@ export interface SetAsidePart {
 
 /** The parts of a set-aside.csv that was corrected and is read again; null where the rows are no such file. */
 export function setAsideParts(rows: readonly GridRow[]): SetAsidePart[] | null {
-  const [head, ...records] = rows;
+  const [head] = rows;
   if (!head || !SET_ASIDE_HEAD.every((name, at) => head.cells[at] === name)) return null;
   const parts = new Map<string, SetAsidePart>();
   head.cells.forEach((cell, column) => {
@@ -25,7 +25,7 @@ export function setAsideParts(rows: readonly GridRow[]): SetAsidePart[] | null {
     part.header[column] = own.replace(/ #\d+$/, "");
     parts.set(title, part);
   });
-  for (const record of records) {
+  for (const record of rows.slice(1)) {
     const part = [...parts.values()].find(({ header }) =>
       header.some((name, column) => name !== null && nameIn(record.cells[column]) !== null),
     );

@@ -12,12 +12,25 @@ const UTF16_ZERO_SHARE = 0.4;
  * else UTF-8, and Windows-1252 where the bytes are no UTF-8. Marks and NUL characters are dropped.
  */
 export function decodeText(bytes: Uint8Array): DecodedText {
-  const encoding = encodingOf(bytes);
-  const text = new TextDecoder(encoding).decode(bytes);
+  const wide = wideEncodingOf(bytes);
+  const { text, encoding } = wide === null ? narrowText(bytes) : { text: decoded(bytes, wide), encoding: wide };
   return { text: text.includes("\0") ? text.replaceAll("\0", "") : text, encoding };
 }
 
-function encodingOf(bytes: Uint8Array): DecodedText["encoding"] {
+function narrowText(bytes: Uint8Array): DecodedText {
+  try {
+    return { text: new TextDecoder("utf-8", { fatal: true }).decode(bytes), encoding: "utf-8" };
+  } catch {
+    return { text: decoded(bytes, "windows-1252"), encoding: "windows-1252" };
+  }
+}
+
+function decoded(bytes: Uint8Array, encoding: DecodedText["encoding"]): string {
+  return new TextDecoder(encoding).decode(bytes);
+}
+
+/** UTF-16 by its mark or its zeros; null where the bytes are none. */
+function wideEncodingOf(bytes: Uint8Array): "utf-16le" | "utf-16be" | null {
   if (bytes[0] === 0xff && bytes[1] === 0xfe) return "utf-16le";
   if (bytes[0] === 0xfe && bytes[1] === 0xff) return "utf-16be";
   const sample = bytes.subarray(0, 4096);
@@ -32,10 +45,5 @@ function encodingOf(bytes: Uint8Array): DecodedText["encoding"] {
   const pairs = sample.length / 2;
   if (pairs >= 2 && oddZeros / pairs > UTF16_ZERO_SHARE && evenZeros / pairs < 0.1) return "utf-16le";
   if (pairs >= 2 && evenZeros / pairs > UTF16_ZERO_SHARE && oddZeros / pairs < 0.1) return "utf-16be";
-  try {
-    new TextDecoder("utf-8", { fatal: true }).decode(bytes);
-    return "utf-8";
-  } catch {
-    return "windows-1252";
-  }
+  return null;
 }

@@ -28,7 +28,8 @@ export function textRecords(
   const separator = said ?? guessSeparator(body);
   const rows: GridRow[] = [];
   const openQuotes: number[] = [];
-  const mayHoldLines = body.includes('"');
+  if (!body.includes('"'))
+    return { rows: plainRecords(body, separator, most, 1 + skippedLines), separator, openQuotes: [] };
   let line = 1 + skippedLines;
   let rest = body;
   while (rest !== "") {
@@ -41,7 +42,7 @@ export function textRecords(
     const firstLine = line;
     for (const cells of open === undefined ? data : data.slice(0, open)) {
       rows.push({ line, cells });
-      line += 1 + (mayHoldLines ? linesWithin(cells) : 0);
+      line += 1 + linesWithin(cells);
     }
     if (open === undefined || rows.length >= most) break;
     // A quote that never closes would swallow all that follows: its line is read as it stands, the rest anew.
@@ -54,6 +55,18 @@ export function textRecords(
     if (openQuotes.length >= MOST_REPAIRS) rest = rest.replaceAll('"', "");
   }
   return { rows, separator, openQuotes };
+}
+
+/** The records of a text without quotes: its lines. */
+function plainRecords(text: string, separator: string, most: number, firstLine: number): GridRow[] {
+  const rows: GridRow[] = [];
+  if (text === "") return rows;
+  for (let from = 0, end = 0; end !== -1 && rows.length < most; from = end + 1) {
+    end = text.indexOf("\n", from);
+    const line = text.slice(from, end === -1 ? undefined : end);
+    rows.push({ line: firstLine + rows.length, cells: line.split(separator) });
+  }
+  return rows;
 }
 
 /** Where a line starts, counted from 0, in a text. */
