@@ -122,6 +122,9 @@ const required = { required: true } as const;
 const first = { month: "first" } as const;
 const last = { month: "last" } as const;
 const amount = { required: true, measures: true } as const;
+// More units than this in one row are another number in the wrong column, such as a serial or a GTIN.
+const units = { measures: true, max: 1_000_000, expects: "a whole number of units up to 1,000,000" } as const;
+const unitsAtOnce = { measures: true, max: 10_000, expects: "a number of units up to 10,000" } as const;
 const celsius = { min: -40, max: 85, expects: "degrees Celsius from -40 to 85" } as const;
 const cycles = { max: 20_000, expects: "a whole number from 0 to 20,000" } as const;
 const measure = { measures: true, min: 1e-9 } as const;
@@ -204,7 +207,7 @@ export const SHEETS: readonly SheetSpec[] = [
       }),
       column("lot", "text"),
       column("serial", "text"),
-      column("quantity", "whole", { measures: true }),
+      column("quantity", "whole", units),
       column("place", "text"),
       column("made", "date", first),
       column("opened", "date", first),
@@ -250,7 +253,7 @@ export const SHEETS: readonly SheetSpec[] = [
   sheet("use_log", [
     column("date", "date", { ...amount, notAfterAsOf: true }),
     column("item", "text", required),
-    column("quantity", "whole", amount),
+    column("quantity", "whole", { ...required, ...unitsAtOnce }),
     column("place", "text"),
     column("reason", "choice", { choices: USE_REASONS }),
   ]),
@@ -258,7 +261,7 @@ export const SHEETS: readonly SheetSpec[] = [
     "on_order",
     [
       column("item", "text", required),
-      column("quantity", "whole", amount),
+      column("quantity", "whole", { ...required, ...units }),
       column("arrives", "date", last),
       column("supplier", "text"),
       column("expiry", "date", last),
@@ -271,7 +274,7 @@ export const SHEETS: readonly SheetSpec[] = [
     column("per_year", "number", { ...amount, max: 100_000 }),
     column("duty", "text"),
     column("item", "text"),
-    column("quantity", "number", { measures: true }),
+    column("quantity", "number", unitsAtOnce),
     column("cycles", "number", { max: 20_000 }),
   ]),
   sheet(

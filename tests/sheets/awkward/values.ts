@@ -101,6 +101,15 @@ D,12.5,900
     findings: ["number-not-whole", "number-out-of-range"],
   },
   {
+    name: "another column's numbers where quantities belong",
+    text: `date,item,quantity,place
+2026-03-01,pads,2,MD-1
+2026-03-02,pads,100234567,MD-1
+`,
+    rows: { use_log: [{ date: "2026-03-01", quantity: 2 }] },
+    aside: [[3, "number-out-of-range"]],
+  },
+  {
     name: "words for nothing",
     text: `serial,site,in_service,cycles
 A,n/a,-,N/A
