@@ -1,6 +1,8 @@
 import { fitsToPlan, makePlan, type Plan, rememberStages } from "../src/index.ts";
 import { fitInThreads } from "./fit-threads.ts";
 import { type LoadedFleet, loadFleet, requireWholeReading } from "./load-fleet.ts";
+import { type FleetSize, memoryNote } from "./memory-note.ts";
+import { note } from "./print.ts";
 import { clearProgress, showProgress } from "./progress.ts";
 import type { SheetOptions } from "./verb-options.ts";
 
@@ -29,6 +31,8 @@ export async function loadPlan(
 ): Promise<LoadedPlan> {
   const loaded = await loadFleet(inputs, options, earlier);
   requireWholeReading(loaded.reading);
+  const warning = memoryNote(sizeOf(loaded));
+  if (warning !== null) note(warning);
   await fitInThreads(() => fitsToPlan(loaded.reading.fleet, loaded.policy));
   const names = Object.keys(STAGES);
   const stages = rememberStages();
@@ -39,4 +43,10 @@ export async function loadPlan(
   });
   clearProgress();
   return { ...loaded, plan };
+}
+
+/** What the plan's memory grows with. */
+function sizeOf({ reading: { fleet, inputs }, policy }: LoadedFleet): FleetSize {
+  const rows = inputs.reduce((sum, { used }) => sum + used, 0);
+  return { packs: fleet.packs.length, rows, months: policy.horizonMonths };
 }

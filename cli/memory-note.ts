@@ -1,0 +1,39 @@
+import { getHeapStatistics } from "node:v8";
+
+/** What a plan's memory grows with. */
+export interface FleetSize {
+  packs: number;
+  /** Rows used, of all sheets. */
+  rows: number;
+  months: number;
+}
+
+/*
+ * Bytes of Node's heap that a plan with all its files takes at its peak, a little more than measured: 10,000 packs over
+ * 60 months plan within 400 MB and not within 280, over 12 months within 280 and not within 200; 25,000 over 60 months
+ * within 1,200 MB and not within 800.
+ */
+const BYTES_PER_PACK = 20_000;
+const BYTES_PER_PACK_AND_MONTH = 400;
+const BYTES_PER_ROW = 500;
+/** What is asked for beyond the estimate: memory that is short is cleared again and again, which takes long. */
+const ROOM = 1.5;
+
+const GIGABYTE = 1e9;
+
+/**
+ * What to say before a fleet is planned that may need more memory than Node takes by itself: it would end in Node's own
+ * words, after much work and with nothing written. Null where it should do.
+ *
+ * @param limitBytes  where Node stops
+ */
+export function memoryNote(
+  { packs, rows, months }: FleetSize,
+  limitBytes = getHeapStatistics().heap_size_limit,
+): string | null {
+  const needed = packs * (BYTES_PER_PACK + months * BYTES_PER_PACK_AND_MONTH) + rows * BYTES_PER_ROW;
+  if (needed <= limitBytes) return null;
+  const gigabytes = (bytes: number) => (bytes / GIGABYTE).toFixed(1);
+  const megabytes = 1000 * Math.ceil((ROOM * needed) / GIGABYTE);
+  return `A plan of ${packs.toLocaleString("en")} packs over ${months} months may need some ${gigabytes(needed)} GB of memory, and Node stops at ${gigabytes(limitBytes)} GB. If it does, plan again with NODE_OPTIONS=--max-old-space-size=${megabytes} set, on a machine that has as much.`;
+}
