@@ -1,4 +1,4 @@
-import type { Finding } from "../fleet/finding.ts";
+import type { Finding, SetAsideRow } from "../fleet/finding.ts";
 import type { Reading, ReadTable } from "../sheets/reading.ts";
 import { counted, countText } from "./count-text.ts";
 import { findingRows, inputRows, tablesInOrder } from "./plan-head.ts";
@@ -78,32 +78,76 @@ function columnsTable(table: ReadTable, width: number): string {
   );
 }
 
-/** Rows set aside with what to do about each, which the finding of the same line knows. */
+/** Rows set aside, those of one reason and place together, with what to do, which the finding of the same line knows. */
 export function setAsideLines({ setAside, findings }: Reading, width: number): string[] {
   const fixes = new Map(
     findings.flatMap((finding) =>
       [finding.line, ...finding.lines].map((line) => [ruledOut({ ...finding, line }, finding.code), finding.fix]),
     ),
   );
-  return inGroups(setAsideInOrder(setAside), width, (row) => ({
+  const alike = new Map<string, { row: SetAsideRow; also: number[] }>();
+  for (const row of setAsideInOrder(setAside)) {
+    const key = [row.file, row.sheet, row.reason, row.message].join("\n");
+    const before = alike.get(key);
+    if (before && row.line !== null) before.also.push(row.line);
+    else alike.set(key, { row, also: [] });
+  }
+  return inGroups([...alike.values()], width, ({ row, also }) => ({
     code: row.reason,
     file: row.file,
     lines: [
-      wrapText(`${place(row.file, row.sheet, row.line)}: ${row.message} [${row.reason}]`, width, "  "),
-      ...fixLines(fixes.get(ruledOut(row, row.reason)) ?? "", width),
+      wrapText(`${place(row.file, row.sheet, row.line)}: ${row.message}${alsoOn(also)} [${row.reason}]`, width, "  "),
+      ...fixLines(fixes.get(ruledOut(row, row.reason)) ?? fixOfAny(findings, row), width),
     ],
   }));
 }
 
-/** Findings that are not told with a set-aside row already. */
+/** What to do about a whole table that is set aside, which stands with the finding of its header. */
+function fixOfAny(findings: readonly Finding[], { file, sheet, reason }: SetAsideRow): string {
+  const same = findings.filter(
+    (finding) => finding.code === reason && finding.file === file && finding.sheet === sheet,
+  );
+  return same.length === 1 ? same[0]!.fix : "";
+}
+
+const IN_ORDER = ["error", "warning", "info"];
+
+/** Findings that are not told with a set-aside row already: errors first, then warnings, then notes. */
 export function findingLines({ setAside, findings }: Pick<Reading, "setAside" | "findings">, width: number): string[] {
-  const told = new Set(setAside.map((row) => ruledOut(row, row.reason)));
-  const others = findingRows(findings).filter((finding) => !told.has(ruledOut(finding, finding.code)));
+  const told = new Set(
+    setAside.flatMap((row) => [ruledOut(row, row.reason), ruledOut({ ...row, line: null }, row.message)]),
+  );
+  const others = unreadTogether(findingRows(findings))
+    .filter(
+      (finding) =>
+        !told.has(ruledOut(finding, finding.code)) && !told.has(ruledOut({ ...finding, line: null }, finding.message)),
+    )
+    .sort((a, b) => IN_ORDER.indexOf(a.severity) - IN_ORDER.indexOf(b.severity));
   return inGroups(others, width, (finding) => ({
     code: finding.code,
     file: finding.file ?? "",
     lines: [wrapText(findingText(finding), width, "  "), ...fixLines(finding.fix, width)],
   }));
+}
+
+/** The findings with those of one header's unread columns as one. */
+function unreadTogether(findings: readonly Finding[]): Finding[] {
+  const unread = new Map<string, string[]>();
+  return findings
+    .filter((finding) => {
+      if (finding.code !== "column-unread") return true;
+      const key = ruledOut(finding, "");
+      const names = unread.get(key);
+      names?.push(`"${finding.value}"`);
+      if (!names) unread.set(key, [`"${finding.value}"`]);
+      return names === undefined;
+    })
+    .map((finding) => {
+      const names = finding.code === "column-unread" ? (unread.get(ruledOut(finding, "")) ?? []) : [];
+      if (names.length < 2) return finding;
+      const message = `Nothing is read from the columns ${names.slice(0, -1).join(", ")} and ${names.at(-1)}.`;
+      return { ...finding, column: null, message };
+    });
 }
 
 /** What a row and a finding share where they tell of the same thing. */
@@ -137,8 +181,11 @@ function inGroups<Row>(
 
 function findingText({ severity, file, sheet, line, lines, column, message, code }: Finding): string {
   const where = file === null ? "" : `${place(file, sheet, line)}${column === null ? "" : `, column ${column}`}: `;
-  const also = lines.length === 0 ? "" : ` Also on ${lines.length === 1 ? "line" : "lines"} ${firstOf(lines)}.`;
-  return `${severity === "info" ? "note" : severity}: ${where}${message}${also} [${code}]`;
+  return `${severity === "info" ? "note" : severity}: ${where}${message}${alsoOn(lines)} [${code}]`;
+}
+
+function alsoOn(lines: readonly number[]): string {
+  return lines.length === 0 ? "" : ` Also on ${lines.length === 1 ? "line" : "lines"} ${firstOf(lines)}.`;
 }
 
 /** The first few line numbers. */

@@ -267,6 +267,18 @@ export const FINDING_CODES = {
     "one box entered twice",
     "Remove one, if they are the same units.",
   ),
+  "counted-again": code(
+    "warning",
+    "A lot stands at one place in two tables with different quantities.",
+    "a tab for each month's count",
+    "Give in the latest count only, if the two are of the same units.",
+  ),
+  "little-read": code(
+    "warning",
+    "Most of a table's columns are not understood.",
+    "a price list read as a list of devices",
+    "Look at what each column was read as; rename the columns or map them with --columns.",
+  ),
   "policy-unusable": code(
     "error",
     "A policy row has a key that is none, or a value that cannot be used.",

@@ -55,8 +55,31 @@ describe("checkText", () => {
     expect(text).toContain("note: notes.txt: ");
     expect(text).toContain("Refused\n- x.csv: Gone. [not-found]\n");
   });
+  it("tells errors before warnings before notes, a header's unread columns together, and rows of one reason together", () => {
+    const sheet =
+      "Serial,Item,Cycles,Installed,Colour,Comment\nA,p,many,2024-01-01,red,x\nB,p,4,03/04/2024,red,\n,p,4,,,\n,p,5,,,\n";
+    const lines = checkText(readSheets([file("p.csv", sheet)], { asOf: AS_OF, dateOrder: null }), "2026-11-01", {
+      width: 200,
+    });
+    expect(lines.match(/^(error|warning|note): /gm)).toEqual(["warning: ", "warning: ", "note: "]);
+    expect(lines).toContain(
+      'note: p.csv:1: Nothing is read from the columns "Colour" and "Comment". [column-unread]\n',
+    );
+    expect(lines).toContain('p.csv:4: Nothing stands in column "Serial" (A). Also on line 5. [missing-required]\n');
+  });
+  it("tells a table that is set aside whole once", () => {
+    const unknown = readSheets([file("x.csv", "Quarx,Blorb,Fnord\nA,1,2\nB,3,4\nC,5,6\n")], {
+      asOf: AS_OF,
+      dateOrder: null,
+    });
+    const lines = checkText(unknown, "2026-11-01", { width: 200 });
+    expect(lines.match(/unknown-table/g)).toHaveLength(1);
+    expect(lines).toMatch(
+      /x\.csv:2: The columns .* Also on lines 3, 4\. \[unknown-table\]\n {2}Fix: Rename its columns/,
+    );
+  });
   it("counts what repeats instead of telling it all", () => {
-    const rows = Array.from({ length: 9 }, (_, index) => `M-${index},2026-02-30,80\n`).join("");
+    const rows = Array.from({ length: 9 }, (_, index) => `M-${index},${2010 + index}-02-30,80\n`).join("");
     const many = readSheets([file("tests.csv", `serial,date,percent\n${rows}`)], { asOf: AS_OF, dateOrder: null });
     const lines = checkText(many, "2026-11-01", { width: 80 });
     expect(lines.match(/tests\.csv:\d+: /g)).toHaveLength(5);

@@ -10,6 +10,7 @@ import { REGISTERS } from "./awkward/registers.ts";
 import { SHAPES } from "./awkward/shapes.ts";
 import { STRANGERS } from "./awkward/strangers.ts";
 import { VALUES } from "./awkward/values.ts";
+import { WORKSHOPS } from "./awkward/workshops.ts";
 import { read } from "./sheet-file.ts";
 
 // Read by hand from each sheet under the reading rules; common practice, no source.
@@ -22,6 +23,7 @@ describe.each([
   ["sheets of departments", DEPARTMENTS],
   ["sheets in more languages", LANGUAGES],
   ["shapes", SHAPES],
+  ["sheets of workshops", WORKSHOPS],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
     const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);

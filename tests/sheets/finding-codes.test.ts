@@ -52,6 +52,11 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "dates-out-of-order": { "p.csv": "serial,made,in_service\nA,2024-01-01,2023-01-01\n" },
   "test-after-retired": { "p.csv": PACK, "t.csv": "serial,date,wh\nB-017,2026-01-01,50\n" },
   "cycles-fall": { "t.csv": "serial,date,wh,cycles\nA,2026-01-01,50,214\nA,2026-05-01,50,96\n" },
+  "counted-again": {
+    "sep.csv": "item,lot,expiry,place,quantity\nA,L,2027-01-01,Store,9\n",
+    "oct.csv": "item,lot,expiry,place,quantity\nA,L,2027-01-01,Store,7\n",
+  },
+  "little-read": { "a.csv": "device,type,site,colour,mac,ip,owner\nD1,AED,N,red,aa,10,x\nD2,AED,S,red,bb,11,y\n" },
   "likely-copy": { "u.csv": "date,item,quantity\n2026-01-01,A,1\n2026-01-01,A,1\n" },
 };
 

@@ -3,7 +3,8 @@ import type { FindingLog } from "../finding-log.ts";
 import type { Cell, GridRow } from "../grid.ts";
 import { namesPlace, openPlace } from "../tables/named-places.ts";
 import type { Table } from "../tables/table.ts";
-import { cellText } from "../values/cell-text.ts";
+import { cellText, meansEmpty } from "../values/cell-text.ts";
+import { parseHeader } from "../words/parse-header.ts";
 import { countingColumns } from "./counting-columns.ts";
 import { type Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader, type ReadOptions } from "./field-reader.ts";
@@ -76,8 +77,9 @@ function noteUnread(table: Table, log: FindingLog): void {
   const read = new Set(outputs.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns)));
   for (const { measure, boxSize } of outputs.map((output) => countingColumns(table, output)))
     read.add(measure).add(boxSize);
-  header.forEach((name, column) => {
-    if (name === null || read.has(column)) return;
+  const unread = header.flatMap((name, column) => (name === null || read.has(column) ? [] : [[name, column] as const]));
+  noteLittleRead(table, unread, header.filter((_, column) => read.has(column)).length, log);
+  unread.forEach(([name, column]) => {
     const place = { file: grid.file, sheet: grid.sheet, line: headerLines[0] ?? null, column: column + 1, value: name };
     log.add(
       "column-unread",
@@ -86,6 +88,24 @@ function noteUnread(table: Table, log: FindingLog): void {
       String(number),
     );
   });
+}
+
+/** A finding where more columns are left over than read, not counting those that a fleet's sheets hold besides. */
+function noteLittleRead(
+  { grid: { file, sheet }, number, headerLines, rows, outputs }: Table,
+  unread: readonly (readonly [name: string, column: number])[],
+  read: number,
+  log: FindingLog,
+): void {
+  const open = unread.filter(
+    ([name, column]) =>
+      parseHeader(name).says !== "aside" && rows.some(({ cells }) => !meansEmpty(cellText(cells[column] ?? null))),
+  );
+  if (open.length <= read) return;
+  const as = [...new Set(outputs.map(({ sheet: { kind } }) => kind))].join(" and ");
+  const place = { file, sheet, line: headerLines[0] ?? null, column: null, value: null };
+  const message = `Of ${read + open.length} columns only ${read} ${read === 1 ? "was" : "were"} understood, as ${as}; the table may be something else.`;
+  log.add("little-read", place, () => ({ message }), String(number));
 }
 
 /** Why no record of the table can be read, with its finding; null where its columns are known. */

@@ -3,6 +3,7 @@ import type { ColumnSpec } from "../../fleet/columns.ts";
 import { nameKey } from "../../fleet/rows.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
+import { noteCountedAgain } from "./counted-again.ts";
 import { DaysOfNames } from "./days-of-names.ts";
 import type { Entry } from "./entry.ts";
 import { noteLikelyCopies } from "./likely-copies.ts";
@@ -40,6 +41,7 @@ export function withoutRepeats(entries: Entry[], log: FindingLog): Entry[] {
     else byKey.set(key, [before, entry]);
   }
   noteLikelyCopies(loose, where, log);
+  noteCountedAgain(loose, where, log);
   const gone = new Set<Entry>();
   for (const group of byDay.groups()) settleGroup(group, gone, log);
   for (const group of byKey.values()) if (Array.isArray(group)) settleGroup(group, gone, log);

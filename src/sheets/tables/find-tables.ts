@@ -64,6 +64,7 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
         ? null
         : headerAt(rows, i, current, grid.spans);
     if (header === null) {
+      if (current && repeatsTitle(row, rows, current)) current.odd.set(current.body.length, "repeated-header");
       current?.body.push(row);
       continue;
     }
@@ -209,6 +210,17 @@ function mayStartTable(
   }
   const standsOff = row.line > before.line + 1 || before.cells.filter((cell) => nameIn(cell) !== null).length === 1;
   return standsOff ? strong >= 2 : strong >= 3 && strong >= filled * MIN_STRONG_SHARE;
+}
+
+/** How many lines above a header may come again at the head of each printed page, and the shortest text of one. */
+const PAGE_HEAD_LINES = 6;
+const SHORTEST_TITLE = 8;
+
+/** True for a line that starts as one above the header does: the head of a further page. */
+function repeatsTitle({ cells }: GridRow, rows: readonly GridRow[], { at }: Found): boolean {
+  const first = cells.find((cell) => cell !== null && cell !== "");
+  if (typeof first !== "string" || first.length < SHORTEST_TITLE) return false;
+  return rows.slice(Math.max(0, at - PAGE_HEAD_LINES), at).some((above) => above.cells.includes(first));
 }
 
 function sameHeader(a: HeaderRows, b: HeaderRows): boolean {

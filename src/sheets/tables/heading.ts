@@ -45,7 +45,7 @@ function testedOn(above: readonly GridRow[]): string | null {
       if (written === null || written.kind === "bad") continue;
       const { things, says } = parseHeader(parts[i] as string);
       if (things === "test" && /^(date)?$/.test(says)) return parts[i + 1] as string;
-      if (things === "" && says === "date") plain = parts[i + 1] as string;
+      if (things === "" && /^(date|date install|date site|install)$/.test(says)) plain = parts[i + 1] as string;
     }
   }
   return plain;

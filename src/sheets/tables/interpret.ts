@@ -4,6 +4,7 @@ import { assign } from "./assign.ts";
 import { datedOutputs } from "./dated-columns.ts";
 import { groupOutputs, impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
+import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
 import { speaksFor } from "./speaks-for.ts";
 import type { FieldSource, Output, Unclear } from "./table.ts";
@@ -13,6 +14,9 @@ export interface Interpretation {
   outputs: Output[];
   points: number;
 }
+
+/** What a log of replaced batteries is worth as a header. */
+const REPLACED_POINTS = 20;
 
 /** Two readings within this many points of each other are a tie, unless they yield the same kinds of rows. */
 const TIE_MARGIN = 1.5;
@@ -50,6 +54,8 @@ export interface Interpreted {
 
 /** The best reading of a header's columns; the tied readings where two are as good; nothing where none fits. */
 export function interpret(views: readonly ColumnView[], heading: Heading | null): Interpreted {
+  const replaced = replacedPacks(views);
+  if (replaced) return { best: { outputs: replaced, points: REPLACED_POINTS }, tied: [], unclear: null };
   const dated = datedOutputs(views, heading);
   if (dated !== null && "message" in dated) return { best: null, tied: [], unclear: dated };
   if (dated === null) return { ...interpretPlain(views, heading), unclear: null };
@@ -113,6 +119,7 @@ function readAs(
     (a, b) => SHEETS.indexOf(a.sheet) - SHEETS.indexOf(b.sheet),
   );
   if (outputs.length === 0 || (output !== null && onlyNamesPacks(output, groups))) return null;
+  if (output !== null && groups.length === 0 && isLone(output, views)) return null;
   const far = near || !apart.some(({ column }) => output?.own.includes(column)) ? 0 : FAR_COST;
   const points = outputs.reduce(
     (sum, each) =>
@@ -214,6 +221,18 @@ function mainOutput(
       !required || has(field) || output.implied[field] !== undefined || (priced && field === "kind"),
   );
   return complete && (sheet.oneOf.length === 0 || sheet.oneOf.some(has)) ? output : null;
+}
+
+/**
+ * True for a lone number or name among columns that say something else: no list of packs or suppliers, nor one of
+ * devices unless their column says so.
+ */
+function isLone({ sheet, fields }: Output, views: readonly ColumnView[]): boolean {
+  const [only, ...others] = fields;
+  if (others.length > 0 || only === undefined) return false;
+  const bare = sheet.kind === "devices" && only.points < POINTS.byWords;
+  if (!bare && sheet.kind !== "packs" && sheet.kind !== "suppliers") return false;
+  return views.filter(({ column, meaning }) => !only.columns.includes(column) && meaning.says !== "aside").length >= 2;
 }
 
 /** What the header of the prices says of them: "Price per box (EUR)". */

@@ -8,6 +8,8 @@ import type { Table } from "./table.ts";
 /** Columns and rows of names that make a table, and the share of its columns that its first rows fill. */
 const FEWEST_COLUMNS = 3;
 const ROWS_LOOKED_AT = 3;
+/** Names of columns known here from which fewer rows make a table. */
+const KNOWN_NAMES = 2;
 const MOSTLY_FILLED = 0.6;
 /** Rows beyond which a sheet is not turned to look at it. */
 const MOST_FIELDS = 40;
@@ -45,10 +47,11 @@ function filledIn(cells: readonly Cell[]): number[] {
 
 /** The first row of names above rows that fill most of the same columns, values among them; -1 where none is. */
 function headAt(rows: readonly GridRow[]): number {
-  return rows.slice(0, -ROWS_LOOKED_AT + 1).findIndex(({ cells }, at) => {
+  return rows.findIndex(({ cells }, at) => {
     const named = filledIn(cells);
     if (named.length < FEWEST_COLUMNS || looksLikeData(cells)) return false;
     const below = rows.slice(at + 1, at + 1 + ROWS_LOOKED_AT);
+    if (below.length < (knownNames(cells).strong >= KNOWN_NAMES ? 1 : ROWS_LOOKED_AT)) return false;
     return (
       below.some((row) => row.cells.some((_, column) => looksLikeData(row.cells.slice(column, column + 1)))) &&
       below.every(

@@ -2,11 +2,11 @@ import { foldAccents } from "./fold.ts";
 
 const known = new Map<string, string>();
 
-/** A header as plain words: no accents, lower case, signs and underscores as one blank ("Batt. S/N" is "batt s n"). */
+/** A header as plain words: no accents, lower case, signs and underscores as one blank ("Batt. S/N" is "batt s n"), a word parted by a hyphen at a line's end whole. */
 export function headerWords(header: string): string {
   let words = known.get(header);
   if (words === undefined) {
-    words = foldAccents(header)
+    words = foldAccents(header.replace(/-\s*\n\s*(?=\p{Ll})/gu, ""))
       .replace(/([a-z])([A-Z])/g, "$1 $2")
       .toLowerCase()
       .replace(/%/g, " percent ")

@@ -50,7 +50,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
     at_least: "atleast, atleast test",
   },
   dated_stock: {
-    item: "item, id item, item type, dated item, dated type, dated:4, name:4, type:3, dated name, dated id item, category item, category dated, dated id:5, category:2.5, id:2.5",
+    item: "item, id item, item type, dated item, dated type, dated:4, name:4, type:3, dated name, dated id item, category item, category dated, dated id:5, category:2.5, id:2.5, contents:4",
     expiry:
       "expiry, dated expiry, expiry item, dated date:4, dated arrives:4, dated:3.5, expiry lot:4, dated expiry lot:4",
     lot: "lot, dated lot, item lot",
@@ -73,7 +73,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
       "price, item price, price unit, box price, item price unit, priceper:4, priceper quantity:4, price quantity, device priceper, device price, box priceper:4",
     price_per: "priceper, priceper quantity, unit:4, item unit:4, item priceper",
     currency: "currency, currency price",
-    units_per_box: "box, item box",
+    units_per_box: "box, item box, contents",
     minimum_order: "minorder, minorder quantity, least quantity, least order, least order quantity, least:4",
     price_breaks: "breaks",
     lead_days: "lead, lead supplier, arrives lead",
@@ -96,7 +96,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
   },
   use_log: {
     date: "date, date uses, item date, install:4, date quantity:4",
-    item: "item, id item, name:4, dated:4",
+    item: "item, id item, name:4, dated:4, item quantity:3.5",
     quantity: "quantity, item quantity, uses:4, id:3",
     place:
       "place, site, device, device id, device name, device site:5, id place, id site, place site, unit, device unit, holder, device holder, name place, name site, device serial:5",

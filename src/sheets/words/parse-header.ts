@@ -57,6 +57,8 @@ const MAX_PHRASE = 5;
 /** The shortest word in which one typing error is forgiven, and what such a word still counts. */
 const FORGIVING_LENGTH = 5;
 const FUZZY_WORTH = 0.85;
+/** A day of purchase stands for that of putting in service where no better one does. */
+const BOUGHT_WORTH = 0.95;
 /** Words of two letters that end a compound. */
 const SHORT_TAILS = new Set(["no", "nr", "id", "sn", "dt"]);
 const MAX_HEADER = 120;
@@ -88,7 +90,7 @@ const nothing: HeaderMeaning = {
 function parse(header: string): HeaderMeaning {
   const bracketed = /[([{]\s*([^()[\]{}]{1,14})\s*[)\]}]/.exec(header)?.[1] ?? "";
   const unit = headerWords(bracketed);
-  const words = headerWords(header.replace(/#|\bn[°º]/gi, " no "));
+  const words = headerWords(header.replace(/#|\bn\.?[°º]/gi, " no "));
   const tokens = words
     .split(" ")
     .flatMap((word) => (VOCABULARY.has(word) ? [word] : word.split(/(?<=[a-z])(?=\d)|(?<=\d)(?=[a-z])/)));
@@ -105,7 +107,9 @@ function parse(header: string): HeaderMeaning {
       at++;
       continue;
     }
-    const [concepts, taken, worth] = lookUp(tokens, at, cutShort, found);
+    const [named, taken, sure] = lookUp(tokens, at, cutShort, found);
+    const concepts = named.map((concept) => (concept === "bought" ? "install" : concept));
+    const worth = named.includes("bought") ? sure * BOUGHT_WORTH : sure;
     const own = tokens.slice(at, at + taken);
     const text = own.join("");
     at += taken;

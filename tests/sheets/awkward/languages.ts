@@ -88,4 +88,35 @@ Gel;D3;31-12-2028;6;Depot
       ],
     },
   },
+  {
+    name: "Polish stock with a total",
+    text: `Nazwa towaru;Nr partii;Data ważności;Ilość szt.;Magazyn
+Elektrody dla dorosłych;A12;31.05.2027;10;Magazyn główny
+Elektrody dla dzieci;A13;30.09.2027;2;Karetka 3
+Żel do EKG;Z55;31.12.2028;6;Magazyn główny
+Razem;;;18;
+`,
+    rows: {
+      dated_stock: [
+        { item: "Elektrody dla dorosłych", lot: "A12", expiry: "2027-05-31", quantity: 10, place: "Magazyn główny" },
+        { item: "Elektrody dla dzieci", lot: "A13", expiry: "2027-09-30", quantity: 2, place: "Karetka 3" },
+        { item: "Żel do EKG", lot: "Z55", expiry: "2028-12-31", quantity: 6, place: "Magazyn główny" },
+      ],
+    },
+    aside: [[5, "missing-required"]],
+    findings: ["missing-required"],
+  },
+  {
+    name: "Portuguese orders",
+    text: `N.º encomenda;Artigo;Qtd. encomendada;Fornecedor;Entrega prevista
+E-2026/118;Elétrodos adulto;20;Saúde Lusa;15/12/2026
+E-2026/121;Bateria monitor;4;Energia Tejo;20/01/2027
+`,
+    rows: {
+      on_order: [
+        { order: "E-2026/118", item: "Elétrodos adulto", quantity: 20, supplier: "Saúde Lusa", arrives: "2026-12-15" },
+        { order: "E-2026/121", item: "Bateria monitor", quantity: 4, supplier: "Energia Tejo", arrives: "2027-01-20" },
+      ],
+    },
+  },
 ];

@@ -360,8 +360,13 @@ DF-03,DEFIBRILLATOR,-,MD-2,S90455,OR,R2,9/30/2021,13900,2/28/2027,High
 B1,98,93,88
 B2,97,94,90
 `,
-    rows: { packs: [{ serial: "B1" }, { serial: "B2" }] },
-    unread: ["Cap 2024 (%)", "Cap 2025 (%)", "Cap 2026 (%)"],
+    rows: {},
+    aside: [
+      [2, "unknown-table"],
+      [3, "unknown-table"],
+    ],
+    findings: ["unknown-table"],
+    unread: ["Serial", "Cap 2024 (%)", "Cap 2025 (%)", "Cap 2026 (%)"],
   },
   {
     name: "what was replaced and what is next due",

@@ -1,0 +1,26 @@
+import { nameKey } from "../../fleet/rows.ts";
+import type { FindingLog } from "../finding-log.ts";
+import type { Entry } from "./entry.ts";
+
+/** Findings for a lot that stands at one place in two tables with different quantities: two counts, as of two months' tabs. */
+export function noteCountedAgain(entries: readonly Entry[], where: (entry: Entry) => string, log: FindingLog): void {
+  const [first] = entries;
+  if (first?.sheet.kind !== "dated_stock" || entries.every(({ state }) => state === first.state)) return;
+  const before = new Map<string, Entry>();
+  for (const entry of entries) {
+    const { item, lot, expiry, place, source } = entry.values;
+    if (typeof lot !== "string" || typeof place !== "string") continue;
+    const key = [item, lot, expiry, place].map((part) => nameKey(String(part))).join("\0");
+    const other = before.get(key);
+    if (other === undefined) before.set(key, entry);
+    else if (other.state !== entry.state && other.values.quantity !== entry.values.quantity)
+      log.add(
+        "counted-again",
+        { ...source, column: null, value: lot },
+        () => ({
+          message: `The lot stands at the same place in ${where(other)} with another quantity; both are used.`,
+        }),
+        entry.sheet.kind,
+      );
+  }
+}

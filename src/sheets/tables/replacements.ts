@@ -1,0 +1,42 @@
+import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
+import { assign } from "./assign.ts";
+import { fieldSource } from "./field-source.ts";
+import type { ColumnView } from "./score-column.ts";
+import type { FieldSource, Output } from "./table.ts";
+
+/** Words beside a battery's number that say whether it came out or went in. */
+const CAME_OUT =
+  /\b(alt|alte[rs]?|old|previous|removed|ausgebaut|ancienn?e?|viej[oa]|antig[oa]|oude?|vecchi[oa]|gaml?e?|gammal|star[aye])\b/i;
+const WENT_IN =
+  /\b(neue?[rs]?|new|fitted|installed|eingebaut|nouv\w*|nuev[oa]|nov[oa]|nuov[oa]|nieuwe?|ny[ta]?|now[aye])\b/i;
+
+/** What a log of replaced batteries yields: on a line's date one pack is retired and another put in service; null for others. */
+export function replacedPacks(views: readonly ColumnView[]): Output[] | null {
+  const batteries = views.filter(
+    ({ things, meaning }) =>
+      things === "battery" && /^(id|serial|install|retired|rated|serial .*|.* serial)?$/.test(meaning.says),
+  );
+  const one = (words: RegExp, not: RegExp) => batteries.find(({ name }) => words.test(name) && !not.test(name));
+  const old = one(CAME_OUT, WENT_IN);
+  const fresh = one(WENT_IN, CAME_OUT);
+  if (!old || !fresh) return null;
+  const rest = views.filter((view) => view !== old && view !== fresh);
+  const sheet = sheetSpec("packs");
+  const spec = (name: string) => sheet.columns.find((column) => column.name === name) as ColumnSpec;
+  const date = rest.find(
+    ({ meaning, things }) => things !== "pads" && /^(date|install|date install)$/.test(meaning.says),
+  );
+  if (!date) return null;
+  const shared = assign(sheet, rest).filter(({ spec: { name } }) => ["device", "site", "item"].includes(name));
+  const why = assign(sheet, rest).filter(({ spec: { name } }) => name === "retired_because");
+  const pack = (view: ColumnView, on: string, more: FieldSource[]): Output => ({
+    sheet,
+    fields: [fieldSource(spec("serial"), view, 6), fieldSource(spec(on), date, 6), ...more],
+    implied: {},
+    own: [view.column],
+  });
+  return [
+    pack(old, "retired", [...why, ...shared.filter(({ spec: { name } }) => name === "item")]),
+    pack(fresh, "in_service", shared),
+  ];
+}

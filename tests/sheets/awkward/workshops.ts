@@ -1,0 +1,135 @@
+import type { AwkwardSheet } from "./awkward-sheet.ts";
+
+/** Sheets of workshops, crews and stores: replacements, use by incident, kits, printed reports. */
+export const WORKSHOPS: AwkwardSheet[] = [
+  {
+    name: "a German log of replaced batteries",
+    text: `Datum;Gerät;Akku alt (SN);Akku neu (SN);Grund
+05.03.2026;Defi 3;A-11;B-21;Kapazität zu gering
+17.03.2026;Defi 5;A-14;B-22;Defekt
+28.04.2026;Defi 7;A-19;B-23;turnusmäßig
+`,
+    rows: {
+      packs: [
+        { serial: "A-11", retired: "2026-03-05", retired_because: "faded" },
+        { serial: "B-21", device: "Defi 3", in_service: "2026-03-05" },
+        { serial: "A-14", retired: "2026-03-17", retired_because: "failed" },
+        { serial: "B-22", device: "Defi 5", in_service: "2026-03-17" },
+        { serial: "A-19", retired: "2026-04-28" },
+        { serial: "B-23", device: "Defi 7", in_service: "2026-04-28" },
+      ],
+    },
+    findings: ["word-unknown"],
+  },
+  {
+    name: "use by incident",
+    text: `Incident #,Date/Time,Unit,Consumable used,Qty,Circumstances
+26-10021,10/02/2026 14:22,Medic 4,Adult defib pads,1,Cardiac arrest
+26-10077,10/17/2026 03:05,Medic 2,Adult defib pads,2,Cardiac arrest
+26-10090,10/19/2026 09:00,Medic 4,ECG paper roll,1,Monthly check
+`,
+    rows: {
+      use_log: [
+        { date: "2026-10-02", item: "Adult defib pads", quantity: 1, place: "Medic 4", reason: "use" },
+        { date: "2026-10-17", item: "Adult defib pads", quantity: 2, place: "Medic 2", reason: "use" },
+        { date: "2026-10-19", item: "ECG paper roll", quantity: 1, place: "Medic 4", reason: "routine" },
+      ],
+    },
+    unread: ["Incident #"],
+  },
+  {
+    name: "packs bought and put in service, two-digit years",
+    text: `"Batt ID","Bat Type","Truck","Date Purchased","Date In Svc","Out of Svc?","Date Out","Why Out",,,
+"101","LP pack","M-11","3/4/21","3/15/21","N","","",,,
+"102","LP pack","M-12","3/4/21","3/16/21","Y","6/30/25","won't hold charge - low capacity",,,
+"103","LP pack","M-14","7/22/23","8/1/23","N","","",,,
+`,
+    rows: {
+      packs: [
+        { serial: "101", item: "LP pack", in_service: "2021-03-15" },
+        { serial: "102", item: "LP pack", in_service: "2021-03-16", retired: "2025-06-30", retired_because: "faded" },
+        { serial: "103", item: "LP pack", in_service: "2023-08-01" },
+      ],
+    },
+    unread: ["Date Purchased", "Out of Svc?"],
+  },
+  {
+    name: "kits with their contents",
+    text: `Kit,Contents,Req,Have,Exp
+RESUS-A,Defib pads (adult),2,2,MAY 2027
+RESUS-A,Defib pads (child),1,1,Nov-26
+RESUS-B,Defib pads (adult),2,1,JUN 2027
+RESUS-B,Defib pads (child),1,0,
+`,
+    rows: {
+      dated_stock: [
+        { place: "RESUS-A", item: "Defib pads (adult)", quantity: 2, expiry: "2027-05-31" },
+        { place: "RESUS-A", item: "Defib pads (child)", quantity: 1, expiry: "2026-11-30" },
+        { place: "RESUS-B", item: "Defib pads (adult)", quantity: 1, expiry: "2027-06-30" },
+      ],
+    },
+    aside: [[5, "missing-required"]],
+    findings: ["missing-required"],
+    unread: ["Req"],
+  },
+  {
+    name: "headers broken over lines",
+    text: `Akku SN;"Herstell-
+datum";"Lager-
+platz";Zustand
+C-1;2025-03;Regal 4;neu
+C-2;2025-03;Regal 4;neu
+C-3;2024-11;Regal 5;gesperrt
+`,
+    rows: {
+      packs: [
+        { serial: "C-1", made: "2025-03-01", site: "Regal 4" },
+        { serial: "C-2", made: "2025-03-01", site: "Regal 4" },
+        { serial: "C-3", made: "2024-11-01", site: "Regal 5" },
+      ],
+    },
+    unread: ["Zustand"],
+  },
+  {
+    name: "capacities by year beside the year of make",
+    text: `Akkukapazität in % der Nennkapazität (jeweils Jahresprüfung)
+Akku-Nr.;Baujahr;2023;2024;2025
+K1;2021;99;95;90
+K2;2021;98;92;84
+K3;2022;100;97;93
+`,
+    rows: {},
+    findings: ["little-read", "date-impossible"],
+    unread: ["2023", "2024", "2025"],
+  },
+  {
+    name: "a report of two printed pages",
+    text: `MEDICAL STORES - STOCK REPORT,,,,
+Run date: 01/10/2026,,,,Page 1 of 2
+Item code,Item name,Batch,Expiry date,Qty
+10011,Defib pads adult,BB1,31/05/2027,14
+10012,Defib pads paed,BB2,28/02/2027,6
+MEDICAL STORES - STOCK REPORT,,,,
+Run date: 01/10/2026,,,,Page 2 of 2
+Item code,Item name,Batch,Expiry date,Qty
+20044,ECG paper,BB3,30/09/2029,40
+,,,Grand total,60
+*** End of report ***,,,,
+`,
+    rows: {
+      dated_stock: [
+        { item: "10011", lot: "BB1", expiry: "2027-05-31", quantity: 14 },
+        { item: "10012", lot: "BB2", expiry: "2027-02-28", quantity: 6 },
+        { item: "20044", lot: "BB3", expiry: "2029-09-30", quantity: 40 },
+      ],
+    },
+    aside: [
+      [6, "repeated-header"],
+      [7, "repeated-header"],
+      [8, "repeated-header"],
+      [10, "total-row"],
+      [11, "note-row"],
+    ],
+    unread: ["Item name"],
+  },
+];
