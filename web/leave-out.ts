@@ -125,7 +125,7 @@ function withoutBodies(code: string, functions: [name: string, gives: string][])
       found(
         text,
         new RegExp(
-          `^( \\*/ )?([ \\t]*)((?:export )?(?:async )?function ${name}\\([^)]*\\)\\s*\\{)[\\s\\S]*?\\n\\2\\}`,
+          `^( \\*/ | )?([ \\t]*)((?:export )?(?:async )?function ${name}\\([^)]*\\)\\s*\\{)[\\s\\S]*?\\n\\2\\}`,
           "m",
         ),
         `$1$2$3 return ${gives}; }`,
@@ -196,16 +196,36 @@ const SHAPES = [
   /rad \+= QUARTER_PI;\s*\/\* falls through \*\/ case 'rectRot':[\s\S]*?(?=case false:)/,
 ];
 
-/** Slanted and skipped labels, titles of axes, and marks under the pointer, of which the charts have none (chart.js 4.6.1). */
+/**
+ * Slanted and skipped labels, titles of axes, and what is found and marked under the pointer: the charts hear no events
+ * (chart.js 4.6.1).
+ */
 const LABELS: [string, string][] = [
   ["autoSkip", "ticks"],
   ["titleArgs", "{}"],
+  ["evaluateInteractionItems", "undefined"],
+  ["getIntersectItems", "[]"],
+  ["getNearestItems", "[]"],
+  ["getAxisItems", "[]"],
 ];
 const METHODS: [RegExp, string][] = [
   ["calculateLabelRotation", "this.labelRotation = 0"],
   ["_resolveAnimations", "{ update: Object.assign }"],
   ["_updateHoverStyles", "undefined"],
   ["updateHoverStyle", "undefined"],
+  ["bindUserEvents", "undefined"],
+  ["_eventHandler", "undefined"],
+  ["_handleEvent", "false"],
+  ["_getActiveElements", "[]"],
+  ["setActiveElements", "undefined"],
+  ["getElementsAtEventForMode", "[]"],
+  ["drawTitle", "undefined"],
+  ["_updateVisibility", "undefined"],
+  ["toBase64Image", "''"],
+  ["isPointInArea", "false"],
+  ["_checkEventBindings", "undefined"],
+  ["_getUniformDataChanges", "undefined"],
+  ["toggleDataVisibility", "undefined"],
 ].map(([name, gives]) => [new RegExp(`^ +(${name}\\([^)]*\\) \\{)[\\s\\S]*?\\n {4}\\}`, "m"), `$1 return ${gives}; }`]);
 
 /** Classifiers and a table that simple-statistics fills on loading, and of which nothing is asked (7.12.1). */
@@ -214,7 +234,7 @@ const STATISTICS = [
   /^for \(var z = 0; z <= 3\.09; z \+= 0\.01\) \{[\s\S]*?\n\}/m,
 ];
 
-/** Curved lines, round corners, struck and backed text, of which the charts have none (chart.js 4.6.1). */
+/** Curved lines, round corners, struck and backed text, and data that change, of which the charts have none (chart.js 4.6.1). */
 const CURVED = [
   "splineCurve",
   "splineCurveMonotone",
@@ -227,6 +247,8 @@ const CURVED = [
   "addRoundedRectPath",
   "decorateText",
   "drawBackdrop",
+  "listenArrayEvents",
+  "unlistenArrayEvents",
 ].map((name): [string, string] => [name, "undefined"]);
 
 /** Axes that no chart has: bundlers keep them, since a class that extends another may do something (chart.js 4.6.1). */
