@@ -49,5 +49,5 @@ export function makeDates(reading: Reading, policy: Policy): DatesReport {
  */
 export function makeDatesBehind({ fleet }: Reading, policy: Policy, remember: Remembered): DatesBehind {
   const dated = remember("dated", [fleet], policy, (choices) => forecastDatedStock(fleet, choices));
-  return datesBehind(dated, policy);
+  return datesBehind(dated, policy, fleet.routine);
 }

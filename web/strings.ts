@@ -348,6 +348,13 @@ export const say = {
       heads: ["Item", "Place", "Duty", "Uses logged", "Months watched", "Units a year", "Low", "High", "Rate"],
       basis: { own: "own", shared: "shared" },
     },
+    routine: {
+      heading: "What do the routine tasks use?",
+      heads: ["Item", "Task", "Duty", "Devices", "Times a year", "Units a time", "Units a year"],
+      all: "all",
+      assumed: "* Common practice, as the sheet gives no quantity: one unit, or a strip of 10 seconds of paper.",
+      roll: (item: string, minutes: string) => `A roll of ${item} lasts ${minutes} minutes of trace at 25 mm/s.`,
+    },
     stockHeading: "Which units, where and until when?",
     stockHeads: ["Expiry", "Swap by", "Item", "Lot", "Place", "Units", "Chance of use in time"],
     trace: {

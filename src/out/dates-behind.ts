@@ -1,9 +1,12 @@
 import type { Policy } from "../fleet/policy.ts";
+import type { RoutineRow } from "../fleet/rows.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
+import type { Needing } from "../supplies/item-places.ts";
+import { type RoutineUse, routineUses } from "../supplies/routine-use.ts";
 import { type UseRateRow, useRateTable } from "../supplies/use-rate-table.ts";
 import { type Lapse, lapsesByItem } from "./lapses.ts";
 import { type PlaceToSwap, placesToSwap } from "./places-to-swap.ts";
-import { roundUnits } from "./rounding.ts";
+import { roundTo, roundUnits } from "./rounding.ts";
 import { sortBy } from "./sort-by.ts";
 
 /** What stands behind a plan's dated stock, and what follows from it, beyond what plan.json holds. */
@@ -21,10 +24,16 @@ export interface DatesBehind {
   };
   /** By item and place; low and high hold the rate with chance 0.9. */
   useRates: UseRateRow[];
+  /** What each task of the routine uses. */
+  routine: RoutineUse[];
 }
 
 /** What lapses, where most is to be swapped, what more visits save, and how much is used. */
-export function datesBehind({ swapCapacity, needing, moves }: DatedStockForecast, policy: Policy): DatesBehind {
+export function datesBehind(
+  { swapCapacity, needing, moves }: DatedStockForecast,
+  policy: Policy,
+  routine: readonly RoutineRow[],
+): DatesBehind {
   const { perMonth, smallest, enough, tradeOff } = swapCapacity;
   const rates = useRateTable(needing).map((row) => ({
     ...row,
@@ -38,5 +47,16 @@ export function datesBehind({ swapCapacity, needing, moves }: DatedStockForecast
     places: placesToSwap(needing.stock, policy),
     swapCapacity: { perMonth, smallest, enough, tradeOff: tradeOff() },
     useRates: sortBy(rates, (row) => [row.item, row.place]),
+    routine: routineRows(routine, needing),
   };
+}
+
+function routineRows(routine: readonly RoutineRow[], needing: Needing): RoutineUse[] {
+  const rows = routineUses(routine, needing).map((row) => ({
+    ...row,
+    quantity: roundTo(row.quantity, 4),
+    unitsPerYear: roundUnits(row.unitsPerYear),
+    minutesPerRoll: row.minutesPerRoll === null ? null : roundUnits(row.minutesPerRoll),
+  }));
+  return sortBy(rows, ({ item, task, duty }) => [item, task, duty]);
 }

@@ -1,9 +1,6 @@
 import type { Policy } from "../fleet/policy.ts";
-import type { RoutineRow } from "../fleet/rows.ts";
 import type { Reading } from "../sheets/reading.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
-import type { Needing } from "../supplies/item-places.ts";
-import { type RoutineUse, routineUses } from "../supplies/routine-use.ts";
 import type { StockUnit } from "../supplies/stock-units.ts";
 import { goodUntil } from "../supplies/unit-life.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
@@ -12,8 +9,6 @@ import { type HeldRow, heldRows } from "./held-stock.ts";
 import { crowdedRows, datedRows, moveRows, swapRows } from "./plan-dated.ts";
 import { type PlanHead, planHead } from "./plan-head.ts";
 import type { Plan } from "./plan-schema.ts";
-import { roundTo, roundUnits } from "./rounding.ts";
-import { sortBy } from "./sort-by.ts";
 
 /** The part of a plan that is about dated stock, with what stands behind it. */
 export interface DatesReport
@@ -22,8 +17,6 @@ export interface DatesReport
     Pick<Plan, "datedStock" | "crowdedMonths" | "swapCalendar" | "moves" | "cautions"> {
   /** Rows of datedStock that are held, with the reason: they serve nothing. */
   heldStock: HeldRow[];
-  /** What each task of the routine uses. */
-  routine: RoutineUse[];
   /** Rows of datedStock in date whose days after opening are over. */
   openedTooLong: Plan["datedStock"];
 }
@@ -38,22 +31,11 @@ export function assembleDates(reading: Reading, policy: Policy, dated: DatedStoc
     crowdedMonths: crowdedRows(dated.crowdedMonths),
     swapCalendar: swapRows(dated.swapCalendar),
     moves: moveRows(dated.moves),
-    ...datesBehind(dated, policy),
-    routine: routineRows(reading.fleet.routine, dated.needing),
+    ...datesBehind(dated, policy, reading.fleet.routine),
     cautions: [...STANDING_CAUTIONS, ...dated.cautions],
   };
 }
 
 function openedTooLong({ row, item }: StockUnit, policy: Policy): boolean {
   return row.quantity > 0 && row.expiry >= policy.asOf && goodUntil(row, item) < policy.asOf;
-}
-
-function routineRows(routine: readonly RoutineRow[], needing: Needing): RoutineUse[] {
-  const rows = routineUses(routine, needing).map((row) => ({
-    ...row,
-    quantity: roundTo(row.quantity, 4),
-    unitsPerYear: roundUnits(row.unitsPerYear),
-    minutesPerRoll: row.minutesPerRoll === null ? null : roundUnits(row.minutesPerRoll),
-  }));
-  return sortBy(rows, ({ item, task, duty }) => [item, task, duty]);
 }

@@ -50,6 +50,17 @@ describe("the sample, dropped on the empty page", () => {
     expect(await cells(workbook)).toEqual(await cells(readFileSync(join(out, "orders.xlsx"))));
     const clean = await savedBy(page, "#save-clean-workbook");
     expect((await cells(clean)).map(({ name }) => name)).toContain("runtime_tests");
+    const { routine } = JSON.parse(
+      spawnSync(process.execPath, ["dist/wanecast.cjs", "dates", "sample-data", "--json"]).stdout.toString(),
+    );
+    expect(routine.length).toBeGreaterThan(0);
+    const tasks = page.locator("#dates table", { hasText: "Times a year" }).locator("tbody tr");
+    const shown = await tasks.evaluateAll((rows) =>
+      rows.map((row) => [...row.children].map(({ textContent }) => textContent)),
+    );
+    expect(shown.map(([item, task, , devices, perYear]) => [item, task, Number(devices), Number(perYear)])).toEqual(
+      routine.map(({ item, task, devices, perYear }: Record<string, unknown>) => [item, task, devices, perYear]),
+    );
     expect(complaints).toEqual([]);
     expect(requests).toEqual([]);
   });

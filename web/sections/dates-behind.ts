@@ -1,3 +1,4 @@
+import { make } from "../dom.ts";
 import type { DatesBehind } from "../engine/messages.ts";
 import { filteredTable } from "../filtered-table.ts";
 import { numberWords } from "../format.ts";
@@ -50,6 +51,42 @@ export function placeTable({ places }: DatesBehind): HTMLElement {
       { title: words.heads[3]!, value: (row) => row.year, figures: true },
     ],
   });
+}
+
+/** What each task of the routine uses, with what is taken from common practice marked. */
+export function routineTable({ routine }: DatesBehind): HTMLElement {
+  const words = say.dates.routine;
+  const rolls = new Map(routine.map(({ item, minutesPerRoll }) => [item, minutesPerRoll]));
+  const notes = [
+    routine.some(({ assumed }) => assumed) && words.assumed,
+    ...[...rolls].map(([item, minutes]) => minutes !== null && words.roll(item, numberWords(minutes))),
+  ].filter((note) => note !== false);
+  const rows = table({
+    caption: words.heading,
+    rows: routine,
+    first: 10,
+    printed: 30,
+    columns: [
+      { title: words.heads[0]!, value: (row) => row.item },
+      { title: words.heads[1]!, value: (row) => row.task, wide: true },
+      { title: words.heads[2]!, value: (row) => row.duty ?? words.all },
+      { title: words.heads[3]!, value: (row) => row.devices, figures: true },
+      { title: words.heads[4]!, value: (row) => row.perYear, figures: true },
+      {
+        title: words.heads[5]!,
+        value: (row) => row.quantity,
+        show: (row) => `${Number(row.quantity.toPrecision(2))}${row.assumed ? " *" : ""}`,
+        figures: true,
+      },
+      {
+        title: words.heads[6]!,
+        value: (row) => row.unitsPerYear,
+        show: (row) => numberWords(row.unitsPerYear, 1),
+        figures: true,
+      },
+    ],
+  });
+  return make("div", {}, rows, notes.length > 0 && make("p", {}, notes.join(" ")));
 }
 
 /** How often each item is used at each place, with the interval that holds the rate. */

@@ -10,7 +10,7 @@ import { keepChoice, keptChoice } from "../kept-choices.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
-import { lapseTable, placeTable, useTable } from "./dates-behind.ts";
+import { lapseTable, placeTable, routineTable, useTable } from "./dates-behind.ts";
 import { answer, lead, list, section } from "./section.ts";
 import { traceBox } from "./trace-box.ts";
 
@@ -41,6 +41,7 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
     behind !== null &&
       behind.useRates.length > 0 &&
       answer(words.use.heading, make("p", {}, words.use.note), useTable(behind)),
+    behind !== null && behind.routine.length > 0 && answer(words.routine.heading, routineTable(behind)),
     answer(words.stockHeading, stockTable()),
     traceBox(reading),
   );
