@@ -10,9 +10,13 @@ export function pdfPages(pdf: Buffer): string[] {
   const pages = [...objects.values()].filter(({ head }) => /\/Type\s*\/Page\b/.test(head));
   return pages.map(({ head }) => {
     const number = Number(/\/Contents (\d+) 0 R/.exec(head)?.[1]);
-    return drawnText(objects.get(number)?.stream ?? "", resourcesOf(head, objects), objects);
+    const text = drawnText(objects.get(number)?.stream ?? "", resourcesOf(head, objects), objects);
+    return text.replace(LIGATURES, (joined) => joined.normalize("NFKC"));
   });
 }
+
+/** Letters that a font joins, as "fi": some fonts have them, and others have not. */
+const LIGATURES = /[\ufb00-\ufb06]/g;
 
 /** The text of a content stream, with that of the forms that it draws. */
 function drawnText(content: string, resources: string, objects: Map<number, PdfObject>): string {
