@@ -43,26 +43,37 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   const heads = spec.columns.map((column) => head(column, () => sortBy(column)));
   const more = make("button", { type: "button", class: "more", click: () => showAll() }, "");
 
-  let filling = 0;
+  /** How many rows stand in their order; what stands below them is of an order before. */
+  let standing = 0;
+  const linesARow = spec.below ? 2 : 1;
 
-  /** Fills in the rows: the first at once, the others in portions, one a task, or all `atOnce` to be printed. */
+  /** Puts rows where they belong, in the place of what stands there: a portion a task, or all `atOnce` to be printed. */
   function fill(count = shown, atOnce = false): void {
-    filling += 1;
-    const mine = filling;
-    const first = atOnce ? count : Math.min(count, PORTION);
-    body.replaceChildren(...rows.slice(0, first).flatMap(rowOf));
-    if (first < count) addFrom(first);
     more.hidden = shown >= rows.length;
     more.textContent = say.table.all(numberWords(rows.length));
+    if (standing < count) put(atOnce ? count : Math.min(count, standing + PORTION));
+    if (standing >= count) takeFrom(count);
+    else goOnFrom(standing);
+  }
 
-    function addFrom(from: number): void {
-      setTimeout(() => {
-        if (mine !== filling) return;
-        const to = Math.min(from + PORTION, count);
-        body.append(...rows.slice(from, to).flatMap(rowOf));
-        if (to < count) addFrom(to);
-      });
-    }
+  function goOnFrom(before: number): void {
+    setTimeout(() => {
+      if (standing === before) fill();
+    });
+  }
+
+  function put(to: number): void {
+    const made = rows.slice(standing, to).flatMap(rowOf);
+    const old = [...body.children].slice(standing * linesARow, to * linesARow);
+    old.at(-1)?.after(...made);
+    if (old.length === 0) body.append(...made);
+    for (const line of old) line.remove();
+    standing = to;
+  }
+
+  function takeFrom(count: number): void {
+    standing = count;
+    for (const line of [...body.children].slice(count * linesARow)) line.remove();
   }
 
   function rowOf(row: Row): HTMLTableRowElement[] {
@@ -80,7 +91,7 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     shown = rows.length;
     fill();
     // The button is gone: keep the keyboard where the new rows begin.
-    const row = body.rows[spec.below ? 2 * next : next];
+    const row = body.rows[linesARow * next];
     row?.setAttribute("tabindex", "-1");
     row?.focus({ preventScroll: true });
   }
@@ -92,6 +103,7 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     for (const other of heads) other.removeAttribute("aria-sort");
     heads[at]?.setAttribute("aria-sort", direction);
     rows = sorted(spec.rows, column, direction);
+    standing = 0;
     fill();
   }
 
@@ -157,10 +169,11 @@ function cell<Row>(column: Column<Row>, row: Row): HTMLTableCellElement {
 /** Sorts a copy; what is unknown stands last in both directions. */
 function sorted<Row>(rows: readonly Row[], column: Column<Row>, direction: Direction): Row[] {
   const sign = direction === "ascending" ? 1 : -1;
-  return [...rows].sort((a, b) => {
-    const [x, y] = [column.value(a), column.value(b)];
+  const keyed = rows.map((row) => ({ row, key: column.value(row) }));
+  keyed.sort(({ key: x }, { key: y }) => {
     if (x === null || y === null) return x === y ? 0 : x === null ? 1 : -1;
     if (typeof x === "number" && typeof y === "number") return sign * (x - y);
     return sign * compareNames(String(x), String(y));
   });
+  return keyed.map(({ row }) => row);
 }
