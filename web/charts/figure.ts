@@ -29,6 +29,8 @@ interface Live {
   canvas: HTMLCanvasElement;
   draw: () => void;
   chart: Chart | null;
+  /** Drawn for what is over: for paper, or in the other colours. */
+  stale: boolean;
 }
 
 const live = new Set<Live>();
@@ -44,11 +46,17 @@ export function figure(spec: FigureSpec): HTMLElement {
   const entry: Live = {
     canvas,
     chart: null,
+    stale: true,
     draw: () => {
+      entry.stale = false;
       entry.chart?.destroy();
       const colours = palette();
       const configuration = spec.draw(colours);
       configuration.options = { ...configuration.options, color: colours.soft };
+      if (printing) {
+        Object.assign(canvas, { width: PRINT_WIDTH, height: PRINT_HEIGHT });
+        Object.assign(configuration.options, { responsive: false, devicePixelRatio: PRINT_FINENESS });
+      }
       configuration.plugins = [{ id: "step", afterLayout: (chart) => layStep(step, chart, spec.points) }];
       entry.chart = new Chart(canvas, configuration);
     },
@@ -130,7 +138,7 @@ function drawSoon(): void {
   setTimeout(() => {
     pending = false;
     for (const entry of live) {
-      if (entry.chart || !entry.canvas.isConnected) continue;
+      if (!entry.stale || !entry.canvas.isConnected) continue;
       entry.draw();
       drawSoon();
       return;
@@ -149,25 +157,26 @@ export function forgetFigures(within: Element): void {
 
 const PRINT_WIDTH = 660;
 const PRINT_HEIGHT = 260;
-// 96 CSS pixels an inch on paper: four times that is sharp under a magnifying glass.
-const PRINT_FINENESS = 4;
+// 96 CSS pixels an inch on paper: three times that is as fine as most printers print.
+const PRINT_FINENESS = 3;
+let printing = false;
 
-function redrawAll(): void {
-  for (const entry of live) if (entry.canvas.isConnected) entry.draw();
+function redrawSoon(): void {
+  for (const entry of live) entry.stale = true;
+  drawSoon();
 }
 
 /** Redraws the charts in ink on white, and finer, for as long as the page is being printed. */
 export function keepChartsPrintable(): void {
   window.addEventListener("beforeprint", () => {
     document.documentElement.dataset.print = "";
-    Chart.defaults.devicePixelRatio = PRINT_FINENESS;
-    redrawAll();
-    for (const entry of live) entry.chart?.resize(PRINT_WIDTH, PRINT_HEIGHT);
+    printing = true;
+    for (const entry of live) if (entry.canvas.isConnected) entry.draw();
   });
   window.addEventListener("afterprint", () => {
     delete document.documentElement.dataset.print;
-    Chart.defaults.devicePixelRatio = window.devicePixelRatio;
-    redrawAll();
+    printing = false;
+    redrawSoon();
   });
-  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", redrawAll);
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", redrawSoon);
 }
