@@ -1,4 +1,4 @@
-import { clipText, plainText, textWidth, wrapText } from "./text-width.ts";
+import { clipText, LONGEST_NAME, plainText, textWidth, wrapText } from "./text-width.ts";
 
 /** A column of a text table. */
 export interface TextColumn<Row> {
@@ -6,7 +6,7 @@ export interface TextColumn<Row> {
   /** Text of a row's cell. */
   cell: (row: Row) => string;
   align?: "left" | "right";
-  /** May be clipped down to this many columns where the table is too wide; never clipped where absent. */
+  /** May be clipped down to this many columns where the table is too wide; where absent, only what is no name any more. */
   clipTo?: number;
   /** Left out first (the highest number first) where clipping is not enough; never where absent. */
   dropRank?: number;
@@ -55,7 +55,7 @@ interface SizedColumn<Row> {
 
 /** A column as wide as its cells and these parts of its head, which no line of the head may break. */
 function sized<Row>(column: TextColumn<Row>, rows: readonly Row[], headParts: readonly string[]): SizedColumn<Row> {
-  const cells = rows.map((row) => plainText(column.cell(row)));
+  const cells = rows.map((row) => clipText(plainText(column.cell(row)), LONGEST_NAME));
   return { column, cells, width: [...cells, ...headParts].reduce((most, text) => Math.max(most, textWidth(text)), 0) };
 }
 

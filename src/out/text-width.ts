@@ -28,15 +28,15 @@ export function plainText(text: string): string {
   return text.replace(/[\p{Cc}\u202a-\u202e\u2066-\u2069]+/gu, " ");
 }
 
-/** Columns of a word beyond which it is clipped: no name is so long, but a cell may hold a million characters. */
-const LONGEST_WORD = 200;
+/** Columns of a name beyond which it is clipped: none is so long, but a cell may hold a million characters. */
+export const LONGEST_NAME = 200;
 
 /** Words set in lines of at most `width` columns; later lines start with `indent`. A longer word has its own line. */
 export function wrapText(text: string, width: number, indent = ""): string {
   const lines: string[] = [];
   let line = "";
   for (const whole of plainText(text).split(" ")) {
-    const word = clipText(whole, LONGEST_WORD);
+    const word = clipText(whole, LONGEST_NAME);
     if (line !== "" && textWidth(line) + 1 + textWidth(word) > width) {
       lines.push(line);
       line = indent + word;

@@ -35,6 +35,11 @@ describe("textTable", () => {
       ].join("\n"),
     );
   });
+  it("clips what is too long for a name, also where names are kept whole", () => {
+    const told = textTable(columns, [{ serial: "S".repeat(100_000), site: "North", units: 1 }], 80).split("\n");
+    expect(told[2]!.startsWith(`${"S".repeat(199)}\u2026 `)).toBe(true);
+    expect(told.every((line) => line.length < 300)).toBe(true);
+  });
   it("sets heads in several lines before it clips or leaves out anything", () => {
     const long = columns.map((column) => (column.head === "units" ? { ...column, head: "units in all" } : column));
     expect(textTable(long, rows, 32)).toBe(
