@@ -3,8 +3,11 @@ const WIDE =
   /[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6\u{1f300}-\u{1faff}]/u;
 const COMBINING = /\p{Mark}/u;
 
+const PLAIN = /^[ -~]*$/;
+
 /** Columns that a text takes in a terminal. */
 export function textWidth(text: string): number {
+  if (PLAIN.test(text)) return text.length;
   let width = 0;
   for (const point of text) width += COMBINING.test(point) ? 0 : WIDE.test(point) ? 2 : 1;
   return width;

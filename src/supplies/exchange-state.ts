@@ -72,11 +72,17 @@ function gainsOf({ gains }: PlaceState, out: Day): GainsByDay {
   return ofDay;
 }
 
-/** What a place might give: any unit but those that expire last of all. */
-export function offersOf(of: PlaceState, from: number, latest: Day): Offer[] {
-  return of.distinct
-    .filter((day) => day < latest)
-    .map((day) => ({ from, day, bound: gainOf(of, day, latest), tried: new Map() }));
+/** What a place might give: any unit but those that expire last of all, as long as it can gain more than `cost`. */
+export function offersOf(of: PlaceState, from: number, latest: Day, cost: number): Offer[] {
+  const offers: Offer[] = [];
+  for (const day of of.distinct) {
+    if (day >= latest) break;
+    const bound = gainOf(of, day, latest);
+    // the later the unit given away, the less is gained by a still later one
+    if (bound <= cost) break;
+    offers.push({ from, day, bound, tried: new Map() });
+  }
+  return offers;
 }
 
 /** The best exchange of an offered unit with a place, if it gains more than `above`. */

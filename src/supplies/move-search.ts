@@ -130,7 +130,7 @@ export function exchangeSteps(places: readonly MovePlace[], costPerUnitMoved: nu
   const takers = new TakersByDay(state, TAKERS_TRIED + 1);
   const cost = 2 * costPerUnitMoved;
   let saved = 0;
-  let offers = state.flatMap((of, index) => offersOf(of, index, latest)).sort(mostBound);
+  let offers = state.flatMap((of, index) => offersOf(of, index, latest, cost)).sort(mostBound);
   for (let step = 0; step < MOST_EXCHANGES; step++) {
     const found = bestExchange(state, takers, offers, cost);
     if (!found) break;
@@ -142,7 +142,7 @@ export function exchangeSteps(places: readonly MovePlace[], costPerUnitMoved: nu
     for (const [index, out, into] of changed) {
       state[index] = stateAfter(state[index]!, out, into);
       const others = offers.filter((offer) => offer.from !== index);
-      offers = merged(others, offersOf(state[index]!, index, latest).sort(mostBound), mostBound);
+      offers = merged(others, offersOf(state[index]!, index, latest, cost).sort(mostBound), mostBound);
       takers.changed(index);
     }
   }

@@ -8,6 +8,7 @@ import { type DeviceRow, type Fleet, nameKey, type UseLogRow } from "../fleet/ro
 import type { WhoTakes } from "../fleet/who-takes.ts";
 import { fitGammaPoisson, type GammaRate } from "../maths/gamma-poisson.ts";
 import { splitBulk } from "./bulk-issues.ts";
+import { SharedUses } from "./shared-uses.ts";
 
 /** Uses of an item at a place, as a forecast. A use is one event of the log; it may take several units. */
 export interface PlaceUse {
@@ -115,27 +116,20 @@ function observePlaces(rows: readonly UseLogRow[], takes: WhoTakes, item: Item, 
     }
     return place;
   };
-  const takers = takes.takers(item).map((taker) => ({ ...taker, place: see(taker.key, taker.device) }));
+  const takers = takes.takers(item).map(({ key, device }) => ({ device, place: see(key, device) }));
   const bySite = groupBy(takers, ({ device }) => (device.site === null ? "" : nameKey(device.site)));
-  const hereOf = remembered((name: string | null) => {
-    const key = name === null ? "" : nameKey(name);
-    const sharers = key === "" ? takers : (bySite.get(key) ?? []);
-    const lastStart = sharers.reduce((last, { device }) => Math.max(last, device.inService ?? last), from);
-    return { key, device: takes.devices.get(key) ?? null, sharers, lastStart };
-  });
+  const sharedAt = remembered((key: string) => new SharedUses((key === "" ? takers : bySite.get(key)) ?? [], from));
+  const keyOf = remembered((place: string | null) => (place === null ? "" : nameKey(place)));
+  const sharedKeys = new Set<string>();
   for (const row of rows) {
-    const { key, device, sharers, lastStart } = hereOf(row.place);
-    if (device) {
-      see(key, device).events += 1;
-      continue;
-    }
-    const there =
-      row.date >= lastStart
-        ? sharers
-        : sharers.filter((taker) => taker.device.inService === null || taker.device.inService <= row.date);
-    if (there.length === 0) see(`store ${key}`, null).events += 1;
-    else for (const { place } of there) place.events += 1 / there.length;
+    const key = keyOf(row.place);
+    const device = takes.devices.get(key);
+    if (device) see(key, device).events += 1;
+    else if (sharedAt(key).add(row.date)) sharedKeys.add(key);
+    else see(`store ${key}`, null).events += 1;
   }
+  // in one order, so that sums do not hang on the order of rows
+  for (const key of [...sharedKeys].sort()) sharedAt(key).deal();
   return [...observed.values()];
 }
 
