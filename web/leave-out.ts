@@ -1,3 +1,5 @@
+import { withFoldedLists } from "./front-coding.ts";
+
 const OWN_WRITER = new URL("engine/small-workbook.ts", import.meta.url).pathname;
 
 /** What a module exports in place of its own: each answer is one that its callers expect for "nothing there". */
@@ -281,6 +283,7 @@ export function leaveOut() {
           parts.reduce((text, part) => found(text, part, ""), code),
           empty,
         );
+      if (/src\/sheets\/(words\/vocabulary|values\/choice-words)\.ts$/.test(plain(id))) return withFoldedLists(code);
       if (/src\/sheets\/finding-codes\.ts$/.test(plain(id))) return code.replace(CODE_WORDS, '$1 "", "",');
       if (/src\/(supplies|life)\/finding-codes\.ts$|priors\.ts$/.test(plain(id)))
         return code.replace(OBJECT_WORDS, '$1 ""');

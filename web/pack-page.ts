@@ -1,7 +1,7 @@
 import { deflateAsync } from "@gfx/zopfli";
 
-/** How hard to look for a shorter packing: more rounds save some hundred bytes and cost seconds. */
-const ROUNDS = 15;
+/** How hard to look for a shorter packing: more rounds save a few dozen bytes and cost seconds. */
+const HOW_HARD = { numiterations: 5, blocksplittingmax: 40 };
 
 /** The worker's text as vite first writes it into the module that would start it (vite 8). */
 const WORKER_TEXT = /const jsContent = ("(?:[^"\\]|\\.)*");/;
@@ -36,6 +36,6 @@ const unpacked = (packed: string) =>
 export async function packedPage(html: string): Promise<string> {
   const [, open, code, close] = SCRIPT.exec(html) ?? [];
   if (code === undefined) throw new Error("no script in the page");
-  const packed = await deflateAsync(Buffer.from(code), { numiterations: ROUNDS });
+  const packed = await deflateAsync(Buffer.from(code), HOW_HARD);
   return html.replace(SCRIPT, () => `${open}>${unpacked(Buffer.from(packed).toString("base64"))}${close}`);
 }
