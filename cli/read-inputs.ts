@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, statSync } from "node:fs";
 import { basename, join } from "node:path";
 import type { RefusedFile, SheetFile } from "../src/index.ts";
 import { UsageError } from "./exit-codes.ts";
+import { readStandardInput } from "./read-standard-input.ts";
 
 /** What was found under the inputs named on the command line. */
 export interface InputFiles {
@@ -50,19 +51,18 @@ function readFolder(folder: string, found: InputFiles): void {
 
 function readFile(path: string | 0, name: string, found: InputFiles, fromFolder = false): void {
   try {
-    if (path !== 0) {
-      const { size } = statSync(path);
-      if (size > LARGEST_FILE) {
-        found.refused.push({
-          file: name,
-          code: "too-large",
-          message: "The file is over 256 MB; split it by year or site.",
-        });
-        return;
-      }
-      found.paths.push(path);
+    const isTooLarge = path !== 0 && statSync(path).size > LARGEST_FILE;
+    const bytes = isTooLarge ? null : path === 0 ? readStandardInput(LARGEST_FILE) : new Uint8Array(readFileSync(path));
+    if (bytes === null || bytes.length > LARGEST_FILE) {
+      found.refused.push({
+        file: name,
+        code: "too-large",
+        message: "The file is over 256 MB; split it by year or site.",
+      });
+      return;
     }
-    found.files.push({ name, bytes: new Uint8Array(readFileSync(path)), fromFolder });
+    if (path !== 0) found.paths.push(path);
+    found.files.push({ name, bytes, fromFolder });
   } catch (error) {
     found.refused.push({ file: name, ...whyUnreadable(error) });
   }

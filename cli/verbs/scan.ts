@@ -1,10 +1,11 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { checkJson, datedStockCsv, jsonChunks, readScans, scanText, setAsideCsv } from "../../src/index.ts";
 import { UsageError } from "../exit-codes.ts";
 import { failOn } from "../fail-on.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
 import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
+import { readStandardInput } from "../read-standard-input.ts";
 import type { VerbOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
 
@@ -23,7 +24,7 @@ export async function runScan(inputs: readonly string[], options: VerbOptions): 
   const { reading: sheets, policy, files, columns, paths } = await loadFleet(inputs, options);
   if (inputs.length > 0) requireWholeReading(sheets);
   if (process.stdin.isTTY) note("Reading scans, one a line; end them with Ctrl-D on a line of its own.");
-  const scans = { name: "-", bytes: new Uint8Array(readFileSync(0)) };
+  const scans = { name: "-", bytes: readStandardInput() };
   const reading = readScans(scans, { asOf: policy.asOf, dateOrder: policy.dateOrder, columns }, files);
   const csv = datedStockCsv(reading.fleet);
   if (options.out !== undefined) {

@@ -3,6 +3,7 @@ import { jsonChunks, traceCsv, traceIds, traceJson, traceText } from "../../src/
 import { UsageError } from "../exit-codes.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
 import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
+import { readStandardInput } from "../read-standard-input.ts";
 import type { SheetOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
 
@@ -49,7 +50,7 @@ export async function runTrace(args: readonly string[], options: TraceOptions): 
 function idsIn(path: string): string[] {
   let text: string;
   try {
-    text = readFileSync(path === "-" ? 0 : path, "utf8");
+    text = path === "-" ? new TextDecoder().decode(readStandardInput()) : readFileSync(path, "utf8");
   } catch {
     throw new UsageError(`The list ${path} cannot be read; give a text file of lots or serials, one a line.`);
   }

@@ -10,7 +10,8 @@ const PLAN_FORMAT = "wanecast.plan/1";
 export function readPlan(text: string): { plan: Plan } | { problem: string } | null {
   let saved: unknown;
   try {
-    saved = JSON.parse(text);
+    // some editors write a byte order mark
+    saved = JSON.parse(text.replace(/^\ufeff/, ""));
   } catch {
     return null;
   }

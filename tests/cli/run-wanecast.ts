@@ -5,7 +5,7 @@ import { fileURLToPath } from "node:url";
 import { folderWith } from "../folders.ts";
 
 /** The program as it is built; `npm test` builds it first. */
-const PROGRAM = fileURLToPath(new URL("../../dist/wanecast.cjs", import.meta.url));
+export const PROGRAM = fileURLToPath(new URL("../../dist/wanecast.cjs", import.meta.url));
 /** The invented fleet. */
 export const SAMPLE = fileURLToPath(new URL("../../sample-data", import.meta.url));
 

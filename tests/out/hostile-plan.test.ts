@@ -19,6 +19,10 @@ describe("readPlan: a plan that someone made up", () => {
     }
   });
 
+  it("reads a plan to which an editor has added a byte order mark", () => {
+    expect(readPlan(`\ufeff${JSON.stringify(aPlan())}`)).toEqual({ plan: aPlan() });
+  });
+
   it("lets no key reach the prototype of all objects", () => {
     const own = '"__proto__":{"polluted":1},"constructor":{"prototype":{"polluted":1}}';
     const read = readPlan(`{${own},"policy":{${own}},${JSON.stringify(aPlan()).slice(1)}`);
