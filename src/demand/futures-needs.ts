@@ -1,7 +1,5 @@
+import { ROUNDING } from "../maths/convolution.ts";
 import type { SpanNeeds } from "./span-needs.ts";
-
-/** A level is met if it is missed by no more than this. */
-const ROUNDING = 1e-12;
 
 /**
  * Needs whose distribution is that of equally likely futures.

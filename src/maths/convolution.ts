@@ -12,7 +12,7 @@ export function convolve(a: Float64Array, b: Float64Array): Float64Array {
 }
 
 /** Rounding of sums of chances: a level is met if it is missed by no more than this. */
-const ROUNDING = 1e-12;
+export const ROUNDING = 1e-12;
 
 /** Smallest count n with chance of at most n >= level; the last count where the level is never met. */
 export function quantileOfCounts(pmf: Float64Array, level: number): number {
