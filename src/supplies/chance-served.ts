@@ -2,6 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { convolve } from "../maths/convolution.ts";
 import { poissonCounts } from "../maths/poisson.ts";
+import { daysOfRuns, sumsByRun, type UnitRun, unitsOfRuns } from "./unit-runs.ts";
 
 /** Needs that a shelf serves: known days, and a stream at a rate. */
 export interface ShelfNeeds {
@@ -24,7 +25,20 @@ const UNITS_FOLLOWED_EXACTLY = 400;
  * @param lastDays  ascending
  */
 export function chancesServed(lastDays: readonly Day[], needs: ShelfNeeds): Float64Array {
-  return lastDays.length > UNITS_FOLLOWED_EXACTLY ? servedOnAverage(lastDays, needs) : servedExactly(lastDays, needs);
+  if (lastDays.length <= UNITS_FOLLOWED_EXACTLY) return servedExactly(lastDays, needs);
+  const single = lastDays.map((day) => ({ day, units: 1 }));
+  return Float64Array.from(servedOnAverage(single, needs));
+}
+
+/**
+ * Units of each run that leave for a need, as the chances of `chancesServed` add up.
+ *
+ * @param runs  by last day, ascending
+ */
+export function unitsServed(runs: readonly UnitRun[], needs: ShelfNeeds): number[] {
+  return unitsOfRuns(runs) > UNITS_FOLLOWED_EXACTLY
+    ? servedOnAverage(runs, needs)
+    : sumsByRun(runs, servedExactly(daysOfRuns(runs), needs));
 }
 
 function servedExactly(lastDays: readonly Day[], needs: ShelfNeeds): Float64Array {
@@ -88,21 +102,23 @@ function unitsOfUses(needs: ShelfNeeds, days: number, most: number): Float64Arra
   return units;
 }
 
-function servedOnAverage(lastDays: readonly Day[], needs: ShelfNeeds): Float64Array {
+function servedOnAverage(runs: readonly UnitRun[], needs: ShelfNeeds): number[] {
   const meanUnits = needs.unitsPerUse.reduce((sum, chance, units) => sum + chance * units, 0);
   const perDay = (needs.usesPerMonth * meanUnits) / DAYS_PER_MONTH;
   let gone = 0;
   let at = needs.from;
   let known = 0;
-  return Float64Array.from(lastDays, (day, k) => {
+  let before = 0;
+  return runs.map(({ day, units }) => {
     if (day > at) {
-      const before = known;
+      const knownBefore = known;
       while (known < needs.knownDays.length && needs.knownDays[known]! <= day) known++;
-      gone += known - before + perDay * (day - at);
+      gone += known - knownBefore + perDay * (day - at);
       at = day;
     }
-    const served = Math.min(1, Math.max(0, gone - k));
-    gone = Math.max(gone, k + 1);
+    const served = Math.min(units, Math.max(0, gone - before));
+    before += units;
+    gone = Math.max(gone, before);
     return served;
   });
 }

@@ -1,9 +1,13 @@
 import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { convolve } from "../maths/convolution.ts";
-import { chancesServed } from "./chance-served.ts";
-import type { ItemPlace } from "./item-place.ts";
+import { chancesServed, type ShelfNeeds, unitsServed } from "./chance-served.ts";
+import type { PlaceFacts } from "./item-place.ts";
 import { routineDays } from "./routine-days.ts";
+import { daysOfRuns, sumsByRun, type UnitRun, unitsOfRuns } from "./unit-runs.ts";
+
+/** What a place takes from its units, and when. */
+type UsingPlace = Pick<PlaceFacts, "from" | "until" | "use" | "routinePerYear" | "routineStarted">;
 
 /** Above this many units at one place the rate is taken as known, at its mean: two counts are then not followed. */
 const UNITS_FOLLOWED_EXACTLY = 60;
@@ -26,21 +30,14 @@ const WEIGHTS = new Float64Array(UNITS_FOLLOWED_EXACTLY);
  * @param place  gives the use rate and the routine, both counted as use
  * @param unitsPerUse  chance that a use takes 0, 1, 2 ... units, that of 0 being 0
  */
-export function chancesUsed(
-  swapDays: readonly Day[],
-  place: Pick<ItemPlace, "from" | "until" | "use" | "routinePerYear" | "routineStarted">,
-  unitsPerUse: Float64Array,
-): Float64Array {
+export function chancesUsed(swapDays: readonly Day[], place: UsingPlace, unitsPerUse: Float64Array): Float64Array {
   const units = swapDays.length;
   const chances = new Float64Array(units);
   const rate = place.use?.rate ?? null;
   const end = swapDays[units - 1] ?? place.from;
-  const scheduled = routineDays(place as ItemPlace, end);
+  const scheduled = routineDays(place, end);
   if (units === 0 || (rate === null && scheduled.length === 0)) return chances;
-  if (units > UNITS_FOLLOWED_EXACTLY) {
-    const usesPerMonth = rate === null ? 0 : rate.shape / rate.exposure;
-    return chancesServed(swapDays, { from: place.from, knownDays: scheduled, usesPerMonth, unitsPerUse });
-  }
+  if (units > UNITS_FOLLOWED_EXACTLY) return chancesServed(swapDays, needsAt(place, end, unitsPerUse));
   const ways = WAYS.fill(0, 0, units * units);
   ways[0] = 1;
   const sizes = unitsPerUse.length > 2 ? sizesOfEvents(unitsPerUse, units) : null;
@@ -82,6 +79,23 @@ export function chancesUsed(
     unused += 1;
   }
   return chances;
+}
+
+/**
+ * Units of each run that are used before its day, as the chances of `chancesUsed` add up.
+ *
+ * @param runs  by swap day, ascending
+ */
+export function unitsUsed(runs: readonly UnitRun[], place: UsingPlace, unitsPerUse: Float64Array): number[] {
+  return unitsOfRuns(runs) > UNITS_FOLLOWED_EXACTLY
+    ? unitsServed(runs, needsAt(place, runs.at(-1)!.day, unitsPerUse))
+    : sumsByRun(runs, chancesUsed(daysOfRuns(runs), place, unitsPerUse));
+}
+
+/** What a place takes of its units, its rate taken as known. */
+function needsAt(place: UsingPlace, end: Day, unitsPerUse: Float64Array): ShelfNeeds {
+  const usesPerMonth = place.use === null ? 0 : place.use.rate.shape / place.use.rate.exposure;
+  return { from: place.from, knownDays: routineDays(place, end), usesPerMonth, unitsPerUse };
 }
 
 /** Chance of the ways that start at an index, which are of 0, 1, ... events in the months so far. */

@@ -2,8 +2,8 @@ import type { Day } from "../calendar/day.ts";
 import type { Finding } from "../fleet/finding.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { Fleet } from "../fleet/rows.ts";
-import { chancesServed } from "./chance-served.ts";
-import { chancesUsed } from "./chance-used.ts";
+import { unitsServed } from "./chance-served.ts";
+import { unitsUsed } from "./chance-used.ts";
 import { crowdedMonths } from "./crowded-months.ts";
 import type { ItemPlace } from "./item-place.ts";
 import { type ItemPlaces, itemPlaces, type Needing } from "./item-places.ts";
@@ -15,6 +15,7 @@ import { swapCalendar, visitsDue } from "./swap-calendar.ts";
 import { countDue, swapCapacity } from "./swap-capacity.ts";
 import type { CrowdedMonth, DatedUnit, Move, SwapCapacity, SwapVisit } from "./types.ts";
 import { fittableUntil } from "./unit-life.ts";
+import type { UnitRun } from "./unit-runs.ts";
 
 /** Everything known ahead about dated stock. */
 export interface DatedStockForecast {
@@ -79,7 +80,7 @@ function shareInstalled({ use, places }: ItemPlaces, asOf: Day): void {
     shareOut(
       here,
       here.map(({ swapBy }) => swapBy),
-      (days) => chancesUsed(days, place, use?.unitsPerUse ?? UNIT_USES),
+      (runs) => unitsUsed(runs, place, use?.unitsPerUse ?? UNIT_USES),
     );
   }
 }
@@ -92,45 +93,51 @@ function shareOnShelves({ item, use, places, stock }: ItemPlaces, policy: Policy
   );
   if (here.length === 0) return;
   const end = here.reduce((last, { row }) => Math.max(last, row.expiry), policy.asOf);
+  const onShelves = here.reduce((sum, { row }) => sum + row.quantity, 0);
   const needs = {
     from: policy.asOf,
-    knownDays: places.flatMap((place) => knownNeeds(place, end)).sort((a, b) => a - b),
+    knownDays: places.flatMap((place) => knownNeeds(place, end, onShelves, policy)).sort((a, b) => a - b),
     usesPerMonth: places.reduce((sum, { use }) => sum + (use ? use.rate.shape / use.rate.exposure : 0), 0),
     unitsPerUse: use?.unitsPerUse ?? UNIT_USES,
   };
-  shareOut(here, here.map(lastDay), (days) => chancesServed(days, needs));
+  shareOut(here, here.map(lastDay), (runs) => unitsServed(runs, needs));
 }
 
-function knownNeeds(place: ItemPlace, end: number): number[] {
-  const growth = new Array<number>(place.lacking).fill(place.from);
-  return [...place.swapDays.filter((day) => day < place.until), ...growth, ...routineDays(place, end)];
+/** Days of needs at a place; of one row or of growth no more than the shelves' units, which is all they can serve. */
+function knownNeeds(place: ItemPlace, end: number, onShelves: number, { asOf }: Policy): number[] {
+  const days = new Array<number>(Math.min(place.lacking, onShelves)).fill(place.from);
+  for (const { row, swapBy } of place.stock) {
+    const day = row.held === null ? Math.max(asOf, swapBy) : asOf;
+    if (day >= place.until) continue;
+    for (let left = Math.min(row.quantity, onShelves); left > 0; left--) days.push(day);
+  }
+  return [...days, ...routineDays(place, end)];
 }
 
 /**
  * Gives each row the mean chance of its units.
  *
  * @param lastDay  by row
- * @param chancesOf  takes the last days of all units, ascending
+ * @param usedOf  units used of each run, which are by last day, ascending
  */
 function shareOut(
   units: readonly StockUnit[],
   lastDay: readonly Day[],
-  chancesOf: (lastDays: number[]) => Float64Array,
+  usedOf: (runs: readonly UnitRun[]) => readonly number[],
 ): void {
   const rows = [...units.keys()].sort((a, b) => lastDay[a]! - lastDay[b]!);
-  const lastDays: number[] = [];
-  for (const row of rows) for (let left = units[row]!.row.quantity; left > 0; left--) lastDays.push(lastDay[row]!);
-  const chances = chancesOf(lastDays);
+  const runs: UnitRun[] = [];
+  for (const row of rows) {
+    const { quantity } = units[row]!.row;
+    const run = runs.at(-1);
+    if (run?.day === lastDay[row]) run!.units += quantity;
+    else runs.push({ day: lastDay[row]!, units: quantity });
+  }
+  const used = usedOf(runs);
   // rows of one last day are alike: each gets the mean of all their units, whatever the order of rows
-  for (let at = 0, from = 0; at < rows.length; ) {
-    const first = at;
-    const day = lastDay[rows[at]!]!;
-    let to = from;
-    while (at < rows.length && lastDay[rows[at]!] === day) to += units[rows[at++]!]!.row.quantity;
-    let total = 0;
-    for (let unit = from; unit < to; unit++) total += chances[unit]!;
-    const mean = to === from ? 0 : total / (to - from);
-    for (let alike = first; alike < at; alike++) units[rows[alike]!]!.chanceUsed = mean;
-    from = to;
+  let run = 0;
+  for (const row of rows) {
+    if (runs[run]!.day !== lastDay[row]) run++;
+    units[row]!.chanceUsed = runs[run]!.units === 0 ? 0 : used[run]! / runs[run]!.units;
   }
 }

@@ -16,6 +16,8 @@ export const COST_PER_UNIT_MOVED = 0.1;
 /** Places looked at: those that stand to lose most, and those that use most. More would not fit a round of visits. */
 const PLACES_THAT_LOSE = 120;
 const PLACES_THAT_USE = 60;
+/** Places that hold more units of the item are left out: exchanges of single units mean nothing to them. */
+const MOST_UNITS_HELD = 1000;
 
 /**
  * Exchanges of an item's units between devices that raise the units expected to be used before they lapse, every
@@ -34,7 +36,11 @@ export function proposeMoves(ofItem: ItemPlaces, policy: Policy): Move[] {
 
 function candidatePlaces(ofItem: ItemPlaces, policy: Policy): Candidate[] {
   const all = ofItem.places.filter(
-    ({ device, from, stock }) => device !== null && from === policy.asOf && stock.length > 0,
+    ({ device, from, stock }) =>
+      device !== null &&
+      from === policy.asOf &&
+      stock.length > 0 &&
+      stock.reduce((sum, { row }) => sum + row.quantity, 0) <= MOST_UNITS_HELD,
   );
   const rate = ({ use }: ItemPlace) => (use ? use.rate.shape / use.rate.exposure : 0);
   const order = (score: (of: ItemPlace) => number) =>

@@ -2,8 +2,8 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { DAYS_PER_MONTH } from "../../src/calendar/mean-year.ts";
 import { poissonCounts } from "../../src/maths/poisson.ts";
-import { chancesServed } from "../../src/supplies/chance-served.ts";
-import { chancesUsed } from "../../src/supplies/chance-used.ts";
+import { chancesServed, unitsServed } from "../../src/supplies/chance-served.ts";
+import { chancesUsed, unitsUsed } from "../../src/supplies/chance-used.ts";
 import type { PlaceUse } from "../../src/supplies/use-rates.ts";
 
 const ONE = Float64Array.of(0, 1);
@@ -120,5 +120,31 @@ describe("chancesServed: a shelf that serves known needs and a stream", () => {
     // 120 known and 1000 expected: all 500 go
     expect(sum(chancesServed(days, needs))).toBe(500);
     expect(sum(chancesServed(days, { ...needs, usesPerMonth: DAYS_PER_MONTH }))).toBeCloseTo(220, 6);
+  });
+});
+
+describe("units used of runs of one day", () => {
+  const sizes = [
+    { first: 3, second: 4 },
+    { first: 30, second: 90 },
+    { first: 300, second: 500 },
+  ];
+
+  it.each(sizes)("are the chances of $first and $second units added up", ({ first, second }) => {
+    const runs = [
+      { day: 60, units: first },
+      { day: 400, units: second },
+    ];
+    const days = runs.flatMap(({ day, units }) => new Array<number>(units).fill(day));
+    const ofRuns = (chances: Float64Array) => [sum(chances.slice(0, first)), sum(chances.slice(first))];
+    const needs = { from: 0, knownDays: [30, 80], usesPerMonth: 20, unitsPerUse: ONE };
+    const pairs = [
+      [unitsServed(runs, needs), ofRuns(chancesServed(days, needs))],
+      [unitsUsed(runs, place(20), ONE), ofRuns(chancesUsed(days, place(20), ONE))],
+    ] as const;
+    for (const [units, chances] of pairs) {
+      expect(units[0]).toBeCloseTo(chances[0]!, 9);
+      expect(units[1]).toBeCloseTo(chances[1]!, 9);
+    }
   });
 });

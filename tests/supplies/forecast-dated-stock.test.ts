@@ -36,6 +36,38 @@ describe("forecastDatedStock: swap days", () => {
   });
 });
 
+describe("forecastDatedStock: large quantities", () => {
+  // By hand: 120 uses at two devices in two years, 24 months each, are 2.5 a month and device, 30 in the year to the
+  // swap day; a date typed as a quantity must not be followed unit by unit
+  it("comes to an end where a row holds millions of units", () => {
+    const many = 20_270_331;
+    const forecast = (atDevice: number, inStore: number) =>
+      forecastDatedStock(
+        {
+          ...emptyFleet(),
+          devices: [device("D1"), device("D2")],
+          catalogue: [catalogued("Pads", "pads", { fits: ["van"] })],
+          datedStock: [
+            stock("Pads", "2027-11-15", "D1", { quantity: atDevice }),
+            stock("Pads", "2027-11-15", "Store", { quantity: inStore }),
+            stock("Pads", "2027-11-15", "D2"),
+          ],
+          useLog: Array.from({ length: 120 }, () => use("2025-12-01", "Pads", "D1")),
+        },
+        { ...policy, useLogFrom: policy.asOf - 730 },
+      );
+    const installed = forecast(many, 1);
+    expect(installed.moves).toEqual([]);
+    expect(Math.round(installed.units[0]!.chanceUsed * many)).toBe(30);
+    expect(installed.units[1]!.chanceUsed).toBeCloseTo(1, 9);
+    // both devices' uses, and the units that fall due at both
+    const shelved = forecast(1, many);
+    const share = shelved.units[1]!.chanceUsed * many;
+    expect(share).toBeGreaterThan(55);
+    expect(share).toBeLessThan(70);
+  });
+});
+
 describe("forecastDatedStock: use rates", () => {
   it("estimates each place's rate over the places of its duty", () => {
     const devices = ["A1", "A2", "A3", "A4"].map((name) => device(name, { duty: "ambulance" }));
