@@ -43,17 +43,32 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   const heads = spec.columns.map((column) => head(column, () => sortBy(column)));
   const more = make("button", { type: "button", class: "more", click: () => showAll() }, "");
 
-  /** How many rows stand in their order; what stands below them is of an order before. */
+  /** How many rows stand. */
   let standing = 0;
+  let held = false;
   const linesARow = spec.below ? 2 : 1;
 
-  /** Puts rows where they belong, in the place of what stands there: a portion a task, or all `atOnce` to be printed. */
+  /** Adds the rows that are lacking, a portion a task, or all `atOnce` to be printed; takes away those beyond `count`. */
   function fill(count = shown, atOnce = false): void {
     more.hidden = shown >= rows.length;
     more.textContent = say.table.all(numberWords(rows.length));
     if (standing < count) put(atOnce ? count : Math.min(count, standing + PORTION));
-    if (standing >= count) takeFrom(count);
-    else goOnFrom(standing);
+    if (standing >= count) {
+      takeFrom(count);
+      holdWidths(false);
+    } else {
+      holdWidths(true);
+      goOnFrom(standing);
+    }
+  }
+
+  /** Holds the columns as wide as they are while rows come: else every portion lays out all rows anew. */
+  function holdWidths(hold: boolean): void {
+    if (hold === held) return;
+    held = hold;
+    const widths = heads.map((head) => (hold ? getComputedStyle(head).width : ""));
+    for (const [at, head] of heads.entries()) head.style.width = widths[at]!;
+    whole.classList.toggle("held", hold);
   }
 
   function goOnFrom(before: number): void {
@@ -63,11 +78,7 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   }
 
   function put(to: number): void {
-    const made = rows.slice(standing, to).flatMap(rowOf);
-    const old = [...body.children].slice(standing * linesARow, to * linesARow);
-    old.at(-1)?.after(...made);
-    if (old.length === 0) body.append(...made);
-    for (const line of old) line.remove();
+    body.append(...rows.slice(standing, to).flatMap(rowOf));
     standing = to;
   }
 
@@ -103,7 +114,7 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     for (const other of heads) other.removeAttribute("aria-sort");
     heads[at]?.setAttribute("aria-sort", direction);
     rows = sorted(spec.rows, column, direction);
-    standing = 0;
+    takeFrom(0);
     fill();
   }
 
@@ -118,6 +129,7 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     );
   }
 
+  const whole = make("table", {}, make("caption", {}, spec.caption), make("thead", {}, make("tr", {}, heads)), body);
   fill();
   const note = make("p", { class: "print-note" });
   const printing = (on: boolean) => () => {
@@ -127,7 +139,6 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     note.textContent =
       count < rows.length ? say.table.printed(numberWords(count), numberWords(rows.length), spec.file ?? null) : "";
   };
-  const whole = make("table", {}, make("caption", {}, spec.caption), make("thead", {}, make("tr", {}, heads)), body);
   const scroll = make(
     "div",
     { class: "scroll", role: "group", tabindex: 0, "aria-label": say.table.scroll(spec.caption) },
