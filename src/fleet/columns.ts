@@ -124,7 +124,7 @@ const last = { month: "last" } as const;
 const amount = { required: true, measures: true } as const;
 // More units than this in one row are another number in the wrong column, such as a serial or a GTIN.
 const units = { measures: true, max: 1_000_000, expects: "a whole number of units up to 1,000,000" } as const;
-const unitsAtOnce = { measures: true, max: 10_000, expects: "a number of units up to 10,000" } as const;
+const unitsAtOnce = { measures: true, max: 10_000, expects: "a whole number of units up to 10,000" } as const;
 const celsius = { min: -40, max: 85, expects: "degrees Celsius from -40 to 85" } as const;
 const cycles = { max: 20_000, expects: "a whole number from 0 to 20,000" } as const;
 const measure = { measures: true, min: 1e-9 } as const;
@@ -271,10 +271,11 @@ export const SHEETS: readonly SheetSpec[] = [
   ),
   sheet("routine", [
     column("task", "text", required),
-    column("per_year", "number", { ...amount, max: 100_000 }),
+    // once an hour is 8,766
+    column("per_year", "number", { ...amount, max: 10_000, expects: "a number up to 10,000" }),
     column("duty", "text"),
     column("item", "text"),
-    column("quantity", "number", unitsAtOnce),
+    column("quantity", "number", { ...unitsAtOnce, max: 1000, expects: "a number of units up to 1,000" }),
     column("cycles", "number", { max: 20_000 }),
   ]),
   sheet(

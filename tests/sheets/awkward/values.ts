@@ -110,6 +110,19 @@ D,12.5,900
     aside: [[3, "number-out-of-range"]],
   },
   {
+    name: "another column's numbers in a routine",
+    text: `task,per_year,item,quantity
+hourly check,8766,gel,0.1
+self-test,26001234,gel,1
+training,12,gel,260012
+`,
+    rows: { routine: [{ task: "hourly check", per_year: 8766, quantity: 0.1 }] },
+    aside: [
+      [3, "number-out-of-range"],
+      [4, "number-out-of-range"],
+    ],
+  },
+  {
     name: "words for nothing",
     text: `serial,site,in_service,cycles
 A,n/a,-,N/A
