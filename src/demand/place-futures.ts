@@ -7,7 +7,7 @@ import type { ItemPlaces } from "../supplies/item-places.ts";
 import { routineDays } from "../supplies/routine-days.ts";
 import type { PlaceUse } from "../supplies/use-rates.ts";
 import { drawUses } from "./drawn-uses.ts";
-import { PlaceRunner, type PlaceUses, type RunFacts } from "./place-run.ts";
+import { PlaceRunner, type PlaceUses, type RunFacts, runStart } from "./place-run.ts";
 import { type PacedFutures, pacedFutures, paceShared } from "./shared-pace.ts";
 import { dealEvents } from "./use-draws.ts";
 
@@ -68,6 +68,7 @@ export function placeFutures(
 /** Adds one place after another to the futures: what its uses change against a run without any. */
 class UsedPlace {
   private readonly runner: PlaceRunner;
+  private readonly asOf: number;
   private readonly months: number;
   /** First day after the horizon. */
   private readonly end: number;
@@ -88,6 +89,7 @@ class UsedPlace {
     private readonly expiry: Float64Array,
   ) {
     this.months = facts.swapDayOfReplacement.length;
+    this.asOf = facts.monthStarts[0]!;
     this.end = facts.monthStarts[this.months]!;
     this.runner = new PlaceRunner(facts);
     this.quietNeeds = new Int32Array(this.months);
@@ -102,7 +104,8 @@ class UsedPlace {
     const sizes = this.ofItem.use!.unitsPerUse;
     const routine = routineDays(place, this.end);
     drawUses(0, stretch, sizes, random, this.uses);
-    this.runner.run(place, this.uses, routine);
+    const start = runStart(place, this.asOf);
+    this.runner.run(start, this.uses, routine);
     this.quietNeeds.set(this.runner.needs);
     this.quietExpiries.set(this.runner.expiries);
     for (const { rateOf, among } of paces) {
@@ -115,7 +118,7 @@ class UsedPlace {
       const runs = Math.ceil(found.length / share);
       for (let run = 0; run < runs; run++) {
         drawUses(events, stretch, sizes, random, this.uses);
-        this.runner.run(place, this.uses, routine);
+        this.runner.run(start, this.uses, routine);
         this.addRun(found, run, runs);
       }
       found.length = 0;

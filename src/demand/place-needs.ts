@@ -7,7 +7,7 @@ import { routineDays } from "../supplies/routine-days.ts";
 import { swapDayOfReplacement } from "../supplies/unit-life.ts";
 import { needsOfFutures } from "./futures-needs.ts";
 import { placeFutures } from "./place-futures.ts";
-import { PlaceRunner, type PlaceUses, type RunFacts } from "./place-run.ts";
+import { PlaceRunner, type PlaceUses, type RunFacts, runStart } from "./place-run.ts";
 import { expectedUses } from "./shared-pace.ts";
 import type { SpanNeeds } from "./span-needs.ts";
 
@@ -36,7 +36,7 @@ export function placeNeeds(ofItem: ItemPlaces, policy: Policy): PlaceNeeds {
   const growth = new Float64Array(months);
   const runner = new PlaceRunner(facts);
   for (const place of ofItem.places) {
-    runner.run(place, NO_USES, routineDays(place, monthStarts[months]!));
+    runner.run(runStart(place, policy.asOf), NO_USES, routineDays(place, monthStarts[months]!));
     for (let m = 0; m < months; m++) {
       certain[m] = certain[m]! + runner.needs[m]!;
       expiry[m] = expiry[m]! + runner.expiries[m]!;

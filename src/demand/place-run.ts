@@ -1,10 +1,23 @@
-import type { ItemPlace } from "../supplies/item-place.ts";
+import type { Day } from "../calendar/day.ts";
+import { type ItemPlace, swapDaysOf } from "../supplies/item-place.ts";
 
 /** Uses at a place: the day of each (fraction allowed), ascending, and the units it takes; the first `count` are read. */
 export interface PlaceUses {
   count: number;
   days: Float64Array;
   units: Int32Array;
+}
+
+/** A place as a run begins. */
+export interface RunStart extends Pick<ItemPlace, "from" | "until" | "lacking"> {
+  /** Of the units installed, ascending. */
+  swapDays: readonly Day[];
+}
+
+/** How the runs of a place begin. */
+export function runStart(place: ItemPlace, asOf: Day): RunStart {
+  const { from, until, lacking } = place;
+  return { from, until, lacking, swapDays: swapDaysOf(place, asOf) };
 }
 
 /** Facts that all places of an item share. */
@@ -39,11 +52,7 @@ export class PlaceRunner {
   }
 
   /** @param routine  days on which routine finishes a unit, ascending */
-  run(
-    place: Pick<ItemPlace, "from" | "until" | "swapDays" | "lacking">,
-    { count, days, units }: PlaceUses,
-    routine: readonly number[],
-  ): void {
+  run(place: RunStart, { count, days, units }: PlaceUses, routine: readonly number[]): void {
     this.needs.fill(0);
     this.expiries.fill(0);
     const { from, swapDays, lacking } = place;

@@ -2,12 +2,12 @@ import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { convolve } from "../maths/convolution.ts";
 import { chancesServed, type ShelfNeeds, unitsServed } from "./chance-served.ts";
-import type { PlaceFacts } from "./item-place.ts";
+import type { ItemPlace } from "./item-place.ts";
 import { routineDays } from "./routine-days.ts";
 import { daysOfRuns, sumsByRun, type UnitRun, unitsOfRuns } from "./unit-runs.ts";
 
 /** What a place takes from its units, and when. */
-type UsingPlace = Pick<PlaceFacts, "from" | "until" | "use" | "routinePerYear" | "routineStarted">;
+type UsingPlace = Pick<ItemPlace, "from" | "until" | "use" | "routinePerYear" | "routineStarted">;
 
 /** Above this many units at one place the rate is taken as known, at its mean: two counts are then not followed. */
 const UNITS_FOLLOWED_EXACTLY = 60;

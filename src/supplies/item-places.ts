@@ -3,7 +3,7 @@ import { type Item, type ItemBook, itemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { Fleet, UseLogRow } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
-import { type ItemPlace, itemPlace } from "./item-place.ts";
+import type { ItemPlace } from "./item-place.ts";
 import { devicesOfTask, usualQuantity } from "./routine-use.ts";
 import { type StockUnit, stockUnits } from "./stock-units.ts";
 import { type ItemUse, itemUse, usesByItem } from "./use-rates.ts";
@@ -85,20 +85,17 @@ function placesOf(
     const device = takes.devices.get(key) ?? null;
     const here = stockAt.get(key) ?? [];
     const wanted = unitsOfNewcomer.get(key) ?? 0;
-    return itemPlace(
-      {
-        key,
-        device,
-        from: Math.max(policy.asOf, device?.inService ?? policy.asOf),
-        until: device?.retired ?? Number.POSITIVE_INFINITY,
-        stock: here,
-        lacking: wanted === 0 ? 0 : Math.max(0, wanted - here.reduce((sum, { row }) => sum + row.quantity, 0)),
-        use: useAt.get(key) ?? null,
-        routinePerYear: routinePerYear.get(key) ?? 0,
-        // staggered, so that a fleet's half-used rolls do not all run out in one month
-        routineStarted: rank.has(key) ? (rank.get(key)! + 0.5) / onRoutine.length : 0,
-      },
-      policy.asOf,
-    );
+    return {
+      key,
+      device,
+      from: Math.max(policy.asOf, device?.inService ?? policy.asOf),
+      until: device?.retired ?? Number.POSITIVE_INFINITY,
+      stock: here,
+      lacking: wanted === 0 ? 0 : Math.max(0, wanted - here.reduce((sum, { row }) => sum + row.quantity, 0)),
+      use: useAt.get(key) ?? null,
+      routinePerYear: routinePerYear.get(key) ?? 0,
+      // staggered, so that a fleet's half-used rolls do not all run out in one month
+      routineStarted: rank.has(key) ? (rank.get(key)! + 0.5) / onRoutine.length : 0,
+    };
   });
 }

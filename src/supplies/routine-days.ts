@@ -1,12 +1,12 @@
 import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
-import type { PlaceFacts } from "./item-place.ts";
+import type { ItemPlace } from "./item-place.ts";
 
 /**
  * Days (fractions of a day allowed, ascending) before `end` on which a routine consumption finishes a unit at a
  * place: whole units, counted from the share already consumed at the place's start.
  */
 export function routineDays(
-  place: Pick<PlaceFacts, "from" | "until" | "routinePerYear" | "routineStarted">,
+  place: Pick<ItemPlace, "from" | "until" | "routinePerYear" | "routineStarted">,
   end: number,
 ): number[] {
   if (place.routinePerYear <= 0) return [];
