@@ -160,6 +160,11 @@ const EMPTY_PARTS = [
   block("\\t\\t", String.raw`if \(worksheetRels\)`),
 ];
 
+/** Ways of unpacking in a stream or all at once; a workbook's parts are asked for one by one (hucre 1.0.0). */
+const STREAMED = ["extractStream", "extractAll", "extractEntryStream"].map(
+  (name) => new RegExp(`^\\t(?:async )?${name}\\([^)]*\\) \\{[\\s\\S]*?\\n\\t\\}`, "m"),
+);
+
 /** Ways of easing a motion, of which the charts have none (chart.js 4.6.1). */
 const EASINGS = /const effects = \{[\s\S]*?\n\};/;
 
@@ -282,6 +287,8 @@ export function leaveOut() {
         );
       if (plain(id).endsWith("simple-statistics.mjs"))
         return STATISTICS.reduce((text, pattern) => found(text, pattern, ""), code);
+      if (plain(id).endsWith("hucre/dist/zip/reader.mjs"))
+        return STREAMED.reduce((text, pattern) => found(text, pattern, ""), code);
       return null;
     },
   };

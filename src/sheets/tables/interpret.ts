@@ -4,6 +4,7 @@ import { assign } from "./assign.ts";
 import { datedOutputs } from "./dated-columns.ts";
 import { groupOutputs, impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
+import { placedOutputs } from "./placed-columns.ts";
 import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
 import { speaksFor } from "./speaks-for.ts";
@@ -15,8 +16,8 @@ export interface Interpretation {
   points: number;
 }
 
-/** What a log of replaced batteries is worth as a header. */
-const REPLACED_POINTS = 20;
+/** What a log of replaced batteries or a matrix of places is worth as a header. */
+const SPECIAL_POINTS = 20;
 
 /** Two readings within this many points of each other are a tie, unless they yield the same kinds of rows. */
 const TIE_MARGIN = 1.5;
@@ -54,8 +55,8 @@ export interface Interpreted {
 
 /** The best reading of a header's columns; the tied readings where two are as good; nothing where none fits. */
 export function interpret(views: readonly ColumnView[], heading: Heading | null): Interpreted {
-  const replaced = replacedPacks(views);
-  if (replaced) return { best: { outputs: replaced, points: REPLACED_POINTS }, tied: [], unclear: null };
+  const special = replacedPacks(views) ?? placedOutputs(views);
+  if (special) return { best: { outputs: special, points: SPECIAL_POINTS }, tied: [], unclear: null };
   const dated = datedOutputs(views, heading);
   if (dated !== null && "message" in dated) return { best: null, tied: [], unclear: dated };
   if (dated === null) return { ...interpretPlain(views, heading), unclear: null };
@@ -238,11 +239,11 @@ function isLone({ sheet, fields }: Output, views: readonly ColumnView[]): boolea
 /** What the header of the prices says of them: "Price per box (EUR)". */
 function impliedByPrice(fields: readonly FieldSource[], views: readonly ColumnView[]): Record<string, string> {
   const column = fields.find(({ spec }) => spec.field === "price")?.columns[0];
-  const meaning = views.find((view) => view.column === column)?.meaning;
+  const { meaning, name = "" } = views.find((view) => view.column === column) ?? {};
   if (!meaning) return {};
   const implied: Record<string, string> = {};
   const has = (field: string) => fields.some(({ spec }) => spec.field === field);
-  const currency = CURRENCIES[meaning.unit] ?? "";
+  const currency = CURRENCIES[meaning.unit] ?? CURRENCIES[/[€£]/.exec(name)?.[0] ?? ""] ?? "";
   if (currency !== "" && !has("currency")) implied.currency = currency;
   if (meaning.says.split(" ").includes("box") && !has("pricePer")) implied.pricePer = "box";
   return implied;

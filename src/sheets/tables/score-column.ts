@@ -114,6 +114,7 @@ function oddName({ meaning, things, profile }: ColumnView, { kind }: SheetSpec, 
   const { filled, distinct, counts, yesNo, numbers } = profile;
   const few = filled > 2 && distinct < MOSTLY_DIFFERENT;
   const bare = things !== "" && meaning.says === "";
+  if (type === "date" && yesNo > MOSTLY_YES_NO) return POINTS.byWords;
   if (type === "text" && yesNo > MOSTLY_YES_NO && name !== "held") return WRONG_CONTENTS;
   // What names each row of a list differs from row to row; what sorts it comes again.
   if ((name === "device" && kind === "devices") || (name === "serial" && kind === "packs"))

@@ -20,8 +20,8 @@ const FACTORS: Record<NonNullable<Unit>, Map<string, number>> = {
   W: new Map([...words(1, "w watt watts"), ...words(1000, "kw")]),
   "°C": new Map(words(1, "°c c celsius ° ºc ℃ degc deg grad")),
   days: new Map([
-    ...words(1, "d d. day days tag tage jour jours j día días dia dias dag dagen"),
-    ...words(7, "w wk wks week weeks woche wochen semaine semaines semana semanas weken"),
+    ...words(1, "d d. day days tag tage jour jours j día días dia dias dag dagen giorni dage dagar dni"),
+    ...words(7, "w wk wks week weeks woche wochen semaine semaines semana semanas weken settimane veckor uger tygodni"),
     ...words(DAYS_PER_MONTH, "mo mos mth mths month months monat monate mois mes meses maand maanden"),
     ...words(DAYS_PER_YEAR, "y yr yrs year years jahr jahre an ans año años jaar"),
   ]),

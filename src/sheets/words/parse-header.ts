@@ -87,7 +87,13 @@ const nothing: HeaderMeaning = {
   subject: "",
 };
 
-function parse(header: string): HeaderMeaning {
+/** How dates are to be written, in brackets: "(YYYYMM)", "(tt.mm.jjjj)". */
+const DATE_FORM = /[([]\s*(?:(?:d{1,2}|t{1,2}|g{1,2}|m{1,3}|[yja]{2,4})[-/. ]?){2,3}[)\]]/i;
+/** The day on which a column was read, in brackets: "(as of 30 Sept. 2026)". */
+const READ_ON = /[([](?:as (?:of|at)|stand|per|au|al|op|am) [^)\]]*\d[^)\]]*[)\]]/i;
+
+function parse(whole: string): HeaderMeaning {
+  const header = whole.replace(DATE_FORM, " ").replace(READ_ON, " ");
   const bracketed = /[([{]\s*([^()[\]{}]{1,14})\s*[)\]}]/.exec(header)?.[1] ?? "";
   const unit = headerWords(bracketed);
   const words = headerWords(header.replace(/#|\bn\.?[°º]/gi, " no "));

@@ -1,0 +1,33 @@
+import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
+import { assign } from "./assign.ts";
+import { fieldSource } from "./field-source.ts";
+import { namesPlace } from "./named-places.ts";
+import type { ColumnView } from "./score-column.ts";
+import type { Output } from "./table.ts";
+
+/** The share of a column's cells that are numbers where it counts what lies at a place. */
+const ALL_NUMBERS = 0.99;
+/** Words that say of a column that its numbers are names. */
+const NUMBERS_NAME = /#|\b(no|nr|id|num\w*|code)\b|n[°º]/i;
+
+/** What a stock list with a column of counts for each place yields: a row for each count; null for other tables. */
+export function placedOutputs(views: readonly ColumnView[]): Output[] | null {
+  const places = views.filter(
+    ({ name, profile }) => profile.numbers >= ALL_NUMBERS && namesPlace(name) && !NUMBERS_NAME.test(name),
+  );
+  if (places.length < 2) return null;
+  const sheet = sheetSpec("dated_stock");
+  const fields = assign(
+    sheet,
+    views.filter((view) => !places.includes(view)),
+  );
+  const has = (name: string) => fields.some(({ spec }) => spec.name === name);
+  if (!has("item") || !has("expiry") || has("quantity") || has("place")) return null;
+  const quantity = sheet.columns.find(({ name }) => name === "quantity") as ColumnSpec;
+  return places.map((view) => ({
+    sheet,
+    fields: [...fields, fieldSource(quantity, view, 6)],
+    implied: { place: view.name.trim() },
+    own: [view.column],
+  }));
+}
