@@ -86,9 +86,17 @@ function interpretPlain(views: readonly ColumnView[], heading: Heading | null): 
   const [best] = readings;
   if (!best) return { best: null, tied: [] };
   const rivals = readings.filter(
-    (other) => best.points - other.points < TIE_MARGIN && kindsOf(other) !== kindsOf(best),
+    (other) => best.points - other.points < TIE_MARGIN && kindsOf(other) !== kindsOf(best) && !isPartOf(other, best),
   );
   return { best, tied: rivals.length > 0 && !isCanonical(best) ? [best, ...rivals] : [] };
+}
+
+/** True where a reading finds nothing but what the other finds too, in no more columns: the fuller one is meant. */
+function isPartOf({ outputs }: Interpretation, whole: Interpretation): boolean {
+  const columns = (read: readonly Output[]) =>
+    new Set(read.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns))).size;
+  const kinds = new Set(whole.outputs.map(({ sheet }) => sheet));
+  return outputs.every(({ sheet }) => kinds.has(sheet)) && columns(outputs) <= columns(whole.outputs);
 }
 
 /** The kinds of rows that a reading yields, as one text. */

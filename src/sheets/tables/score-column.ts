@@ -119,7 +119,8 @@ function oddName({ meaning, things, profile }: ColumnView, { kind }: SheetSpec, 
   // What names each row of a list differs from row to row; what sorts it comes again.
   if ((name === "device" && kind === "devices") || (name === "serial" && kind === "packs"))
     return few ? WRONG_CONTENTS : counts && things === "" ? COUNTED_ROWS : 0;
-  if (name === "type" && kind === "devices" && bare && things === "device") return few ? 0 : WRONG_CONTENTS;
+  if (name === "type" && kind === "devices" && bare && things === "device")
+    return few || profile.devices > 0.5 ? 0 : WRONG_CONTENTS;
   if (name === "item" && kind === "dated_stock" && bare && things !== "item") return numbers > 0.5 ? WRONG_CONTENTS : 0;
   // "Capacity test" heads the dates of tests only where dates stand below it.
   if (name === "date" && /capacity|minutes/.test(meaning.says) && !/date/.test(meaning.says))

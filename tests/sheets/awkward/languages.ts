@@ -119,4 +119,70 @@ E-2026/121;Bateria monitor;4;Energia Tejo;20/01/2027
       ],
     },
   },
+  {
+    name: "an Italian price list",
+    text: `Codice articolo;Descrizione;Fornitore;Prezzo unitario €;Pezzi per confezione;Quantità minima;Tempo di consegna (giorni)
+EL-01;Elettrodi adulto;MedItalia Demo;34,50;1;5;15
+BA-02;Batteria ricaricabile;Pile Sud;210,00;1;1;30
+`,
+    rows: {
+      catalogue: [
+        {
+          item: "Elettrodi adulto",
+          kind: "pads",
+          supplier: "MedItalia Demo",
+          price: "34.50",
+          currency: "EUR",
+          units_per_box: 1,
+          minimum_order: 5,
+          lead_days: 15,
+        },
+        {
+          item: "Batteria ricaricabile",
+          kind: "pack",
+          supplier: "Pile Sud",
+          price: "210",
+          currency: "EUR",
+          units_per_box: 1,
+          minimum_order: 1,
+          lead_days: 30,
+        },
+      ],
+    },
+    unread: ["Codice articolo"],
+  },
+  {
+    name: "a Swedish register of devices, packs and tests",
+    text: `Inventarienr;Utrustning;Avdelning;Batteri serienr;Batteri insatt;Senaste test;Kapacitet %
+U-1;Defibrillator;Akuten;SE-1;2024-02-01;2026-04-10;88
+U-2;Defibrillator;IVA;SE-2;2023-11-15;2026-04-11;79
+`,
+    rows: {
+      devices: [
+        { device: "U-1", type: "Defibrillator", site: "Akuten" },
+        { device: "U-2", type: "Defibrillator", site: "IVA" },
+      ],
+      packs: [
+        { serial: "SE-1", device: "U-1", in_service: "2024-02-01" },
+        { serial: "SE-2", device: "U-2", in_service: "2023-11-15" },
+      ],
+      runtime_tests: [
+        { serial: "SE-1", date: "2026-04-10", percent: 88 },
+        { serial: "SE-2", date: "2026-04-11", percent: 79 },
+      ],
+    },
+  },
+  {
+    name: "Portuguese routine",
+    text: `Tarefa;Vezes por ano;Material;Quantidade
+Teste mensal;12;Papel ECG;0,1
+Verificação anual;1;Elétrodos adulto;1
+`,
+    rows: {
+      routine: [
+        { task: "Teste mensal", per_year: 12, item: "Papel ECG", quantity: 0.1 },
+        { task: "Verificação anual", per_year: 1, item: "Elétrodos adulto", quantity: 1 },
+      ],
+    },
+  },
 ];

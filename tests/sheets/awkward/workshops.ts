@@ -132,4 +132,85 @@ Item code,Item name,Batch,Expiry date,Qty
     ],
     unread: ["Item name"],
   },
+  {
+    name: "work orders that are tests",
+    text: `WO #,Asset,Battery S/N,WO Type,Completed Date,Measured Runtime (min),Result,Labor Hrs
+WO-1001,MON-22,BB-1,PM,2026-03-04,131,Passed,0.5
+WO-1002,MON-23,BB-2,PM,2026-03-04,88,Failed,0.5
+WO-1003,MON-24,BB-3,PM,2026-03-05,127,Passed,0.5
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "BB-1", date: "2026-03-04", minutes: 131, result: "pass" },
+        { serial: "BB-2", date: "2026-03-04", minutes: 88, result: "fail" },
+        { serial: "BB-3", date: "2026-03-05", minutes: 127, result: "pass" },
+      ],
+    },
+    unread: ["WO #", "WO Type", "Labor Hrs"],
+  },
+  {
+    name: "stock with a column for each place",
+    text: `Artikel;Charge;MHD;Lager;Wache 1;Wache 2
+Elektroden Erw.;C1;31.03.2027;20;4;2
+Elektroden Kind;C2;30.11.2026;6;1;1
+`,
+    rows: {
+      dated_stock: [
+        { item: "Elektroden Erw.", lot: "C1", expiry: "2027-03-31", place: "Lager", quantity: 20 },
+        { item: "Elektroden Erw.", lot: "C1", expiry: "2027-03-31", place: "Wache 1", quantity: 4 },
+        { item: "Elektroden Erw.", lot: "C1", expiry: "2027-03-31", place: "Wache 2", quantity: 2 },
+        { item: "Elektroden Kind", lot: "C2", expiry: "2026-11-30", place: "Lager", quantity: 6 },
+        { item: "Elektroden Kind", lot: "C2", expiry: "2026-11-30", place: "Wache 1", quantity: 1 },
+        { item: "Elektroden Kind", lot: "C2", expiry: "2026-11-30", place: "Wache 2", quantity: 1 },
+      ],
+    },
+  },
+  {
+    name: "packs with the form of dates in a header and yes or no in another",
+    text: `Serial number	Part	Mfg (YYYYMM)	In use (Y/N)	Quarantine
+30001	BP-7	202203	Y	
+30002	BP-7	202203	N	cracked case
+30003	BP-7	202311	Y	
+`,
+    rows: {
+      packs: [
+        { serial: "30001", item: "BP-7", made: "2022-03-01" },
+        { serial: "30002", item: "BP-7", made: "2022-03-01", held: "cracked case" },
+        { serial: "30003", item: "BP-7", made: "2023-11-01" },
+      ],
+    },
+    unread: ["In use (Y/N)"],
+  },
+  {
+    name: "cycles as of a day in the header",
+    text: `Pack,Built,Deployed,Cycles so far (as of 30 Sept. 2026)
+N1,Sept. 2022,"Oct. 3, 2022",211
+N2,Sept. 2022,"Nov. 14, 2022",190
+N3,June 2024,"July 1, 2024",77
+`,
+    rows: {
+      packs: [
+        { serial: "N1", made: "2022-09-01", in_service: "2022-10-03", cycles: 211 },
+        { serial: "N2", made: "2022-09-01", in_service: "2022-11-14", cycles: 190 },
+        { serial: "N3", made: "2024-06-01", in_service: "2024-07-01", cycles: 77 },
+      ],
+    },
+  },
+  {
+    name: "a pharmacy's list of outdates by cart and drawer",
+    text: `Crash Cart Outdate List
+Cart #,Drawer,Item Description,Lot#,Outdate
+01,2,"ELECTRODE, DEFIB ADULT",00771,05/27
+01,2,"ELECTRODE, DEFIB PEDS",00812,11/26
+02,2,"ELECTRODE, DEFIB ADULT",00771,05/27
+`,
+    rows: {
+      dated_stock: [
+        { item: "ELECTRODE, DEFIB ADULT", lot: "00771", expiry: "2027-05-31", place: "01" },
+        { item: "ELECTRODE, DEFIB PEDS", lot: "00812", expiry: "2026-11-30", place: "01" },
+        { item: "ELECTRODE, DEFIB ADULT", lot: "00771", expiry: "2027-05-31", place: "02" },
+      ],
+    },
+    unread: ["Drawer"],
+  },
 ];
