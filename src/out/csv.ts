@@ -15,7 +15,11 @@ export function csvText(header: readonly string[], rows: readonly (readonly CsvC
 const NEEDS_QUOTES = /[",\r\n\ufeff]|^ | $/;
 
 function cellOf(cell: CsvCell): string {
-  const text = typeof cell === "string" ? guardText(cell) : String(cell ?? "");
+  return quoted(typeof cell === "string" ? guardText(cell) : String(cell ?? ""));
+}
+
+/** A cell's text in quotes where it needs them (RFC 4180). */
+export function quoted(text: string): string {
   return NEEDS_QUOTES.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
