@@ -113,9 +113,15 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     const direction: Direction = before === "ascending" ? "descending" : "ascending";
     for (const other of heads) other.removeAttribute("aria-sort");
     heads[at]?.setAttribute("aria-sort", direction);
-    rows = sorted(spec.rows, column, direction);
-    takeFrom(0);
-    fill();
+    const inOrder = sorted(spec.rows, column, direction);
+    const show = () => {
+      rows = inOrder;
+      takeFrom(0);
+      fill();
+    };
+    // of many rows, putting them in order and showing them are tasks of their own
+    if (standing > PORTION) setTimeout(show);
+    else show();
   }
 
   function head(column: Column<Row>, sort: () => void): HTMLTableCellElement {
