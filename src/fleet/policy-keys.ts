@@ -1,5 +1,6 @@
+import * as z from "zod/mini";
+import { dayFromIso } from "../calendar/day.ts";
 import { FADE_ACTIVATION_EV, type Policy } from "./policy.ts";
-import { day, lessThan, moreThan, number, oneOf, type ReadValue, textLike, whole } from "./policy-values.ts";
 
 /** One policy key in words for people. */
 export interface PolicyKey {
@@ -14,8 +15,25 @@ export interface PolicyKey {
 
 /** One policy key with the rule that its value must meet. */
 interface PolicyRule extends PolicyKey {
-  read: ReadValue;
+  /** Reads the text of a cell or an option. */
+  schema: z.ZodMiniType;
 }
+
+const number = (min: number, max: number, ...more: z.core.$ZodCheck<number>[]) =>
+  z.coerce
+    .number({ error: "a number was expected" })
+    .check(z.gte(min, `${min} or more was expected`), z.lte(max, `${max} or less was expected`), ...more);
+const whole = (min: number, max: number) => number(min, max, z.multipleOf(1, { error: "a whole number was expected" }));
+const text = z.string().check(z.trim(), z.minLength(1, "some text was expected"));
+const day = z.pipe(
+  z.string(),
+  z.transform((value: string, context) => {
+    const found = dayFromIso(value.trim());
+    if (found !== null) return found;
+    context.issues.push({ code: "custom", message: "a date as YYYY-MM-DD was expected", input: value });
+    return z.NEVER;
+  }),
+);
 
 const row = (
   key: string,
@@ -23,8 +41,8 @@ const row = (
   unit: string,
   byDefault: string,
   explains: string,
-  read: ReadValue,
-): PolicyRule => ({ key, field, unit, default: byDefault, explains, read });
+  schema: z.ZodMiniType,
+): PolicyRule => ({ key, field, unit, default: byDefault, explains, schema });
 
 const POLICY_RULES: readonly PolicyRule[] = [
   row("as_of", "asOf", "date", "today", "The day from which everything is forecast.", day),
@@ -90,7 +108,7 @@ const POLICY_RULES: readonly PolicyRule[] = [
     "share",
     "0.95",
     "The chance of no shortage that every order is sized for.",
-    number(0, 1, moreThan(0), lessThan(1)),
+    number(0, 1, z.gt(0, "more than 0 was expected"), z.lt(1, "less than 1 was expected")),
   ),
   row(
     "spares_percent",
@@ -155,23 +173,16 @@ const POLICY_RULES: readonly PolicyRule[] = [
     "money",
     "none",
     "What may be spent in one fiscal year.",
-    textLike(/^\d+(\.\d+)?$/, "an amount such as 25000 was expected"),
+    text.check(z.regex(/^\d+(\.\d+)?$/, "an amount such as 25000 was expected")),
   ),
-  row(
-    "currency",
-    "currency",
-    "code",
-    "the catalogue's",
-    "The currency of budgets and totals.",
-    textLike(/./, "some text was expected"),
-  ),
+  row("currency", "currency", "code", "the catalogue's", "The currency of budgets and totals.", text),
   row(
     "date_order",
     "dateOrder",
     "dmy, mdy or ymd",
     "none",
     "How to read dates in columns that do not settle their own order.",
-    oneOf("dmy", "mdy", "ymd"),
+    z.enum(["dmy", "mdy", "ymd"], { error: "dmy, mdy or ymd was expected" }),
   ),
 ];
 
@@ -189,5 +200,8 @@ export function readPolicyValue(
 ): { key: PolicyKey; value: unknown } | { key: PolicyKey; expected: string } | null {
   const rule = POLICY_RULES.find((candidate) => candidate.key === key);
   if (rule === undefined) return null;
-  return { key: rule, ...rule.read(text) };
+  const read = rule.schema.safeParse(text);
+  return read.success
+    ? { key: rule, value: read.data }
+    : { key: rule, expected: read.error.issues[0]?.message ?? "not understood" };
 }

@@ -1,38 +1,45 @@
+import * as z from "zod/mini";
+import english from "zod/v4/locales/en.js";
 import { SHEETS, type SheetKind } from "../../fleet/columns.ts";
 import { openFile } from "../open-file.ts";
 import type { SheetFile } from "../reading.ts";
 import type { Table } from "../tables/table.ts";
 import { columnKeys } from "./column-keys.ts";
-import { holding, listOf, oneOf, orAbsent, recordOf, type Shape, text, valuesOf, words } from "./shape.ts";
 
-const KINDS = SHEETS.map(({ kind }) => kind);
+const KINDS = SHEETS.map(({ kind }) => kind) as [SheetKind, ...SheetKind[]];
 
-const mappedRows = recordOf({
-  kind: oneOf(...KINDS),
-  /** The item's name where no column holds it. */
-  item: orAbsent(words),
-  /** For each of the sheet's columns, the header that holds it. */
-  columns: valuesOf(words),
+// the small build of zod brings no words of its own
+z.config(english());
+
+const words = z.string().check(z.minLength(1));
+
+const mappedRows = z
+  .strictObject({
+    kind: z.enum(KINDS),
+    /** The item's name where no column holds it. */
+    item: z.optional(words),
+    /** For each of the sheet's columns, the header that holds it. */
+    columns: z.record(z.string(), words),
+  })
+  .check(
+    z.refine(({ kind, columns }) => Object.keys(columns).every((name) => specOf(kind, name) !== undefined), {
+      error: ({ input }) => {
+        const { kind, columns } = input as { kind: SheetKind; columns: Record<string, string> };
+        const wrong = Object.keys(columns).find((name) => specOf(kind, name) === undefined);
+        return `"${wrong}" is no column of ${kind}`;
+      },
+    }),
+  );
+
+const mappedTable = z.strictObject({
+  file: z.string(),
+  sheet: z.nullable(z.string()),
+  table: z.int().check(z.gte(1)),
+  rows: z.array(mappedRows),
+  unread: z.array(z.string()),
 });
 
-/** Rows whose columns are those of their kind. */
-const fittingRows: Shape = (value) => {
-  const problem = mappedRows(value);
-  if (problem !== null) return problem;
-  const { kind, columns } = value as MappedTable["rows"][number];
-  const wrong = Object.keys(columns).find((name) => specOf(kind, name) === undefined);
-  return wrong === undefined ? null : { at: [], why: `"${wrong}" is no column of ${kind}` };
-};
-
-const mappedTable = recordOf({
-  file: text,
-  sheet: holding((value) => value === null || typeof value === "string", "text or null"),
-  table: holding((value) => Number.isInteger(value) && (value as number) >= 1, "a whole number from 1 on"),
-  rows: listOf(fittingRows),
-  unread: listOf(text),
-});
-
-const columnsFile = recordOf({ format: oneOf("wanecast.columns/1"), tables: listOf(mappedTable) });
+const columnsFile = z.strictObject({ format: z.literal("wanecast.columns/1"), tables: z.array(mappedTable) });
 
 /** A table of a sheet, and what each of its columns is read as. */
 export interface MappedTable {
@@ -55,17 +62,18 @@ function specOf(kind: SheetKind, name: string) {
 }
 
 /** Reads the text of a columns file; what is wrong with it where it is none. */
-export function parseColumnsFile(written: string): { columns: ColumnsFile } | { problem: string } {
+export function parseColumnsFile(text: string): { columns: ColumnsFile } | { problem: string } {
   let json: unknown;
   try {
-    json = JSON.parse(written.replace(/^\ufeff/, ""));
+    json = JSON.parse(text.replace(/^\ufeff/, ""));
   } catch (error) {
     return { problem: `The columns file is no JSON: ${error instanceof Error ? error.message : String(error)}.` };
   }
-  const problem = columnsFile(json);
-  if (problem === null) return { columns: json as ColumnsFile };
-  const where = problem.at.length > 0 ? ` at ${problem.at.join(".")}` : "";
-  return { problem: `The columns file cannot be used${where}: ${problem.why}.` };
+  const read = columnsFile.safeParse(json);
+  if (read.success) return { columns: read.data };
+  const [issue] = read.error.issues;
+  const where = issue?.path.length ? ` at ${issue.path.join(".")}` : "";
+  return { problem: `The columns file cannot be used${where}: ${issue?.message ?? "not understood"}.` };
 }
 
 /** The columns file that says how the files' tables are read now, for people to correct and use again. */
