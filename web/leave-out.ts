@@ -81,8 +81,6 @@ const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
       // The sheets' own reader names the delimiter and takes every record as it stands, header and all.
       "guessDelimiter",
       "fillHeaderFields",
-      // Sheets are written by a function of our own.
-      "JsonToCsv",
     ]
       .map((name): [string, string] => [name, "undefined"])
       .concat([["applyHeaderAndDynamicTypingAndTransformation", "_results"]]),

@@ -1,4 +1,4 @@
-import { quoted } from "../../src/out/csv.ts";
+import Papa from "papaparse";
 
 /** One row of a sheet; a cell that is absent or null is blank. */
 export type SheetRow = Record<string, string | number | null>;
@@ -12,6 +12,6 @@ export interface Sheet {
 
 /** The sheet as CSV text. */
 export function sheetText({ columns, rows }: Sheet): string {
-  const cells = rows.map((row) => columns.map((column) => String(row[column] ?? "")));
-  return [columns, ...cells].map((row) => `${row.map(quoted).join(",")}\n`).join("");
+  const cells = rows.map((row) => columns.map((column) => row[column] ?? ""));
+  return `${Papa.unparse([[...columns], ...cells], { newline: "\n" })}\n`;
 }

@@ -1,3 +1,4 @@
+import Papa from "papaparse";
 import { guardText } from "../sheets/values/formula-guard.ts";
 
 /** A cell of a file written for spreadsheets: text, a number as such, or blank. */
@@ -8,19 +9,8 @@ export type CsvCell = string | number | boolean | null;
  * could take for a formula gets an apostrophe, which reading strips again; negative numbers stay as they are.
  */
 export function csvText(header: readonly string[], rows: readonly (readonly CsvCell[])[]): string {
-  return [header, ...rows].map((row) => `${row.map(cellOf).join(",")}\r\n`).join("");
-}
-
-/** What must stand in quotes: separators and quotes, and blanks or byte order marks that readers would take away. */
-const NEEDS_QUOTES = /[",\r\n\ufeff]|^ | $/;
-
-function cellOf(cell: CsvCell): string {
-  return quoted(typeof cell === "string" ? guardText(cell) : String(cell ?? ""));
-}
-
-/** A cell's text in quotes where it needs them (RFC 4180). */
-export function quoted(text: string): string {
-  return NEEDS_QUOTES.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  const guarded = [header, ...rows].map((row) => row.map(guardCell));
+  return `${Papa.unparse(guarded, { newline: "\r\n" })}\r\n`;
 }
 
 /** CSV text of rows, each column by its name and what stands in it. */
@@ -30,4 +20,8 @@ export function csvOf<Row>(rows: readonly Row[], columns: Record<string, (row: R
     Object.keys(columns),
     rows.map((row) => cells.map((cell) => cell(row))),
   );
+}
+
+function guardCell(cell: CsvCell): CsvCell {
+  return typeof cell === "string" ? guardText(cell) : cell;
 }
