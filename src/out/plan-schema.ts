@@ -166,8 +166,8 @@ const orderSchema = z.object({
   uncoveredUntil: isoDay.nullable(),
   supplier: z.string(),
   item: z.string(),
-  /** The supplier's trade item number, as the catalogue has it. */
-  gtin: z.string().nullable(),
+  /** The supplier's trade item number, as the catalogue has it; plans saved before it was told lack it. */
+  gtin: z.string().nullable().default(null),
   quantity: z.number().int(),
   boxes: z.number().int(),
   unitPrice: z.string(),

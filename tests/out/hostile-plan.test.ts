@@ -23,6 +23,14 @@ describe("readPlan: a plan that someone made up", () => {
     expect(readPlan(`\ufeff${JSON.stringify(aPlan())}`)).toEqual({ plan: aPlan() });
   });
 
+  it("reads a plan that was saved before order lines named the trade item number", () => {
+    const plan = aPlan();
+    const before = { ...plan, orders: plan.orders.map(({ gtin, ...line }) => line) };
+    const unnamed = { ...plan, orders: plan.orders.map((line) => ({ ...line, gtin: null })) };
+    expect(plan.orders.length).toBeGreaterThan(0);
+    expect(readPlan(JSON.stringify(before))).toEqual({ plan: unnamed });
+  });
+
   it("lets no key reach the prototype of all objects", () => {
     const own = '"__proto__":{"polluted":1},"constructor":{"prototype":{"polluted":1}}';
     const read = readPlan(`{${own},"policy":{${own}},${JSON.stringify(aPlan()).slice(1)}`);
