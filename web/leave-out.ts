@@ -1,3 +1,5 @@
+import { withoutChartParts } from "./chart-parts.ts";
+import { found, withoutBodies } from "./code-cuts.ts";
 import { withFoldedLists } from "./front-coding.ts";
 
 const OWN_WRITER = new URL("engine/small-workbook.ts", import.meta.url).pathname;
@@ -120,28 +122,6 @@ const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
   ],
 ];
 
-/** The code with the bodies of functions left out; a body ends with the first brace that is indented as its function is. */
-function withoutBodies(code: string, functions: [name: string, gives: string][]): string {
-  return functions.reduce(
-    (text, [name, gives]) =>
-      found(
-        text,
-        new RegExp(
-          `^( \\*/ | )?([ \\t]*)((?:export )?(?:async )?function ${name}\\([^)]*\\)\\s*\\{)[\\s\\S]*?\\n\\2\\}`,
-          "m",
-        ),
-        `$1$2$3 return ${gives}; }`,
-      ),
-    code,
-  );
-}
-
-/** The code with what a pattern finds put otherwise; a build stops where a library no longer has it. */
-function found(code: string, pattern: RegExp, by: string): string {
-  if (code.search(pattern) < 0) throw new Error(`leave-out looks in vain for ${pattern}`);
-  return code.replace(pattern, by);
-}
-
 /** What a worksheet says besides its cells, rows, columns, merges and links, by the elements that say it (hucre 1.0.0). */
 const NOT_OF_CELLS = (
   "sheetPr|outlinePr|pageSetUpPr|tabColor|sheetView|pane|sheetProtection|autoFilter|filterColumn|filter|" +
@@ -182,84 +162,11 @@ const TEXT_ISSUES = /case "invalid_format": \{[\s\S]*?(?=case "unrecognized_keys
 const AWAITED = /[\w.]+ instanceof Promise/g;
 const LISTED_KEYS = "values && !def.partial";
 
-/** Ways of easing a motion, of which the charts have none (chart.js 4.6.1). */
-const EASINGS = /const effects = \{[\s\S]*?\n\};/;
-
-/** What moves points from one place to the next over some frames; charts are drawn at once (chart.js 4.6.1). */
-const MOTION: [RegExp, string][] = [
-  [
-    /^class Animator \{[\s\S]*?\n\}/m,
-    "class Animator { listen() {} has() { return false; } running() { return false; } stop() {} remove() {} }",
-  ],
-  [
-    /^class Animations \{[\s\S]*?\n\}/m,
-    "class Animations { update(element, properties) { Object.assign(element, properties); } }",
-  ],
-];
-
-/** Shapes of points but round and square ones (chart.js 4.6.1). */
-const SHAPES = [
-  /case 'triangle':[\s\S]*?(?=case 'rect':)/,
-  /rad \+= QUARTER_PI;\s*\/\* falls through \*\/ case 'rectRot':[\s\S]*?(?=case false:)/,
-];
-
-/**
- * Slanted and skipped labels, titles of axes, and what is found and marked under the pointer: the charts hear no events
- * (chart.js 4.6.1).
- */
-const LABELS: [string, string][] = [
-  ["autoSkip", "ticks"],
-  ["titleArgs", "{}"],
-  ["evaluateInteractionItems", "undefined"],
-  ["getIntersectItems", "[]"],
-  ["getNearestItems", "[]"],
-  ["getAxisItems", "[]"],
-];
-const METHODS: [RegExp, string][] = [
-  ["calculateLabelRotation", "this.labelRotation = 0"],
-  ["_resolveAnimations", "{ update: Object.assign }"],
-  ["_updateHoverStyles", "undefined"],
-  ["updateHoverStyle", "undefined"],
-  ["bindUserEvents", "undefined"],
-  ["_eventHandler", "undefined"],
-  ["_handleEvent", "false"],
-  ["_getActiveElements", "[]"],
-  ["setActiveElements", "undefined"],
-  ["getElementsAtEventForMode", "[]"],
-  ["drawTitle", "undefined"],
-  ["_updateVisibility", "undefined"],
-  ["toBase64Image", "''"],
-  ["isPointInArea", "false"],
-  ["_checkEventBindings", "undefined"],
-  ["_getUniformDataChanges", "undefined"],
-  ["toggleDataVisibility", "undefined"],
-].map(([name, gives]) => [new RegExp(`^ +(${name}\\([^)]*\\) \\{)[\\s\\S]*?\\n {4}\\}`, "m"), `$1 return ${gives}; }`]);
-
 /** Classifiers and a table that simple-statistics fills on loading, and of which nothing is asked (7.12.1). */
 const STATISTICS = [
   /^(BayesianClassifier|PerceptronModel)\.prototype\.\w+ = function[\s\S]*?\n\};/gm,
   /^for \(var z = 0; z <= 3\.09; z \+= 0\.01\) \{[\s\S]*?\n\}/m,
 ];
-
-/** Curved lines, round corners, struck and backed text, and data that change, of which the charts have none (chart.js 4.6.1). */
-const CURVED = [
-  "splineCurve",
-  "splineCurveMonotone",
-  "monotoneAdjust",
-  "monotoneCompute",
-  "capBezierPoints",
-  "_updateBezierControlPoints",
-  "_bezierInterpolation",
-  "_bezierCurveTo",
-  "addRoundedRectPath",
-  "decorateText",
-  "drawBackdrop",
-  "listenArrayEvents",
-  "unlistenArrayEvents",
-].map((name): [string, string] => [name, "undefined"]);
-
-/** Axes that no chart has: bundlers keep them, since a class that extends another may do something (chart.js 4.6.1). */
-const OTHER_AXES = /^class (LogarithmicScale|RadialLinearScale|TimeScale|TimeSeriesScale) extends \w+ \{[\s\S]*?\n\}/gm;
 
 const QUOTED = /"(?:[^"\\\n]|\\.)*"|'(?:[^'\\\n]|\\.)*'/.source;
 /** What a finding's code means, and its example: for those who read the source. The page shows message and fix. */
@@ -292,16 +199,7 @@ export function leaveOut() {
       if (/src\/sheets\/finding-codes\.ts$/.test(plain(id))) return code.replace(CODE_WORDS, '$1 "", "",');
       if (/src\/(supplies|life)\/finding-codes\.ts$|priors\.ts$/.test(plain(id)))
         return code.replace(OBJECT_WORDS, '$1 ""');
-      if (plain(id).endsWith("chart.js/dist/chunks/index.js"))
-        return SHAPES.reduce(
-          (text, shapes) => found(text, shapes, ""),
-          withoutBodies(code.replace(EASINGS, "const effects = { linear: (t) => t };"), CURVED),
-        );
-      if (plain(id).endsWith("chart.js/dist/chart.js"))
-        return [...MOTION, ...METHODS].reduce(
-          (text, [pattern, by]) => found(text, pattern, by),
-          found(withoutBodies(code, LABELS), OTHER_AXES, "class $1 {}"),
-        );
+      if (/chart\.js\/dist\//.test(plain(id))) return withoutChartParts(code, plain(id));
       if (plain(id).endsWith("simple-statistics.mjs"))
         return STATISTICS.reduce((text, pattern) => found(text, pattern, ""), code);
       if (plain(id).endsWith("hucre/dist/zip/reader.mjs"))

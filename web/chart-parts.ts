@@ -1,0 +1,89 @@
+import { found, withoutBodies } from "./code-cuts.ts";
+
+/** Ways of easing a motion, of which the charts have none (chart.js 4.6.1). */
+const EASINGS = /const effects = \{[\s\S]*?\n\};/;
+
+/** What moves points from one place to the next over some frames; charts are drawn at once (chart.js 4.6.1). */
+const MOTION: [RegExp, string][] = [
+  [
+    /^class Animator \{[\s\S]*?\n\}/m,
+    "class Animator { listen() {} has() { return false; } running() { return false; } stop() {} remove() {} }",
+  ],
+  [
+    /^class Animations \{[\s\S]*?\n\}/m,
+    "class Animations { update(element, properties) { Object.assign(element, properties); } }",
+  ],
+];
+
+/** Shapes of points but round and square ones (chart.js 4.6.1). */
+const SHAPES = [
+  /case 'triangle':[\s\S]*?(?=case 'rect':)/,
+  /rad \+= QUARTER_PI;\s*\/\* falls through \*\/ case 'rectRot':[\s\S]*?(?=case false:)/,
+];
+
+/**
+ * Slanted and skipped labels, titles of axes, and what is found and marked under the pointer: the charts hear no events
+ * (chart.js 4.6.1).
+ */
+const LABELS: [string, string][] = [
+  ["autoSkip", "ticks"],
+  ["titleArgs", "{}"],
+  ["evaluateInteractionItems", "undefined"],
+  ["getIntersectItems", "[]"],
+  ["getNearestItems", "[]"],
+  ["getAxisItems", "[]"],
+];
+const METHODS: [RegExp, string][] = [
+  ["calculateLabelRotation", "this.labelRotation = 0"],
+  ["_resolveAnimations", "{ update: Object.assign }"],
+  ["_updateHoverStyles", "undefined"],
+  ["updateHoverStyle", "undefined"],
+  ["bindUserEvents", "undefined"],
+  ["_eventHandler", "undefined"],
+  ["_handleEvent", "false"],
+  ["_getActiveElements", "[]"],
+  ["setActiveElements", "undefined"],
+  ["getElementsAtEventForMode", "[]"],
+  ["drawTitle", "undefined"],
+  ["_updateVisibility", "undefined"],
+  ["toBase64Image", "''"],
+  ["isPointInArea", "false"],
+  ["_checkEventBindings", "undefined"],
+  ["_getUniformDataChanges", "undefined"],
+  ["toggleDataVisibility", "undefined"],
+].map(([name, gives]) => [new RegExp(`^ +(${name}\\([^)]*\\) \\{)[\\s\\S]*?\\n {4}\\}`, "m"), `$1 return ${gives}; }`]);
+
+/** Curved lines, round corners, struck and backed text, and data that change, of which the charts have none (chart.js 4.6.1). */
+const CURVED = [
+  "splineCurve",
+  "splineCurveMonotone",
+  "monotoneAdjust",
+  "monotoneCompute",
+  "capBezierPoints",
+  "_updateBezierControlPoints",
+  "_bezierInterpolation",
+  "_bezierCurveTo",
+  "addRoundedRectPath",
+  "decorateText",
+  "drawBackdrop",
+  "listenArrayEvents",
+  "unlistenArrayEvents",
+].map((name): [string, string] => [name, "undefined"]);
+
+/** Axes that no chart has: bundlers keep them, since a class that extends another may do something (chart.js 4.6.1). */
+const OTHER_AXES = /^class (LogarithmicScale|RadialLinearScale|TimeScale|TimeSeriesScale) extends \w+ \{[\s\S]*?\n\}/gm;
+
+/**
+ * A module of the chart library without what no chart of the page has; null where it is left as it is.
+ *
+ * @param path  of the module, parted by slashes
+ */
+export function withoutChartParts(code: string, path: string): string | null {
+  if (path.endsWith("chart.js/dist/chunks/index.js")) {
+    const plain = withoutBodies(code.replace(EASINGS, "const effects = { linear: (t) => t };"), CURVED);
+    return SHAPES.reduce((text, shapes) => found(text, shapes, ""), plain);
+  }
+  if (!path.endsWith("chart.js/dist/chart.js")) return null;
+  const fewer = found(withoutBodies(code, LABELS), OTHER_AXES, "class $1 {}");
+  return [...MOTION, ...METHODS].reduce((text, [pattern, by]) => found(text, pattern, by), fewer);
+}
