@@ -13,7 +13,9 @@ export function carryEngine(engine: Blob): void {
 
 /** Makes the fits that planning will ask for in further workers, which run what this one runs. */
 export async function fitInWorkers(tasksAhead: () => FitTask[]): Promise<void> {
-  await fitSideBySide(tasksAhead, Math.min(WORKERS_AT_MOST, navigator.hardwareConcurrency), startWorker);
+  // one processor is left to the page, which draws meanwhile
+  const processors = Math.min(WORKERS_AT_MOST, navigator.hardwareConcurrency - 1);
+  await fitSideBySide(tasksAhead, processors, startWorker);
 }
 
 function startWorker(): Fitter {
