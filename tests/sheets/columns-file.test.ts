@@ -58,14 +58,20 @@ describe("columns files", () => {
     ["{", "The columns file is no JSON"],
     ['{"format":"wanecast.columns/2","tables":[]}', "The columns file cannot be used at format"],
     [mapping({ colour: "xx" }), 'at tables.0.rows.0: "colour" is no column of packs'],
-    [mapping({ serial: "" }), "at tables.0.rows.0.columns.serial: some text was expected"],
-    ['{"format":"wanecast.columns/1","tables":{}}', "at tables: a list was expected"],
-    ['{"format":"wanecast.columns/1","tables":[],"more":1}', '"more" is no key here'],
-    ['{"format":"wanecast.columns/1","tables":[],"__proto__":{}}', '"__proto__" is no key here'],
-    [mapping({ serial: "xx" }).replace('"packs"', '"packets"'), 'at tables.0.rows.0.kind: one of "devices", "packs"'],
-    [mapping({ serial: "xx" }).replace('"table":1', '"table":0'), "at tables.0.table: a whole number from 1 on"],
-    ["[]", "The columns file cannot be used: keys with values were expected"],
-    ["null", "The columns file cannot be used: keys with values were expected"],
+    [mapping({ serial: "" }), "at tables.0.rows.0.columns.serial: Too small"],
+    ['{"format":"wanecast.columns/1","tables":{}}', "at tables: Invalid input: expected array"],
+    ['{"format":"wanecast.columns/1","tables":[],"more":1}', 'Unrecognized key: "more"'],
+    ['{"format":"wanecast.columns/1","tables":[],"__proto__":{}}', 'Unrecognized key: "__proto__"'],
+    [
+      mapping({ serial: "xx" }).replace('"packs"', '"packets"'),
+      'at tables.0.rows.0.kind: Invalid option: expected one of "devices"|"packs"',
+    ],
+    [
+      mapping({ serial: "xx" }).replace('"table":1', '"table":0'),
+      "at tables.0.table: Too small: expected number to be >=1",
+    ],
+    ["[]", "The columns file cannot be used: Invalid input: expected object"],
+    ["null", "The columns file cannot be used: Invalid input: expected object"],
   ])("refuse %s with what is wrong", (text, words) => {
     const parsed = parseColumnsFile(text);
     expect("problem" in parsed ? parsed.problem : "").toContain(words);
