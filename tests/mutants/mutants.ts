@@ -42,7 +42,7 @@ export const MUTANTS: readonly Mutant[] = [
     "found.sort((a, b) => a.day - b.day)",
     "found.sort((a, b) => b.day - a.day)",
   ),
-  broken("life/pack-end", "life/forecast", ">= certain) chances[i] = 1", "> certain + 31) chances[i] = 1"),
+  broken("life/pack-end", "life/forecast", "asOf + ahead >= certain", "asOf + ahead >= certain + 31"),
   broken(
     "supplies/unit-life",
     "supplies",
@@ -76,7 +76,7 @@ export const MUTANTS: readonly Mutant[] = [
   broken("orders/prices", "orders", "tier.fromUnits <= units", "tier.fromUnits < units"),
   broken("orders/prices", "orders", "total >= offer.freeOver", "total > offer.freeOver"),
   broken(
-    "orders/net-needs",
+    "orders/supply-spans",
     "orders",
     "for (const span of supply) if (span.from <= through",
     "for (const span of supply) if (span.from < through",
