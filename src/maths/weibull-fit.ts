@@ -94,8 +94,9 @@ function watched({ exits, entries }: Problem, shape: number) {
 /** ln hazard at the reference age that is likeliest where the shape gives so much exposure. */
 function bestLogHazard({ failures, hazard }: Problem, exposure: number): number {
   if (hazard.precision === 0) return Math.log(failures / exposure);
-  let log = hazard.mean;
-  // the slope is concave: from the second step on, Newton comes down to the root from above
+  // from above the root, as here, Newton comes down to it fast; from far below, its first step would lead far beyond
+  const above = failures > 0 ? Math.log(failures / exposure) : -Infinity;
+  let log = Math.min(Math.max(hazard.mean, above), hazard.mean + failures / hazard.precision);
   for (let step = 0; step < STEPS_AT_MOST; step++) {
     const gone = exposure * Math.exp(log);
     const change = (failures - gone - (log - hazard.mean) * hazard.precision) / (gone + hazard.precision);

@@ -158,6 +158,23 @@ describe("fitWeibull", () => {
   });
 });
 
+it("finds the maximum of thousands of lives under a weak prior: near the one without it", () => {
+  // ages evenly up to 4.5 years, one in ten a failure
+  for (const lives of [2000, 5000]) {
+    const ages = Array.from({ length: lives }, (_, i) => (4.5 * (i + 0.5)) / lives);
+    const record = ages.map((exit, i): WatchedLife => ({ entry: 0, exit, failed: i % 10 === 5 }));
+    const prior: WeibullPrior = {
+      age: 5,
+      logHazard: { mean: -4.5, spread: 1.28 },
+      logShape: { mean: Math.log(1.2), spread: 0.3 },
+    };
+    const [alone, weakly] = [fitWeibull(record)!, fitWeibull(record, prior)!];
+    expect(weakly).not.toBe(null);
+    expect(Math.log(weakly.shape / alone.shape)).toBeCloseTo(0, 1);
+    expect(Math.log(weakly.scale / alone.scale)).toBeCloseTo(0, 1);
+  }
+});
+
 describe("kaplanMeier", () => {
   // Source: R 4 survfit on MASS gehan, computed outside
   it("matches R on the remissions under 6-MP", () => {
