@@ -79,7 +79,9 @@ function knownBy(fleet: Fleet, asOf: Day): Fleet {
     runtimeTests: fleet.runtimeTests.filter((test) => test.date <= asOf),
     packs: fleet.packs.map((pack) => {
       const retiredLater = pack.retired !== null && pack.retired > asOf;
-      const countedLater = pack.cyclesOn !== null && pack.cyclesOn > asOf;
+      // an undated count of a retired pack is of its last day
+      const countedOn = pack.cyclesOn ?? pack.retired;
+      const countedLater = countedOn !== null && countedOn > asOf;
       if (!retiredLater && !countedLater) return pack;
       return {
         ...pack,
