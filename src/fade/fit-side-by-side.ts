@@ -1,4 +1,4 @@
-import { type FitMade, type FitTask, keepFit } from "./kept-fits.ts";
+import { type FitMade, type FitTask, fitFor, isKept, keepFit } from "./kept-fits.ts";
 
 /** Something that makes fits beside others: a thread, a worker. */
 export interface Fitter {
@@ -11,7 +11,7 @@ export interface Fitter {
 const ROUNDS = 2;
 
 /**
- * Makes the fits that a plan will ask for side by side, and keeps them for it. Where there is too little to share out
+ * Makes the fits that a plan will ask for side by side, and keeps them for it. Where there is one processor
  * nothing is done, and where a fitter fails no more is: the plan then makes the rest by itself, and is the same.
  *
  * @param tasksAhead  fits that are still to be made, `fitsToPlan` or `fitsToProve`
@@ -29,8 +29,10 @@ export async function fitSideBySide(
   try {
     for (let round = 0; round < ROUNDS; round++) {
       const tasks = tasksAhead();
-      if (tasks.length < 2) return;
-      await makeAll(tasks, Math.min(tasks.length, processors), start, tell);
+      if (tasks.length === 0) return;
+      // one alone is made just as soon here
+      if (tasks.length === 1) keepFit(tasks[0]!, fitFor(tasks[0]!));
+      else await makeAll(tasks, Math.min(tasks.length, processors), start, tell);
     }
   } catch {
     // see above: nothing is lost but time
@@ -51,7 +53,8 @@ async function makeAll(
     try {
       for (let task = waiting.pop(); task !== undefined; task = waiting.pop()) {
         tell(done, tasks.length);
-        keepFit(task, await fitter.fit(task));
+        // items without readings can share one
+        if (!isKept(task)) keepFit(task, await fitter.fit(task));
         done++;
       }
     } finally {

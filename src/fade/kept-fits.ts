@@ -15,8 +15,8 @@ export interface FitMade {
   trust: Float64Array[];
 }
 
-/** Fits kept: some fleets' worth of items, of some 30 KB each. */
-const KEPT_AT_MOST = 400;
+/** Fits kept, of some 30 KB each: well over twice a fleet's items, else each is dropped before it is asked for again. */
+const KEPT_AT_MOST = 1000;
 
 /** Newest last, each with all that it heard, number by number. */
 const kept: { heard: Float64Array; made: FitMade }[] = [];

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { packEvidence } from "../../src/fade/evidence.ts";
 import { type Fitter, fitSideBySide } from "../../src/fade/fit-side-by-side.ts";
+import { usualPrior } from "../../src/fade/item-prior.ts";
 import { type FitMade, type FitTask, isKept } from "../../src/fade/kept-fits.ts";
 
 let priors = 0;
@@ -62,9 +63,17 @@ it("asks again for those that borrow", async () => {
   expect(notKept([...first, ...second])()).toEqual([]);
 });
 
-it("starts nothing for one fit alone, or on one processor", async () => {
+it("makes one fit alone where it stands, and starts nothing for it", async () => {
   const { noted, start } = noting(soon);
-  await fitSideBySide(notKept([task(2)]), 8, start);
+  const prior = { ...usualPrior(), mean: usualPrior().mean.fill(0.123) };
+  const alone = { packs: [packEvidence([], [])], prior };
+  await fitSideBySide(notKept([alone]), 8, start);
+  expect(noted.started).toBe(0);
+  expect(isKept(alone)).toBe(true);
+});
+
+it("starts nothing on one processor", async () => {
+  const { noted, start } = noting(soon);
   await fitSideBySide(notKept([task(2), task(3)]), 1, start);
   expect(noted.started).toBe(0);
 });
