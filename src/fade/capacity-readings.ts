@@ -32,7 +32,7 @@ export interface PackReadings {
 
 /**
  * Cell temperatures outside which a capacity is not comparable with the rating. Rated capacity is measured at
- * 20 ± 5 °C (IEC 61960-3); a few degrees more on either side change it by less than a test's own scatter.
+ * 20 ± 5 °C (IEC 61960-3); 5 °C below and 15 °C above that are let through, for want of a source.
  */
 const COMPARABLE_FROM_C = 10;
 const COMPARABLE_TO_C = 40;

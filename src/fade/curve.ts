@@ -21,7 +21,7 @@ export interface FleetCurve {
   startSpread: number;
   /** Natural logarithm of the median life, wear-years. */
   logMedianLife: number;
-  /** Spread of log life between packs in ordinary use. */
+  /** Scale of log life between packs in ordinary use, a t with 4 degrees of freedom: 1.41 of it are a standard deviation. */
   lifeSpread: number;
   slowPower: number;
   /** Spread of its logarithm between packs. */

@@ -52,7 +52,10 @@ const LIFE = PRIORS.findIndex(({ name }) => name === "medianLifeYears");
 const ROUGHLY = { points: 40, stepsPerHearing: 2, lastSteps: 4, keptSteps: 1, seed: SEED };
 const ROUGH_CURVES = 12;
 
-/** Times that one pack's likelihood is worked out for a fit, about: half a second of one processor, or a little more. */
+/**
+ * Times that one pack's likelihood is worked out for a fit, about, half a second of one processor: where that allows for
+ * no fewer points than the least and no more than the most. The most packs take up to 700,000.
+ */
 const LOOKS = 250_000;
 /** Times that a search hears more, about. */
 const USUAL_HEARINGS = 12;

@@ -22,7 +22,10 @@ const CROSSING_DAYS = 90;
 const CANDIDATES = [0.03, 0.05, 0.08, 0.12, 0.17, 0.24, 0.34, 0.48];
 const PRIOR_SPREAD = 0.6;
 
-/** One completed life: what was known after SHARE_SEEN of it, and between which days it ended. */
+/**
+ * One completed life: the readings of SHARE_SEEN of it, and between which days it ended. The curves have heard the whole
+ * life, and the clocks know the later counts, so that the spread learned is rather too small.
+ */
 interface Hindcast {
   evidence: PackEvidence;
   pack: FadingPack;

@@ -5,7 +5,7 @@
 const SHORTEST_YEARS = 0.15;
 const LONGEST_YEARS = 60;
 
-/** Step in log life. A sum over equal steps is exact to 1e-4 while the step is below 1.5 standard deviations. */
+/** Step in log life. A sum over equal steps is exact to 3e-4 while the step is below 1.5 standard deviations. */
 export const LOG_LIFE_STEP = 0.06;
 
 export const LOG_LIVES: Float64Array = Float64Array.from(

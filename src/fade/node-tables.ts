@@ -8,7 +8,7 @@ const LIFE_TAIL = 4;
 const DENSITY_AT_CENTRE = 3 / 8;
 /** Spread of log life among the hard-used packs. */
 const HARD_SPREAD = 0.35;
-/** Log life beyond which the knee's share changes no more. */
+/** Distance of log life from its median beyond which the knee's share changes no more. */
 const HARDNESS_AT_MOST = 2.5;
 /** Three-point Gauss-Hermite rule: exact for polynomials to the fifth degree under a normal. */
 const SHAPE_OFFSETS = [-Math.sqrt(3), 0, Math.sqrt(3)];

@@ -9,7 +9,8 @@ const SPOILT_SCATTER = 5;
 
 /**
  * Trust in each reading of a pack, from how far it lies from the pack's fitted curve: the chance that it is a
- * good reading, plus what a spoilt one is still worth. A two-part normal mixture's weight, averaged over curves.
+ * good reading, plus what a spoilt one is still worth. A two-part normal mixture's weight at the deviation averaged over
+ * curves, in units of a reading's noise; the curves' own doubt, and that the reading pulls them, are left out.
  *
  * @param evidence  with trust as used for the fit; replaced by the new trust
  */
@@ -27,7 +28,7 @@ export function updateTrust(evidence: PackEvidence, tables: readonly NodeTables[
   for (let j = 0; j < n; j++) evidence.trust[j] = trustAt(deviation[j]!);
 }
 
-/** Trust in a reading that lies z standard deviations off: near 1 up to 3, near 1/25 beyond 4. */
+/** Trust in a reading that lies z standard deviations off: 0.96 at 2, 0.7 at 3, 0.11 at 4, about 1/25 from 5 on. */
 function trustAt(z: number): number {
   const good = (1 - SPOILT_SHARE) * Math.exp(-0.5 * z * z);
   const spoilt = (SPOILT_SHARE / SPOILT_SCATTER) * Math.exp((-0.5 * z * z) / SPOILT_SCATTER ** 2);

@@ -28,7 +28,7 @@ export function gridIndex(daysAhead: number, logStretch: number): number {
   return Math.min(GRID_SIZE - 1, index);
 }
 
-/** Where a time ahead lies on the grid before any stretch, and how far a stretch of e^1 shifts it. */
+/** Grid steps by which a stretch of e^1 shifts a time. */
 export const INDEX_PER_LOG_STRETCH = 1 / LOG_STEP;
 
 /**

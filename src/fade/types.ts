@@ -28,7 +28,7 @@ export interface FadeGroup {
   packs: number;
   readings: number;
   completedLives: number;
-  /** Named parameter values, rounded to 10 significant digits. */
+  /** Medians over the curves, by name; rounded when written out. */
   parameters: Record<string, number>;
   basis: Basis;
 }

@@ -43,6 +43,8 @@ export function gammaCdf(shape: number, x: number): number {
 /**
  * The x with gammaCdf(shape, x) = p, by Newton's rule kept between bounds; relative error about 1e-14.
  *
+ * @param p  below 1
+ *
  * @see Wilson, E. B. and Hilferty, M. M. (1931), The distribution of chi-square, PNAS 17, 684-688, for where it starts
  */
 export function gammaQuantile(shape: number, p: number): number {

@@ -6,7 +6,7 @@ export interface GammaRate {
   exposure: number;
 }
 
-/** Beyond this shape the rates of the places differ by less than 3 %: they are taken as one common rate. */
+/** Beyond this shape the rates of the places differ by a standard deviation of about 3 %: they are taken as one common rate. */
 const SHAPE_OF_ONE_RATE = 1000;
 const LEAST_SHAPE = 1e-3;
 /** A root is found where a step changes its logarithm by less. */

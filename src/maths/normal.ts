@@ -54,7 +54,7 @@ export function normalCdf(x: number): number {
 export function logNormalCdf(x: number): number {
   if (x > 8) return 0;
   if (x > -20) return Math.log(normalCdf(x));
-  // Mills ratio, first terms of its asymptotic series: relative error below 1e-7 there
+  // Mills ratio, first terms of its asymptotic series: absolute error of the logarithm below 3e-7 there
   const square = x * x;
   return -0.5 * square - Math.log(-x * SQRT_2_PI) + Math.log1p(-1 / square + 3 / (square * square));
 }
