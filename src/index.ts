@@ -55,7 +55,8 @@ export { writePlanJson } from "./out/write-plan-json.ts";
 // The plan
 export { makeDates, makeDatesBehind, makePlan } from "./plan.ts";
 export { type ColumnChoices, columnChoices } from "./sheets/mapping/column-choices.ts";
-export { type ColumnsFile, columnsFileOf, parseColumnsFile } from "./sheets/mapping/columns-file.ts";
+export { columnsFileOf } from "./sheets/mapping/columns-as-read.ts";
+export { type ColumnsFile, parseColumnsFile } from "./sheets/mapping/columns-file.ts";
 export { openWorkbooks } from "./sheets/open-file.ts";
 export { policyChoicesIn } from "./sheets/policy-choices.ts";
 // Label scans

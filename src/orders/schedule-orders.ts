@@ -6,7 +6,7 @@ import { type Fleet, nameKey } from "../fleet/rows.ts";
 import type { PackLife } from "../life/types.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { budgetYears, type ScheduledItem } from "./budget.ts";
-import { itemCase } from "./item-case.ts";
+import { itemCase } from "./collect-case.ts";
 import { linesOfItem, shareFees } from "./order-lines.ts";
 import { orderTogether } from "./order-together.ts";
 import { standInGround } from "./stand-ins.ts";

@@ -1,6 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { GainsByDay } from "./gains-by-day.ts";
-import type { MovePlace } from "./move-search.ts";
+import type { MovePlace } from "./move-place.ts";
 
 /** Gains closer than this are equal. */
 export const ROUNDING = 1e-12;

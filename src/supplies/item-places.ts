@@ -4,7 +4,7 @@ import type { Policy } from "../fleet/policy.ts";
 import type { Fleet, UseLogRow } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
 import type { ItemPlace } from "./item-place.ts";
-import { devicesOfTask, usualQuantity } from "./routine-use.ts";
+import { devicesOfTask, usualQuantity } from "./routine-task.ts";
 import { type StockUnit, stockUnits } from "./stock-units.ts";
 import { type ItemUse, itemUse, usesByItem } from "./use-rates.ts";
 

@@ -3,8 +3,8 @@ import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type DatedStockRow, nameKey } from "../fleet/rows.ts";
 import type { ItemPlace } from "./item-place.ts";
+import type { MovePlace } from "./move-place.ts";
 import { type Leg, roundsOf } from "./move-rounds.ts";
-import type { MovePlace } from "./move-search.ts";
 import type { Move } from "./types.ts";
 
 /** A move waits for the next round of visits, this many days, but not past half of its unit's time. */

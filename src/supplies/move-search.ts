@@ -1,17 +1,8 @@
 import type { Day } from "../calendar/day.ts";
 import { merged } from "../fleet/merged.ts";
 import { type Offer, offersOf, type PlaceState, ROUNDING, stateAfter, stateOf, tryOn } from "./exchange-state.ts";
+import type { MovePlace } from "./move-place.ts";
 import { TakersByDay } from "./takers-by-day.ts";
-
-/** A place that can give and take units of one item. */
-export interface MovePlace {
-  /** Swap days of its movable units, ascending. */
-  days: Day[];
-  /** Expected units used before their swap days, for a set of swap days (ascending) of the place's size. */
-  value(days: readonly Day[]): number;
-  /** Expected uses by a day, to find places that use much. */
-  expectedUses(day: Day): number;
-}
 
 /** What a search found: the swap days that each place ends with, and the units saved by it before costs. */
 export interface MovesFound {

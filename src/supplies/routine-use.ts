@@ -1,20 +1,7 @@
-import type { Item } from "../fleet/item-book.ts";
-import { nameKey, type RoutineRow } from "../fleet/rows.ts";
-import type { WhoTakes } from "../fleet/who-takes.ts";
+import type { RoutineRow } from "../fleet/rows.ts";
 import type { Needing } from "./item-places.ts";
-import { rollMinutes, rollsPerStrip } from "./paper.ts";
-
-/** What a task takes where the sheet does not say: a check strip of a roll of paper, else one unit. */
-export function usualQuantity(item: Item): number {
-  return item.kind === "paper" && item.unitLengthM !== null ? rollsPerStrip(item.unitLengthM) : 1;
-}
-
-/** A task with a duty is done on every device of that duty; one without, on every device that takes the item. */
-export function devicesOfTask(duty: string | null, takes: WhoTakes, item: Item): string[] {
-  if (duty === null) return takes.takers(item).map((taker) => taker.key);
-  const wanted = nameKey(duty);
-  return [...takes.devices].filter(([, { duty }]) => duty !== null && nameKey(duty) === wanted).map(([key]) => key);
-}
+import { rollMinutes } from "./paper.ts";
+import { devicesOfTask, usualQuantity } from "./routine-task.ts";
 
 /** What a task of the routine uses of an item. */
 export interface RoutineUse {

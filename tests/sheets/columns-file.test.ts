@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { columnsFileOf, parseColumnsFile } from "../../src/sheets/mapping/columns-file.ts";
+import { columnsFileOf } from "../../src/sheets/mapping/columns-as-read.ts";
+import { parseColumnsFile } from "../../src/sheets/mapping/columns-file.ts";
 import { readSheets } from "../../src/sheets/read-sheets.ts";
 import { AS_OF, textFile } from "./sheet-file.ts";
 

@@ -1,29 +1,11 @@
-import type { ChartConfiguration } from "chart.js";
 import { make } from "../dom.ts";
 import { say } from "../strings.ts";
 import { Chart } from "./chart-kit.ts";
-import { chartKey, type KeyEntry } from "./key.ts";
-import { type Palette, palette } from "./palette.ts";
+import type { FigureSpec } from "./figure-spec.ts";
+import { chartKey } from "./key.ts";
+import { palette } from "./palette.ts";
 import { savePicture } from "./picture.ts";
 import { showReadingLine } from "./rules.ts";
-
-export interface FigureSpec {
-  /** The question that the figure answers. */
-  question: string;
-  unit: string;
-  key: KeyEntry[];
-  /** What the figure shows, in words. */
-  caption: string;
-  draw: (colours: Palette) => ChartConfiguration;
-  /** One a step of the chart: where on the x scale, and what stands there, read out. */
-  points: { at: number; says: string }[];
-  /** The step that is read out first. */
-  firstPoint?: number;
-  /** The figures as a table, made when it is asked for. */
-  table: () => HTMLElement;
-  /** Choices that belong to the figure, above the plot. */
-  choices?: HTMLElement | null;
-}
 
 interface Live {
   canvas: HTMLCanvasElement;

@@ -2,7 +2,7 @@ import { footerLine } from "../print-footer.ts";
 import { saveBlob } from "../save-file.ts";
 import { say } from "../strings.ts";
 import { Chart } from "./chart-kit.ts";
-import type { FigureSpec } from "./figure.ts";
+import type { FigureSpec } from "./figure-spec.ts";
 import { hatch } from "./hatch.ts";
 import type { KeyEntry, Mark } from "./key.ts";
 import { type Palette, palette } from "./palette.ts";

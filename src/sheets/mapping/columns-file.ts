@@ -1,10 +1,6 @@
 import * as z from "zod/mini";
 import english from "zod/v4/locales/en.js";
 import { SHEETS, type SheetKind } from "../../fleet/columns.ts";
-import { openFile } from "../open-file.ts";
-import type { SheetFile } from "../reading.ts";
-import type { Table } from "../tables/table.ts";
-import { columnKeys } from "./column-keys.ts";
 
 const KINDS = SHEETS.map(({ kind }) => kind) as [SheetKind, ...SheetKind[]];
 
@@ -74,28 +70,4 @@ export function parseColumnsFile(text: string): { columns: ColumnsFile } | { pro
   const [issue] = read.error.issues;
   const where = issue?.path.length ? ` at ${issue.path.join(".")}` : "";
   return { problem: `The columns file cannot be used${where}: ${issue?.message ?? "not understood"}.` };
-}
-
-/** The columns file that says how the files' tables are read now, for people to correct and use again. */
-export function columnsFileOf(files: readonly SheetFile[], columns: ColumnsFile | null = null): ColumnsFile {
-  const tables = files
-    .flatMap((file) => openFile(file, columns).tabs)
-    .flatMap((tab) => tab.tables)
-    .map(describe);
-  return { format: "wanecast.columns/1", tables };
-}
-
-function describe({ grid, number, header, groups, outputs }: Table): MappedTable {
-  const keys = columnKeys(header, groups);
-  const used = new Set<number>();
-  const rows = outputs.map(({ sheet, fields, implied }) => {
-    const columns: Record<string, string> = {};
-    for (const field of fields) {
-      columns[field.spec.name] = keys[field.columns[0]!]!;
-      for (const column of field.columns) used.add(column);
-    }
-    return { kind: sheet.kind, ...(implied.item === undefined ? {} : { item: implied.item }), columns };
-  });
-  const unread = keys.flatMap((key, column) => (key === null || used.has(column) ? [] : [key]));
-  return { file: grid.file, sheet: grid.sheet, table: number, rows, unread };
 }
