@@ -36,7 +36,6 @@ export { embedInPage } from "./out/embed-in-page.ts";
 export { ordersCsv } from "./out/orders-csv.ts";
 export { ordersIcs } from "./out/orders-ics.ts";
 export { ordersText } from "./out/orders-text.ts";
-export { ordersWorkbook } from "./out/orders-workbook.ts";
 export { packsCsv } from "./out/packs-csv.ts";
 export { packsText } from "./out/packs-text.ts";
 export { pairMoves } from "./out/pair-moves.ts";
@@ -50,6 +49,7 @@ export type { TextSetting } from "./out/text-section.ts";
 // Recalls
 export { traceCsv } from "./out/trace-csv.ts";
 export { traceJson, traceText } from "./out/trace-out.ts";
+export { ordersWorkbook } from "./out/workbook/orders-workbook.ts";
 export { jsonChunks } from "./out/write-json.ts";
 export { writePlanJson } from "./out/write-plan-json.ts";
 // The plan

@@ -2,8 +2,6 @@ import { withoutChartParts } from "./chart-parts.ts";
 import { found, withoutBodies } from "./code-cuts.ts";
 import { withFoldedLists } from "./front-coding.ts";
 
-const OWN_WRITER = new URL("engine/small-workbook.ts", import.meta.url).pathname;
-
 /** What a module exports in place of its own: each answer is one that its callers expect for "nothing there". */
 const NOTHING: [RegExp, string][] = [
   // The workbook reader's parsers for drawings, pivot tables, comments and passwords (hucre 1.0.0).
@@ -36,8 +34,6 @@ const NOTHING: [RegExp, string][] = [
     /hucre\/dist\/xlsx\/external-link-reader\.mjs$/,
     "export const parseExternalLink = () => ({}); export const REL_EXTERNAL_LINK_PATH_TYPES = [];",
   ],
-  // A workbook of plain cells is written by a file of our own.
-  [/hucre\/dist\/xlsx\/writer\.mjs$/, `export { writeXlsx } from ${JSON.stringify(OWN_WRITER)};`],
   // Colours are mixed only for hovering and motion, and the charts have neither (chart.js 4.6.1).
   [
     /@kurkle\/color\/dist\/color\.esm\.js$/,

@@ -1,10 +1,10 @@
-import { writeXlsx } from "hucre/xlsx";
 import { dayFromIso } from "../calendar/day.ts";
 import { type ColumnSpec, SHEETS, type SheetSpec, sheetSpec } from "../fleet/columns.ts";
 import type { Fleet } from "../fleet/rows.ts";
 import { type CanonicalRow, type CanonicalValue, canonicalRows } from "../sheets/canonical-rows.ts";
 import { csvText } from "./csv.ts";
-import { workbookText } from "./workbook-text.ts";
+import { workbookText } from "./workbook/workbook-text.ts";
+import { writeWorkbook } from "./workbook/write-workbook.ts";
 
 const MS_PER_DAY = 86_400_000;
 
@@ -31,8 +31,8 @@ export function datedStockCsv(fleet: Fleet): string {
 /** The fleet as one workbook, a tab for each kind that has rows, dates as dates and serials as text. */
 export async function cleanWorkbook(fleet: Fleet): Promise<Uint8Array> {
   const rows = canonicalRows(fleet);
-  return writeXlsx({
-    sheets: SHEETS.filter(({ kind }) => rows[kind].length > 0).map(({ kind, columns }) => ({
+  return writeWorkbook(
+    SHEETS.filter(({ kind }) => rows[kind].length > 0).map(({ kind, columns }) => ({
       name: kind,
       columns: columns.map(({ name, type }) => ({
         header: name,
@@ -42,9 +42,8 @@ export async function cleanWorkbook(fleet: Fleet): Promise<Uint8Array> {
       data: rows[kind].map((row) =>
         Object.fromEntries(columns.map((column) => [column.name, workbookValue(cellOf(row, column.name), column)])),
       ),
-      freezePane: { rows: 1 },
     })),
-  });
+  );
 }
 
 function sheetText({ columns }: SheetSpec, rows: readonly CanonicalRow[]): string {

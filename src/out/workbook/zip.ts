@@ -13,7 +13,7 @@ const DEFLATED = 8;
 /** 1 January 1980, the first day that the format knows: the same parts give the same bytes. */
 const NO_DATE = 0x0021;
 
-/** Packs texts into a ZIP archive (the format's version 2.0), deflated by the browser. */
+/** Packs texts into a ZIP archive (the format's version 2.0), deflated by what the browser or Node has for it. */
 export async function zip(parts: readonly Part[]): Promise<Uint8Array> {
   const pieces: Uint8Array[] = [];
   const directory: Uint8Array[] = [];

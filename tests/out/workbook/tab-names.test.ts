@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { tabNames } from "../../src/out/tab-names.ts";
+import { tabNames } from "../../../src/out/workbook/tab-names.ts";
 
 // Source: what spreadsheet programs take as a tab's name: 1 to 31 characters, none of [ ] : * ? / \, no apostrophe at
 // either end, unique without regard to case, and not History (from memory)

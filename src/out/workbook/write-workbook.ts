@@ -2,8 +2,8 @@ import { zip } from "./zip.ts";
 
 type Cell = string | number | Date | null;
 
-/** A tab of a workbook to be written: the part of the writing library's own description that the engine uses. */
-interface Tab {
+/** A tab of a workbook to be written. */
+export interface Tab {
   name: string;
   columns: { header: string; key: string; width?: number; numFmt?: string }[];
   data: Record<string, Cell | boolean>[];
@@ -22,9 +22,10 @@ const OWN_FORMATS_FROM = 164;
 
 /**
  * Writes a workbook (ECMA-376, transitional) of plain cells: a bold header that stays in sight, then text, numbers and
- * dates in each column's format. Stands in the page for the writing library, which is twenty times its size.
+ * dates in each column's format. The reading library can write too, but names a tab with a blank in it wrongly where its
+ * header is to stand on every printed page, and is twenty times the size.
  */
-export async function writeXlsx({ sheets }: { sheets: Tab[] }): Promise<Uint8Array> {
+export async function writeWorkbook(sheets: readonly Tab[]): Promise<Uint8Array> {
   const formats = [...new Set(sheets.flatMap(({ columns }) => columns.flatMap(({ numFmt }) => numFmt ?? [])))];
   const each = (text: (number: number, tab: Tab) => string) => sheets.map((tab, at) => text(at + 1, tab)).join("");
   const part = (name: string, text: string) => ({ name, text: HEAD + text });

@@ -1,8 +1,8 @@
 import { readXlsx } from "hucre/xlsx";
 import { describe, expect, it } from "vitest";
-import { ordersWorkbook } from "../../src/out/orders-workbook.ts";
-import type { Plan } from "../../src/out/plan-schema.ts";
-import { aPlan } from "./a-plan.ts";
+import type { Plan } from "../../../src/out/plan-schema.ts";
+import { ordersWorkbook } from "../../../src/out/workbook/orders-workbook.ts";
+import { aPlan } from "../a-plan.ts";
 
 const [line] = aPlan().orders;
 const order = (changes: Partial<Plan["orders"][number]>) => ({ ...line!, ...changes });

@@ -1,12 +1,12 @@
-import { writeXlsx } from "hucre/xlsx";
-import { dayFromIso } from "../calendar/day.ts";
-import { minorDigits, NO_CURRENCY } from "../fleet/currency.ts";
-import { groupBy } from "../fleet/group-by.ts";
-import { decimalMoney } from "./money-text.ts";
-import type { Plan } from "./plan-schema.ts";
-import { sortBy } from "./sort-by.ts";
+import { dayFromIso } from "../../calendar/day.ts";
+import { minorDigits, NO_CURRENCY } from "../../fleet/currency.ts";
+import { groupBy } from "../../fleet/group-by.ts";
+import { decimalMoney } from "../money-text.ts";
+import type { Plan } from "../plan-schema.ts";
+import { sortBy } from "../sort-by.ts";
 import { tabNames } from "./tab-names.ts";
 import { workbookText } from "./workbook-text.ts";
+import { writeWorkbook } from "./write-workbook.ts";
 
 type Line = Plan["orders"][number];
 type Cell = string | number | Date | null;
@@ -53,12 +53,10 @@ export async function ordersWorkbook(plan: Plan): Promise<Uint8Array> {
   const bySupplier = [...groupBy(plan.orders, ({ supplier }) => supplier)];
   const suppliers = sortBy(bySupplier, ([supplier]) => [supplier]);
   const [totals = "", ...tabs] = tabNames(["Totals", ...suppliers.map(([supplier]) => supplier)]);
-  return writeXlsx({
-    sheets: [
-      tab(totals, TOTAL_COLUMNS, totalRows(suppliers, plan.orders), plan.orders),
-      ...suppliers.map(([, lines], index) => tab(tabs[index]!, LINE_COLUMNS, lineRows(lines), lines)),
-    ],
-  });
+  return writeWorkbook([
+    tab(totals, TOTAL_COLUMNS, totalRows(suppliers, plan.orders), plan.orders),
+    ...suppliers.map(([, lines], index) => tab(tabs[index]!, LINE_COLUMNS, lineRows(lines), lines)),
+  ]);
 }
 
 function tab(name: string, columns: typeof LINE_COLUMNS, rows: readonly Row[], lines: readonly Line[]) {
@@ -73,7 +71,6 @@ function tab(name: string, columns: typeof LINE_COLUMNS, rows: readonly Row[], l
       ...(of === "date" || of === "money" ? { numFmt: formats[of] } : {}),
     })),
     data: rows.map((row) => Object.fromEntries(columns.map(({ key }) => [key, row[key] ?? null]))),
-    freezePane: { rows: 1 },
   };
 }
 

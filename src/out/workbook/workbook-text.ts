@@ -1,4 +1,4 @@
-import { guardText } from "../sheets/values/formula-guard.ts";
+import { guardText } from "../../sheets/values/formula-guard.ts";
 
 /** Characters that a cell of a workbook may hold; with more of them spreadsheets call the file damaged. Common practice, no source. */
 const LONGEST_CELL = 32_767;
