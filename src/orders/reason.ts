@@ -23,6 +23,7 @@ export function reasonFor(line: OrderLine, facts: LineFacts): string {
   const said = [
     `Covers ${monthSpanWords(line.covers.from, line.covers.to)} at ${percent(level)}: ${unitWords(line.quantity, offer.kind)}.`,
   ];
+  if (!offer.priced) said.push("No price is known.");
   if (offer.unitsPerBox > 1) said.push(`Bought as ${boxWords(line.boxes)} of ${offer.unitsPerBox}.`);
   if (risk.lower !== null) {
     const { boxes, saves } = risk.lower;

@@ -1,8 +1,13 @@
+import { NO_CURRENCY } from "../fleet/currency.ts";
 import { csvOf } from "./csv.ts";
+import { isForecast, isPriced } from "./line-standing.ts";
 import { decimalMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
 
-/** orders.csv: one line an order line, by order-by date; money in major units. New columns go to the end. */
+/**
+ * orders.csv: one line an order line, by order-by date; money in major units, blank where no price is known. New columns go
+ * to the end.
+ */
 export function ordersCsv(plan: Plan): string {
   return csvOf(plan.orders, {
     order_by: (line) => line.orderBy,
@@ -11,10 +16,10 @@ export function ordersCsv(plan: Plan): string {
     item: (line) => line.item,
     quantity: (line) => line.quantity,
     boxes: (line) => line.boxes,
-    unit_price: (line) => line.unitPrice,
-    line_cost: (line) => decimalMoney(line.lineCost, line.currency),
+    unit_price: (line) => (isPriced(line) ? line.unitPrice : null),
+    line_cost: (line) => (isPriced(line) ? decimalMoney(line.lineCost, line.currency) : null),
     fee_share: (line) => decimalMoney(line.feeShare, line.currency),
-    currency: (line) => line.currency,
+    currency: (line) => (line.currency === NO_CURRENCY ? null : line.currency),
     arrive_by: (line) => line.arriveBy,
     uncovered_until: (line) => line.uncoveredUntil,
     covers_from: (line) => line.covers.from,
@@ -24,5 +29,6 @@ export function ordersCsv(plan: Plan): string {
     order: (line) => line.order,
     id: (line) => line.id,
     gtin: (line) => line.gtin,
+    forecast: (line) => (isForecast(line, plan.asOf) ? "yes" : "no"),
   });
 }

@@ -1,7 +1,9 @@
 import { dayFromIso, isoFromDay } from "../calendar/day.ts";
+import { NO_CURRENCY } from "../fleet/currency.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { ENGINE } from "./engine.ts";
 import { dateValue, foldedLine, textValue } from "./icalendar.ts";
+import { isForecast, isPriced } from "./line-standing.ts";
 import { groupedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
 
@@ -20,12 +22,14 @@ export function ordersIcs(plan: Plan): string {
 function eventOf(line: Plan["orders"][number], asOf: string): string[] {
   const stamp = `${dateValue(asOf)}T000000Z`;
   const day = dayFromIso(line.orderBy)!;
-  const cost = `${line.currency} ${groupedMoney(line.lineCost + line.feeShare, line.currency)}`;
+  const forecast = isForecast(line, asOf);
   const told = [
     line.reason,
-    `Expected to arrive on ${line.arriveBy}. ${cost} with its share of the order's fee.`,
+    `Expected to arrive on ${line.arriveBy}.${costWords(line)}`,
+    forecast ? `Forecast as of ${asOf}: plan again before ordering.` : `Planned as of ${asOf}.`,
     STANDING_CAUTIONS[0]!,
   ];
+  const title = line.late ? "Order now, late" : forecast ? "Order, forecast" : "Order";
   return [
     "BEGIN:VEVENT",
     `UID:${textValue(`${line.id}@wanecast`)}`,
@@ -36,9 +40,16 @@ function eventOf(line: Plan["orders"][number], asOf: string): string[] {
     `DTSTART;VALUE=DATE:${dateValue(line.orderBy)}`,
     // exclusive, so an event of one day ends on the next
     `DTEND;VALUE=DATE:${dateValue(isoFromDay(day + 1))}`,
-    `SUMMARY:${textValue(`${line.late ? "Order now, late" : "Order"}: ${line.quantity} x ${line.item} from ${line.supplier}`)}`,
+    `SUMMARY:${textValue(`${title}: ${line.quantity} x ${line.item} from ${line.supplier}`)}`,
     `DESCRIPTION:${textValue(told.join("\n"))}`,
     "TRANSP:TRANSPARENT",
     "END:VEVENT",
   ];
+}
+
+function costWords(line: Plan["orders"][number]): string {
+  if (!isPriced(line)) return "";
+  const amount = groupedMoney(line.lineCost + line.feeShare, line.currency);
+  const named = line.currency === NO_CURRENCY ? amount : `${line.currency} ${amount}`;
+  return ` ${named} with its share of the order's fee.`;
 }

@@ -208,6 +208,7 @@ describe("scheduleOrders: from whom", () => {
     const { orders, cautions } = scheduleOrders(fleetWith({}), policyWith(), [certainDemand("Gel 60", [0, 3])], []);
     expect(orders[0]).toMatchObject({ supplier: "unnamed supplier", quantity: 3, lineCost: 0, unitPrice: "0.00" });
     expect(cautions.join(" ")).toContain("Gel 60 is not in the catalogue");
+    expect(orders[0]!.reason).toContain("No price is known.");
   });
 
   it("never compares prices in different currencies", () => {

@@ -31,8 +31,17 @@ describe("the CSV files", () => {
         order: "Fenwold Batteries / 2026-11-01",
         id: "Fenwold Batteries / pack-md / 2026-11",
         gtin: "09521234543213",
+        forecast: "no",
       },
     ]);
+  });
+  it("ordersCsv: blank where no price is known or no currency named, and forecast after the next plan", () => {
+    const [line] = aPlan().orders;
+    const unpriced = { ...line!, unitPrice: "0", lineCost: 0, feeShare: 0, currency: "XXX", orderBy: "2026-12-02" };
+    const unnamed = { ...line!, currency: "XXX", orderBy: "2026-12-01" };
+    const rows = rowsOf(ordersCsv(aPlan({ orders: [unpriced, unnamed] })));
+    expect(rows[0]).toMatchObject({ unit_price: "", line_cost: "", currency: "", forecast: "yes" });
+    expect(rows[1]).toMatchObject({ unit_price: "389.00", line_cost: "4668.00", currency: "", forecast: "no" });
   });
   it("packsCsv: capacities in percent, blanks where nothing is known", () => {
     const [first, second] = rowsOf(packsCsv(aPlan()));

@@ -64,4 +64,15 @@ describe("ordersIcs", () => {
     expect(new Set(uids(text)).size).toBe(plan.orders.length);
     expect(later).toContain("DTSTAMP:20270201T000000Z");
   });
+
+  it("tells as of when it was planned, which lines are forecasts, and no cost where no price is known", () => {
+    const [line] = plan.orders;
+    const unpriced = { ...line!, late: false, orderBy: "2026-12-02", lineCost: 0, currency: "XXX" };
+    const said = unfold(ordersIcs({ ...plan, orders: [{ ...line!, late: false, orderBy: "2026-12-01" }, unpriced] }));
+    const [, near, far] = said.split("BEGIN:VEVENT");
+    expect(near).toContain("SUMMARY:Order: 12 x pack-md");
+    expect(near).toContain("EUR 4\\,733.00 with its share of the order's fee.\\nPlanned as of 2026-11-01.");
+    expect(far).toContain("SUMMARY:Order\\, forecast: 12 x pack-md");
+    expect(far).toContain("2026-12-13.\\nForecast as of 2026-11-01: plan again before ordering.");
+  });
 });

@@ -1,12 +1,14 @@
 import { dayFromIso } from "../../calendar/day.ts";
 import { minorDigits, NO_CURRENCY } from "../../fleet/currency.ts";
 import { groupBy } from "../../fleet/group-by.ts";
+import { STANDING_CAUTIONS } from "../cautions.ts";
+import { isForecast, isPriced } from "../line-standing.ts";
 import { decimalMoney } from "../money-text.ts";
 import type { Plan } from "../plan-schema.ts";
 import { sortBy } from "../sort-by.ts";
 import { tabNames } from "./tab-names.ts";
 import { workbookText } from "./workbook-text.ts";
-import { writeWorkbook } from "./write-workbook.ts";
+import { type Tab, writeWorkbook } from "./write-workbook.ts";
 
 type Line = Plan["orders"][number];
 type Cell = string | number | Date | null;
@@ -16,10 +18,12 @@ const MS_PER_DAY = 86_400_000;
 const DATE_WIDTH = 11;
 const MONEY_WIDTH = 12;
 
-const LINE_COLUMNS: { key: string; width: number; of: "date" | "money" | "text" | "count" }[] = [
+const LINE_COLUMNS: { key: string; width: number; of: "date" | "money" | "text" | "words" | "count" }[] = [
   { key: "order_by", width: DATE_WIDTH, of: "date" },
   { key: "late", width: 6, of: "text" },
-  { key: "item", width: 24, of: "text" },
+  { key: "forecast", width: 9, of: "text" },
+  { key: "item", width: 24, of: "words" },
+  { key: "gtin", width: 16, of: "text" },
   { key: "quantity", width: 9, of: "count" },
   { key: "boxes", width: 7, of: "count" },
   { key: "unit_price", width: MONEY_WIDTH, of: "money" },
@@ -30,9 +34,8 @@ const LINE_COLUMNS: { key: string; width: number; of: "date" | "money" | "text" 
   { key: "arrive_by", width: DATE_WIDTH, of: "date" },
   { key: "covers_from", width: DATE_WIDTH, of: "text" },
   { key: "covers_to", width: DATE_WIDTH, of: "text" },
-  { key: "order", width: 32, of: "text" },
-  { key: "reason", width: 60, of: "text" },
-  { key: "gtin", width: 16, of: "text" },
+  { key: "reason", width: 60, of: "words" },
+  { key: "order", width: 20, of: "words" },
 ];
 
 const TOTAL_COLUMNS: typeof LINE_COLUMNS = [
@@ -47,19 +50,26 @@ const TOTAL_COLUMNS: typeof LINE_COLUMNS = [
 
 /**
  * The schedule as a workbook for a purchasing office: a tab of totals, then a tab for each supplier with its lines by
- * order-by date and a total for each currency. Money is in major units, and blank where no price is known.
+ * order-by date and a total for each currency. Money is in major units, and blank where no price is known. Every tab is
+ * as wide as a printed page, and says on it as of when it was planned.
  */
 export async function ordersWorkbook(plan: Plan): Promise<Uint8Array> {
   const bySupplier = [...groupBy(plan.orders, ({ supplier }) => supplier)];
   const suppliers = sortBy(bySupplier, ([supplier]) => [supplier]);
   const [totals = "", ...tabs] = tabNames(["Totals", ...suppliers.map(([supplier]) => supplier)]);
   return writeWorkbook([
-    tab(totals, TOTAL_COLUMNS, totalRows(suppliers, plan.orders), plan.orders),
-    ...suppliers.map(([, lines], index) => tab(tabs[index]!, LINE_COLUMNS, lineRows(lines), lines)),
+    tab(plan, totals, TOTAL_COLUMNS, [...totalRows(suppliers, plan.orders), ...notes(plan)], plan.orders),
+    ...suppliers.map(([, lines], index) => tab(plan, tabs[index]!, LINE_COLUMNS, lineRows(lines, plan.asOf), lines)),
   ]);
 }
 
-function tab(name: string, columns: typeof LINE_COLUMNS, rows: readonly Row[], lines: readonly Line[]) {
+function tab(
+  plan: Plan,
+  name: string,
+  columns: typeof LINE_COLUMNS,
+  rows: readonly Row[],
+  lines: readonly Line[],
+): Tab {
   const digits = lines.reduce((most, { currency }) => Math.max(most, minorDigits(currency)), 0);
   const formats = { date: "yyyy-mm-dd", money: digits === 0 ? "#,##0" : `#,##0.${"0".repeat(digits)}` };
   return {
@@ -68,32 +78,45 @@ function tab(name: string, columns: typeof LINE_COLUMNS, rows: readonly Row[], l
       header: key,
       key,
       width,
+      wraps: of === "words",
       ...(of === "date" || of === "money" ? { numFmt: formats[of] } : {}),
     })),
     data: rows.map((row) => Object.fromEntries(columns.map(({ key }) => [key, row[key] ?? null]))),
+    footer: `Planned as of ${plan.asOf}`,
   };
 }
 
-function lineRows(lines: readonly Line[]): Row[] {
-  const rows = lines.map((line): Row => {
-    const priced = isPriced(line);
-    return {
+/** What a buyer should know who gets the workbook alone. */
+function notes({ asOf, horizon }: Plan): Row[] {
+  return [
+    "",
+    `Planned as of ${asOf}, for needs up to ${horizon.to}.`,
+    "A line marked forecast leaves after the next plan, which may change it: do not order it yet.",
+    STANDING_CAUTIONS[0]!,
+  ].map((supplier) => ({ supplier }));
+}
+
+function lineRows(lines: readonly Line[], asOf: string): Row[] {
+  const rows = lines.map(
+    (line): Row => ({
       order_by: dateCell(line.orderBy),
       late: line.late ? "yes" : "no",
+      forecast: isForecast(line, asOf) ? "yes" : "no",
       item: workbookText(line.item),
+      gtin: line.gtin === null ? null : workbookText(line.gtin),
       quantity: line.quantity,
       boxes: line.boxes,
-      unit_price: priced ? Number(line.unitPrice) : null,
-      ...(priced ? costs([line], line.currency) : {}),
+      unit_price: isPriced(line) ? Number(line.unitPrice) : null,
+      ...(costsSomething(line) ? costs([line], line.currency) : {}),
+      ...(isPriced(line) ? {} : { line_cost: null }),
       arrive_by: dateCell(line.arriveBy),
       covers_from: line.covers.from,
       covers_to: line.covers.to,
-      order: workbookText(line.order),
       reason: workbookText(line.reason),
-      gtin: line.gtin === null ? null : workbookText(line.gtin),
-    };
-  });
-  return [...rows, ...byCurrency(lines).map((priced): Row => ({ item: "Total", ...priced }))];
+      order: workbookText(line.order),
+    }),
+  );
+  return [...rows, ...byCurrency(lines).map((priced): Row => ({ item: totalLabel(lines), ...priced }))];
 }
 
 function totalRows(suppliers: readonly (readonly [string, readonly Line[]])[], all: readonly Line[]): Row[] {
@@ -103,28 +126,34 @@ function totalRows(suppliers: readonly (readonly [string, readonly Line[]])[], a
         supplier: workbookText(supplier),
         orders: new Set(paid.map(({ order }) => order)).size,
         lines: paid.length,
-        ...(currency === NO_CURRENCY ? {} : costs(paid, currency)),
+        ...(paid.some(costsSomething) ? costs(paid, currency) : {}),
       }),
     ),
   );
-  return [...rows, ...byCurrency(all).map((priced): Row => ({ supplier: "Total", ...priced }))];
+  return [...rows, ...byCurrency(all).map((priced): Row => ({ supplier: totalLabel(all), ...priced }))];
+}
+
+function totalLabel(lines: readonly Line[]): string {
+  return lines.every(isPriced) ? "Total" : "Total of priced lines";
 }
 
 /** Sums of each currency by itself; none where no price is known. */
 function byCurrency(lines: readonly Line[]): Row[] {
-  const paid = groupBy(lines.filter(isPriced), ({ currency }) => currency);
+  const paid = groupBy(lines.filter(costsSomething), ({ currency }) => currency);
   return sortBy([...paid], ([currency]) => [currency]).map(([currency, of]) => costs(of, currency));
+}
+
+/** An order's fee is known where a price is not. */
+function costsSomething({ lineCost, feeShare }: Line): boolean {
+  return lineCost + feeShare > 0;
 }
 
 function costs(lines: readonly Line[], currency: string): Row {
   const lineCost = lines.reduce((sum, line) => sum + line.lineCost, 0);
   const feeShare = lines.reduce((sum, line) => sum + line.feeShare, 0);
+  const named = currency === NO_CURRENCY ? null : currency;
   const major = (amount: number) => Number(decimalMoney(amount, currency));
-  return { line_cost: major(lineCost), fee_share: major(feeShare), total: major(lineCost + feeShare), currency };
-}
-
-function isPriced({ currency }: Line): boolean {
-  return currency !== NO_CURRENCY;
+  return { line_cost: major(lineCost), fee_share: major(feeShare), total: major(lineCost + feeShare), currency: named };
 }
 
 function dateCell(iso: string): Date {

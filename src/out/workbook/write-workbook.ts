@@ -5,8 +5,11 @@ type Cell = string | number | Date | null;
 /** A tab of a workbook to be written. */
 export interface Tab {
   name: string;
-  columns: { header: string; key: string; width?: number; numFmt?: string }[];
+  /** A column `wraps` where its texts are broken into lines rather than cut off by the next cell. */
+  columns: { header: string; key: string; width?: number; numFmt?: string; wraps?: boolean }[];
   data: Record<string, Cell | boolean>[];
+  /** Stands below every printed page. */
+  footer?: string;
 }
 
 const MS_PER_DAY = 86_400_000;
@@ -22,7 +25,7 @@ const OWN_FORMATS_FROM = 164;
 
 /**
  * Writes a workbook (ECMA-376, transitional) of plain cells: a bold header that stays in sight, then text, numbers and
- * dates in each column's format. The reading library can write too, but names a tab with a blank in it wrongly where its
+ * dates in each column's format. On paper a tab lies across the page, is as wide as it, and has its header on every page. The reading library can write too, but names a tab with a blank in it wrongly where its
  * header is to stand on every printed page, and is twenty times the size.
  */
 export async function writeWorkbook(sheets: readonly Tab[]): Promise<Uint8Array> {
@@ -37,7 +40,7 @@ export async function writeWorkbook(sheets: readonly Tab[]): Promise<Uint8Array>
     part("_rels/.rels", relations(relation(1, "officeDocument", "xl/workbook.xml"))),
     part(
       "xl/workbook.xml",
-      `<workbook xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheets>${each((n, { name }) => `<sheet name="${escaped(name)}" sheetId="${n}" r:id="rId${n}"/>`)}</sheets></workbook>`,
+      `<workbook xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheets>${each((n, { name }) => `<sheet name="${escaped(name)}" sheetId="${n}" r:id="rId${n}"/>`)}</sheets><definedNames>${each(headerOnEveryPage)}</definedNames></workbook>`,
     ),
     part(
       "xl/_rels/workbook.xml.rels",
@@ -55,10 +58,15 @@ const relation = (id: number, type: string, target: string) =>
   `<Relationship Id="rId${id}" Type="${OFFICE}/${type}" Target="${target}"/>`;
 const relations = (list: string) => `<Relationships xmlns="${PACKAGE}/relationships">${list}</Relationships>`;
 
-/** Styles by number: 0 plain, 1 the header, then one for each format. */
+const headerOnEveryPage = (number: number, { name }: Tab) =>
+  `<definedName name="_xlnm.Print_Titles" localSheetId="${number - 1}">'${escaped(name.replaceAll("'", "''"))}'!$1:$1</definedName>`;
+
+/** Styles by number: 0 plain, 1 the header, 2 text broken into lines, then one for each format. */
+const OWN_STYLES = 3;
+
 function styles(formats: readonly string[]): string {
-  const style = (format: number, font: number) =>
-    `<xf numFmtId="${format}" fontId="${font}" fillId="0" borderId="0" applyNumberFormat="1" applyFont="1"/>`;
+  const style = (format: number, font = 0, wraps = 0) =>
+    `<xf numFmtId="${format}" fontId="${font}" fillId="0" borderId="0" xfId="0" applyNumberFormat="1" applyFont="1" applyAlignment="1"><alignment vertical="top" wrapText="${wraps}"/></xf>`;
   const own = formats.map((code, at) => `<numFmt numFmtId="${OWN_FORMATS_FROM + at}" formatCode="${escaped(code)}"/>`);
   return (
     `<styleSheet xmlns="${MAIN}">` +
@@ -66,13 +74,16 @@ function styles(formats: readonly string[]): string {
     '<fonts count="2"><font><sz val="11"/></font><font><b/><sz val="11"/></font></fonts>' +
     '<fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills>' +
     '<borders count="1"><border/></borders><cellStyleXfs count="1"><xf/></cellStyleXfs>' +
-    `<cellXfs count="${formats.length + 2}">${style(0, 0)}${style(0, 1)}` +
-    `${formats.map((_, at) => style(OWN_FORMATS_FROM + at, 0)).join("")}</cellXfs></styleSheet>`
+    `<cellXfs count="${formats.length + OWN_STYLES}">${style(0)}${style(0, 1)}${style(0, 0, 1)}` +
+    `${formats.map((_, at) => style(OWN_FORMATS_FROM + at)).join("")}</cellXfs>` +
+    '<cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles></styleSheet>'
   );
 }
 
-function worksheet({ columns, data }: Tab, formats: readonly string[]): string {
-  const styleOf = columns.map(({ numFmt }) => (numFmt === undefined ? 0 : formats.indexOf(numFmt) + 2));
+function worksheet({ columns, data, footer }: Tab, formats: readonly string[]): string {
+  const styleOf = columns.map(({ numFmt, wraps }) =>
+    numFmt === undefined ? (wraps ? 2 : 0) : formats.indexOf(numFmt) + OWN_STYLES,
+  );
   const rows = data.map(
     (row, at) =>
       `<row r="${at + 2}">${columns.map(({ key }, column) => cell(row[key] ?? null, at + 2, column, styleOf[column]!)).join("")}</row>`,
@@ -82,9 +93,12 @@ function worksheet({ columns, data }: Tab, formats: readonly string[]): string {
       `<col min="${at + 1}" max="${at + 1}" width="${width ?? Math.max(12, header.length + 2)}" customWidth="1"/>`,
   );
   return (
-    `<worksheet xmlns="${MAIN}"><sheetViews><sheetView workbookViewId="0"><pane ySplit="1" topLeftCell="A2" activePane="bottomLeft" state="frozen"/></sheetView></sheetViews>` +
+    `<worksheet xmlns="${MAIN}"><sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView workbookViewId="0"><pane ySplit="1" topLeftCell="A2" activePane="bottomLeft" state="frozen"/></sheetView></sheetViews>` +
     `<cols>${widths.join("")}</cols><sheetData><row r="1">${columns.map(({ header }, at) => cell(header, 1, at, 1)).join("")}</row>` +
-    `${rows.join("")}</sheetData></worksheet>`
+    `${rows.join("")}</sheetData><pageMargins left="0.4" right="0.4" top="0.5" bottom="0.7" header="0.3" footer="0.3"/>` +
+    '<pageSetup orientation="landscape" fitToHeight="0"/>' +
+    // &A is the tab's name, &P the page and &N their number
+    `<headerFooter><oddFooter>${escaped(`&L${footer ?? ""}&C&A&R&P / &N`)}</oddFooter></headerFooter></worksheet>`
   );
 }
 

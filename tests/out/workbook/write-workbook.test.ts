@@ -32,4 +32,22 @@ describe("writeWorkbook", () => {
     expect(second!.slice(0, 3)).toEqual([null, -0.01, ' <b>"x" & y</b>\nnew line ']);
     expect(sheets[1]!.rows[1]![27]).toBe("in AB");
   });
+
+  // ECMA-376 part 1: 18.2.5 (a title row is a defined name; a quote in a tab's name is doubled), 18.3.1.63, 18.3.1.46
+  it("lies across a printed page, as wide as it, with its header and footer on every page", async () => {
+    const columns = [{ header: "reason", key: "reason", width: 60, wraps: true }];
+    const reason = "One sentence. ".repeat(20);
+    const bytes = await writeWorkbook([{ name: "O'Dee & Sons", columns, data: [{ reason }], footer: "As of <day>" }]);
+    const { sheets } = await readXlsx(bytes, { readStyles: true });
+    const [sheet] = sheets;
+    expect(sheet!.pageSetup).toMatchObject({
+      orientation: "landscape",
+      fitToPage: true,
+      fitToHeight: 0,
+      printTitlesRow: "$1:$1",
+    });
+    expect(sheet!.headerFooter).toMatchObject({ oddFooter: "&LAs of <day>&C&A&R&P / &N" });
+    expect(sheet!.cells!.get("1,0")!.style).toMatchObject({ alignment: { wrapText: true, vertical: "top" } });
+    expect(sheet!.cells!.get("0,0")!.style).toMatchObject({ font: { bold: true } });
+  });
 });
