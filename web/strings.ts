@@ -143,6 +143,8 @@ export const say = {
       heading: "What comes out of service now?",
       failed: (n: number, which: string) =>
         `${numberWords(n)} ${plural(n, "pack has", "packs have")} failed the last test: ${which}.`,
+      held: (n: number, which: string) =>
+        `${numberWords(n)} ${plural(n, "pack is held and counts", "packs are held and count")} as due until released: ${which}.`,
       expired: (n: number, which: string) =>
         `${numberWords(n)} dated ${plural(n, "unit is", "units are")} past expiry: ${which}.`,
       at: (name: string, place: string) => `${name} in ${place}`,

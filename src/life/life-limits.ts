@@ -13,10 +13,12 @@ export interface LifeLimit {
 }
 
 /**
- * The earliest limit on a pack's life, or null where there is none. Age counts from when the pack was made;
+ * The earliest limit on a pack's life, or null where there is none. One that is held may not be used, and counts as due
+ * until it is released. Age counts from when the pack was made;
  * service_months from its first day in service; cycles at the pack's own rate, else its duty's.
  */
 export function earliestLimit(pack: PackRow, clock: PackClock, limits: ItemLimits, policy: Policy): LifeLimit | null {
+  if (pack.held !== null) return { day: policy.asOf, cause: "held" };
   const found: LifeLimit[] = [];
   const note = (day: Day | null, cause: LifeLimit["cause"]) => {
     if (day !== null) found.push({ day, cause });

@@ -48,6 +48,7 @@ export function dueDates(
 
 function causeAt(day: Day, end: PackEnd, open: Day | null, asOf: Day): EndCause {
   if (end.failedOn !== null) return "failed-test";
+  if (end.limit?.cause === "held") return "held";
   // before the middle of the open ends, a limit has the greater half
   if (end.limit !== null && (open === null || open > day)) return end.limit.cause;
   const { fade, failure } = splitUpTo(end, day - asOf);

@@ -35,7 +35,7 @@ export function packLife(one: PackCase, policy: Policy): PackLife {
   const days = [asOf, ...monthEndsAhead(asOf, months).map((ahead) => asOf + ahead)];
   const [now, ...ahead] = decline === null ? [] : decline.bands(days);
   const threshold = (primary ? policy.primaryEndPercent : policy.endOfLifePercent) / 100;
-  const told = { readings, siblings, now: now ?? null, failedOn: end.failedOn, threshold, primary };
+  const told = { readings, siblings, now: now ?? null, failedOn: end.failedOn, held: pack.held, threshold, primary };
   return {
     pack,
     item,

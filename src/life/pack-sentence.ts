@@ -7,7 +7,7 @@ import type { EndCause, PackLife } from "./types.ts";
 
 const percent = (fraction: number) => `${Math.round(fraction * 100)} %`;
 
-const LIMIT_WORDS: Record<Exclude<EndCause, "fade" | "failed-test" | "failure">, string> = {
+const LIMIT_WORDS: Record<Exclude<EndCause, "fade" | "failed-test" | "held" | "failure">, string> = {
   age: "the age limit",
   cycles: "the cycle limit",
   "use-by": "its use-by date",
@@ -23,6 +23,8 @@ export interface Told {
   /** What is left now; null where it cannot be told. */
   now: CapacityBand | null;
   failedOn: Day | null;
+  /** Why it may not be used; null where it may. */
+  held: string | null;
   /** Fraction at which the pack is due. */
   threshold: number;
   /** Whether the fraction is of a charge that does not come back. */
@@ -37,6 +39,7 @@ export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "repla
   if (replaceBy.because === "failed-test") {
     return `Failed its test on ${isoFromDay(told.failedOn!)} and no later test has cleared it: due now.`;
   }
+  if (replaceBy.because === "held") return `${known}; held (${told.held}): due now, until it is released.`;
   if (belowBy.kind === "no-forecast" && replaceBy.p50 === null) {
     return `${known}; no forecast: ${replaceBy.note ?? "nothing to go by"}.`;
   }

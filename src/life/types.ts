@@ -4,7 +4,7 @@ import type { PackRow } from "../fleet/rows.ts";
 import type { FailureRecord } from "./survival-by-year.ts";
 
 /** What ends a pack's life. `age`, `cycles`, `use-by` and `service-life` are limits set by policy or catalogue. */
-export type EndCause = "fade" | "failed-test" | "failure" | "age" | "cycles" | "use-by" | "service-life";
+export type EndCause = "fade" | "failed-test" | "held" | "failure" | "age" | "cycles" | "use-by" | "service-life";
 
 /** Cause as demand counts it. */
 export type PackCause = "fade" | "limit" | "failure";

@@ -6,6 +6,7 @@ type PackRow = Plan["packs"][number];
 export const CAUSE_WORDS: Record<NonNullable<PackRow["replaceBy"]["because"]>, string> = {
   fade: "fade",
   "failed-test": "failed test",
+  held: "held",
   failure: "sudden failure",
   age: "age limit",
   cycles: "cycle limit",

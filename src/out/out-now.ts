@@ -4,9 +4,9 @@ import type { Plan } from "./plan-schema.ts";
 /** Names told before the rest is counted. */
 const TOLD = 8;
 
-/** What should not be in service today: units past expiry and packs whose failed test stands, as sentences. */
+/** What should not be in service today: units past expiry and packs whose failed test stands or that are held, as sentences. */
 export function outNow(plan: Plan): string[] {
-  return [...pastExpiry(plan), ...failedPacks(plan)];
+  return [...pastExpiry(plan), ...failedPacks(plan), ...heldPacks(plan)];
 }
 
 /** Units past expiry, as one sentence or none; a unit is good to the end of its expiry day. */
@@ -24,6 +24,15 @@ function failedPacks(plan: Plan): string[] {
   const told = failed.map(({ serial, device, site }) => `${serial} in ${device ?? site ?? "no named place"}`);
   if (failed.length === 0) return [];
   return [`${counted(failed.length, "pack has", "packs have")} failed the last test: ${listTold(told)}.`];
+}
+
+function heldPacks(plan: Plan): string[] {
+  const held = plan.packs.filter((pack) => pack.replaceBy.because === "held");
+  const told = held.map(({ serial, device, site }) => `${serial} in ${device ?? site ?? "no named place"}`);
+  if (held.length === 0) return [];
+  return [
+    `${counted(held.length, "pack is", "packs are")} held and ${held.length === 1 ? "counts" : "count"} as due until released: ${listTold(told)}.`,
+  ];
 }
 
 /** The first few names, and how many more there are. */

@@ -50,7 +50,7 @@ const packSchema = z.object({
   replaceBy: z.object({
     kind,
     ...dates,
-    because: z.enum(["fade", "failed-test", "failure", "age", "cycles", "use-by", "service-life"]).nullable(),
+    because: z.enum(["fade", "failed-test", "held", "failure", "age", "cycles", "use-by", "service-life"]).nullable(),
     note: z.string().nullable(),
   }),
   dueBy: z.object({ from: isoMonth, chance: z.array(chance) }),

@@ -209,6 +209,19 @@ describe("forecastPacks", () => {
     expect(bySerial(life, "UNDATED").says).toContain("lasts by its dates, and the sheets give none");
   });
 
+  it("takes a held pack for due until it is released, and says why", () => {
+    const before = forecast(fleet);
+    const [first] = before.packs.filter(({ replaceBy }) => replaceBy.kind === "within-horizon");
+    const serial = first!.pack.serial;
+    const held = (row: PackRow) => (row.serial === serial ? { ...row, held: "swollen seal" } : row);
+    const one = bySerial(forecast({ ...fleet, packs: fleet.packs.map(held) }), serial);
+    expect(one.replaceBy).toMatchObject({ kind: "already-due", because: "held", p50: asOf });
+    expect(one.dueChance[0]).toBe(1);
+    expect(one.says).toContain("held (swollen seal)");
+    // what it is still worth is not touched by that
+    expect(one.belowBy).toEqual(first!.belowBy);
+  });
+
   it("forecasts packs whose sheet names no item as one kind, and says so", () => {
     const unnamed = { ...fleet, packs: fleet.packs.map((row) => ({ ...row, item: null })) };
     const other = forecast(unnamed);

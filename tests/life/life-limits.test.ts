@@ -9,8 +9,8 @@ const asOf = day("2026-11-01");
 const start = day("2024-11-01");
 const limits = { serviceMonths: 36, maxCycles: 400, useByMonths: null } as ItemLimits;
 const clock = (cycles: number) => ({ start, cyclesPerYear: 0, cyclesAt: () => cycles }) as unknown as PackClock;
-const limitAt = (cycles: number) =>
-  earliestLimit(pack("A", { inService: start }), clock(cycles), limits, {
+const limitAt = (cycles: number, held: string | null = null) =>
+  earliestLimit(pack("A", { inService: start, held }), clock(cycles), limits, {
     ...defaultPolicy(asOf),
     packMaxAgeMonths: 60,
   });
@@ -18,4 +18,9 @@ const limitAt = (cycles: number) =>
 it("the earliest of age, service life and cycles ends a pack; at its last cycle it is due at once", () => {
   expect(limitAt(399)).toEqual({ day: day("2027-11-01"), cause: "service-life" });
   expect(limitAt(400)).toEqual({ day: asOf, cause: "cycles" });
+});
+
+it("a pack that is held may not be used: it is due now, whatever else would end it", () => {
+  expect(limitAt(399, "quarantine")).toEqual({ day: asOf, cause: "held" });
+  expect(limitAt(400, "quarantine")).toEqual({ day: asOf, cause: "held" });
 });

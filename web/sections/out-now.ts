@@ -6,18 +6,20 @@ import { points } from "./section.ts";
 // Names told before the rest is counted.
 const TOLD = 8;
 
-/** What should not be in service today, whatever is forecast: packs whose failed test stands, units past expiry. */
+/** What should not be in service today, whatever is forecast: packs whose failed test stands or that are held, units past expiry. */
 export function outNow({ asOf, packs, datedStock }: Plan): HTMLElement | null {
   const words = say.ahead.outNow;
-  const failed = packs.filter(({ replaceBy }) => replaceBy.because === "failed-test");
+  const packsDue = (because: "failed-test" | "held") =>
+    packs
+      .filter(({ replaceBy }) => replaceBy.because === because)
+      .map(({ serial, device, site }) => words.at(serial, device ?? site ?? words.nowhere));
+  const failed = packsDue("failed-test");
+  const held = packsDue("held");
   const expired = datedStock.filter(({ expiry, quantity }) => expiry < asOf && quantity > 0);
   const units = expired.reduce((sum, { quantity }) => sum + quantity, 0);
   return points(words.heading, [
-    failed.length > 0 &&
-      words.failed(
-        failed.length,
-        told(failed.map(({ serial, device, site }) => words.at(serial, device ?? site ?? words.nowhere))),
-      ),
+    failed.length > 0 && words.failed(failed.length, told(failed)),
+    held.length > 0 && words.held(held.length, told(held)),
     units > 0 &&
       words.expired(
         units,
