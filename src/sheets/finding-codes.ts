@@ -125,6 +125,19 @@ export const FINDING_CODES = {
     "perhaps",
     "Use one of the words named.",
   ),
+  "status-unknown": code(
+    "info",
+    "A cell of a status column does not tell whether the thing serves, is held or is gone; it counts as serving.",
+    "Amber",
+    "Nothing, if it serves; else write retired with the day, or why it may not be used.",
+  ),
+  "gone-undated": code(
+    "warning",
+    "A status says that the thing is gone, and no column or cell tells since when.",
+    "Retired",
+    "Give the day in a column named retired, or behind the word: Retired 2025-06-13. Its years of service then count too.",
+  ),
+  gone: code("info", "A status says that the unit is gone.", "Disposed", "Nothing: it is not counted."),
   "breaks-unreadable": code(
     "error",
     "Price breaks are not written as quantity:price.",

@@ -29,6 +29,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "number-out-of-range": { "a.csv": "serial,date,percent\nA,2026-01-01,870 %\n" },
   "unit-unknown": { "a.csv": "serial,date,minutes\nA,2026-01-01,12 kg\n" },
   "word-unknown": { "a.csv": "item,kind\nA,perhaps\n" },
+  "status-unknown": { "a.csv": "serial,site,status\nA,North,amber\n" },
   "breaks-unreadable": { "a.csv": "item,kind,price_breaks\nA,pads,10 for 38.50\n" },
   "from-heading": { "a.csv": "Date tested: 2026-03-12\nBattery no,capacity percent\nA,88\nB,91\n" },
   "kind-from-name": { "a.csv": "item,supplier,price,lead time\nAdult pads,Acme,38,14\n" },
@@ -63,6 +64,8 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
 /** Codes of set-aside rows that need no finding, with sheets that bring them about. */
 const ROWS: Partial<Record<FindingCodeName, string>> = {
   "repeated-header": "serial,cycles\nA,4\nserial,cycles\nB,5\n",
+  "gone-undated": "serial,site,status\nA,North,Retired\n",
+  gone: "item,expiry,quantity,status\nA,2027-01-01,4,Disposed of\n",
   "total-row": "item,expiry,quantity\nA,2027-01-01,4\nTotal,,4\n",
   "section-line": "item,expiry,quantity,lot\nA,2027-01-01,4,L\nStation,,,\nB,2027-01-01,4,L\n",
   "note-row": "item,expiry,quantity,lot\nA,2027-01-01,4,L\n* counted by hand,,,\n",

@@ -4,7 +4,7 @@ import type { Cell, GridRow } from "../grid.ts";
 import { namesPlace, openPlace } from "../tables/named-places.ts";
 import type { Table } from "../tables/table.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
-import { parseHeader } from "../words/parse-header.ts";
+import { isAside, parseHeader } from "../words/parse-header.ts";
 import { countingColumns } from "./counting-columns.ts";
 import { type Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader, type ReadOptions } from "./field-reader.ts";
@@ -99,7 +99,7 @@ function noteLittleRead(
 ): void {
   const open = unread.filter(
     ([name, column]) =>
-      parseHeader(name).says !== "aside" && rows.some(({ cells }) => !meansEmpty(cellText(cells[column] ?? null))),
+      !isAside(parseHeader(name)) && rows.some(({ cells }) => !meansEmpty(cellText(cells[column] ?? null))),
   );
   if (open.length <= read) return;
   const as = [...new Set(outputs.map(({ sheet: { kind } }) => kind))].join(" and ");

@@ -10,6 +10,7 @@ import type { DateOrder } from "../values/date-text.ts";
 import { type CellPart, cellPart } from "../values/lot-and-date.ts";
 import { Problem } from "../values/problem.ts";
 import { columnReader } from "../values/read-cell.ts";
+import { parseHeader, tellsStatus } from "../words/parse-header.ts";
 import { columnName } from "./column-name.ts";
 import { logSurvey } from "./log-survey.ts";
 import { surveyColumn } from "./survey-column.ts";
@@ -32,6 +33,9 @@ export interface ReadOptions {
   columns?: ColumnsFile | null;
 }
 
+/** Columns that a status fills: what may not be used, and what is gone. */
+const STANDING: ReadonlySet<string> = new Set(["held", "retired"]);
+
 /** Problems with a measuring cell that make its whole record absurd. */
 const ABSURD = new Set(["number-out-of-range", "number-not-whole"]);
 
@@ -46,6 +50,8 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
   surveys.forEach((survey, at) => {
     logSurvey(survey, table, columns[at]!, spec, log);
   });
+  const isStatus =
+    STANDING.has(spec.name) && columns.some((column) => tellsStatus(parseHeader(table.header[column] ?? "")));
   const readers = surveys.map(({ order, mark }) => {
     const refused = order.state === "contradicts" || (order.state === "unsettled" && spec.required);
     if (refused) {
@@ -55,7 +61,8 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
       );
       return (cell: Cell) => (cellText(cell) === "" ? null : problem);
     }
-    const reader = columnReader(spec, { asOf: options.asOf, order: order.order, mark, headerUnit: source.headerUnit });
+    const context = { asOf: options.asOf, order: order.order, mark, headerUnit: source.headerUnit };
+    const reader = columnReader(spec, isStatus ? { ...context, order: options.dateOrder, isStatus } : context);
     return part === null ? reader : (cell: Cell) => reader(cellPart(cell, part));
   });
 

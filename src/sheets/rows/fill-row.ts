@@ -14,7 +14,9 @@ import { parseHeader } from "../words/parse-header.ts";
 import { columnName } from "./column-name.ts";
 import { type CountingColumns, countedIn, countingColumns } from "./counting-columns.ts";
 import type { FieldReader, ReadOptions } from "./field-reader.ts";
+import type { Filled } from "./filled.ts";
 import { kindFromName } from "./kind-from-name.ts";
+import { settleGone } from "./settle-gone.ts";
 
 /** Everything that reading one output of every record needs, made once a table. */
 export interface RowPlan {
@@ -32,9 +34,6 @@ export interface RowPlan {
   /** The column whose time of day tells two tests of a day apart; -1 where there is none. */
   timeColumn: number;
 }
-
-/** What came of filling a row: the product number its label gives, or why the row cannot be used. */
-export type Filled = { code: null; product: string | null } | { code: string; message: string };
 
 const FILLED: Filled = { code: null, product: null };
 
@@ -126,6 +125,8 @@ export function fillRow(
     } else values[spec.field] = value;
   }
   if (refused) return refused;
+  const gone = settleGone(values, plan.output.sheet, log);
+  if (gone !== null) return gone;
   const { measure, boxSize } = plan.counting;
   if (measure !== -1 || boxSize !== -1) values.quantity = countedIn(values.quantity, cells, plan.counting);
   const label = typeof values.label === "string" ? fillFromLabel(values, values.label, asOf, log) : null;

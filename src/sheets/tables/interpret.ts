@@ -1,5 +1,6 @@
 import { SHEETS, type SheetSpec } from "../../fleet/columns.ts";
 import { POINTS } from "../words/meanings.ts";
+import { isAside } from "../words/parse-header.ts";
 import { assign } from "./assign.ts";
 import { datedOutputs } from "./dated-columns.ts";
 import { groupOutputs, impliedItem } from "./group-outputs.ts";
@@ -241,7 +242,7 @@ function isLone({ sheet, fields }: Output, views: readonly ColumnView[]): boolea
   if (others.length > 0 || only === undefined) return false;
   const bare = sheet.kind === "devices" && only.points < POINTS.byWords;
   if (!bare && sheet.kind !== "packs" && sheet.kind !== "suppliers") return false;
-  return views.filter(({ column, meaning }) => !only.columns.includes(column) && meaning.says !== "aside").length >= 2;
+  return views.filter(({ column, meaning }) => !only.columns.includes(column) && !isAside(meaning)).length >= 2;
 }
 
 /** What the header of the prices says of them: "Price per box (EUR)". */

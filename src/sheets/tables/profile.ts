@@ -1,5 +1,6 @@
 import type { GridRow } from "../grid.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
+import { saysResult } from "../values/choice-words.ts";
 import { readDateText } from "../values/date-text.ts";
 import { type CellPart, cellPart } from "../values/lot-and-date.ts";
 import { readNumber } from "../values/number-text.ts";
@@ -20,6 +21,8 @@ export interface Profile {
   labels: number;
   /** Words for yes and no. */
   yesNo: number;
+  /** Words for passed and failed. */
+  results: number;
   /** The unit that most cells carry, lower case; empty where none. */
   unit: string;
   /** Shares of the different texts that name a device, and a battery. */
@@ -50,6 +53,7 @@ const EMPTY: Profile = {
   distinct: 0,
   labels: 0,
   yesNo: 0,
+  results: 0,
   unit: "",
   devices: 0,
   batteries: 0,
@@ -77,6 +81,7 @@ export function profileColumn(
   let labels = 0;
   let yesNo = 0;
   let yes = false;
+  let results = 0;
   const units = new Map<string, number>();
   for (const text of texts) {
     if (/^(\]C1|\]d2|\]Q3|\]e0|\(01\)|\+[A-Z][A-Z0-9]{3}|01\d{14}(1[0157]|21|30))/i.test(text)) labels++;
@@ -85,6 +90,7 @@ export function profileColumn(
     if (unit !== undefined) units.set(unit, (units.get(unit) ?? 0) + 1);
     if (YES_NO.test(text)) yesNo++;
     if (YES.test(text)) yes = true;
+    if (saysResult(text)) results++;
     const bare = /^\d+([.,]\d+)?$/.test(text);
     const written = bare ? null : readDateText(text);
     if (written !== null && written.kind !== "bad") {
@@ -105,6 +111,7 @@ export function profileColumn(
     distinct: different.size / filled,
     labels: labels / filled,
     yesNo: yes ? yesNo / filled : 0,
+    results: results / filled,
     unit: total > filled / 2 && carried > 0 ? unit : "",
     devices: shareNaming("device", different),
     batteries: shareNaming("battery", different),

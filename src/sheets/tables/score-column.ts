@@ -2,7 +2,7 @@ import type { ColumnSpec, SheetKind, SheetSpec } from "../../fleet/columns.ts";
 import type { CellPart } from "../values/lot-and-date.ts";
 import { headerWords } from "../words/header-words.ts";
 import { HEADER_POINTS, POINTS, type Points } from "../words/meanings.ts";
-import type { HeaderMeaning } from "../words/parse-header.ts";
+import { type HeaderMeaning, tellsStatus } from "../words/parse-header.ts";
 import type { Profile } from "./profile.ts";
 
 /** A header below this share of known letters names nothing. */
@@ -28,6 +28,9 @@ const SUPPLIES = /^(pads|gel|sensor)$/;
 const MOSTLY_DATES = 0.6;
 const MOSTLY_DIFFERENT = 0.7;
 const MOSTLY_YES_NO = 0.6;
+/** The share of words for passed and failed from which a status is a test's result. */
+const MOSTLY_RESULTS = 0.8;
+const RESULT_POINTS = 5;
 
 /** The least points from which a column is read. */
 export const MIN_POINTS = 2.5;
@@ -62,6 +65,7 @@ export function pointsFor(view: ColumnView, sheet: SheetSpec, spec: ColumnSpec):
   if (spec.name === "label" && sheet.kind === "dated_stock" && profile.filled > 0 && profile.labels >= LABEL_SHARE)
     return LABEL_POINTS;
   const table = HEADER_POINTS[sheet.kind][spec.name] as Points;
+  if (spec.name === "result" && tellsStatus(meaning) && profile.results > MOSTLY_RESULTS) return RESULT_POINTS;
   // A thing alone names a column only where nothing else stands beside it that is not understood.
   if (meaning.says === "" && meaning.coverage < SURE_COVERAGE && !joined)
     return spec.name === "expiry" && SUPPLIES.test(things) && profile.dates > MOSTLY_DATES ? MIN_POINTS : 0;
@@ -73,6 +77,7 @@ export function pointsFor(view: ColumnView, sheet: SheetSpec, spec: ColumnSpec):
       : 0;
   const points = Math.max(own, together);
   if (points === 0) return 0;
+  if (tellsStatus(meaning)) return points;
   return points - (contentsFit(spec, profile) ? 0 : WRONG_CONTENTS) - oddName(view, sheet, spec);
 }
 

@@ -78,6 +78,15 @@ export function readChoice(text: string, spec: ColumnSpec): string | Problem {
   );
 }
 
+const RESULTS: ReadonlySet<string> = new Set(
+  Object.entries(WORDS.result!).flatMap(([choice, list]) => [choice, ...list.split("|")]),
+);
+
+/** True for a word that says that a test was passed or failed. */
+export function saysResult(text: string): boolean {
+  return RESULTS.has(foldAccents(text).toLowerCase().trim());
+}
+
 /** The result that a remark follows ("FAIL - replace"), where no other part of the cell says the other. */
 function leadingResult(word: string, spec: ColumnSpec, table: ReadonlyMap<string, string>): string | null {
   if (spec.name !== "result") return null;

@@ -6,6 +6,7 @@ import { type DateOrder, readDateText } from "./date-text.ts";
 import { readBreaks, readList, readMoney } from "./lists-and-money.ts";
 import { type DecimalMark, readNumber, type WrittenNumber } from "./number-text.ts";
 import { Problem } from "./problem.ts";
+import { type Gone, goneSince, standingOf } from "./status-words.ts";
 import { isBoxWord, unitFactor } from "./units.ts";
 
 /** What a column's cells are read by, once the column as a whole has been looked at. */
@@ -16,6 +17,8 @@ export interface CellContext {
   mark: DecimalMark;
   /** The unit that the header names ("h" in "Runtime (h)"), for cells that name none. */
   headerUnit: string;
+  /** Whether the column tells how things stand ("Status"), of which only some words are meant. */
+  isStatus?: boolean;
 }
 
 /** A quantity that was counted in boxes: units once the item's box size is known. */
@@ -35,6 +38,7 @@ const MAY_BE_MANGLED: ReadonlySet<string> = new Set(["serial", "lot", "device", 
 /** Reads a cell's text (never empty) as the column's type: a value, or the problem with it. */
 export function readCell(text: string, spec: ColumnSpec, context: CellContext): unknown {
   if (text.charCodeAt(0) === 35 && ERROR_CELL.test(text)) return new Problem("error-cell", "is a spreadsheet's error");
+  if (context.isStatus) return readStatus(text, spec, context.order);
   if (spec.name === "held" && readYesNo(text) === false) return null;
   if (spec.type === "text")
     return MANGLED.test(text) && MAY_BE_MANGLED.has(spec.name)
@@ -56,6 +60,14 @@ export function readCell(text: string, spec: ColumnSpec, context: CellContext): 
     default:
       return readMeasure(text, spec, context);
   }
+}
+
+/** What a status says for a column: that the thing is gone, or the words by which it may not be used. */
+function readStatus(text: string, spec: ColumnSpec, order: DateOrder | null): Gone | string | null | Problem {
+  const standing = text.length > MAX_TYPED_CHARACTERS ? null : standingOf(text);
+  if (standing === null) return new Problem("status-unknown", "does not tell whether the thing serves");
+  if (standing === "gone") return goneSince(text, order);
+  return standing === "held" && spec.name === "held" ? text : null;
 }
 
 function unreadable(spec: ColumnSpec): string {

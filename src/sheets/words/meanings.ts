@@ -18,7 +18,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
     in_service: "install, device install, install unit",
     temperature_c: "temperature, site temperature, device temperature",
     uses_per_year: "peryear uses, uses, device peryear uses, device uses",
-    retired: "retired, device retired",
+    retired: "retired, device retired, status:3, device status:3",
   },
   packs: {
     serial: SERIAL,
@@ -33,7 +33,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
     retired: "retired, battery retired",
     retired_because: "reason retired, reason:5, battery reason retired",
     temperature_c: "temperature, battery temperature",
-    held: "held, battery held",
+    held: "held, battery held, status:3, battery status:3",
   },
   runtime_tests: {
     serial: SERIAL,
@@ -61,7 +61,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
     made: "made, dated made, item made",
     opened: "opened, dated opened, item opened",
     label: "label, dated label, item label, id label",
-    held: "held, dated held, item held",
+    held: "held, dated held, item held, status:3, dated status:3, item status:3",
   },
   catalogue: {
     item: "item, id item, name:4, id:3",

@@ -76,6 +76,16 @@ export function parseHeader(header: string): HeaderMeaning {
   return meaning;
 }
 
+/** True for a header that says how things stand ("Status", "Battery condition"), and nothing else of them. */
+export function tellsStatus({ says }: HeaderMeaning): boolean {
+  return says === "status";
+}
+
+/** True for what a fleet's sheets hold besides, from which a table's kind cannot be told. */
+export function isAside(meaning: HeaderMeaning): boolean {
+  return meaning.says === "aside" || tellsStatus(meaning);
+}
+
 const nothing: HeaderMeaning = {
   words: "",
   says: "",

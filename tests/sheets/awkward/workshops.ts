@@ -85,10 +85,9 @@ C-3;2024-11;Regal 5;gesperrt
       packs: [
         { serial: "C-1", made: "2025-03-01", site: "Regal 4" },
         { serial: "C-2", made: "2025-03-01", site: "Regal 4" },
-        { serial: "C-3", made: "2024-11-01", site: "Regal 5" },
+        { serial: "C-3", made: "2024-11-01", site: "Regal 5", held: "gesperrt" },
       ],
     },
-    unread: ["Zustand"],
   },
   {
     name: "capacities by year beside the year of make",
@@ -212,5 +211,62 @@ Cart #,Drawer,Item Description,Lot#,Outdate
       ],
     },
     unread: ["Drawer"],
+  },
+  {
+    name: "a status that says which packs are held and which are gone",
+    text: `Serial,Item,Device,In service,Cycles,Status
+B1,Main pack,D1,2022-03-14,210,In service
+B3,Main pack,,2019-05-20,500,Retired
+B4,Main pack,,2019-05-20,480,Scrapped 13/06/2025
+B5,Main pack,,2023-05-20,80,Quarantine
+B6,Main pack,,2023-05-20,85,Lost 2026-02-01
+B7,Main pack,,,,Spare - new
+`,
+    rows: {
+      packs: [
+        { serial: "B1", held: null, retired: null },
+        { serial: "B4", held: null, retired: "2025-06-13" },
+        { serial: "B5", held: "Quarantine", retired: null },
+        { serial: "B6", held: null, retired: "2026-02-01", retired_because: "lost" },
+        { serial: "B7", held: null, retired: null },
+      ],
+    },
+    aside: [[3, "gone-undated"]],
+  },
+  {
+    name: "a status beside the day of retirement",
+    text: `Serial No;Item;Inbetriebnahme;Zustand;ausgesondert am
+17-A;Akku;2019-04-01;ausgesondert;2025-09-30
+17-B;Akku;2024-04-01;in Betrieb;
+`,
+    rows: {
+      packs: [
+        { serial: "17-A", held: null, retired: "2025-09-30" },
+        { serial: "17-B", held: null, retired: null },
+      ],
+    },
+  },
+  {
+    name: "devices with a status",
+    text: `Device,Type,Site,Status
+D1,AED,Hall,Active
+D2,AED,Gym,Decommissioned
+D3,AED,Pool,Out for repair
+`,
+    rows: { devices: [{ device: "D1" }, { device: "D3", retired: null }] },
+    aside: [[3, "gone-undated"]],
+  },
+  {
+    name: "a status that is the result of a test",
+    text: `Pack serial,Test date,Minutes,Status
+R1,2026-03-01,112,PASS
+R2,2026-03-01,61,FAIL
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "R1", minutes: 112, result: "pass" },
+        { serial: "R2", minutes: 61, result: "fail" },
+      ],
+    },
   },
 ];

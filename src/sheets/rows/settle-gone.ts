@@ -1,0 +1,38 @@
+import type { SheetSpec } from "../../fleet/columns.ts";
+import type { Source } from "../../fleet/rows.ts";
+import { shortened } from "../../fleet/shortened.ts";
+import type { FindingLog } from "../finding-log.ts";
+import { readChoice } from "../values/choice-words.ts";
+import { Gone } from "../values/status-words.ts";
+import type { Filled } from "./filled.ts";
+
+/**
+ * Settles a row whose status says that the thing is gone: retired on the day that its own column or the cell gives. With
+ * no day it cannot be told how long it served, and as a thing in service it would be planned for: the row is refused.
+ *
+ * @returns why the row cannot be used; null where it can
+ */
+export function settleGone(
+  values: Record<string, unknown> & { source: Source },
+  { kind, columns }: SheetSpec,
+  log: FindingLog,
+): Filled | null {
+  const said = [values.held, values.retired].find((value) => value instanceof Gone);
+  if (!(said instanceof Gone)) return null;
+  if (values.held === said) values.held = null;
+  const retires = columns.some(({ field }) => field === "retired");
+  if (retires && values.retired !== said && values.retired !== null) return null;
+  if (retires && said.since !== null) {
+    values.retired = said.since;
+    const spec = columns.find(({ field }) => field === "retiredBecause");
+    const because = spec === undefined || values.retiredBecause !== null ? null : readChoice(said.text, spec);
+    if (typeof because === "string") values.retiredBecause = because;
+    return null;
+  }
+  const { file, sheet, line } = values.source;
+  const place = { file, sheet, line, column: null, value: said.text };
+  const code = retires ? "gone-undated" : "gone";
+  const message = `"${shortened(said.text)}" says that it is gone${retires ? ", and nothing tells since when" : ""}.`;
+  log.add(code, place, () => ({ message }), kind);
+  return { code, message };
+}

@@ -1,0 +1,58 @@
+import type { Day } from "../../calendar/day.ts";
+import { foldAccents } from "../words/fold.ts";
+import { type DateOrder, readDateText } from "./date-text.ts";
+
+/** What a word of status says of a thing: it serves, it may not be used for now, or the fleet has it no more. */
+export type Standing = "serves" | "held" | "gone";
+
+/** A thing that its status says is gone, with the day where the cell names one. */
+export class Gone {
+  constructor(
+    readonly text: string,
+    readonly since: Day | null,
+  ) {}
+}
+
+/** Stems in the languages of headers, without accents. What a cell says first to last: gone, then held, then serving. */
+const STEMS: readonly [Standing, RegExp][] = [
+  [
+    "gone",
+    /retired|scrap|dispos(ed|al)|discard|decommission|condemn|withdrawn|written ?off|write ?off|destroyed|recycled|\bsold\b|stolen|returned to (supplier|vendor|manufacturer|maker)|^(lost|missing|replaced|ersetzt|remplace|reemplazad|sustituid|vervangen|sostituit|substituid)|ausgemustert|ausgesondert|ausgeschieden|entsorgt|verschrottet|stillgelegt|abgeschrieben|verkauft|verloren|gestohlen|reforme|rebut|jete|vendu|perdu|vole\b|baja\b|desechad|retirad|vendid|perdid|robad|afgevoerd|afgeschreven|verwijderd|verkocht|kwijt|gestolen|dismess|rottamat|smaltit|vendut|smarrit|abatid|descartad|wycofan|zutylizowan|zgubion|kasser|utrangerad|skrotad|skrotet|saald|solgt|tapt\b|tabt\b/,
+  ],
+  [
+    "held",
+    /quarant|cuarenten|block|sperr|bloqu|blokk|bloccat|on hold|\bheld\b|do not use|repair|reparat|reparac|riparaz|repara[cd]|naprawa|defe[ck]t|faulty|\bfault\b|broken|kaputt|kapot|damaged|beschadig|endommag|danad|danneggiat|uszkodz|swollen|recall|\bfail|panne|averi|guast|fallo\b|out of (service|order|use)|\boos\b|hors service|\bhs\b|ausser betrieb|nicht (einsatz|verwend|in ordnung)|fuera de servicio|buiten (dienst|gebruik)|fuori servizio|fora de servico|ur drift|ude af drift|ute av drift|unserviceable|unusable|not (ready|serviceable|usable|in service|ok)|suspended|awaiting|pending/,
+  ],
+  [
+    "serves",
+    /in service|in use|\bactive|\baktiv|\bactif|\bactiv[ao]|\battiv[ao]|actief|czynn|operati|operac|operaz|\bok\b|\bgood\b|\bfair\b|\bpoor\b|\bnew\b|\bneu\b|\bneuf|nuev[ao]|nieuw|nuov[ao]|\bnov[ao]\b|\bnow[yae]\b|spare|reserv|ersatz|backup|available|verfugbar|dispon|beschikbaar|ready|bereit|betrieb|einsatz|en service|en servicio|in dienst|in gebruik|in uso|em servico|i drift|i bruk|i brug|serviceable|functional|funktion|fonction|working|deployed|issued|installed|fitted|assigned|pass|bestanden|\bgut\b|\bbon\b|buen[ao]|\bgoed\b|buon[ao]|\bbom\b|\bboa\b|dobr[ya]|\bbra\b|excellent|normal|charg|stock|shelf|stored|\blager|current|\blive\b|\bused\b|gebraucht|worn|degraded|green/,
+  ],
+];
+
+/** What a cell of a status column says; null where it holds no known word. */
+export function standingOf(text: string): Standing | null {
+  const words = foldAccents(text)
+    .toLowerCase()
+    .replace(/[\s_-]+/g, " ")
+    .trim();
+  return STEMS.find(([, stem]) => stem.test(words))?.[0] ?? null;
+}
+
+/**
+ * A cell that says that a thing is gone, with the day that follows its words ("Scrapped 2025-06-13").
+ *
+ * @param order  the order of day, month and year, where it was given
+ */
+export function goneSince(text: string, order: DateOrder | null): Gone {
+  for (const { index } of text.matchAll(/\s/g)) {
+    const written = readDateText(text.slice(index + 1).replace(/^[\s(]+|[\s).]+$/g, ""));
+    if (written === null || written.kind === "bad") continue;
+    if (written.kind === "span") return new Gone(text, written.last);
+    if (order !== null && written.days[order] !== null) return new Gone(text, written.days[order]);
+    // else a day that can be read in two orders is none: nothing in the cell tells which
+    const readings = new Set(Object.values(written.days).filter((day) => day !== null));
+    const [only = null] = readings.size === 1 ? readings : [];
+    return new Gone(text, only);
+  }
+  return new Gone(text, null);
+}
