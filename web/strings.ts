@@ -130,6 +130,8 @@ export const say = {
     heading: "What does the fleet need next?",
     needs: (until: string, needs: string) => `By the end of ${until} the fleet is likely to need ${needs}`,
     needsNothing: (until: string) => `By the end of ${until} the fleet is likely to need nothing new`,
+    nothingKnown:
+      "Nothing can be forecast: no battery pack, no dated unit and no use of supplies could be read from the sheets. What was read, and what was not, stands under Sheets.",
     firstOrder: (day: string) => `; the first order must leave by ${day}.`,
     orderToBeSafe: (day: string) => `; to be safe, the first order must leave by ${day}.`,
     lateOrders: (n: number, next: string | null) =>
@@ -154,6 +156,8 @@ export const say = {
     },
     uncertain: {
       heading: "What is least certain, and why?",
+      aside: (n: number, all: number) =>
+        `${numberWords(n)} of ${numberWords(all)} ${plural(all, "row", "rows")} of the sheets ${plural(n, "was", "were")} set aside, and the plan knows nothing of what ${plural(n, "it holds", "they hold")}. The reasons stand under Sheets.`,
       noDevices:
         "No sheet of devices was read. Every place of dated stock counts as a store, so what expires there is not missed by any device and is not ordered anew.",
       typical: (n: number, all: number) =>

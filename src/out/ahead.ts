@@ -1,12 +1,17 @@
 import { counted } from "./count-text.ts";
 import { firstYearEnd, planMonth } from "./horizon-text.ts";
+import { knowsNothing } from "./knows-nothing.ts";
 import type { Plan } from "./plan-schema.ts";
+
+const NOTHING_KNOWN =
+  "Nothing can be forecast: no battery pack, no dated unit and no use of supplies could be read from the sheets.";
 
 /**
  * What lies ahead in a sentence or two that can be read out: what the first year will need at P50 (the sum
  * of the items' own), what is late and which order leaves next.
  */
 export function aheadText(plan: Plan): string {
+  if (knowsNothing(plan)) return NOTHING_KNOWN;
   const last = firstYearEnd(plan);
   const packItems = new Set(plan.packs.map((pack) => pack.item));
   let packs = 0;

@@ -57,6 +57,21 @@ describe("a fleet that lacks a part", () => {
   });
 });
 
+describe("a sheet of which every row was set aside", () => {
+  it("is no all-clear", async () => {
+    const { page } = await openPage(browser, null);
+    // Numbers of nothing in particular: packs as well as devices.
+    await page
+      .locator("input[data-chooses=files]")
+      .setInputFiles([csv("list.csv", "Nr,Date", "S1,2022-01-01", "S2,2022-02-01", "S3,2023-03-01")]);
+    await planned(page);
+    const ahead = await page.locator("#ahead").textContent();
+    expect(ahead).toContain("Nothing can be forecast");
+    expect(ahead).toContain("3 of 3 rows of the sheets were set aside");
+    expect(ahead).not.toContain("no order is needed");
+  });
+});
+
 describe("a list to take along", () => {
   it("prints by itself, with the caution at its foot", async () => {
     const stock = Array.from({ length: 40 }, (_, at) => `pads-a,2027-0${1 + (at % 6)}-28,L${at},1,Post ${at}`);

@@ -16,6 +16,14 @@ describe("the plan in words", () => {
     expect(aheadText(aPlan({ orders: later }))).toMatch(/The first order must leave by 2027-01-12\.$/);
   });
 
+  it("aheadText: a plan of sheets that hold nothing it knows is no all-clear", () => {
+    const unread = aPlan({ packs: [], datedStock: [], demand: [], orders: [] });
+    expect(aheadText(unread)).toMatch(/^Nothing can be forecast: no battery pack/);
+    // Of stock that lasts beyond the plan nothing is needed, and that is known.
+    const { datedStock } = aPlan();
+    expect(aheadText({ ...unread, datedStock })).toMatch(/you will likely need nothing/);
+  });
+
   it("summaryText: the whole plan on one screen", () => {
     expect(summaryText(aPlan(), { width: 80 })).toBe(`Plan as of 2026-11-01, 12 months: 2026-11 to 2027-10
 

@@ -1,3 +1,4 @@
+import { knowsNothing } from "../../src/index.ts";
 import { devicesShort } from "../charts/devices-short.ts";
 import { make } from "../dom.ts";
 import { dayWords, listWords, monthWords } from "../format.ts";
@@ -12,6 +13,8 @@ import { answer, points, section } from "./section.ts";
 
 const YEAR = 12;
 const FIRST_ORDERS = 6;
+// Totals, headers that come again and a few slips are set aside of any sheet.
+const MANY_ASIDE = 0.05;
 
 /** Ahead: one sentence to read out in a meeting, devices short, and the orders that leave first. */
 export function ahead({ plan, reading }: PlannedSession): HTMLElement {
@@ -38,7 +41,10 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
   function uncertain(): HTMLElement | null {
     const words = say.ahead.uncertain;
     const { packs, typical, noForecast, wide } = leastCertain(plan);
+    const rows = reading.inputs.reduce((sum, input) => sum + input.rows, 0);
+    const aside = reading.inputs.reduce((sum, input) => sum + input.setAside, 0);
     return points(words.heading, [
+      aside > rows * MANY_ASIDE && words.aside(aside, rows),
       reading.fleet.devices.length === 0 && plan.datedStock.length > 0 && words.noDevices,
       typical > 0 && words.typical(typical, packs),
       wide > 0 && words.wide(wide),
@@ -47,6 +53,7 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
   }
 
   function sentence(): string {
+    if (knowsNothing(plan)) return say.ahead.nothingKnown;
     const day = ({ orderBy }: { orderBy: string }) => dayWords(orderBy).replaceAll(" ", "\u00a0");
     const months = Math.min(YEAR, plan.demand[0]?.mean.length ?? YEAR);
     const until = monthWords(monthAfter(plan.horizon.from, months - 1));
