@@ -83,10 +83,9 @@ function inViewFirst<Part>(all: [number, Part][], main: HTMLElement): [number, P
 
 /** What the reader had opened stays open in the new part. */
 function openAsBefore(before: Element, made: Element): void {
-  const titles = [...before.querySelectorAll("details[open] > summary")].map((summary) => summary.textContent);
-  for (const details of made.querySelectorAll("details")) {
-    if (titles.includes(details.querySelector("summary")?.textContent ?? "")) details.open = true;
-  }
+  const nameOf = (details: Element) => details.id || details.querySelector("summary")?.textContent;
+  const names = [...before.querySelectorAll("details[open]")].map(nameOf);
+  for (const details of made.querySelectorAll("details")) if (names.includes(nameOf(details))) details.open = true;
 }
 
 /** Keeps what has the focus where it stands on the screen, whatever grows above it. */

@@ -1,5 +1,5 @@
 import { CAUSE_WORDS } from "../src/index.ts";
-import { numberWords } from "./format.ts";
+import { listWords, numberWords } from "./format.ts";
 
 /**
  * Every sentence and label of the page, in one place: a translation is one more file of this shape.
@@ -439,7 +439,8 @@ export const say = {
     tablesCaption: "Tables found",
     tableHeads: ["File", "Read as", "Rows", "Used", "Set aside"],
     columnsHeading: "How was each column read?",
-    columnsOf: (file: string, n: number) => `${file}: ${numberWords(n)} ${plural(n, "column", "columns")}`,
+    columnsOf: (file: string, n: number, unused: number) =>
+      `${file}: ${numberWords(n)} ${plural(n, "column", "columns")}${unused === 0 ? "" : `, ${numberWords(unused)} not used`}`,
     columnHeads: ["Column", "Header", "Read as", "How", "What stands in it"],
     readColumnAs: (header: string) => `Read column ${header} as`,
     takeAlong: {
@@ -449,8 +450,20 @@ export const say = {
       note: "Cleaned sheets have canonical columns, one sheet a kind. columns.json keeps how the columns are read: drop it here, or give it to the program as --columns.",
     },
     notUsed: "not used",
+    lacks: (kind: string, columns: string[]) =>
+      `by your choice, once it is chosen here too which column holds ${listWords(
+        columns.map((name) => `${kind}: ${name}`),
+        "and",
+      )}`,
     by: { header: "by its header", contents: "by what is in it", mapping: "by your choice" },
     order: (order: string) => `, dates ${order}`,
+    /** What to do, where the engine speaks of its command line. */
+    fixHere: (fix: string) =>
+      fix
+        .replace("with --columns", "under “How was each column read?”")
+        .replace("--date-order dmy, mdy or ymd", "dmy, mdy or ymd as “Day and month” under Assumptions")
+        .replace("write it anew with check --write-columns", "save it anew under Sheets")
+        .replace("the names that check lists", "names such as serial, date, item or expiry"),
     findingsHeading: "What was found on the way?",
     noFindings: "Nothing out of the ordinary was found.",
     severity: { error: "Not used", warning: "Please look", info: "For the record" },

@@ -65,6 +65,36 @@ describe("a column that was not recognised", () => {
   });
 });
 
+describe("readings beside the packs, under headers that say nothing", () => {
+  // A register with a test in two columns of its own, as somebody might keep it.
+  const REGISTER = {
+    name: "register.csv",
+    mimeType: "text/csv",
+    buffer: Buffer.from(
+      "Battery serial,Device,Made,Kx,Ky\nB1,D1,2022-01-10,2026-03-01,91\nB2,D2,2021-05-10,2026-03-02,84\n",
+    ),
+  };
+
+  it("are chosen one column after the other, each told what it waits for", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(REGISTER);
+    await planned(page);
+    const summary = page.locator("details.columns summary");
+    expect(await summary.textContent()).toBe("register.csv: 5 columns, 2 not used");
+    await summary.click();
+    const row = (header: string) => page.locator("details.columns[open] tbody tr", { hasText: header });
+    await row("Ky").getByRole("combobox").selectOption("runtime_tests.percent");
+    await row("Ky").getByText("which column holds runtime tests: date").waitFor();
+    expect(await row("Ky").getByRole("combobox").inputValue()).toBe("runtime_tests.percent");
+    await row("Kx").getByRole("combobox").selectOption("runtime_tests.date");
+    await row("Kx").getByText("by your choice", { exact: true }).waitFor();
+    await row("Ky").getByText("by your choice", { exact: true }).waitFor();
+    expect(await summary.textContent()).toBe("register.csv: 5 columns");
+    // The packs keep their serial, and have a reading each.
+    expect(await page.locator("#packs").textContent()).toContain("few readings");
+  });
+});
+
 describe("the label box", () => {
   // GS1 General Specifications: AI 01 GTIN, 17 use-by YYMMDD (day 00 = last day of the month), 10 lot, 21 serial.
   // The GTIN has the prefix 952 that GS1 keeps for examples (from memory).

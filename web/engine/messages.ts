@@ -39,8 +39,8 @@ export interface PolicyWords {
 /** The engine's own words: policy keys and the cautions that stand beside every forecast. */
 export interface EngineWords {
   policy: PolicyWords[];
-  /** Canonical sheets with the names of their columns. */
-  sheets: { kind: string; columns: string[] }[];
+  /** Canonical sheets with their columns, and which of these a row cannot do without. */
+  sheets: { kind: string; columns: { name: string; required: boolean }[] }[];
   cautions: readonly string[];
 }
 

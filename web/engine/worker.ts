@@ -31,6 +31,7 @@ import {
   setAsideCsv,
   writePlanJson,
 } from "../../src/index.ts";
+import { withUnfinished } from "../choose-column.ts";
 import type { PackReadings } from "../pack-readings.ts";
 import { correctRow } from "./correct-row.ts";
 import { carryEngine, fitInWorkers } from "./fit-in-workers.ts";
@@ -60,7 +61,10 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
       default: byDefault,
       explains,
     })),
-    sheets: SHEETS.map(({ kind, columns }) => ({ kind, columns: columns.map(({ name }) => name) })),
+    sheets: SHEETS.map(({ kind, columns }) => ({
+      kind,
+      columns: columns.map(({ name, required }) => ({ name, required })),
+    })),
     cautions: STANDING_CAUTIONS,
   }),
   sample: async () => {
@@ -98,7 +102,7 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
   },
   columns: async () => {
     await openWorkbooks(files);
-    return { file: columnsFileOf(files, columns), tables: columnChoices(files, columns) };
+    return { file: withUnfinished(columnsFileOf(files, columns), columns), tables: columnChoices(files, columns) };
   },
   columnsIn: async ({ text }) => parseColumnsFile(text),
   cleanWorkbook: async () => {

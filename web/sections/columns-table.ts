@@ -17,8 +17,14 @@ export type SetColumns = (columns: ColumnsFile) => void;
  */
 export function columnsOf(input: Input, words: EngineWords, setColumns: SetColumns | null): HTMLElement {
   const name = input.sheet === null ? input.file : `${input.file} · ${input.sheet}`;
-  const title = say.sheets.columnsOf(name, new Set(input.columns.map(({ column }) => column)).size);
-  const details = make("details", { class: "columns" }, make("summary", {}, title));
+  const columns = new Set(input.columns.map(({ column }) => column));
+  const unused = input.columns.filter(({ field }) => field === null).length;
+  const title = say.sheets.columnsOf(name, columns.size, unused);
+  const details = make(
+    "details",
+    { class: "columns", id: `columns-${name}-${input.table}` },
+    make("summary", {}, title),
+  );
   details.addEventListener("toggle", async () => {
     if (details.open && details.children.length === 1)
       details.append(await columnsTable(input, title, words, setColumns));
@@ -37,6 +43,9 @@ async function columnsTable(
     (one) => one.file === input.file && one.sheet === input.sheet && one.table === input.table,
   );
   const at = (row: Column) => known?.columns.find(({ column }) => column === row.column);
+  const mapped = now?.file.tables.find(
+    (one) => one.file === input.file && one.sheet === input.sheet && one.table === input.table,
+  );
   const heads = say.sheets.columnHeads;
   return table({
     caption,
@@ -47,7 +56,7 @@ async function columnsTable(
       { title: heads[0]!, value: (row) => row.column, figures: true },
       { title: heads[1]!, value: (row) => [row.group, row.header].filter(Boolean).join(" · ") || null },
       { title: heads[2]!, value: readAs, show: (row) => picker(row) ?? readAs(row) },
-      { title: heads[3]!, value: how },
+      { title: heads[3]!, value: (row) => lacking(row) ?? how(row) },
       { title: heads[4]!, value: (row) => at(row)?.examples.join(" | ") ?? null, wide: true },
     ],
   });
@@ -55,17 +64,18 @@ async function columnsTable(
   function picker(row: Column): HTMLElement | null {
     const key = at(row)?.key ?? null;
     if (now === null || setColumns === null || key === null) return null;
-    const current = row.field === null ? "" : `${row.kind}.${row.field}`;
+    const held = heldBy(row);
+    const current = held === null ? "" : `${held.kind}.${held.name}`;
     const kinds = words.sheets.filter(({ kind }) => input.kinds.includes(kind));
     const others = words.sheets.filter(({ kind }) => !input.kinds.includes(kind));
     return make(
       "select",
       {
-        id: `column-${input.file}-${input.sheet ?? ""}-${input.table}-${row.column}`,
+        id: `column-${input.file}-${input.sheet ?? ""}-${input.table}-${row.column}${again(row)}`,
         "aria-label": say.sheets.readColumnAs(row.header ?? String(row.column)),
         change: (event) => {
           const target = targetOf((event.target as HTMLSelectElement).value);
-          setColumns(chooseColumn(now.file, input, key, target));
+          setColumns(chooseColumn(now.file, input, key, held, target, target ? needed(target.kind) : []));
         },
       },
       make("option", { value: "" }, say.sheets.notUsed),
@@ -73,13 +83,43 @@ async function columnsTable(
         make(
           "optgroup",
           { label: spaced(kind) },
-          columns.map((column) => {
-            const value = `${kind}.${column}`;
-            return make("option", { value, selected: value === current }, `${spaced(kind)}: ${spaced(column)}`);
+          columns.map(({ name }) => {
+            const value = `${kind}.${name}`;
+            return make("option", { value, selected: value === current }, `${spaced(kind)}: ${spaced(name)}`);
           }),
         ),
       ),
     );
+  }
+
+  /** Tells the further uses of a column from its first. */
+  function again(row: Column): string {
+    const [first] = input.columns.filter(({ column }) => column === row.column);
+    return first === row ? "" : `-${row.kind}-${row.field}`;
+  }
+
+  /** What a column holds, or is to hold once its kind has what it lacks. */
+  function heldBy(row: Column): Target | null {
+    if (row.kind !== null && row.field !== null) return { kind: row.kind, name: row.field };
+    for (const { kind, columns } of mapped?.rows ?? []) {
+      const name = Object.keys(columns).find((one) => columns[one] === at(row)?.key);
+      if (name !== undefined) return { kind, name };
+    }
+    return null;
+  }
+
+  /** Says of a column that was chosen, and is not read yet, what its kind lacks. */
+  function lacking(row: Column): string | null {
+    const held = row.field === null ? heldBy(row) : null;
+    if (held === null) return null;
+    const chosen = mapped?.rows.find(({ kind }) => kind === held.kind)?.columns ?? {};
+    const missing = needed(held.kind).filter((name) => chosen[name] === undefined);
+    return missing.length === 0 ? null : say.sheets.lacks(spaced(held.kind), missing.map(spaced));
+  }
+
+  function needed(kind: string): string[] {
+    const columns = words.sheets.find((sheet) => sheet.kind === kind)?.columns ?? [];
+    return columns.filter(({ required }) => required).map(({ name }) => name);
   }
 }
 

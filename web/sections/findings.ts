@@ -45,7 +45,7 @@ function byCode(found: Finding[]): HTMLElement {
               {},
               make("span", { class: "where" }, where(finding)),
               ` ${finding.message} `,
-              make("span", { class: "fix" }, finding.fix),
+              make("span", { class: "fix" }, say.sheets.fixHere(finding.fix)),
             ),
           ),
         group.length > SHOWN_OF_A_KIND &&
