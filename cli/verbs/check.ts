@@ -23,7 +23,7 @@ export interface CheckOptions extends VerbOptions {
 
 /** How each sheet and column was read and every finding; nothing is forecast. Refused files are reported with the rest. */
 export async function runCheck(inputs: readonly string[], options: CheckOptions): Promise<void> {
-  const { reading, policy, paths, files } = await loadFleet(inputs, options);
+  const { reading, policy, paths, files, columns } = await loadFleet(inputs, options);
   const check = checkJson(reading, policy.asOf);
   if (options.out !== undefined) {
     const written = [
@@ -34,7 +34,7 @@ export async function runCheck(inputs: readonly string[], options: CheckOptions)
     note(`Written to ${options.out}: ${written.map(({ name }) => name).join(", ")}.`);
   }
   if (options.writeColumns !== undefined) {
-    const text = `${JSON.stringify(columnsFileOf(files), null, 2)}\n`;
+    const text = `${JSON.stringify(columnsFileOf(files, columns), null, 2)}\n`;
     writeFiles(dirname(options.writeColumns), [{ name: basename(options.writeColumns), chunks: [text] }], paths);
     note(`Written: ${options.writeColumns}. Edit it, then read with --columns ${options.writeColumns}.`);
   }

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { folderWith } from "../folders.ts";
@@ -184,6 +184,18 @@ describe("columns files and clean sheets", () => {
     const counts = (text: string) =>
       Object.values((JSON.parse(text) as { fleet: Record<string, unknown[]> }).fleet).map((rows) => rows.length);
     expect(counts(cleaned.stdout)).toEqual(counts(first.stdout));
+  });
+
+  it("are written as an edited columns file has them read", () => {
+    const folder = folderWith({ "packs.csv": "serial,kind of thing\nA,pack-md\n" });
+    const [first, edited, again] = ["first.json", "edited.json", "again.json"].map((name) => join(folder, name));
+    wanecast(["check", join(folder, "packs.csv"), "--write-columns", first!]);
+    const file = JSON.parse(readFileSync(first!, "utf8"));
+    file.tables[0].rows[0].columns = { serial: "serial", item: "kind of thing" };
+    file.tables[0].unread = [];
+    writeFileSync(edited!, JSON.stringify(file));
+    wanecast(["check", join(folder, "packs.csv"), "--columns", edited!, "--write-columns", again!]);
+    expect(JSON.parse(readFileSync(again!, "utf8"))).toEqual(file);
   });
 
   it("refuse a columns file that is none", () => {
