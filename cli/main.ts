@@ -9,7 +9,7 @@ run(process.argv);
 
 /** Parses, runs, and is the one place where an error becomes an exit code. */
 async function run(argv: string[]): Promise<void> {
-  process.stdout.on("error", leaveQuietly);
+  for (const stream of [process.stdout, process.stderr]) stream.on("error", leaveAtOnce);
   const program = makeProgram();
   try {
     await program.parseAsync(argv);
@@ -36,8 +36,9 @@ function exitCodeOf(error: unknown): number {
   return EXIT.ourFault;
 }
 
-/** The reader of a pipe may leave early (head, less); anything else is an error. */
-function leaveQuietly(error: NodeJS.ErrnoException): void {
+/** The reader of a pipe may leave early (head, less), and is not to be told; a disk that is full is. */
+function leaveAtOnce(error: NodeJS.ErrnoException): void {
   if (error.code === "EPIPE") process.exit(EXIT.done);
-  throw error;
+  note(`error: The output could not be written: ${error.message}.`);
+  process.exit(EXIT.usage);
 }

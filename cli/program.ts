@@ -18,6 +18,7 @@ import type { ProveOptions } from "./verbs/prove.ts";
 import type { TraceOptions } from "./verbs/trace.ts";
 
 const PLAN_CONDITIONS: readonly FailCondition[] = ["late", "short", "set-aside", "warning"];
+const VERBS = "Verbs:";
 const CHECK_CONDITIONS: readonly FailCondition[] = ["set-aside", "warning"];
 
 /** The command line: verbs and options. Each verb's code, with the engine behind it, loads only when it runs. */
@@ -27,12 +28,20 @@ export function makeProgram(): Command {
       "Foresight over a fleet of emergency devices: which batteries fade, which supplies expire, what to order by which day.",
     )
     .version(version, "-V, --version", "print the version")
+    .usage("VERB INPUT... [options]")
     .helpOption("-h, --help", "print help")
+    .commandsGroup(VERBS)
+    .addHelpCommand(new Command("help").argument("[verb]").description("print a verb's help").helpGroup(VERBS))
     .addHelpText("after", below(START_HELP, CAUTION_HELP, EXIT_HELP))
+    .configureOutput({
+      // what was typed stands in what is said of it
+      outputError: (text, write) => write(terminalText(text).replace("unknown command", "unknown verb")),
+    })
     // a verb's own help tells what it takes
-    // what was typed stands in what is said of it
-    .configureOutput({ outputError: (text, write) => write(terminalText(text)) })
     .configureHelp({ minWidthToWrap: 20, subcommandTerm: (verb) => verb.name() })
+    .hook("preAction", async (_, verb) => {
+      (await import("./write-files.ts")).requireWritable(verb.opts<VerbOptions>().out);
+    })
     .exitOverride();
 
   sheetVerb(

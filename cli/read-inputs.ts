@@ -15,10 +15,13 @@ export interface InputFiles {
 /** Bytes that a file may have. */
 const LARGEST_FILE = 256 * 1024 * 1024;
 
+/** Names of what systems and spreadsheets keep hidden beside the sheets: a lock, a copy of what is open, half a file. */
+const HIDDEN = /^(\.|~\$)/;
+
 /**
  * Reads files, folders (their files, not their folders) and `-`, the standard input. Never throws for a bad file. What
- * lies in a folder and is neither, such as a pipe or a device, is passed over: to read it may never end. One that is
- * named is read, as a shell's own pipes are.
+ * lies in a folder and is neither, such as a pipe or a device, is passed over: to read it may never end. So is what is
+ * hidden there. One that is named is read, as a shell's own pipes are.
  */
 export function readInputs(inputs: readonly string[]): InputFiles {
   if (inputs.filter((input) => input === "-").length > 1)
@@ -38,15 +41,21 @@ export function isFolder(path: string): boolean {
 }
 
 function readFolder(folder: string, found: InputFiles): void {
+  const file = basename(folder);
   try {
-    for (const name of readdirSync(folder).sort()) {
-      const path = join(folder, name);
-      // a link that leads nowhere is told as a file that is not there
-      if (statSync(path, { throwIfNoEntry: false })?.isFile() ?? true) readFile(path, name, found, true);
-    }
+    const names = readdirSync(folder).filter((name) => !HIDDEN.test(name) && mayBeFile(join(folder, name)));
+    for (const name of names.sort()) readFile(join(folder, name), name, found, true);
+    if (names.length === 0) found.refused.push({ file, code: "empty-folder", message: EMPTY_FOLDER });
   } catch (error) {
-    found.refused.push({ file: basename(folder), ...whyUnreadable(error) });
+    found.refused.push({ file, ...whyUnreadable(error) });
   }
+}
+
+const EMPTY_FOLDER = "The folder holds no files; folders inside a folder are not read, name them as well.";
+
+/** True for a file, and for a link that leads nowhere: it is told as a file that is not there. */
+function mayBeFile(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isFile() ?? true;
 }
 
 function readFile(path: string | 0, name: string, found: InputFiles, fromFolder = false): void {
@@ -73,6 +82,6 @@ export function whyUnreadable(error: unknown): { code: string; message: string }
   const code = (error as NodeJS.ErrnoException).code ?? "";
   if (code === "ENOENT") return { code: "not-found", message: "There is no such file or folder." };
   if (code === "EACCES" || code === "EPERM")
-    return { code: "no-permission", message: "The file may not be read; check its permissions." };
+    return { code: "no-permission", message: "It may not be read; check its permissions." };
   return { code: "unreadable", message: `The file could not be read (${code || String(error)}).` };
 }

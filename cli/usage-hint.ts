@@ -13,9 +13,11 @@ export function usageHint(program: Command, code: string, words: readonly string
   if (code === "commander.unknownOption" && isOptionOfVerbs(program, first)) {
     return `Options stand after the verb: wanecast VERB INPUT... ${first}`;
   }
-  if (code === "commander.unknownCommand" && existsSync(first)) {
-    return `A verb comes first: ${typed(["wanecast", "plan", ...words])}`;
+  if (code === "commander.unknownCommand") {
+    if (existsSync(first)) return `A verb comes first: ${typed(["wanecast", "plan", ...words])}`;
+    return "wanecast --help lists the verbs.";
   }
+  if (code === "commander.help" && first === "help" && words.length > 1) return `There is no verb ${words[1]}.`;
   if (code === "commander.missingArgument") return `wanecast ${first} --help shows two examples.`;
   return null;
 }

@@ -1,4 +1,15 @@
-import { closeSync, mkdirSync, openSync, renameSync, rmSync, statSync, writeSync } from "node:fs";
+import {
+  accessSync,
+  closeSync,
+  constants,
+  existsSync,
+  mkdirSync,
+  openSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeSync,
+} from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { UsageError } from "./exit-codes.ts";
 import { isFolder } from "./read-inputs.ts";
@@ -10,6 +21,25 @@ export interface OutFile {
 }
 
 /**
+ * Stops where nothing could be written into a folder, so that it is said before the work rather than after it.
+ *
+ * @param folder  undefined where nothing is to be written
+ * @throws UsageError where the folder has no name or takes no files
+ */
+export function requireWritable(folder: string | undefined): void {
+  if (folder === undefined) return;
+  requireName(folder);
+  try {
+    let nearest = resolve(folder);
+    while (!existsSync(nearest)) nearest = dirname(nearest);
+    if (!isFolder(nearest)) throw new UsageError(`Nothing could be written into ${folder}: ${nearest} is no folder.`);
+    accessSync(nearest, constants.W_OK);
+  } catch (error) {
+    throw whyNotWritten(folder, error);
+  }
+}
+
+/**
  * Writes files into a folder, whole or not at all: everything goes into temporary names first and is renamed
  * when all of it stands.
  *
@@ -17,7 +47,7 @@ export interface OutFile {
  * @throws UsageError where an output would replace an input, or the folder has no name or takes no files
  */
 export function writeFiles(folder: string, files: readonly OutFile[], inputs: readonly string[]): void {
-  if (folder.trim() === "") throw new UsageError("The folder to write into has no name.");
+  requireName(folder);
   const read = new Set(inputs.map(fileBehind));
   const replaced = files.find(({ name }) => read.has(fileBehind(join(folder, name))));
   if (replaced)
@@ -32,11 +62,20 @@ export function writeFiles(folder: string, files: readonly OutFile[], inputs: re
     }
     for (const { temporary, path } of written) renameSync(temporary, path);
   } catch (error) {
-    if (!(error instanceof Error && "syscall" in error)) throw error;
-    throw new UsageError(`Nothing could be written into ${folder}: ${error.message}.`);
+    throw whyNotWritten(folder, error);
   } finally {
     for (const { temporary } of written) rmSync(temporary, { force: true });
   }
+}
+
+function requireName(folder: string): void {
+  if (folder.trim() === "") throw new UsageError("The folder to write into has no name.");
+}
+
+/** What the system says of a folder, for people; any other error as it is. */
+function whyNotWritten(folder: string, error: unknown): unknown {
+  if (!(error instanceof Error && "syscall" in error)) return error;
+  return new UsageError(`Nothing could be written into ${folder}: ${error.message}.`);
 }
 
 /**

@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { readdirSync, symlinkSync } from "node:fs";
+import { closeSync, existsSync, openSync, readdirSync, symlinkSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { folderWith } from "../folders.ts";
@@ -21,8 +21,32 @@ describe("wanecast in trouble", () => {
     const folder = folderWith({ "notes.txt": "" });
     const { code, stderr } = wanecast(["check", SAMPLE, "--out", join(folder, "notes.txt")]);
     expect(code).toBe(2);
-    expect(stderr).toMatch(/^error: Nothing could be written into .*notes\.txt: EEXIST/);
+    expect(stderr).toMatch(/^error: Nothing could be written into .*notes\.txt: .*notes\.txt is no folder\.\n$/);
     expect(readdirSync(folder)).toEqual(["notes.txt"]);
+  });
+  it.skipIf(!existsSync("/dev/full"))("says so in one line where what takes its output is full", () => {
+    const full = openSync("/dev/full", "w");
+    const { code, stderr } = wanecast(["check", SAMPLE], { stdio: ["ignore", full, "pipe"] });
+    closeSync(full);
+    expect([code, stderr]).toEqual([
+      2,
+      "error: The output could not be written: ENOSPC: no space left on device, write.\n",
+    ]);
+  });
+  it("passes over what is hidden in a folder: half a file, a lock, a copy of what is open", () => {
+    const older = "serial,in_service\nA,2020-01-01\n";
+    const names = [".packs.csv.77.part", "._packs.csv", ".~lock.packs.csv#", "~$packs.xlsx", ".DS_Store"];
+    const hidden = Object.fromEntries(names.map((name) => [name, older]));
+    const folder = folderWith({ ...hidden, "packs.csv": "serial,in_service\nA,2024-01-01\n" });
+    const { code, stdout } = wanecast(["check", folder, "--as-of", "2026-11-01", "--json"]);
+    expect(code).toBe(0);
+    expect(JSON.parse(stdout).inputs.map(({ file }: { file: string }) => file)).toEqual(["packs.csv"]);
+  });
+  it("refuses a folder without files, and says that folders inside it are not read", () => {
+    const folder = folderWith({ "sheets/2026/packs.csv": "serial\nA\n" });
+    const { code, stderr } = wanecast(["packs", join(folder, "sheets"), "--as-of", "2026-11-01"]);
+    expect(code).toBe(3);
+    expect(stderr).toMatch(/^Refused:\nsheets: The folder holds no files; folders inside a folder are not read/);
   });
   // a name that would clear the screen and set the window's title, as a folder from elsewhere may hold it
   it.skipIf(process.platform === "win32")("steers no terminal by what it says of names and arguments", () => {

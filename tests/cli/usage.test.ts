@@ -16,7 +16,7 @@ describe("wanecast: how it is called", () => {
   it("--help names every verb there is, and no other", () => {
     const { code, stdout, stderr } = wanecast(["--help"]);
     expect([code, stderr]).toEqual([0, ""]);
-    const commands = stdout.slice(stdout.indexOf("Commands:"), stdout.indexOf("Start with"));
+    const commands = stdout.slice(stdout.indexOf("Verbs:"), stdout.indexOf("Start with"));
     const named = [...commands.matchAll(/^ {2}([a-z]+) /gm)].map(([, verb]) => verb);
     expect(named.sort()).toEqual(["help", ...VERBS].sort());
     expect(Object.keys(VERB_HELP).sort()).toEqual([...VERBS].sort());
@@ -47,7 +47,11 @@ describe("wanecast: how it is called", () => {
   });
 
   it.each([
-    ["an unknown verb", ["pln", SAMPLE], "error: unknown command 'pln'\n(Did you mean plan?)\n"],
+    [
+      "an unknown verb",
+      ["pln", SAMPLE],
+      "error: unknown verb 'pln'\n(Did you mean plan?)\nwanecast --help lists the verbs.\n",
+    ],
     ["an unknown option", ["plan", SAMPLE, "--jsn"], "error: unknown option '--jsn'\n(Did you mean --json?)\n"],
     [
       "a verb without inputs",
@@ -57,7 +61,7 @@ describe("wanecast: how it is called", () => {
     [
       "sheets without a verb",
       ["sample-data", "--out", "out"],
-      "error: unknown command 'sample-data'\nA verb comes first: wanecast plan sample-data --out out\n",
+      "error: unknown verb 'sample-data'\nA verb comes first: wanecast plan sample-data --out out\n",
     ],
     [
       "an option before the verb",
@@ -82,6 +86,11 @@ describe("wanecast: how it is called", () => {
     ["standard input twice", ["check", "-", "-"], "error: Standard input (-) can be read once only.\n"],
   ])("%s exits with 2 and says what to give", (_, args, message) => {
     expect(wanecast(args)).toEqual({ code: 2, stdout: "", stderr: message });
+  });
+  it("help of a verb that is none exits with 2 and says so", () => {
+    const { code, stderr } = wanecast(["help", "pln"]);
+    expect(code).toBe(2);
+    expect(stderr.endsWith("\nThere is no verb pln.\n")).toBe(true);
   });
   it("an unknown policy key exits with 2, names the one that was meant and lists all", () => {
     const { code, stdout, stderr } = wanecast(["check", SAMPLE, "--policy", "horizon=24"]);

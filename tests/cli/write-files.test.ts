@@ -1,8 +1,8 @@
-import { existsSync, linkSync, mkdirSync, readFileSync, symlinkSync } from "node:fs";
+import { chmodSync, existsSync, linkSync, mkdirSync, readFileSync, symlinkSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it } from "vitest";
 import { UsageError } from "../../cli/exit-codes.ts";
-import { writeFiles } from "../../cli/write-files.ts";
+import { requireWritable, writeFiles } from "../../cli/write-files.ts";
 import { folderWith } from "../folders.ts";
 import { wanecast } from "./run-wanecast.ts";
 
@@ -15,6 +15,22 @@ it("writeFiles makes the folders that are missing", () => {
 });
 it("writeFiles refuses a folder without a name, such as a shell's empty variable", () => {
   expect(() => writeFiles("", files, [])).toThrow(UsageError);
+});
+// who is root may write anywhere
+it.skipIf(process.platform === "win32" || process.getuid?.() === 0)(
+  "requireWritable tells a folder that takes no files",
+  () => {
+    const folder = join(folderWith({ "closed/a.txt": "" }), "closed");
+    chmodSync(folder, 0o555);
+    expect(() => requireWritable(join(folder, "x", "y"))).toThrow(/^Nothing could be written into .*EACCES/);
+  },
+);
+it("requireWritable takes a folder that is not there yet, and no file for one", () => {
+  const folder = folderWith({ "a.txt": "" });
+  expect(() => requireWritable(join(folder, "x", "y"))).not.toThrow();
+  expect(() => requireWritable(join(folder, "a.txt", "y"))).toThrow(/a\.txt is no folder\.$/);
+  expect(() => requireWritable("")).toThrow(UsageError);
+  expect(existsSync(join(folder, "x"))).toBe(false);
 });
 it.skipIf(!existsSync("/proc/self"))("writeFiles says so at once where a system takes no folder", () => {
   expect(() => writeFiles("/proc/wanecast/out", files, [])).toThrow(/^Nothing could be written into /);
