@@ -1,4 +1,5 @@
 import type { Fleet } from "../fleet/rows.ts";
+import { evenlySpread } from "../maths/evenly-spread.ts";
 import { seededRandom } from "../maths/random.ts";
 import { shuffled } from "../maths/shuffled.ts";
 import { seedFromText } from "../maths/text-seed.ts";
@@ -106,7 +107,7 @@ function borrowedTask(draft: Draft, drafts: readonly Draft[]): FitTask | null {
 }
 
 function finish({ of: { key, name: item, packs }, coordinates, borrowsFrom }: Draft, inForce: number): FadingItem {
-  const chosen = spacedOut(coordinates, curvesFor(packs.length));
+  const chosen = evenlySpread(coordinates, curvesFor(packs.length));
   // in an order that goes with no other item's
   const order = shuffled(chosen.length, seededRandom(seedFromText(`curves ${key}`)));
   const tables = Array.from(order, (i) => forecastTables(curveFromCoordinates(chosen[i]!)));
@@ -139,12 +140,6 @@ const CURVES = [DRAWS, DRAWS / 2, DRAWS / 4, DRAWS / 8];
 const CURVES_FOR_PACKS = 10_000;
 
 const curvesFor = (packs: number) => CURVES.find((curves) => packs * curves <= CURVES_FOR_PACKS) ?? CURVES.at(-1)!;
-
-/** `count` of the list, evenly spaced; all of it where there are no more. */
-function spacedOut<T>(list: readonly T[], count: number): T[] {
-  const step = Math.max(1, Math.floor(list.length / count));
-  return list.filter((_, i) => i % step === Math.floor(step / 2));
-}
 
 /** Medians over the draws, by name; for people and for the record, never used in a forecast. */
 function middleParameters(fit: ItemFit): Record<string, number> {

@@ -1,3 +1,4 @@
+import { evenlySpread } from "../maths/evenly-spread.ts";
 import { posteriorDraws, type SearchSettings } from "../maths/posterior-draws.ts";
 import { seededRandom } from "../maths/random.ts";
 import { shuffled } from "../maths/shuffled.ts";
@@ -32,15 +33,15 @@ export interface ItemFit {
  */
 export function fitCurves(packs: readonly PackEvidence[], prior: ItemPrior): Float64Array[] {
   const speaking = packs.filter((pack) => pack.years.length + pack.bounds.length > 0);
-  const heard = spreadOut(speaking, PACKS_AT_MOST);
+  const heard = evenlySpread(speaking, PACKS_AT_MOST);
   if (heard.length > 0) {
-    const rough = spreadOut(drawCoordinates(heard, prior, ROUGHLY), ROUGH_CURVES);
+    const rough = evenlySpread(drawCoordinates(heard, prior, ROUGHLY), ROUGH_CURVES);
     const tables = rough.map((x) => nodeTables(curveFromCoordinates(x)));
     for (const pack of speaking) updateTrust(pack, tables);
   }
   const drawn = drawCoordinates(heard, prior, { ...search(heard.length), seed: SEED + 1 });
   // many are drawn, and those kept lie evenly over what matters most: fewer stand for the whole
-  return spreadOut(
+  return evenlySpread(
     drawn.sort((a, b) => a[LIFE]! - b[LIFE]!),
     DRAWS,
   );
@@ -90,9 +91,3 @@ function drawCoordinates(packs: readonly PackEvidence[], prior: ItemPrior, setti
 
 /** Log likelihood of what can't be. */
 const IMPOSSIBLE = -1e100;
-
-/** At most `count` of the list, evenly spread over it. */
-function spreadOut<T>(list: readonly T[], count: number): T[] {
-  if (list.length <= count) return [...list];
-  return Array.from({ length: count }, (_, i) => list[Math.floor(((i + 0.5) * list.length) / count)]!);
-}

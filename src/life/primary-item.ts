@@ -1,6 +1,7 @@
 import { DRAWS } from "../fade/item-fit.ts";
 import { type TimeStretch, timeStretch } from "../fade/time-stretch.ts";
 import type { FadeGroup } from "../fade/types.ts";
+import { evenlySpread } from "../maths/evenly-spread.ts";
 import { posteriorDraws } from "../maths/posterior-draws.ts";
 import { fitRandomLine, type RandomLine } from "../maths/random-line.ts";
 import { steady } from "../maths/steady.ts";
@@ -52,8 +53,7 @@ const SEED = 20_261_101;
 export function fitPrimaryItem(key: string, packs: PrimaryPack[], serviceMonths: number | null): PrimaryItem | null {
   const read = packs.filter((pack) => pack.sums.points > 0);
   if (read.length === 0) return null;
-  const stride = Math.ceil(read.length / PACKS_AT_MOST);
-  const speaking = read.filter((_, i) => i % stride === 0);
+  const speaking = evenlySpread(read, PACKS_AT_MOST);
   const line = blankLine();
   const logsOf = (x: Float64Array, from: number, to: number) => {
     const draw = drawAt(x, serviceMonths);
