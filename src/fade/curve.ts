@@ -54,36 +54,46 @@ export function riseShare(s: number, earlyYears: number): number {
   return 1 - Math.exp(-s / earlyYears);
 }
 
-/** To single precision: beyond it, engines may differ. */
-const steady = Math.fround;
-
 const logistic = (x: number) => 1 / (1 + Math.exp(-x));
+
+const PLACE = Object.fromEntries(PRIORS.map(({ name }, i) => [name, i])) as Record<PriorName, number>;
+
+/** The normal variable behind a parameter, to single precision: beyond it, engines may differ. */
+function variableOf(x: ArrayLike<number>, name: PriorName): number {
+  const place = PLACE[name];
+  const { mean, spread } = PRIORS[place]!;
+  return Math.fround(mean + spread * x[place]!);
+}
+
+/** A parameter on its natural scale. */
+function parameterOf(x: ArrayLike<number>, name: PriorName): number {
+  const { scale } = PRIORS[PLACE[name]]!;
+  const value = variableOf(x, name);
+  return scale === "log" ? Math.exp(value) : scale === "logit" ? logistic(value) : value;
+}
 
 /**
  * A curve from its coordinates: one number a parameter, in prior standard deviations from the prior mean, so
  * that the prior is a standard normal in every direction.
  */
 export function curveFromCoordinates(x: ArrayLike<number>): FleetCurve {
-  const at = Object.fromEntries(
-    PRIORS.map(({ name, mean, spread }, i) => [name, steady(mean + spread * x[i]!)]),
-  ) as Record<PriorName, number>;
   return {
-    startCapacity: at.startCapacity,
-    startSpread: Math.exp(at.startSpread),
-    logMedianLife: at.medianLifeYears,
-    lifeSpread: Math.exp(at.lifeSpread),
-    slowPower: Math.exp(at.slowPower),
-    powerSpread: Math.exp(at.powerSpread),
-    kneeLogit: at.kneeShare,
-    kneeSpread: Math.exp(at.kneeSpread),
-    kneeByHardness: at.kneeByHardness,
-    kneePower: Math.exp(at.kneePower),
-    noise: Math.exp(at.noise),
-    earlyRise: at.earlyRise,
-    earlySpread: Math.exp(at.earlySpread),
-    earlyYears: Math.exp(at.earlyYears),
-    hardUseShare: logistic(at.hardUseShare),
-    hardUseGap: Math.exp(at.hardUseGap),
-    useShare: logistic(at.useShare),
+    startCapacity: parameterOf(x, "startCapacity"),
+    startSpread: parameterOf(x, "startSpread"),
+    logMedianLife: variableOf(x, "medianLifeYears"),
+    lifeSpread: parameterOf(x, "lifeSpread"),
+    slowPower: parameterOf(x, "slowPower"),
+    powerSpread: parameterOf(x, "powerSpread"),
+    kneeLogit: variableOf(x, "kneeShare"),
+    kneeSpread: parameterOf(x, "kneeSpread"),
+    kneeByHardness: parameterOf(x, "kneeByHardness"),
+    kneePower: parameterOf(x, "kneePower"),
+    noise: parameterOf(x, "noise"),
+    earlyRise: parameterOf(x, "earlyRise"),
+    earlySpread: parameterOf(x, "earlySpread"),
+    earlyYears: parameterOf(x, "earlyYears"),
+    hardUseShare: parameterOf(x, "hardUseShare"),
+    hardUseGap: parameterOf(x, "hardUseGap"),
+    useShare: parameterOf(x, "useShare"),
   };
 }
