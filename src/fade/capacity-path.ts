@@ -1,6 +1,7 @@
 import type { PackEvidence } from "./evidence.ts";
 import type { ItemFit } from "./item-fit.ts";
 import { startVarianceAt } from "./level-form.ts";
+import { powersRoom } from "./node-tables.ts";
 import { emptyPosterior, levelOf, packPosterior } from "./pack-posterior.ts";
 import { FIRST, POINTS, SECOND } from "./spread-points.ts";
 import type { CapacityBand } from "./types.ts";
@@ -16,7 +17,7 @@ const CURVES_AT_LEAST = 12;
 const NODE_WORTH_COUNTING = 2e-3;
 
 const posterior = emptyPosterior();
-const powersHere = new Float64Array(16);
+const powersHere = powersRoom();
 
 /** Of many days, every third is worked out and the others lie on straight lines between: fade bends slowly. */
 const DAYS_BETWEEN_KNOTS = 3;

@@ -1,4 +1,4 @@
-import type { NodeTables } from "./node-tables.ts";
+import { type NodeTables, powersRoom } from "./node-tables.ts";
 import { levelOf } from "./pack-posterior.ts";
 import { KNEE, powersOfLog, RISE, SLOW } from "./wear-powers.ts";
 
@@ -20,7 +20,7 @@ const CLOSE = 1e-3;
 const STEPS_AT_MOST = 12;
 /** Room above the threshold below which a pack is as good as there. */
 const NO_ROOM = 1e-5;
-const powersHere = new Float64Array(16);
+const powersHere = powersRoom();
 
 /**
  * Finds where a slow^p + b knee^k has used up the room above the threshold, the early rise included. In logs the loss

@@ -1,10 +1,10 @@
 import { type PackEvidence, wearAt } from "./evidence.ts";
-import type { NodeTables } from "./node-tables.ts";
+import { type NodeTables, powersRoom } from "./node-tables.ts";
 import { emptyPosterior, levelOf, type PackPosterior, packPosterior } from "./pack-posterior.ts";
 import { KNEE, powersOf, RISE, SLOW } from "./wear-powers.ts";
 
 const room = emptyPosterior();
-const powersHere = new Float64Array(16);
+const powersHere = powersRoom();
 
 /**
  * The capacity that a pack's curve gives at its own readings, averaged over what is unsure of it.

@@ -1,5 +1,6 @@
 import type { FleetCurve } from "./curve.ts";
 import { type Bound, wearAt } from "./evidence.ts";
+import { powersRoom } from "./node-tables.ts";
 import type { ReadingSums } from "./reading-sums.ts";
 import { KNEE, powersOf, RISE, SLOW, type WearPowers } from "./wear-powers.ts";
 
@@ -94,7 +95,7 @@ export function levelForm(
     bounds.length === 0 ? NO_BOUNDS : bounds.map((bound) => preparedBound(bound, level, powers, start, rise, spread));
 }
 
-const powersHere = new Float64Array(16);
+const powersHere = powersRoom();
 
 /** A one-sided reading with all but the loss factors worked into three numbers. */
 function preparedBound(

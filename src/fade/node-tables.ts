@@ -1,6 +1,6 @@
 import { FADE_SCALE, type FleetCurve } from "./curve.ts";
 import { LOG_LIFE_STEP, LOG_LIVES } from "./life-grid.ts";
-import { tabled, type WearPowers } from "./wear-powers.ts";
+import { SLOW, tabled, type WearPowers } from "./wear-powers.ts";
 
 /** Degrees of freedom of the spread of log life between packs: heavier than normal. */
 const LIFE_TAIL = 4;
@@ -28,6 +28,11 @@ export interface NodeTables {
   slow: Float64Array;
   /** Factor of s^k in the loss, per node. */
   knee: Float64Array;
+}
+
+/** Room for the powers of one wear, to be used again and again. */
+export function powersRoom(): Float64Array {
+  return new Float64Array(SLOW + SHAPE_LEVELS);
 }
 
 /** Density of a t distribution with LIFE_TAIL degrees of freedom. */

@@ -1,4 +1,5 @@
 import type { PackEvidence } from "./evidence.ts";
+import { powersRoom } from "./node-tables.ts";
 import { KNEE, powersOf, RISE, SLOW, type WearPowers } from "./wear-powers.ts";
 
 /**
@@ -43,7 +44,7 @@ export function emptySums(levels: number): ReadingSums {
   };
 }
 
-const powersHere = new Float64Array(16);
+const powersHere = powersRoom();
 
 /** Sums of a pack's readings for each level of shape. */
 export function sumReadings(evidence: PackEvidence, powers: WearPowers, into: ReadingSums): void {
