@@ -38,8 +38,14 @@ export function emptyPosterior(): PackPosterior {
 }
 
 const LIVES = LOG_LIVES.length;
-/** Lives looked at first; the ones between are visited only where these leave weight. */
-const STRIDE = 6;
+/** Steps in which lives are looked at where fewer tell as much. */
+const SECOND = 2;
+const THIRD = 3;
+/**
+ * Lives looked at first; the ones between are visited only where these leave weight. A multiple of both steps, so that
+ * stretches side by side go on in step.
+ */
+const STRIDE = SECOND * THIRD;
 const COARSE = Math.floor((LIVES - 1) / STRIDE) + 1;
 /** Log weight below the best at which a stretch of nodes is passed over. */
 const NEGLIGIBLE = 10;
@@ -174,7 +180,7 @@ function lookWhereItMatters(
   const floor = best - NEGLIGIBLE;
   let lively = 0;
   for (let i = bestLevel * COARSE; i < (bestLevel + 1) * COARSE; i++) if (coarse[i]! >= floor) lively++;
-  const step = lively >= everyThird ? 3 : lively >= everySecond ? 2 : 1;
+  const step = lively >= everyThird ? THIRD : lively >= everySecond ? SECOND : 1;
   let seen = 0;
   for (let level = 0; level < SHAPE_LEVELS; level++) {
     const from = level * COARSE;
