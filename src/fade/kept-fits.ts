@@ -29,7 +29,8 @@ const kept: { heard: Float64Array; made: FitMade }[] = [];
  * @returns coordinates that are not to be changed
  */
 export function keptFit(task: FitTask): Float64Array[] {
-  const made = find(heardBy(task)) ?? keepFit(task, fitFor(task));
+  const heard = heardBy(task);
+  const made = find(heard) ?? keep(heard, fitFor(task));
   speaking(task).forEach((pack, i) => void pack.trust.set(made.trust[i]!));
   return made.coordinates;
 }
@@ -47,8 +48,12 @@ export function fitFor(task: FitTask): FitMade {
 }
 
 /** Keeps a fit that was made elsewhere. */
-export function keepFit(task: FitTask, made: FitMade): FitMade {
-  kept.push({ heard: heardBy(task), made });
+export function keepFit(task: FitTask, made: FitMade): void {
+  keep(heardBy(task), made);
+}
+
+function keep(heard: Float64Array, made: FitMade): FitMade {
+  kept.push({ heard, made });
   if (kept.length > KEPT_AT_MOST) kept.shift();
   return made;
 }
