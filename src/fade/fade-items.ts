@@ -65,12 +65,18 @@ export function fitsToMake(fleet: Fleet, policy: FadePolicy, isRechargeable: (it
   const first = items.map(taskOf).filter((task) => !isKept(task));
   if (first.length > 0) return first;
   const drafts = items.map(draftOf);
-  return drafts.flatMap((draft) => borrowedTask(draft, drafts) ?? []).filter((task) => !isKept(task));
+  const second = drafts.flatMap((draft) => {
+    const lenders = lendersTo(draft, drafts);
+    return lenders.length === 0 ? [] : [borrowedTask(draft, lenders)];
+  });
+  return second.filter((task) => !isKept(task));
 }
 
 /** An item's fit on the way: its curves' coordinates, and the items whose readings they lean on beside its own. */
 interface Draft {
   of: ItemEvidence;
+  /** What its first fit heard. */
+  task: FitTask;
   coordinates: Float64Array[];
   borrowsFrom: string[];
 }
@@ -80,7 +86,10 @@ const taskOf = ({ packs, statedYears }: ItemEvidence): FitTask => ({
   prior: withStatedLife(usualPrior(), statedYears),
 });
 
-const draftOf = (of: ItemEvidence): Draft => ({ of, coordinates: keptFit(taskOf(of)), borrowsFrom: [] });
+function draftOf(of: ItemEvidence): Draft {
+  const task = taskOf(of);
+  return { of, task, coordinates: keptFit(task), borrowsFrom: [] };
+}
 
 /** Readings below which an item's curve leans on the fleet's other items. */
 const FEW_READINGS = 24;
@@ -91,19 +100,21 @@ const hasFew = ({ of: { packs } }: Draft) => readingsIn(packs) < FEW_READINGS;
 
 /** Fits an item of few readings anew, with a prior borrowed from items that have more. */
 function borrowing(draft: Draft, drafts: readonly Draft[]): Draft {
-  const task = borrowedTask(draft, drafts);
-  if (task === null) return draft;
-  const lenders = drafts.filter((other) => !hasFew(other));
-  return { ...draft, coordinates: keptFit(task), borrowsFrom: lenders.map(({ of }) => of.name) };
+  const lenders = lendersTo(draft, drafts);
+  if (lenders.length === 0) return draft;
+  const coordinates = keptFit(borrowedTask(draft, lenders));
+  return { ...draft, coordinates, borrowsFrom: lenders.map(({ of }) => of.name) };
 }
 
-/** The second fit of an item of few readings; null where it has enough, or nobody has more. */
-function borrowedTask(draft: Draft, drafts: readonly Draft[]): FitTask | null {
-  if (!hasFew(draft)) return null;
-  const lenders = drafts.filter((other) => !hasFew(other));
-  if (lenders.length === 0) return null;
-  const borrowed = borrowedPrior(lenders.map(({ coordinates }) => coordinates));
-  return { ...taskOf(draft.of), prior: withStatedLife(borrowed, draft.of.statedYears) };
+/** Items that an item of few readings leans on; none where it has enough itself. */
+function lendersTo(draft: Draft, drafts: readonly Draft[]): Draft[] {
+  return hasFew(draft) ? drafts.filter((other) => !hasFew(other)) : [];
+}
+
+/** The second fit of an item of few readings. */
+function borrowedTask({ of }: Draft, lenders: readonly Draft[]): FitTask {
+  const lent = lenders.map(({ task, coordinates }) => ({ under: task.prior, coordinates }));
+  return { ...taskOf(of), prior: withStatedLife(borrowedPrior(lent), of.statedYears) };
 }
 
 function finish({ of: { key, name: item, packs }, coordinates, borrowsFrom }: Draft, inForce: number): FadingItem {

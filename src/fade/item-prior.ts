@@ -14,6 +14,9 @@ const SHARED_VARIANCE = 0.5;
 /** How surely a life stated in the catalogue is believed: as much as the usual prior. */
 const STATED_VARIANCE = 1;
 
+/** Information, as a share of the prior's, below which draws cannot show it. */
+const FAINTEST = 1e-3;
+
 const LIFE = PRIORS.findIndex(({ name }) => name === "medianLifeYears");
 
 /** The usual prior. */
@@ -34,23 +37,29 @@ export function withStatedLife(prior: ItemPrior, years: number | null): ItemPrio
   return updated(prior, LIFE, stated, STATED_VARIANCE);
 }
 
+/** What another item's readings say, and what was believed of its curve before they spoke. */
+export interface LentCurves {
+  under: ItemPrior;
+  /** Equally likely coordinates. */
+  coordinates: readonly Float64Array[];
+}
+
 /**
  * A prior that borrows from the fleet's other items: what their readings say, as far as items have it in common.
  *
  * With g the part in common and u an item's own, x = g + u; each other item's likelihood in a coordinate is taken as
- * normal, recovered from its posterior under the usual prior.
- *
- * @param others  equally likely coordinates of each other item
+ * normal, recovered from its posterior by taking its prior away: a life stated for an item says nothing of another.
  */
-export function borrowedPrior(others: readonly (readonly Float64Array[])[]): ItemPrior {
+export function borrowedPrior(others: readonly LentCurves[]): ItemPrior {
   const prior = usualPrior();
   for (let d = 0; d < PRIORS.length; d++) {
     let precision = 1 / SHARED_VARIANCE;
     let pull = 0;
-    for (const draws of others) {
-      const { mean, variance } = moments(draws, d);
-      const information = 1 / Math.min(variance, 0.999) - 1;
-      const said = mean / variance / Math.max(information, 1e-3);
+    for (const { under, coordinates } of others) {
+      const { mean, variance } = moments(coordinates, d);
+      const before = 1 / (under.deviation[d]! * under.deviation[d]!);
+      const information = Math.max(FAINTEST * before, 1 / variance - before);
+      const said = (mean / variance - under.mean[d]! * before) / information;
       const weight = 1 / (1 - SHARED_VARIANCE + 1 / information);
       precision += weight;
       pull += weight * said;

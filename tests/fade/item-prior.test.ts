@@ -24,6 +24,8 @@ describe("withStatedLife", () => {
   });
 });
 
+const lent = (mean: number, variance: number, under = usualPrior()) => ({ under, coordinates: draws(mean, variance) });
+
 describe("borrowedPrior", () => {
   it("is the usual prior where the other items say nothing", () => {
     const { mean, deviation } = borrowedPrior([]);
@@ -34,16 +36,33 @@ describe("borrowedPrior", () => {
   // By hand: another item whose readings say x = 2 beyond doubt tells g with variance 1/2; with g's own prior
   // variance 1/2 that gives mean 1 and variance 1/4, and the new item's own half on top.
   it("takes half of what a well known item says", () => {
-    const { mean, deviation } = borrowedPrior([draws(2, 1e-6)]);
+    const { mean, deviation } = borrowedPrior([lent(2, 1e-6)]);
     expect(mean[LIFE]).toBeCloseTo(1, 4);
     expect(deviation[LIFE]).toBeCloseTo(Math.sqrt(0.75), 4);
     expect(deviation[0]).toBeGreaterThan(0.98);
   });
 
   it("is surer with more items, but never surer than items differ", () => {
-    const one = borrowedPrior([draws(1, 0.01)]).deviation[LIFE]!;
-    const many = borrowedPrior(Array.from({ length: 20 }, () => draws(1, 0.01))).deviation[LIFE]!;
+    const one = borrowedPrior([lent(1, 0.01)]).deviation[LIFE]!;
+    const many = borrowedPrior(Array.from({ length: 20 }, () => lent(1, 0.01))).deviation[LIFE]!;
     expect(many).toBeLessThan(one);
     expect(many).toBeGreaterThan(Math.sqrt(0.5));
+  });
+
+  // By hand: draws that are as the prior with the stated life has them have heard nothing besides.
+  it("lends no life that the catalogue states for the other item", () => {
+    const under = withStatedLife(usualPrior(), 12);
+    const { mean, deviation } = borrowedPrior([lent(under.mean[LIFE]!, under.deviation[LIFE]! ** 2, under)]);
+    expect(mean[LIFE]).toBeCloseTo(0, 9);
+    expect(deviation[LIFE]).toBeGreaterThan(0.99);
+  });
+
+  // By hand: a stated life at m with variance 1/2, and readings of variance 1/2 about 2, give a posterior half way
+  // between and of variance 1/4. The readings tell g with variance 1/2 + 1/2, so that g's mean is 2 (1 / (1 + 2)).
+  it("lends what the other item's readings say, whatever was stated", () => {
+    const under = withStatedLife(usualPrior(), 12);
+    const { mean, deviation } = borrowedPrior([lent((under.mean[LIFE]! + 2) / 2, 1 / 4, under)]);
+    expect(mean[LIFE]).toBeCloseTo(2 / 3, 9);
+    expect(deviation[LIFE]).toBeCloseTo(Math.sqrt(1 / 3 + 1 / 2), 9);
   });
 });
