@@ -81,9 +81,9 @@ interface Draft {
   borrowsFrom: string[];
 }
 
-const taskOf = ({ packs, statedYears }: ItemEvidence): FitTask => ({
+const taskOf = ({ packs, stated }: ItemEvidence): FitTask => ({
   packs: packs.map(({ evidence }) => evidence),
-  prior: withStatedLife(usualPrior(), statedYears),
+  prior: withStatedLife(usualPrior(), stated),
 });
 
 function draftOf(of: ItemEvidence): Draft {
@@ -114,7 +114,7 @@ function lendersTo(draft: Draft, drafts: readonly Draft[]): Draft[] {
 /** The second fit of an item of few readings. */
 function borrowedTask({ of }: Draft, lenders: readonly Draft[]): FitTask {
   const lent = lenders.map(({ task, coordinates }) => ({ under: task.prior, coordinates }));
-  return { ...taskOf(of), prior: withStatedLife(borrowedPrior(lent), of.statedYears) };
+  return { ...taskOf(of), prior: withStatedLife(borrowedPrior(lent), of.stated) };
 }
 
 function finish({ of: { key, name: item, packs }, coordinates, borrowsFrom }: Draft, inForce: number): FadingItem {

@@ -1,3 +1,4 @@
+import { logNormalCdf, normalDensity } from "../maths/normal.ts";
 import { PRIORS } from "./priors.ts";
 
 /**
@@ -24,17 +25,23 @@ export function usualPrior(): ItemPrior {
   return { mean: new Float64Array(PRIORS.length), deviation: new Float64Array(PRIORS.length).fill(1) };
 }
 
+/** What the catalogue states of an item's life, in years of typical use, > 0; null where it states nothing. */
+export interface StatedLife {
+  /** How long it lasts. */
+  years: number | null;
+  /** What it outlasts in no case. */
+  yearsAtMost: number | null;
+}
+
 /**
  * A prior that also heeds a life stated in the catalogue, weakly: makers state what they will stand for, fleets see
  * what they get.
- *
- * @param years  stated life in years of typical use, > 0, or null where none is stated
  */
-export function withStatedLife(prior: ItemPrior, years: number | null): ItemPrior {
-  if (years === null) return prior;
+export function withStatedLife(prior: ItemPrior, { years, yearsAtMost }: StatedLife): ItemPrior {
   const { mean: usual, spread } = PRIORS[LIFE]!;
-  const stated = (Math.log(years) - usual) / spread;
-  return updated(prior, LIFE, stated, STATED_VARIANCE);
+  const stated = (value: number) => (Math.log(value) - usual) / spread;
+  const heeding = years === null ? prior : updated(prior, LIFE, stated(years), STATED_VARIANCE);
+  return yearsAtMost === null ? heeding : bounded(heeding, LIFE, stated(yearsAtMost), STATED_VARIANCE);
 }
 
 /** What another item's readings say, and what was believed of its curve before they spoke. */
@@ -88,5 +95,21 @@ function updated(prior: ItemPrior, d: number, value: number, variance: number): 
   const precision = before + 1 / variance;
   mean[d] = (mean[d]! * before + value / variance) / precision;
   deviation[d] = Math.sqrt(1 / precision);
+  return { mean, deviation };
+}
+
+/**
+ * Heeds that a coordinate lies below a value known with a normal error: the mean and variance of the normal times
+ * Phi((value - x) / sqrt(error)). @see Rasmussen & Williams (2006), Gaussian Processes for Machine Learning, section 3.9
+ */
+function bounded(prior: ItemPrior, d: number, value: number, error: number): ItemPrior {
+  const mean = prior.mean.slice();
+  const deviation = prior.deviation.slice();
+  const variance = deviation[d]! * deviation[d]!;
+  const width = Math.sqrt(error + variance);
+  const z = (value - mean[d]!) / width;
+  const ratio = normalDensity(z) / Math.exp(logNormalCdf(z));
+  mean[d] = mean[d]! - (variance * ratio) / width;
+  deviation[d] = Math.sqrt(variance - (variance * variance * ratio * (z + ratio)) / (width * width));
   return { mean, deviation };
 }

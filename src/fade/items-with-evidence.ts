@@ -5,6 +5,7 @@ import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import { thresholdInForce } from "../fleet/threshold-in-force.ts";
 import { type PackReadings, readingsByPack } from "./capacity-readings.ts";
 import { type PackEvidence, packEvidence } from "./evidence.ts";
+import type { StatedLife } from "./item-prior.ts";
 import { type PackClock, packClocks } from "./pack-clock.ts";
 import { statedLives } from "./stated-life.ts";
 
@@ -23,8 +24,8 @@ export interface ItemEvidence {
   name: string;
   /** By serial. */
   packs: FadingPack[];
-  /** Life in years that the catalogue states, or null. */
-  statedYears: number | null;
+  /** What the catalogue states of its life. */
+  stated: StatedLife;
 }
 
 /** What of a planner's choices fade hangs on. */
@@ -55,7 +56,7 @@ export function itemsWithEvidence(
   const stated = statedLives(known, clocks);
   const items = [...byItem.keys()].sort().map((key): ItemEvidence => {
     const packs = byItem.get(key)!.sort((a, b) => (nameKey(a.pack.serial) < nameKey(b.pack.serial) ? -1 : 1));
-    return { key, name: packs[0]!.pack.item!.trim(), packs, statedYears: stated(key) };
+    return { key, name: packs[0]!.pack.item!.trim(), packs, stated: stated(key) };
   });
   return { items, inForce };
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { borrowedPrior, usualPrior, withStatedLife } from "../../src/fade/item-prior.ts";
+import { borrowedPrior, type ItemPrior, usualPrior, withStatedLife } from "../../src/fade/item-prior.ts";
 import { PRIORS } from "../../src/fade/priors.ts";
+import { normalCdf, normalDensity } from "../../src/maths/normal.ts";
 
 const LIFE = PRIORS.findIndex(({ name }) => name === "medianLifeYears");
 
@@ -13,14 +14,39 @@ function draws(mean: number, variance: number): Float64Array[] {
   });
 }
 
+/** Median life in years by a prior's mean. */
+const yearsOf = ({ mean }: ItemPrior) => Math.exp(PRIORS[LIFE]!.mean + PRIORS[LIFE]!.spread * mean[LIFE]!);
+
 describe("withStatedLife", () => {
   // By hand: usual life 5 years, stated 8; both believed alike, so the mean lies half way in log life.
   it("goes half way to a stated life, and is a little surer", () => {
-    const { mean, deviation } = withStatedLife(usualPrior(), 8);
+    const heeding = withStatedLife(usualPrior(), { years: 8, yearsAtMost: null });
+    expect(yearsOf(heeding)).toBeCloseTo(Math.sqrt(5 * 8), 9);
+    expect(heeding.deviation[LIFE]).toBeCloseTo(Math.SQRT1_2, 12);
+    expect(withStatedLife(usualPrior(), { years: null, yearsAtMost: null })).toEqual(usualPrior());
+  });
+
+  // By hand: 500 cycles at 5 a year take 100 years, in which age has long ended the pack
+  it("expects no long life of a cycle life that is used up slowly", () => {
+    const heeding = withStatedLife(usualPrior(), { years: null, yearsAtMost: 100 });
+    expect(yearsOf(heeding)).toBeCloseTo(5, 2);
+    expect(heeding.deviation[LIFE]).toBeCloseTo(1, 2);
+  });
+
+  // By hand, in small steps: prior times the chance that a bound, unsure by one deviation, lies above
+  it.each([0.5, 2, 5, 12])("weighs lives by the chance that they end before %d years of cycling do", (years) => {
     const { mean: usual, spread } = PRIORS[LIFE]!;
-    expect(Math.exp(usual + spread * mean[LIFE]!)).toBeCloseTo(Math.sqrt(5 * 8), 9);
-    expect(deviation[LIFE]).toBeCloseTo(Math.SQRT1_2, 12);
-    expect(withStatedLife(usualPrior(), null)).toEqual(usualPrior());
+    const bound = (Math.log(years) - usual) / spread;
+    let [total, sum, squares] = [0, 0, 0];
+    for (let x = -9; x <= 9; x += 0.002) {
+      const weight = normalDensity(x) * normalCdf(bound - x);
+      total += weight;
+      sum += weight * x;
+      squares += weight * x * x;
+    }
+    const { mean, deviation } = withStatedLife(usualPrior(), { years: null, yearsAtMost: years });
+    expect(mean[LIFE]).toBeCloseTo(sum / total, 6);
+    expect(deviation[LIFE]).toBeCloseTo(Math.sqrt(squares / total - (sum / total) ** 2), 6);
   });
 });
 
@@ -51,7 +77,7 @@ describe("borrowedPrior", () => {
 
   // By hand: draws that are as the prior with the stated life has them have heard nothing besides.
   it("lends no life that the catalogue states for the other item", () => {
-    const under = withStatedLife(usualPrior(), 12);
+    const under = withStatedLife(usualPrior(), { years: 12, yearsAtMost: null });
     const { mean, deviation } = borrowedPrior([lent(under.mean[LIFE]!, under.deviation[LIFE]! ** 2, under)]);
     expect(mean[LIFE]).toBeCloseTo(0, 9);
     expect(deviation[LIFE]).toBeGreaterThan(0.99);
@@ -60,7 +86,7 @@ describe("borrowedPrior", () => {
   // By hand: a stated life at m with variance 1/2, and readings of variance 1/2 about 2, give a posterior half way
   // between and of variance 1/4. The readings tell g with variance 1/2 + 1/2, so that g's mean is 2 (1 / (1 + 2)).
   it("lends what the other item's readings say, whatever was stated", () => {
-    const under = withStatedLife(usualPrior(), 12);
+    const under = withStatedLife(usualPrior(), { years: 12, yearsAtMost: null });
     const { mean, deviation } = borrowedPrior([lent((under.mean[LIFE]! + 2) / 2, 1 / 4, under)]);
     expect(mean[LIFE]).toBeCloseTo(2 / 3, 9);
     expect(deviation[LIFE]).toBeCloseTo(Math.sqrt(1 / 3 + 1 / 2), 9);
