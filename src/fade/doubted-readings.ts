@@ -2,6 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import type { Source } from "../fleet/rows.ts";
 import { expectedCapacities } from "./expected-capacity.ts";
 import type { FadingItem } from "./fade-items.ts";
+import { DOUBTED_BELOW } from "./heeded-readings.ts";
 
 /** A reading that the forecast hardly heeds, since it lies too far from what the pack's other readings lead to. */
 export interface DoubtedReading {
@@ -15,8 +16,6 @@ export interface DoubtedReading {
   source: Source;
 }
 
-/** Trust below which a reading is likelier spoilt than good. */
-export const DOUBTED_BELOW = 0.5;
 /** Curves that say what was to be expected: every sixteenth draw is enough for a whole percent. */
 const EVERY = 16;
 

@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { type PackEvidence, packEvidence } from "./evidence.ts";
+import { heededReadings } from "./heeded-readings.ts";
 import { DRAWS, type ItemFit } from "./item-fit.ts";
 import type { FadingPack } from "./items-with-evidence.ts";
 import { chancesBelow } from "./pack-outlook.ts";
@@ -23,8 +24,9 @@ const CANDIDATES = [0.03, 0.05, 0.08, 0.12, 0.17, 0.24, 0.34, 0.48];
 const PRIOR_SPREAD = 0.6;
 
 /**
- * One completed life: the readings of SHARE_SEEN of it, and between which days it ended. The curves have heard the whole
- * life, and the clocks know the later counts, so that the spread learned is rather too small.
+ * One completed life: the readings of SHARE_SEEN of it, without those that the fit doubts, and between which days it
+ * ended. The curves have heard the whole life, and the clocks know the later counts, so that the spread learned is
+ * rather too small.
  */
 interface Hindcast {
   evidence: PackEvidence;
@@ -92,7 +94,7 @@ function hindcastOf(pack: FadingPack, thresholdInForce: number): Hindcast | null
   const { retired, retiredBecause } = pack.pack;
   const { start } = pack.clock;
   if (retiredBecause !== "faded" || retired === null || start === null) return null;
-  const tests = pack.readings.readings;
+  const tests = heededReadings(pack);
   const firstBelow = tests.findIndex(({ capacity }) => capacity < thresholdInForce);
   const by = firstBelow >= 0 ? tests[firstBelow]!.day : retired;
   const lastGood = (firstBelow >= 0 ? tests.slice(0, firstBelow) : tests).at(-1)?.day ?? start;

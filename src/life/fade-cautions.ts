@@ -1,4 +1,5 @@
 import type { FadingItem } from "../fade/fade-items.ts";
+import { heededReadings } from "../fade/heeded-readings.ts";
 
 /** Mean start capacity, fraction of rated, under which a rating or a test load is likelier wrong than every pack. */
 const START_TOO_LOW = 0.9;
@@ -18,9 +19,7 @@ export function fadeCautions(items: readonly FadingItem[], threshold: number): s
       cautions.push(`There are few tests of ${item}: its curve leans on those of ${borrowsFrom.join(" and ")}.`);
     }
     // a pack read well below the threshold has been seen to its end, whether or not it was retired for it
-    const readBelow = packs.some(
-      ({ readings: { readings } }) => (readings.at(-1)?.capacity ?? 1) < threshold - SCATTER,
-    );
+    const readBelow = packs.some((pack) => (heededReadings(pack).at(-1)?.capacity ?? 1) < threshold - SCATTER);
     if (group.readings > 0 && completedLives === 0 && !readBelow) {
       cautions.push(
         `No ${item} has been seen to its end of life: how fast these packs fall at the end is not in your readings, so the forecast is wide.`,

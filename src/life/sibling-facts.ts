@@ -1,6 +1,6 @@
 import { quantile } from "simple-statistics";
 import type { Day } from "../calendar/day.ts";
-import { DOUBTED_BELOW } from "../fade/doubted-readings.ts";
+import { heededReadings } from "../fade/heeded-readings.ts";
 import type { FadingPack } from "../fade/items-with-evidence.ts";
 
 /** What became of a pack's siblings once they stood where it stands. */
@@ -41,9 +41,9 @@ export function siblingFacts(
   threshold: number,
   retiredAsFadedAt: number,
 ): (capacity: number) => SiblingFacts | null {
-  const siblings = packs.map(({ pack, evidence, readings: { readings: all } }): Sibling => {
-    // what the forecast hardly heeds is no fact to build on
-    const readings = all.filter((_, j) => (evidence.trust[j] ?? 1) >= DOUBTED_BELOW);
+  const siblings = packs.map((one): Sibling => {
+    const { pack } = one;
+    const readings = heededReadings(one);
     const faded = pack.retiredBecause === "faded" && retiredAsFadedAt === threshold ? pack.retired : null;
     const last = readings.at(-1)?.capacity ?? 1;
     const end = last < threshold ? dayBelow(readings, threshold) : null;

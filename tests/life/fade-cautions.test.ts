@@ -3,9 +3,13 @@ import type { FadingItem } from "../../src/fade/fade-items.ts";
 import { fadeCautions } from "../../src/life/fade-cautions.ts";
 
 /** An item by the last readings of its packs, with as many tests that only passed or failed. */
-function item(capacities: number[], facts: { bounds?: number; completedLives?: number } = {}): FadingItem {
-  const { bounds = 0, completedLives = 0 } = facts;
+function item(
+  capacities: number[],
+  facts: { bounds?: number; completedLives?: number; trust?: number } = {},
+): FadingItem {
+  const { bounds = 0, completedLives = 0, trust = 1 } = facts;
   const packs = [0, ...capacities].map((capacity, index) => ({
+    evidence: { trust: index === 0 ? [] : [trust] },
     readings: { readings: index === 0 ? [] : [{ day: 1, capacity }], bounds: Array(bounds).fill({}) },
   }));
   const group = { readings: capacities.length, parameters: { startCapacity: 1 } };
@@ -20,6 +24,10 @@ describe("fadeCautions", () => {
     expect(cautions(item([0.95, 0.79]))).toContain("No p has been seen to its end of life");
     expect(cautions(item([0.95, 0.77]))).toBe("");
     expect(cautions(item([0.95, 0.85], { completedLives: 1 }))).toBe("");
+  });
+
+  it("see no life to its end in a test that the fit doubts", () => {
+    expect(cautions(item([0.95, 0.6], { trust: 0.04 }))).toContain("No p has been seen to its end of life");
   });
 
   it("tell packs that were never tested from packs whose tests only passed or failed", () => {

@@ -1,9 +1,10 @@
 import type { Day } from "../../calendar/day.ts";
+import { heededReadings } from "../../fade/heeded-readings.ts";
 import type { FadingPack } from "../../fade/items-with-evidence.ts";
 
 /**
  * What became of a pack after a cut-off day: it ended between two days (its first test below the threshold, or its
- * retirement as faded), or it was last seen good, or nothing is known of it.
+ * retirement as faded), or it was last seen good, or nothing is known of it. A test that the fit doubts says neither.
  */
 export type Outcome = { kind: "ended"; after: Day; by: Day } | { kind: "lasted"; until: Day } | { kind: "unknown" };
 
@@ -15,7 +16,7 @@ export type Outcome = { kind: "ended"; after: Day; by: Day } | { kind: "lasted";
  */
 export function outcomeAfter(pack: FadingPack, cut: Day, threshold: number): Outcome {
   const { retired, retiredBecause } = pack.pack;
-  const tests = pack.readings.readings;
+  const tests = heededReadings(pack);
   const below = tests.findIndex(({ capacity, day }) => day > cut && capacity < threshold);
   const lastGood = (before: Day) =>
     tests.reduce(
