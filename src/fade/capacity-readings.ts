@@ -26,34 +26,42 @@ export interface PackReadings {
   failedOn: Day | null;
   /** True where the item has no rating and its early tests stand in for it. */
   ratedByEarlyTests: boolean;
-  /** Tests not used: not from a full charge, or at a temperature at which capacity is not comparable. */
-  leftOut: number;
+  /** Tests that say nothing of capacity, by day. */
+  leftOut: LeftOutTest[];
+}
+
+/** A test that says nothing of capacity, and why. */
+export interface LeftOutTest {
+  test: RuntimeTestRow;
+  because: "not-full" | "too-cold-or-hot" | "unrated" | "over-early-tests";
 }
 
 /**
  * Cell temperatures outside which a capacity is not comparable with the rating. Rated capacity is measured at
  * 20 ± 5 °C (IEC 61960-3); 5 °C below and 15 °C above that are let through, for want of a source.
  */
-const COMPARABLE_FROM_C = 10;
-const COMPARABLE_TO_C = 40;
+export const COMPARABLE_FROM_C = 10;
+export const COMPARABLE_TO_C = 40;
 
 /** Days after the start of service within which a test may stand in for a missing rating. */
 const EARLY_DAYS = 180;
+/** Above this share of what new packs gave, a measurement is absurd, as it is above this share of a rating. */
+const MOST_OF_EARLY = 1.3;
 
 type Measure = "wh" | "ah" | "minutes";
 
-/** Rated values of an item; null where neither the catalogue nor early tests give one. */
+/** Capacities of a new pack of an item, by measure: by the catalogue, and by its early tests; null where it has none. */
 interface Ratings {
   rated: Record<Measure, number | null>;
-  byEarlyTests: boolean;
+  early: Record<Measure, number | null>;
 }
 
 /**
  * Readings of every pack, by pack key.
  *
  * A runtime test at a load of P watts for m minutes gives P·m/60 Wh against the rated Wh; minutes alone stand
- * against the rated minutes; percent as it stands. Without a rating the item's median first test within 180 days
- * of service takes its place.
+ * against the rated minutes; percent as it stands. For a measure without a rating the item's median first test within
+ * 180 days of service takes its place.
  *
  * @param thresholdInForce  fraction of rated below which a test was failed
  */
@@ -70,37 +78,46 @@ export function readingsByPack(fleet: Fleet, thresholdInForce: number): Map<stri
 }
 
 function readPack(tests: readonly RuntimeTestRow[], ratings: Ratings, thresholdInForce: number): PackReadings {
-  const result: PackReadings = { readings: [], bounds: [], failedOn: null, ratedByEarlyTests: false, leftOut: 0 };
+  const result: PackReadings = { readings: [], bounds: [], failedOn: null, ratedByEarlyTests: false, leftOut: [] };
   for (const test of tests) {
-    if (!comparable(test)) {
-      result.leftOut++;
+    const because = incomparable(test);
+    if (because !== null) {
+      result.leftOut.push({ test, because });
       continue;
     }
-    const capacity = capacityOf(test, ratings);
     if (test.result === "fail") result.failedOn = test.date;
     else if (test.result === "pass") result.failedOn = null;
-    if (capacity !== null) {
-      if (test.percent === null && ratings.byEarlyTests) result.ratedByEarlyTests = true;
+    const rated = test.percent !== null ? test.percent / 100 : shareOf(test, ratings.rated);
+    const capacity = rated ?? shareOf(test, ratings.early);
+    if (rated === null && capacity !== null && capacity > MOST_OF_EARLY) {
+      result.leftOut.push({ test, because: "over-early-tests" });
+    } else if (capacity !== null) {
+      if (rated === null) result.ratedByEarlyTests = true;
       if (test.atLeast) result.bounds.push({ day: test.date, threshold: capacity, below: false });
       else result.readings.push({ day: test.date, capacity, source: test.source });
     } else if (test.result !== null) {
       result.bounds.push({ day: test.date, threshold: thresholdInForce, below: test.result === "fail" });
+    } else {
+      result.leftOut.push({ test, because: "unrated" });
     }
   }
   return result;
 }
 
-function comparable(test: RuntimeTestRow): boolean {
-  if (test.fullCharge === false) return false;
-  return test.temperatureC === null || (test.temperatureC >= COMPARABLE_FROM_C && test.temperatureC <= COMPARABLE_TO_C);
+/** Why a test cannot be compared with a rating, or null where it can. */
+function incomparable(test: RuntimeTestRow): LeftOutTest["because"] | null {
+  if (test.fullCharge === false) return "not-full";
+  const celsius = test.temperatureC;
+  return celsius === null || (celsius >= COMPARABLE_FROM_C && celsius <= COMPARABLE_TO_C) ? null : "too-cold-or-hot";
 }
 
-function capacityOf(test: RuntimeTestRow, { rated }: Ratings): number | null {
-  if (test.percent !== null) return test.percent / 100;
-  const wh = energyOf(test);
-  if (wh !== null && rated.wh !== null) return wh / rated.wh;
-  if (test.ah !== null && rated.ah !== null) return test.ah / rated.ah;
-  if (test.minutes !== null && rated.minutes !== null) return test.minutes / rated.minutes;
+/** A test as a share of what a new pack holds, in the first measure that is known of both; null where there is none. */
+function shareOf(test: RuntimeTestRow, ofNew: Ratings["rated"]): number | null {
+  for (const measure of MEASURES) {
+    const value = VALUES[measure](test);
+    const full = ofNew[measure];
+    if (value !== null && full !== null) return value / full;
+  }
   return null;
 }
 
@@ -109,7 +126,8 @@ function energyOf(test: RuntimeTestRow): number | null {
   return test.loadW !== null && test.minutes !== null ? (test.loadW * test.minutes) / 60 : null;
 }
 
-const MEASURES: Record<Measure, (test: RuntimeTestRow) => number | null> = {
+const MEASURES: readonly Measure[] = ["wh", "ah", "minutes"];
+const VALUES: Record<Measure, (test: RuntimeTestRow) => number | null> = {
   wh: energyOf,
   ah: (test) => test.ah,
   minutes: (test) => test.minutes,
@@ -126,11 +144,11 @@ function ratingsByItem(fleet: Fleet, testsOf: Map<string, RuntimeTestRow[]>): Ma
       ah: firstFact(rows, (row) => row.ratedAh),
       minutes: firstFact(rows, (row) => row.ratedMinutes),
     };
-    const byEarlyTests = rated.wh === null && rated.ah === null && rated.minutes === null;
-    if (byEarlyTests) {
-      for (const measure of ["wh", "ah", "minutes"] as const) rated[measure] = earlyMedian(packs, testsOf, measure);
+    const early = { wh: null, ah: null, minutes: null } as Ratings["early"];
+    for (const measure of MEASURES) {
+      if (rated[measure] === null) early[measure] = earlyMedian(packs, testsOf, measure);
     }
-    result.set(item, { rated, byEarlyTests });
+    result.set(item, { rated, early });
   }
   return result;
 }
@@ -142,7 +160,7 @@ function earlyMedian(packs: readonly PackRow[], testsOf: Map<string, RuntimeTest
     const start = pack.inService ?? pack.made;
     if (start === null) continue;
     for (const test of testsOf.get(nameKey(pack.serial)) ?? []) {
-      const value = comparable(test) && !test.atLeast ? MEASURES[measure](test) : null;
+      const value = incomparable(test) === null && !test.atLeast ? VALUES[measure](test) : null;
       if (value === null) continue;
       if (test.date <= start + EARLY_DAYS) values.push(value);
       break;

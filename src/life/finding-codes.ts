@@ -14,4 +14,16 @@ export const LIFE_FINDING_CODES = {
     example: "55 % in May, between 92 % in January and 90 % in September",
     fix: "Look up that test's load, charge and serial; correct or remove its row if it is wrong, test again if it is not.",
   },
+  "test-not-comparable": {
+    severity: "info",
+    means: "A test was not from a full charge, or too cold or warm for its capacity to be compared with a rating.",
+    example: "a test at 2 °C",
+    fix: "Nothing, if it is right; what the pack holds is told by a test from a full charge at room temperature.",
+  },
+  "test-unrated": {
+    severity: "warning",
+    means: "A test measures what cannot be turned into a share of what a new pack holds.",
+    example: "60 minutes, where the catalogue gives no rated minutes and no pack was tested when new",
+    fix: "Give the item's rating in that measure in the catalogue, write the test in percent, or correct its figure.",
+  },
 } as const satisfies Record<string, FindingCode>;

@@ -8,6 +8,7 @@ import { dueByDraw } from "./due-chance.ts";
 import { fadeCautions } from "./fade-cautions.ts";
 import { failureCautions } from "./failure-cautions.ts";
 import { declineOf, type ItemLife, type ItemLives, newPackOf } from "./item-life.ts";
+import { leftOutFindings } from "./left-out-findings.ts";
 import { unnamedCautions, withNamedItems } from "./named-items.ts";
 import { newPackChances } from "./new-pack.ts";
 import { type PackCase, packLife } from "./pack-life.ts";
@@ -41,7 +42,7 @@ export function forecastPacks(sheets: Fleet, policy: Policy, remember: Remembere
     fadeGroups: [...items.fadingItems, ...items.primaryItems].map((item) => item.group),
     suddenFailures: risksOf(cases, items).map(({ item, risk, watched }) => failureRecord(item, risk, watched)),
     earlySigns: earlySigns(items.fadingItems, fleet, lives),
-    findings: [...swapFindings(swaps), ...readingFindings(items.fadingItems)],
+    findings: [...swapFindings(swaps), ...readingFindings(items.fadingItems), ...leftOutFindings(items.testsNotUsed)],
     cautions: [
       ...unnamedCautions(sheets),
       ...fadeCautions(items.fadingItems, thresholdInForce(fleet)),

@@ -6,10 +6,11 @@ import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import type { WatchedLife } from "../maths/kaplan-meier.ts";
 import { type Decline, fadeDecline } from "./decline.ts";
 import { type ItemLimits, itemLimits, rechargeable } from "./item-limits.ts";
+import type { TestNotUsed } from "./left-out-findings.ts";
 import { type NewPack, newFadeChances, usualCycles } from "./new-pack.ts";
 import { newPrimaryChances, primaryDecline } from "./primary-decline.ts";
 import { fitPrimaryItem, type PrimaryItem } from "./primary-item.ts";
-import { type PrimaryPack, primaryPacks } from "./primary-readings.ts";
+import { type PrimaryPack, primaryPacks, primaryTestsNotUsed } from "./primary-readings.ts";
 import { type FailureRisk, failureRisk } from "./sudden-failures.ts";
 import { watchedLives } from "./watched-lives.ts";
 
@@ -31,6 +32,7 @@ export interface ItemLives {
   primaryPack(pack: PackRow): PrimaryPack | null;
   fadingItems: FadingItem[];
   primaryItems: PrimaryItem[];
+  testsNotUsed: TestNotUsed[];
 }
 
 /** Fits everything that packs of one item share: fade or discharge, and sudden failure. */
@@ -38,7 +40,8 @@ export function itemLives(fleet: Fleet, policy: Policy, isStock: (pack: PackRow)
   const limitsOf = itemLimits(fleet);
   const isRechargeable = rechargeable(fleet);
   const fadingItems = fadeItems(fleet, policy, isRechargeable);
-  const primaries = primaryPacks(fleet, policy.asOf, (item) => !isRechargeable(item));
+  const isPrimary = (item: string) => !isRechargeable(item);
+  const primaries = primaryPacks(fleet, policy.asOf, isPrimary);
   const primaryItems = [...primaries.keys()].sort().flatMap((key) => {
     return fitPrimaryItem(key, primaries.get(key)!, limitsOf(key).serviceMonths) ?? [];
   });
@@ -51,6 +54,13 @@ export function itemLives(fleet: Fleet, policy: Policy, isStock: (pack: PackRow)
   return {
     fadingItems,
     primaryItems,
+    testsNotUsed: [
+      ...fadingItems.flatMap(({ packs }) => packs.flatMap(({ readings }) => readings.leftOut)),
+      ...primaryTestsNotUsed(fleet, policy.asOf, isPrimary).map((test) => ({
+        test,
+        because: "not-in-percent" as const,
+      })),
+    ],
     fadingPack: (pack) => fadingPacks.get(nameKey(pack.serial)) ?? null,
     primaryPack: (pack) => primaryPackOf.get(nameKey(pack.serial)) ?? null,
     of(item) {

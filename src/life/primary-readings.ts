@@ -2,7 +2,7 @@ import { median } from "simple-statistics";
 import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { groupBy } from "../fleet/group-by.ts";
-import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import { type Fleet, nameKey, type PackRow, type RuntimeTestRow } from "../fleet/rows.ts";
 import { primaryEndInForce } from "../fleet/threshold-in-force.ts";
 import { type LineSums, lineSums } from "../maths/random-line.ts";
 
@@ -64,6 +64,18 @@ function primaryPack(pack: PackRow, tested: PrimaryPack["readings"], asOf: Day, 
     points.push({ x: (retired - start) / DAYS_PER_YEAR, y: inForce, weight: 1 });
   }
   return { pack, start, dated: known !== null, readings, sums: lineSums(points) };
+}
+
+/**
+ * Tests of packs that do not recharge that say neither a percent nor a result: by as-of, in the order of the sheets.
+ */
+export function primaryTestsNotUsed(fleet: Fleet, asOf: Day, isPrimary: (item: string) => boolean): RuntimeTestRow[] {
+  const serials = new Set(
+    fleet.packs.filter((pack) => pack.item !== null && isPrimary(pack.item)).map((pack) => nameKey(pack.serial)),
+  );
+  return fleet.runtimeTests.filter(({ serial, date, percent, result }) => {
+    return date <= asOf && percent === null && result === null && serials.has(nameKey(serial));
+  });
 }
 
 /** Readings from which an odd one can be told from the rest. */

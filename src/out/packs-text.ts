@@ -38,7 +38,7 @@ export function packsText(plan: Plan, setting: TextSetting): string {
 }
 
 /** Codes of findings that the forecast made in tests. */
-const OF_TESTS = ["pack-swapped", "reading-doubted"];
+const OF_TESTS = ["pack-swapped", "reading-doubted", "test-unrated"];
 
 /** What the forecast found in the tests, each with its place. */
 function foundInTests({ findings }: Plan): string[] {

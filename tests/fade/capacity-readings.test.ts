@@ -52,8 +52,41 @@ describe("readingsByPack", () => {
     expect(capacities("2024-06-30")).toEqual([]);
   });
 
-  it("has no reading where nothing rates it", () => {
-    expect(readingsOf([test("2025-02-01", { minutes: 180 })]).readings).toEqual([]);
+  it("has no reading where nothing rates it, and leaves the test out by name", () => {
+    const unrated = test("2025-02-01", { minutes: 180 });
+    const found = readingsOf([unrated]);
+    expect(found.readings).toEqual([]);
+    expect(found.leftOut).toEqual([{ test: unrated, because: "unrated" }]);
+  });
+
+  // By hand: 54 Wh of 60 rated; of minutes the first test, 200, stands for a new pack, and 180 are 0.9 of it.
+  it("takes early tests for the one measure that has no rating", () => {
+    const tests = [
+      test("2024-02-01", { minutes: 200 }),
+      test("2025-02-01", { minutes: 180 }),
+      test("2025-03-01", { wh: 54 }),
+    ];
+    const found = readingsOf(tests, { ratedWh: 60 });
+    expect(found.readings.map((reading) => reading.capacity)).toEqual([1, 0.9, 0.9]);
+    expect(found.ratedByEarlyTests).toBe(true);
+    expect(found.leftOut).toEqual([]);
+  });
+
+  it("prefers a measure that is rated", () => {
+    const found = readingsOf([test("2024-02-01", { wh: 57, minutes: 120 })], { ratedMinutes: 125 });
+    expect(found.readings.map((reading) => reading.capacity)).toEqual([0.96]);
+    expect(found.ratedByEarlyTests).toBe(false);
+  });
+
+  it("leaves out what no pack of its kind can give", () => {
+    const tests = [
+      test("2024-03-01", { minutes: 200 }),
+      test("2025-02-01", { minutes: 1900 }),
+      test("2025-03-01", { minutes: 190 }),
+    ];
+    const found = readingsOf(tests);
+    expect(found.readings.map((reading) => reading.capacity)).toEqual([1, 0.95]);
+    expect(found.leftOut).toEqual([{ test: tests[1], because: "over-early-tests" }]);
   });
 
   it("leaves out tests not from full charge, too cold or too hot", () => {
@@ -63,12 +96,12 @@ describe("readingsByPack", () => {
       test("2025-03-01", { percent: 90, temperatureC: 22 }),
     ]);
     expect(found.readings.map((reading) => reading.capacity)).toEqual([0.9]);
-    expect(found.leftOut).toBe(2);
+    expect(found.leftOut.map(({ because }) => because)).toEqual(["not-full", "too-cold-or-hot"]);
   });
 
   it("compares tests from 10 to 40 °C, both included", () => {
     const left = [9.9, 10, 40, 40.1].map((temperatureC) => {
-      return readingsOf([test("2025-02-01", { percent: 90, temperatureC })]).leftOut;
+      return readingsOf([test("2025-02-01", { percent: 90, temperatureC })]).leftOut.length;
     });
     expect(left).toEqual([1, 0, 0, 1]);
   });
