@@ -5,7 +5,7 @@ import { groupBy } from "../fleet/group-by.ts";
 import { type Fleet, nameKey, type PackRow, type RuntimeTestRow, type Source } from "../fleet/rows.ts";
 
 /** One measured capacity, as a fraction of rated. */
-interface CapacityReading {
+export interface CapacityReading {
   day: Day;
   capacity: number;
   source: Source;
