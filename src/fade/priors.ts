@@ -1,6 +1,6 @@
 /**
  * What is believed of an item's fade before its own readings speak: in one place, weak, and the same for every
- * item. Each parameter is normal on the scale named.
+ * item. Each parameter is normal on the scale named; where its figures come from stands above it.
  */
 export interface Prior {
   name: PriorName;
@@ -10,8 +10,6 @@ export interface Prior {
   mean: number;
   /** Standard deviation of the normal variable. */
   spread: number;
-  /** Where the figures come from. */
-  source: string;
 }
 
 export type PriorName =
@@ -35,132 +33,45 @@ export type PriorName =
 
 /** In the order of every vector of coordinates. */
 export const PRIORS: readonly Prior[] = [
-  {
-    name: "startCapacity",
-    scale: "plain",
-    mean: 1,
-    spread: 0.03,
-    source:
-      "Rated capacity is what a new cell must reach (IEC 61960-3); makers' margins of a few percent: common practice.",
-  },
-  {
-    name: "startSpread",
-    scale: "log",
-    mean: Math.log(0.015),
-    spread: 0.5,
-    source: "Cells of one batch differ by about a percent when new: common practice, no source.",
-  },
-  {
-    name: "medianLifeYears",
-    scale: "log",
-    mean: Math.log(5),
-    spread: 0.5,
-    source:
-      "Rechargeable packs of portable emergency devices are budgeted for up to five years, or until 80 % of rated: common practice, no source.",
-  },
-  {
-    name: "lifeSpread",
-    scale: "log",
-    mean: Math.log(0.25),
-    spread: 0.5,
-    source: "Lives of like cells in like use spread by some 10 to 50 %: common practice, no source.",
-  },
-  {
-    name: "slowPower",
-    scale: "log",
-    mean: Math.log(0.67),
-    spread: 0.3,
-    source:
-      "Geometric mean and spread of published exponents: 0.5 (Naumann et al. 2018, storage), 0.55 (Wang et al. 2011), 0.75 (Schmalstieg et al. 2014), 1 (Wang et al. 2014, cycling); values from memory.",
-  },
-  {
-    name: "powerSpread",
-    scale: "log",
-    mean: Math.log(0.1),
-    spread: 0.5,
-    source: "Cells of one batch differ in shape, not in pace alone: about a tenth of the exponent, no source.",
-  },
-  {
-    name: "kneeShare",
-    scale: "logit",
-    mean: 0,
-    spread: 2.5,
-    source:
-      "Some cells show a knee before a fifth is lost, some never do (Attia et al. 2022, a review; from memory): near the reference prior of a share, Beta(1/2, 1/2), whose logit spreads by 3.1.",
-  },
-  {
-    name: "kneePower",
-    scale: "log",
-    mean: Math.log(4),
-    spread: 0.4,
-    source: "A knee is several times steeper than what came before it (Attia et al. 2022; from memory).",
-  },
-  {
-    name: "noise",
-    scale: "log",
-    mean: Math.log(0.015),
-    spread: 0.5,
-    source: "A runtime test repeats to one or two percent: common practice, no source.",
-  },
-  {
-    name: "earlyRise",
-    scale: "plain",
-    mean: 0,
-    spread: 0.015,
-    source:
-      "Capacity rises or drops by one or two percent in the first months (electrode overhang; Gyenes et al. 2015, from memory).",
-  },
-  {
-    name: "earlySpread",
-    scale: "log",
-    mean: Math.log(0.01),
-    spread: 0.5,
-    source: "That first rise or drop hangs on how each cell was stored and charged: about a percent, no source.",
-  },
-  {
-    name: "earlyYears",
-    scale: "log",
-    mean: Math.log(0.4),
-    spread: 0.5,
-    source: "Overhang effects settle within weeks to a year or more (Lewerenz et al. 2017, from memory).",
-  },
-  {
-    name: "hardUseShare",
-    scale: "logit",
-    mean: -2.5,
-    spread: 1,
-    source: "Some packs of a fleet are used far harder than the sheet says: common practice, no source.",
-  },
-  {
-    name: "hardUseGap",
-    scale: "log",
-    mean: 0,
-    spread: 0.4,
-    source:
-      "Cycle life falls about threefold from shallow to full discharge (published cycles by depth: 300-500 at full, 1200-1500 at half).",
-  },
-  {
-    name: "kneeSpread",
-    scale: "log",
-    mean: Math.log(0.6),
-    spread: 0.5,
-    source: "Onset of the knee differs between cells of one batch (Baumhöfer et al. 2014, from memory).",
-  },
-  {
-    name: "kneeByHardness",
-    scale: "plain",
-    mean: 0,
-    spread: 2,
-    source: "Harder use may bring the knee sooner or not at all: no direction is assumed.",
-  },
-  {
-    name: "useShare",
-    scale: "logit",
-    mean: 0,
-    spread: 1,
-    source:
-      "Ageing is the sum of a calendar and a cycle part, neither negligible (Schmalstieg et al. 2014; from memory).",
-  },
+  // Rated capacity is what a new cell must reach (IEC 61960-3); makers' margins of a few percent: common practice.
+  { name: "startCapacity", scale: "plain", mean: 1, spread: 0.03 },
+  // Cells of one batch differ by about a percent when new: common practice, no source.
+  { name: "startSpread", scale: "log", mean: Math.log(0.015), spread: 0.5 },
+  // Rechargeable packs of portable emergency devices are budgeted for up to five years, or until 80 % of rated:
+  // common practice, no source.
+  { name: "medianLifeYears", scale: "log", mean: Math.log(5), spread: 0.5 },
+  // Lives of like cells in like use spread by some 10 to 50 %: common practice, no source.
+  { name: "lifeSpread", scale: "log", mean: Math.log(0.25), spread: 0.5 },
+  // Geometric mean and spread of published exponents: 0.5 (Naumann et al. 2018, storage), 0.55 (Wang et al. 2011),
+  // 0.75 (Schmalstieg et al. 2014), 1 (Wang et al. 2014, cycling); values from memory.
+  { name: "slowPower", scale: "log", mean: Math.log(0.67), spread: 0.3 },
+  // Cells of one batch differ in shape, not in pace alone: about a tenth of the exponent, no source.
+  { name: "powerSpread", scale: "log", mean: Math.log(0.1), spread: 0.5 },
+  // Some cells show a knee before a fifth is lost, some never do (Attia et al. 2022, a review; from memory): near
+  // the reference prior of a share, Beta(1/2, 1/2), whose logit spreads by 3.1.
+  { name: "kneeShare", scale: "logit", mean: 0, spread: 2.5 },
+  // A knee is several times steeper than what came before it (Attia et al. 2022; from memory).
+  { name: "kneePower", scale: "log", mean: Math.log(4), spread: 0.4 },
+  // A runtime test repeats to one or two percent: common practice, no source.
+  { name: "noise", scale: "log", mean: Math.log(0.015), spread: 0.5 },
+  // Capacity rises or drops by one or two percent in the first months (electrode overhang; Gyenes et al. 2015, from
+  // memory).
+  { name: "earlyRise", scale: "plain", mean: 0, spread: 0.015 },
+  // That first rise or drop hangs on how each cell was stored and charged: about a percent, no source.
+  { name: "earlySpread", scale: "log", mean: Math.log(0.01), spread: 0.5 },
+  // Overhang effects settle within weeks to a year or more (Lewerenz et al. 2017, from memory).
+  { name: "earlyYears", scale: "log", mean: Math.log(0.4), spread: 0.5 },
+  // Some packs of a fleet are used far harder than the sheet says: common practice, no source.
+  { name: "hardUseShare", scale: "logit", mean: -2.5, spread: 1 },
+  // Cycle life falls about threefold from shallow to full discharge (published cycles by depth: 300-500 at full,
+  // 1200-1500 at half).
+  { name: "hardUseGap", scale: "log", mean: 0, spread: 0.4 },
+  // Onset of the knee differs between cells of one batch (Baumhöfer et al. 2014, from memory).
+  { name: "kneeSpread", scale: "log", mean: Math.log(0.6), spread: 0.5 },
+  // Harder use may bring the knee sooner or not at all: no direction is assumed.
+  { name: "kneeByHardness", scale: "plain", mean: 0, spread: 2 },
+  // Ageing is the sum of a calendar and a cycle part, neither negligible (Schmalstieg et al. 2014; from memory).
+  { name: "useShare", scale: "logit", mean: 0, spread: 1 },
 ];
 
 /**

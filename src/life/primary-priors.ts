@@ -10,33 +10,32 @@ export const USUAL_STANDBY_YEARS = 4;
 /** Share of the charge that a stated service life uses up. */
 export const USED_BY_END_OF_SERVICE = 0.9;
 
-export interface PrimaryPrior {
+interface PrimaryPrior {
   /** Mean (where fixed) and standard deviation of the logarithm. */
   mean: number;
   spread: number;
-  source: string;
 }
 
-/** Spread of the log of the item's loss a year about what its service life says. */
+/**
+ * Spread of the log of the item's loss a year about what its service life says. Standby lives of two to seven years are
+ * usual for such devices: common practice, no source.
+ */
 export const LOSS_SPREAD = {
   stated: 0.35,
   unstated: 0.6,
-  source: "Standby lives of two to seven years are usual for such devices: common practice, no source.",
 } as const;
 
-/** Spread of loss between packs of an item, as a share of the item's loss. */
-export const BETWEEN_PACKS: PrimaryPrior = {
-  mean: Math.log(0.12),
-  spread: 0.5,
-  source: "Like devices draw alike; self-tests and use differ by some ten percent: common practice, no source.",
-};
+/**
+ * Spread of loss between packs of an item, as a share of the item's loss. Like devices draw alike; self-tests and use
+ * differ by some ten percent: common practice, no source.
+ */
+export const BETWEEN_PACKS: PrimaryPrior = { mean: Math.log(0.12), spread: 0.5 };
 
-/** Standard deviation of one reading of the charge left, as a fraction. */
-export const READING_NOISE: PrimaryPrior = {
-  mean: Math.log(0.03),
-  spread: 0.6,
-  source: "Charge indicators go in steps of several percent: common practice, no source.",
-};
+/**
+ * Standard deviation of one reading of the charge left, as a fraction. Charge indicators go in steps of several percent:
+ * common practice, no source.
+ */
+export const READING_NOISE: PrimaryPrior = { mean: Math.log(0.03), spread: 0.6 };
 
 /** Standard deviation of the charge at install: of a dated one, and where install is unknown. */
 export const START_SPREAD = { dated: 0.02, undated: 0.3 } as const;
