@@ -1,5 +1,5 @@
 import { logNormalCdf, normalDensity } from "../maths/normal.ts";
-import { PRIORS } from "./priors.ts";
+import { GIVEN, PRIORS } from "./priors.ts";
 
 /**
  * What is believed of one item's curve before its own readings speak, as a normal in every coordinate: mean and
@@ -10,10 +10,7 @@ export interface ItemPrior {
   deviation: Float64Array;
 }
 
-/** Share of the usual prior's variance that items of one fleet have in common: half, for want of a source. */
-const SHARED_VARIANCE = 0.5;
-/** How surely a life stated in the catalogue is believed: as much as the usual prior. */
-const STATED_VARIANCE = 1;
+const { sharedVariance: SHARED_VARIANCE, statedVariance: STATED_VARIANCE } = GIVEN;
 
 /** Information, as a share of the prior's, below which draws cannot show it. */
 const FAINTEST = 1e-3;

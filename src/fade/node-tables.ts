@@ -1,13 +1,12 @@
 import { FADE_SCALE, type FleetCurve } from "./curve.ts";
 import { LOG_LIFE_STEP, LOG_LIVES } from "./life-grid.ts";
+import { GIVEN } from "./priors.ts";
 import { SLOW, tabled, type WearPowers } from "./wear-powers.ts";
 
 /** Degrees of freedom of the spread of log life between packs: heavier than normal. */
 const LIFE_TAIL = 4;
 /** Γ((ν+1)/2) / (Γ(ν/2) √(νπ)) at ν = 4 is 3/8. */
 const DENSITY_AT_CENTRE = 3 / 8;
-/** Spread of log life among the hard-used packs. */
-const HARD_SPREAD = 0.35;
 /** Distance of log life from its median beyond which the knee's share changes no more. */
 const HARDNESS_AT_MOST = 2.5;
 /** Three-point Gauss-Hermite rule: exact for polynomials to the fifth degree under a normal. */
@@ -61,7 +60,7 @@ export function nodeTables(curve: FleetCurve, room = emptyTables()): NodeTables 
   for (let g = 0; g < n; g++) {
     const shorter = curve.logMedianLife - LOG_LIVES[g]!;
     const ordinary = heavyDensity(shorter / curve.lifeSpread) / curve.lifeSpread;
-    const hard = heavyDensity((shorter - curve.hardUseGap) / HARD_SPREAD) / HARD_SPREAD;
+    const hard = heavyDensity((shorter - curve.hardUseGap) / GIVEN.hardUseSpread) / GIVEN.hardUseSpread;
     const logMass = Math.log(LOG_LIFE_STEP * ((1 - curve.hardUseShare) * ordinary + curve.hardUseShare * hard));
     const hardness = Math.max(-HARDNESS_AT_MOST, Math.min(HARDNESS_AT_MOST, shorter));
     const against = Math.exp(-curve.kneeLogit - curve.kneeByHardness * hardness);

@@ -75,6 +75,21 @@ export const PRIORS: readonly Prior[] = [
 ];
 
 /**
+ * What is taken as given of a fit, whatever the item. Our judgement, no source, but where one is named.
+ */
+export const GIVEN = {
+  /** Spread of log life among the hard-used packs: wider than usual, as they are used in many ways. */
+  hardUseSpread: 0.35,
+  /** Share of readings that are spoilt (a wrong load, a test cut short), and how many times wider they scatter. */
+  spoiltShare: 0.03,
+  spoiltScatter: 5,
+  /** Share of a prior's variance that the items of one fleet have in common. */
+  sharedVariance: 0.5,
+  /** How unsure a life stated in the catalogue is, as a share of the prior's variance. */
+  statedVariance: 1,
+} as const;
+
+/**
  * What no curve of this shape can know, as a spread of log remaining time: the part that all packs of an item
  * share, which is always this, and each pack's own, which is learned where five lives or more have been completed. About
  * eight percent: no source.

@@ -2,10 +2,9 @@ import type { PackEvidence } from "./evidence.ts";
 import { meanCapacity } from "./expected-capacity.ts";
 import type { NodeTables } from "./node-tables.ts";
 import { emptyPosterior, packPosterior } from "./pack-posterior.ts";
+import { GIVEN } from "./priors.ts";
 
-/** Share of readings that are spoilt (a wrong load, a test cut short), and how much wider they scatter. */
-const SPOILT_SHARE = 0.03;
-const SPOILT_SCATTER = 5;
+const { spoiltShare: SHARE, spoiltScatter: SCATTER } = GIVEN;
 
 /**
  * Trust in each reading of a pack, from how far it lies from the pack's fitted curve: the chance that it is a
@@ -30,8 +29,8 @@ export function updateTrust(evidence: PackEvidence, tables: readonly NodeTables[
 
 /** Trust in a reading that lies z standard deviations off: 0.96 at 2, 0.7 at 3, 0.11 at 4, about 1/25 from 5 on. */
 function trustAt(z: number): number {
-  const good = (1 - SPOILT_SHARE) * Math.exp(-0.5 * z * z);
-  const spoilt = (SPOILT_SHARE / SPOILT_SCATTER) * Math.exp((-0.5 * z * z) / SPOILT_SCATTER ** 2);
+  const good = (1 - SHARE) * Math.exp(-0.5 * z * z);
+  const spoilt = (SHARE / SCATTER) * Math.exp((-0.5 * z * z) / SCATTER ** 2);
   const chanceGood = good / (good + spoilt);
-  return chanceGood + (1 - chanceGood) / SPOILT_SCATTER ** 2;
+  return chanceGood + (1 - chanceGood) / SCATTER ** 2;
 }
