@@ -168,8 +168,8 @@ const QUOTED = /"(?:[^"\\\n]|\\.)*"|'(?:[^'\\\n]|\\.)*'/.source;
 /** What a finding's code means, and its example: for those who read the source. The page shows message and fix. */
 const CODE_WORDS = new RegExp(`(code\\(\\s*"(?:info|warning|error)",)\\s*(?:${QUOTED}),\\s*(?:${QUOTED}),`, "g");
 
-/** The same where codes are written as objects, and where the figures of priors come from. */
-const OBJECT_WORDS = new RegExp(`(\\b(?:means|example|source):)\\s*(?:${QUOTED})`, "g");
+/** The same where codes are written as objects. */
+const OBJECT_WORDS = new RegExp(`(\\b(?:means|example):)\\s*(?:${QUOTED})`, "g");
 
 /** Build plug-in: keeps out of the page some 100 KB of libraries of which a planning sheet has no use. */
 export function leaveOut() {
@@ -193,8 +193,7 @@ export function leaveOut() {
         );
       if (/src\/sheets\/(words\/vocabulary|values\/choice-words)\.ts$/.test(plain(id))) return withFoldedLists(code);
       if (/src\/sheets\/finding-codes\.ts$/.test(plain(id))) return code.replace(CODE_WORDS, '$1 "", "",');
-      if (/src\/(supplies|life)\/finding-codes\.ts$|priors\.ts$/.test(plain(id)))
-        return code.replace(OBJECT_WORDS, '$1 ""');
+      if (/src\/(supplies|life)\/finding-codes\.ts$/.test(plain(id))) return code.replace(OBJECT_WORDS, '$1 ""');
       if (/chart\.js\/dist\//.test(plain(id))) return withoutChartParts(code, plain(id));
       if (plain(id).endsWith("simple-statistics.mjs"))
         return STATISTICS.reduce((text, pattern) => found(text, pattern, ""), code);

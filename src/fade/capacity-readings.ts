@@ -30,18 +30,18 @@ export interface PackReadings {
   leftOut: LeftOutTest[];
 }
 
-/** A test that says nothing of capacity, and why. */
+/** A test that says nothing of capacity, and why: words that follow "the test is". */
 export interface LeftOutTest {
   test: RuntimeTestRow;
-  because: "not-full" | "too-cold-or-hot" | "unrated" | "over-early-tests";
+  because: "not from a full charge" | "too cold or too hot" | "in a measure that nothing rates" | "far above new packs";
 }
 
 /**
  * Cell temperatures outside which a capacity is not comparable with the rating. Rated capacity is measured at
  * 20 ± 5 °C (IEC 61960-3); 5 °C below and 15 °C above that are let through, for want of a source.
  */
-export const COMPARABLE_FROM_C = 10;
-export const COMPARABLE_TO_C = 40;
+const COMPARABLE_FROM_C = 10;
+const COMPARABLE_TO_C = 40;
 
 /** Days after the start of service within which a test may stand in for a missing rating. */
 const EARLY_DAYS = 180;
@@ -90,7 +90,7 @@ function readPack(tests: readonly RuntimeTestRow[], ratings: Ratings, thresholdI
     const rated = test.percent !== null ? test.percent / 100 : shareOf(test, ratings.rated);
     const capacity = rated ?? shareOf(test, ratings.early);
     if (rated === null && capacity !== null && capacity > MOST_OF_EARLY) {
-      result.leftOut.push({ test, because: "over-early-tests" });
+      result.leftOut.push({ test, because: "far above new packs" });
     } else if (capacity !== null) {
       if (rated === null) result.ratedByEarlyTests = true;
       if (test.atLeast) result.bounds.push({ day: test.date, threshold: capacity, below: false });
@@ -98,7 +98,7 @@ function readPack(tests: readonly RuntimeTestRow[], ratings: Ratings, thresholdI
     } else if (test.result !== null) {
       result.bounds.push({ day: test.date, threshold: thresholdInForce, below: test.result === "fail" });
     } else {
-      result.leftOut.push({ test, because: "unrated" });
+      result.leftOut.push({ test, because: "in a measure that nothing rates" });
     }
   }
   return result;
@@ -106,9 +106,11 @@ function readPack(tests: readonly RuntimeTestRow[], ratings: Ratings, thresholdI
 
 /** Why a test cannot be compared with a rating, or null where it can. */
 function incomparable(test: RuntimeTestRow): LeftOutTest["because"] | null {
-  if (test.fullCharge === false) return "not-full";
+  if (test.fullCharge === false) return "not from a full charge";
   const celsius = test.temperatureC;
-  return celsius === null || (celsius >= COMPARABLE_FROM_C && celsius <= COMPARABLE_TO_C) ? null : "too-cold-or-hot";
+  return celsius === null || (celsius >= COMPARABLE_FROM_C && celsius <= COMPARABLE_TO_C)
+    ? null
+    : "too cold or too hot";
 }
 
 /** A test as a share of what a new pack holds, in the first measure that is known of both; null where there is none. */

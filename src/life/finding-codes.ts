@@ -18,12 +18,12 @@ export const LIFE_FINDING_CODES = {
     severity: "info",
     means: "A test was not from a full charge, or too cold or warm for its capacity to be compared with a rating.",
     example: "a test at 2 °C",
-    fix: "Nothing, if it is right; what the pack holds is told by a test from a full charge at room temperature.",
+    fix: "Nothing, if it is right; a test from a full charge at 10 to 40 °C tells what the pack holds.",
   },
   "test-unrated": {
     severity: "warning",
     means: "A test measures what cannot be turned into a share of what a new pack holds.",
     example: "60 minutes, where the catalogue gives no rated minutes and no pack was tested when new",
-    fix: "Give the item's rating in that measure in the catalogue, write the test in percent, or correct its figure.",
+    fix: "Rate the item in that measure in the catalogue, write the test in percent, or correct its figure.",
   },
 } as const satisfies Record<string, FindingCode>;

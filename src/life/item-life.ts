@@ -58,7 +58,7 @@ export function itemLives(fleet: Fleet, policy: Policy, isStock: (pack: PackRow)
       ...fadingItems.flatMap(({ packs }) => packs.flatMap(({ readings }) => readings.leftOut)),
       ...primaryTestsNotUsed(fleet, policy.asOf, isPrimary).map((test) => ({
         test,
-        because: "not-in-percent" as const,
+        because: "not in percent left" as const,
       })),
     ],
     fadingPack: (pack) => fadingPacks.get(nameKey(pack.serial)) ?? null,

@@ -3,7 +3,7 @@ import { type DoubtedReading, doubtedReadings } from "../fade/doubted-readings.t
 import type { FadingItem } from "../fade/fade-items.ts";
 import type { Finding } from "../fleet/finding.ts";
 import { groupBy } from "../fleet/group-by.ts";
-import { LIFE_FINDING_CODES } from "./finding-codes.ts";
+import { lifeFinding } from "./life-finding.ts";
 import { type SwappedPack, swappedOn } from "./swapped-packs.ts";
 
 /** Findings of one sheet from which they are told as one. */
@@ -20,6 +20,10 @@ export function readingFindings(items: readonly FadingItem[]): Finding[] {
 
 function ofOne(reading: DoubtedReading): Finding {
   return finding(reading, [], `${toldOf(reading)}; it lies too far off to count for much in the forecast.`);
+}
+
+function finding({ source, capacity }: DoubtedReading, lines: number[], message: string): Finding {
+  return lifeFinding("reading-doubted", source, percent(capacity), message, lines);
 }
 
 /** Led by the reading that lies farthest off. */
@@ -42,27 +46,7 @@ function toldOf({ serial, day, capacity, expected }: DoubtedReading): string {
 export function swapFindings(swaps: readonly SwappedPack[]): Finding[] {
   return swaps.map((swap) => {
     const { serial, before, after } = swap;
-    const { severity, fix } = LIFE_FINDING_CODES["pack-swapped"];
-    const { file, sheet, line } = after.source;
     const message = `"${serial}" had ${before.cycles} cycles on ${isoFromDay(before.date)} and ${after.cycles} on ${isoFromDay(after.date)}, and its capacity came back: it is taken for a newer pack, in service since ${isoFromDay(swappedOn(swap))}.`;
-    const value = String(after.cycles);
-    return { code: "pack-swapped", severity, file, sheet, line, lines: [], column: null, value, message, fix };
+    return lifeFinding("pack-swapped", after.source, String(after.cycles), message);
   });
-}
-
-function finding({ source, capacity }: DoubtedReading, lines: number[], message: string): Finding {
-  const { severity, fix } = LIFE_FINDING_CODES["reading-doubted"];
-  const { file, sheet, line } = source;
-  return {
-    code: "reading-doubted",
-    severity,
-    file,
-    sheet,
-    line,
-    lines,
-    column: null,
-    value: percent(capacity),
-    message,
-    fix,
-  };
 }

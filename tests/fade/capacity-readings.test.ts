@@ -56,7 +56,7 @@ describe("readingsByPack", () => {
     const unrated = test("2025-02-01", { minutes: 180 });
     const found = readingsOf([unrated]);
     expect(found.readings).toEqual([]);
-    expect(found.leftOut).toEqual([{ test: unrated, because: "unrated" }]);
+    expect(found.leftOut).toEqual([{ test: unrated, because: "in a measure that nothing rates" }]);
   });
 
   // By hand: 54 Wh of 60 rated; of minutes the first test, 200, stands for a new pack, and 180 are 0.9 of it.
@@ -86,7 +86,7 @@ describe("readingsByPack", () => {
     ];
     const found = readingsOf(tests);
     expect(found.readings.map((reading) => reading.capacity)).toEqual([1, 0.95]);
-    expect(found.leftOut).toEqual([{ test: tests[1], because: "over-early-tests" }]);
+    expect(found.leftOut).toEqual([{ test: tests[1], because: "far above new packs" }]);
   });
 
   it("leaves out tests not from full charge, too cold or too hot", () => {
@@ -96,7 +96,7 @@ describe("readingsByPack", () => {
       test("2025-03-01", { percent: 90, temperatureC: 22 }),
     ]);
     expect(found.readings.map((reading) => reading.capacity)).toEqual([0.9]);
-    expect(found.leftOut.map(({ because }) => because)).toEqual(["not-full", "too-cold-or-hot"]);
+    expect(found.leftOut.map(({ because }) => because)).toEqual(["not from a full charge", "too cold or too hot"]);
   });
 
   it("compares tests from 10 to 40 °C, both included", () => {

@@ -10,20 +10,18 @@ const onLine = (line: number) => ({ file: "tests.csv", sheet: null, line });
 describe("leftOutFindings", () => {
   const cold = (serial: string, line: number) => ({
     test: runtimeTest(serial, day("2026-01-05"), { percent: 61, temperatureC: 2, source: onLine(line) }),
-    because: "too-cold-or-hot" as const,
+    because: "too cold or too hot" as const,
   });
 
   it("name a test with its line, why it is not used, and what to do", () => {
     const found = leftOutFindings([cold("A", 7)]);
     expect(found).toMatchObject([{ code: "test-not-comparable", severity: "info", file: "tests.csv", line: 7 }]);
-    expect(found[0]!.message).toBe(
-      'The test of "A" on 2026-01-05 was at 2 °C; capacities are compared from 10 to 40 °C: the forecast does not use its capacity.',
-    );
-    expect(found[0]!.fix).toMatch(/full charge at room temperature/);
+    expect(found[0]!.message).toBe('The test of "A" on 2026-01-05 is too cold or too hot: its capacity is not used.');
+    expect(found[0]!.fix).toMatch(/full charge at 10 to 40 °C/);
   });
 
   it("are one a sheet and reason, with every line", () => {
-    const elsewhere = { ...cold("B", 3), because: "unrated" as const };
+    const elsewhere = { ...cold("B", 3), because: "in a measure that nothing rates" as const };
     const found = leftOutFindings([cold("A", 9), elsewhere, cold("A", 7), cold("C", 12)]);
     expect(found.map(({ code, line, lines }) => [code, line, lines])).toEqual([
       ["test-unrated", 3, []],
