@@ -13,6 +13,7 @@ import {
   type SheetFile,
 } from "../src/index.ts";
 import { InputRefused, UsageError } from "./exit-codes.ts";
+import { readingNote } from "./memory-note.ts";
 import { policyOptions } from "./policy-options.ts";
 import { note } from "./print.ts";
 import { clearProgress, showProgress } from "./progress.ts";
@@ -43,6 +44,8 @@ export async function loadFleet(
 ): Promise<LoadedFleet> {
   const fromOptions = policyOptions(options);
   const { files, refused, paths } = readInputs(inputs);
+  const warning = readingNote(files);
+  if (warning !== null) note(warning);
   await openWorkbooks(files);
   const today = dayFromIso(todayIso()) ?? 0;
   const columns = options.columns === undefined ? null : columnsFrom(options.columns);

@@ -31,6 +31,13 @@ function exitCodeOf(error: unknown): number {
     note(`Refused:\n${error.message}`);
     return EXIT.inputRefused;
   }
+  // a thread that makes fits ends so where its share of memory does
+  if ((error as NodeJS.ErrnoException | null)?.code === "ERR_WORKER_OUT_OF_MEMORY") {
+    note(
+      "error: Memory ran out. Run this again with NODE_OPTIONS=--max-old-space-size=8000 set, or more, in megabytes.",
+    );
+    return EXIT.usage;
+  }
   const [line = "unknown"] = String(error instanceof Error ? error.message : error).split("\n");
   note(`Our fault, not yours: ${line}. Please report this with the command that you gave.`);
   return EXIT.ourFault;

@@ -19,6 +19,7 @@ const BYTES_PER_ROW = 500;
 /** What is asked for beyond the estimate: memory that is short is cleared again and again, which takes long. */
 const ROOM = 1.5;
 
+const MEGABYTE = 1e6;
 const GIGABYTE = 1e9;
 
 /**
@@ -33,7 +34,38 @@ export function memoryNote(
 ): string | null {
   const needed = packs * (BYTES_PER_PACK + months * BYTES_PER_PACK_AND_MONTH) + rows * BYTES_PER_ROW;
   if (needed <= limitBytes) return null;
+  return `A plan of ${packs.toLocaleString("en")} packs over ${months} months may need ${wayOut(needed, limitBytes)}.`;
+}
+
+/*
+ * Bytes of Node's heap that reading takes for each byte of a sheet, a little more than measured with `check --json`:
+ * 19 MB of CSV are read within 400 MB and not within 250, 3.7 MB within 100 and not within 60; a workbook, which is
+ * packed, of 16.5 MB within 800 MB and not within 500.
+ */
+const READING_BYTES_PER_BYTE = 18;
+const READING_BYTES_PER_PACKED_BYTE = 45;
+
+/**
+ * What to say before sheets are read that may need more memory than Node takes by itself; null where it should do.
+ *
+ * @param limitBytes  where Node stops
+ */
+export function readingNote(
+  files: readonly { name: string; bytes: { length: number } }[],
+  limitBytes = getHeapStatistics().heap_size_limit,
+): string | null {
+  let [needed, given] = [0, 0];
+  for (const { name, bytes } of files) {
+    given += bytes.length;
+    needed += bytes.length * (/\.xls[xm]$/i.test(name) ? READING_BYTES_PER_PACKED_BYTE : READING_BYTES_PER_BYTE);
+  }
+  if (needed <= limitBytes) return null;
+  return `Reading ${Math.round(given / MEGABYTE)} MB of sheets may need ${wayOut(needed, limitBytes)}, or hand in the sheets of some items at a time.`;
+}
+
+/** How much memory something may need, and what to do where it is more than Node takes. */
+function wayOut(neededBytes: number, limitBytes: number): string {
   const gigabytes = (bytes: number) => (bytes / GIGABYTE).toFixed(1);
-  const megabytes = 1000 * Math.ceil((ROOM * needed) / GIGABYTE);
-  return `A plan of ${packs.toLocaleString("en")} packs over ${months} months may need some ${gigabytes(needed)} GB of memory, and Node stops at ${gigabytes(limitBytes)} GB. If it does, plan again with NODE_OPTIONS=--max-old-space-size=${megabytes} set, on a machine that has as much.`;
+  const megabytes = 1000 * Math.ceil((ROOM * neededBytes) / GIGABYTE);
+  return `some ${gigabytes(neededBytes)} GB of memory, and Node stops at ${gigabytes(limitBytes)} GB. If it does, run this again with NODE_OPTIONS=--max-old-space-size=${megabytes} set, on a machine that has as much`;
 }

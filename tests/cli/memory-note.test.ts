@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { memoryNote } from "../../cli/memory-note.ts";
+import { memoryNote, readingNote } from "../../cli/memory-note.ts";
 import { folderWith } from "../folders.ts";
 import { wanecast } from "./run-wanecast.ts";
 import { SMALL_FLEET } from "./small-fleet.ts";
@@ -19,7 +19,24 @@ it.each([
 // By hand: 250,000 packs * (20 kB + 60 * 0.4 kB) = 11 GB, and 1,000,000 rows * 0.5 kB; half as much more is 17.25 GB
 it("memoryNote says what a national fleet may need and how to give it", () => {
   expect(memoryNote({ packs: 250_000, rows: 1_000_000, months: 60 }, 4345 * MB)).toBe(
-    "A plan of 250,000 packs over 60 months may need some 11.5 GB of memory, and Node stops at 4.3 GB. If it does, plan again with NODE_OPTIONS=--max-old-space-size=18000 set, on a machine that has as much.",
+    "A plan of 250,000 packs over 60 months may need some 11.5 GB of memory, and Node stops at 4.3 GB. If it does, run this again with NODE_OPTIONS=--max-old-space-size=18000 set, on a machine that has as much.",
+  );
+});
+
+const sheet = (name: string, megabytes: number) => ({ name, bytes: { length: megabytes * MB } });
+// Measured with `check --json` of the same fleets' sheets, and of one's clean workbook
+it.each([
+  [[sheet("a.csv", 19)], 400, 250],
+  [[sheet("a.csv", 2), sheet("b.tsv", 1.7)], 100, 60],
+  [[sheet("fleet.xlsx", 16.5)], 800, 500],
+])("readingNote for %o: nothing with %i MB, a word with %i MB", (files, enough, tooLittle) => {
+  expect(readingNote(files, enough * MB)).toBeNull();
+  expect(readingNote(files, tooLittle * MB)).toContain("NODE_OPTIONS=--max-old-space-size=");
+});
+// By hand: 300 MB * 18 = 5.4 GB; half as much more is 8.1 GB
+it("readingNote says what the sheets may need and the ways out", () => {
+  expect(readingNote([sheet("a.csv", 200), sheet("b.csv", 100)], 4345 * MB)).toBe(
+    "Reading 300 MB of sheets may need some 5.4 GB of memory, and Node stops at 4.3 GB. If it does, run this again with NODE_OPTIONS=--max-old-space-size=9000 set, on a machine that has as much, or hand in the sheets of some items at a time.",
   );
 });
 it("plan says so on stderr before it plans, by the limit that Node has, and plans all the same", () => {
