@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, statSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { resolve } from "node:path";
 import { describe, expect, it } from "vitest";
 import { POLICY_KEYS_HELP } from "../../cli/help-text.ts";
@@ -88,6 +88,58 @@ describe("DEVELOPERS.md", () => {
     const paths = pathsIn(developers);
     expect(paths.length).toBeGreaterThan(20);
     for (const path of paths) expect(existsSync(resolve(ROOT, path)), path).toBe(true);
+  });
+});
+
+describe("README and DEVELOPERS.md", () => {
+  const documents = `${readme}\n${developers}`;
+  const tree = ["src", "cli", "web", "tests", "sample-data"].flatMap((folder) =>
+    readdirSync(resolve(ROOT, folder), { recursive: true }).map((name) => `${folder}/${name}`),
+  );
+  const found = (pattern: RegExp, least: number) => {
+    const all = [...documents.matchAll(pattern)].map((match) => match[1]!);
+    expect(new Set(all).size).toBeGreaterThanOrEqual(least);
+    return all;
+  };
+
+  it("name only scripts that there are", () => {
+    const scripts = Object.keys(manifest.scripts);
+    for (const name of found(/\bnpm run (?:--silent )?([\w:-]+)/g, 5)) expect(scripts).toContain(name);
+    for (const name of found(/\bnpm (start|test)\b/g, 2)) expect(scripts).toContain(name);
+  });
+
+  it("name only benches that there are", () => {
+    const benches = tree.map((path) => /^tests\/bench\/([\w-]+)\.(long\.)?bench-script\.ts$/.exec(path)?.[1]);
+    for (const name of found(/npm run bench -- ([a-z]\w*)/g, 3)) expect(benches).toContain(name);
+  });
+
+  it("name only tests that there are in the commands that run them", () => {
+    // vitest takes the start of a path
+    for (const path of found(/--project \w+ (tests\/[\w/.-]+\w)/g, 4)) {
+      expect(
+        tree.some((name) => name.startsWith(path)),
+        path,
+      ).toBe(true);
+    }
+  });
+
+  it("name only files of code that there are, with their folder or without", () => {
+    for (const path of found(/`(?:\S*\/)?([\w-]+\.ts)`/g, 30)) {
+      expect(
+        tree.some((name) => name.endsWith(`/${path}`)),
+        path,
+      ).toBe(true);
+    }
+  });
+
+  it("name only variables that something reads", () => {
+    const code = tree.filter((path) => path.endsWith(".ts") && !path.includes("documents.test"));
+    const text = code.map((path) => read(path)).join("\n");
+    // Node's own, for whoever runs it
+    for (const name of found(/`?\b([A-Z][A-Z_]{3,})=[\w-]/g, 4).filter(
+      (one) => one !== "NODE_OPTIONS" && one !== "KEY",
+    ))
+      expect(text.includes(`env.${name}`), name).toBe(true);
   });
 });
 
