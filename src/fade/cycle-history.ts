@@ -20,13 +20,15 @@ const FEWEST_DAYS = 60;
 
 /**
  * The cycle history of a pack from its counts. A count that falls means that the counter was reset or the pack
- * swapped under its serial: counting goes on from what had been reached, and the fall itself counts for nothing.
+ * swapped under its serial: counting goes on from what had been reached, and the fall itself counts for nothing. A
+ * single count out of line, where those before and after it go on as if it were not there, is a slip of the pen and
+ * left out. Of counts on one day the smaller comes first.
  *
  * @param start   first day in use (no cycles yet), or null where unknown
  * @param counts  in any order
  */
 export function cycleHistory(start: Day | null, counts: readonly CycleCount[]): CycleHistory {
-  const sorted = [...counts].sort((a, b) => a.day - b.day || a.cycles - b.cycles);
+  const sorted = withoutSlips([...counts].sort((a, b) => a.day - b.day || a.cycles - b.cycles));
   const days: Day[] = [];
   const reached: number[] = [];
   if (start !== null && (sorted.length === 0 || start <= sorted[0]!.day)) {
@@ -59,4 +61,16 @@ export function cycleHistory(start: Day | null, counts: readonly CycleCount[]): 
       return reached[i - 1]! + share * (reached[i]! - reached[i - 1]!);
     },
   };
+}
+
+/** Counts without those that lie below the one before or above the one after, while these two do not fall. */
+function withoutSlips(counts: readonly CycleCount[]): CycleCount[] {
+  const kept: CycleCount[] = [];
+  counts.forEach((count, i) => {
+    const before = kept.at(-1)?.cycles ?? Infinity;
+    const after = counts[i + 1]?.cycles ?? -Infinity;
+    const slip = before <= after && (count.cycles < before || count.cycles > after);
+    if (!slip) kept.push(count);
+  });
+  return kept;
 }

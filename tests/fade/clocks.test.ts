@@ -51,6 +51,27 @@ describe("cycleHistory", () => {
     expect(history.at(300, 0)).toBe(260);
   });
 
+  // By hand: 100 and 220 a year apart are 120 a year, whatever was written down between them
+  it.each([2000, 22, 160])("takes a single count of %i between 100 and 220 for a slip where it falls", (slip) => {
+    const history = cycleHistory(0, [
+      { day: 100, cycles: 100 },
+      { day: 300, cycles: slip },
+      { day: 500, cycles: 220 },
+    ]);
+    expect(history.at(500, 0)).toBe(220);
+    expect(history.at(300, 0)).toBe(160);
+  });
+
+  it("takes the smaller of two counts of a day for a slip where it falls behind, and neither where both can be", () => {
+    const upTo = (cycles: number) => [
+      { day: 100, cycles: 180 },
+      { day: 200, cycles },
+      { day: 200, cycles: 200 },
+    ];
+    expect(cycleHistory(0, upTo(20)).at(200, 0)).toBe(200);
+    expect(cycleHistory(0, upTo(199)).at(200, 0)).toBe(200);
+  });
+
   it("knows no rate of its own from one busy week", () => {
     expect(cycleHistory(0, [{ day: 20, cycles: 30 }]).ownRate).toBeNull();
     expect(cycleHistory(null, [{ day: 500, cycles: 30 }]).ownRate).toBeNull();
