@@ -1,4 +1,3 @@
-import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
@@ -6,6 +5,7 @@ import { thresholdInForce } from "../fleet/threshold-in-force.ts";
 import { type PackReadings, readingsByPack } from "./capacity-readings.ts";
 import { type PackEvidence, packEvidence } from "./evidence.ts";
 import type { StatedLife } from "./item-prior.ts";
+import { knownBy } from "./known-fleet.ts";
 import { type PackClock, packClocks } from "./pack-clock.ts";
 import { statedLives } from "./stated-life.ts";
 
@@ -71,24 +71,4 @@ function evidenceOf(pack: PackRow, readings: PackReadings, clock: PackClock, inF
     readings.readings.map(({ day, capacity }) => ({ ...clock.momentAt(day), capacity })),
     bounds,
   );
-}
-
-/** The fleet as it was known on a day: later tests, counts and retirements had not happened. */
-function knownBy(fleet: Fleet, asOf: Day): Fleet {
-  return {
-    ...fleet,
-    runtimeTests: fleet.runtimeTests.filter((test) => test.date <= asOf),
-    packs: fleet.packs.map((pack) => {
-      const retiredLater = pack.retired !== null && pack.retired > asOf;
-      // an undated count of a retired pack is of its last day
-      const countedOn = pack.cyclesOn ?? pack.retired;
-      const countedLater = countedOn !== null && countedOn > asOf;
-      if (!retiredLater && !countedLater) return pack;
-      return {
-        ...pack,
-        ...(retiredLater ? { retired: null, retiredBecause: null } : {}),
-        ...(countedLater ? { cycles: null, cyclesOn: null } : {}),
-      };
-    }),
-  };
 }

@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
+import { knownBy } from "../fade/known-fleet.ts";
 import { packClocks } from "../fade/pack-clock.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
@@ -43,7 +44,7 @@ export function servingPacks(fleet: Fleet, policy: Policy): ServingPacks {
   const tested = new Set(fleet.runtimeTests.map((test) => nameKey(test.serial)));
   const isStock = (pack: PackRow) => isShelfStock(pack, tested);
   const items = itemLives(fleet, policy, isStock);
-  const clocks = packClocks(fleet, asOf, policy.activationEnergyEv);
+  const clocks = packClocks(knownBy(fleet, asOf), asOf, policy.activationEnergyEv);
   const failedOn = standingFailures(fleet, asOf);
   const firstTest = firstTests(fleet, asOf);
   const sites = new Map(fleet.devices.map((device) => [nameKey(device.device), device.site]));

@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { readingsByPack } from "../fade/capacity-readings.ts";
+import { knownBy } from "../fade/known-fleet.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { type Fleet, nameKey, type RuntimeTestRow } from "../fleet/rows.ts";
 import { thresholdInForce } from "../fleet/threshold-in-force.ts";
@@ -46,10 +47,10 @@ export function withoutOldPacks(fleet: Fleet, asOf: Day): { fleet: Fleet; swaps:
 function findOldPacks(fleet: Fleet, asOf: Day): Known {
   const falls = countFalls(fleet, asOf);
   if (falls.size === 0) return NONE;
-  const readings = readingsByPack(fleet, thresholdInForce(fleet));
+  const readings = readingsByPack(knownBy(fleet, asOf), thresholdInForce(fleet));
   const swaps = new Map<string, SwappedPack>();
   for (const [key, fall] of falls) {
-    const list = (readings.get(key)?.readings ?? []).filter(({ day }) => day <= asOf);
+    const list = readings.get(key)?.readings ?? [];
     const before = list.filter(({ day }) => day <= fall.before.date).slice(-READINGS_ASKED);
     const after = list.filter(({ day }) => day >= fall.after.date).slice(0, READINGS_ASKED);
     if (before.length === 0 || after.length === 0) continue;

@@ -119,6 +119,15 @@ describe("forecastPacks", () => {
     for (const one of life.packs) expect(bySerial(other, one.pack.serial).belowBy).toEqual(one.belowBy);
   });
 
+  it("reaches no cycle limit by a count dated after as-of", () => {
+    const counted = (facts: Partial<PackRow>) => {
+      const row = pack("COUNTED", { item: "p", inService: asOf - 700, ...facts });
+      return bySerial(forecast(withPack(fleet, row), { packMaxCycles: 300 }), "COUNTED").replaceBy;
+    };
+    expect(counted({ cycles: 400, cyclesOn: asOf - 10 })).toMatchObject({ because: "cycles", p50: asOf });
+    expect(counted({ cycles: 4000, cyclesOn: asOf + 200 })).toEqual(counted({}));
+  });
+
   it("draws whose average is the pack's chance, and causes that add up to it", () => {
     const months = life.months;
     const byDraw = new Float64Array(life.draws * months);
