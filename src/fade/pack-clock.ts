@@ -9,7 +9,7 @@ import type { Moment } from "./evidence.ts";
 
 /** The two clocks of one pack. */
 export interface PackClock {
-  /** The day from which age counts: made, else in_service less the item's median gap; null where unknown. */
+  /** The day from which age counts: made, else in_service less the item's median gap, or an earlier test; null where unknown. */
   start: Day | null;
   /** Cycles a year from as-of on; null where neither pack, duty, item nor routine tells. */
   cyclesPerYear: number | null;
@@ -68,8 +68,9 @@ export function packClocks(fleet: Fleet, asOf: Day, activationEv: number): Map<s
 
 function startOf(pack: PackRow, medianGap: number, firstTest: Day | null): Day | null {
   if (pack.made !== null) return pack.made;
-  if (pack.inService !== null) return pack.inService - Math.round(medianGap);
-  return firstTest;
+  if (pack.inService === null) return firstTest;
+  // what was tested before had been made before
+  return Math.min(pack.inService - Math.round(medianGap), firstTest ?? Infinity);
 }
 
 function firstTestDays(fleet: Fleet): Map<string, Day> {

@@ -262,6 +262,12 @@ export const FINDING_CODES = {
     "in service before it was made",
     "Correct one of the dates.",
   ),
+  "test-before-made": code(
+    "warning",
+    "A pack was tested before it was made.",
+    "made in June, tested in May",
+    "Correct the date of making or of the test.",
+  ),
   "test-after-retired": code(
     "warning",
     "A pack was tested after it was retired.",

@@ -4,7 +4,7 @@ import { arrheniusFactor } from "../../src/fade/arrhenius.ts";
 import { cycleHistory } from "../../src/fade/cycle-history.ts";
 import { packClocks } from "../../src/fade/pack-clock.ts";
 import { emptyFleet } from "../../src/fleet/rows.ts";
-import { day, device, pack } from "../fleet/make-rows.ts";
+import { day, device, pack, runtimeTest } from "../fleet/make-rows.ts";
 
 describe("arrheniusFactor", () => {
   // Source: exp[Ea/k (1/T1 - 1/T2)], k = 8.617333262e-5 eV/K, computed in 40-digit arithmetic outside this project.
@@ -108,6 +108,18 @@ describe("packClocks", () => {
     expect(clocks.get("a")!.start).toBe(day("2024-01-01"));
     // the gaps are 60, 121 and 91 days
     expect(clocks.get("d")!.start).toBe(day("2025-04-01") - 91);
+  });
+
+  it("count age from a test before in_service, as the pack was made by then, but from no test before made", () => {
+    const fleet = emptyFleet();
+    fleet.packs = [
+      pack("A", { item: "p", inService: day("2026-01-01") }),
+      pack("B", { item: "p", made: day("2026-01-01"), inService: day("2026-01-01") }),
+    ];
+    fleet.runtimeTests = ["A", "B"].map((serial) => runtimeTest(serial, day("2022-03-01"), { percent: 99 }));
+    const clocks = packClocks(fleet, asOf, EV);
+    expect(clocks.get("a")!.start).toBe(day("2022-03-01"));
+    expect(clocks.get("b")!.start).toBe(day("2026-01-01"));
   });
 
   it("run faster in the heat and in harder use", () => {

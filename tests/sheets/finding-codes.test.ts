@@ -51,6 +51,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "device-unknown": { "p.csv": PACK, "d.csv": "device,type\nD2,AED\n" },
   "item-unknown": { "c.csv": CATALOGUE, "s.csv": "item,expiry\nP-1,2027-01-01\n" },
   "dates-out-of-order": { "p.csv": "serial,made,in_service\nA,2024-01-01,2023-01-01\n" },
+  "test-before-made": { "p.csv": "serial,made\nA,2024-06-01\n", "t.csv": "serial,date,wh\nA,2024-05-01,50\n" },
   "test-after-retired": { "p.csv": PACK, "t.csv": "serial,date,wh\nB-017,2026-01-01,50\n" },
   "cycles-fall": { "t.csv": "serial,date,wh,cycles\nA,2026-01-01,50,214\nA,2026-05-01,50,96\n" },
   "counted-again": {

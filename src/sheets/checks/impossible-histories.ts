@@ -50,23 +50,22 @@ export function findDatesOutOfOrder(byKind: Kinds, log: FindingLog): void {
 }
 
 /**
- * Findings for packs that were tested after they were retired, and whose cycle count falls, from one test to the next
+ * Findings for packs that were tested before they were made or after they were retired, and whose cycle count falls, from one test to the next
  * or from the last test to the packs row.
  */
 export function findImpossibleTests(byKind: Kinds, log: FindingLog): void {
-  const retired = new Map<string, number>();
-  for (const { values } of byKind.get("packs") ?? []) {
-    if (typeof values.retired === "number") retired.set(nameKey(String(values.serial)), values.retired);
-  }
+  const packs = new Map((byKind.get("packs") ?? []).map(({ values }) => [nameKey(String(values.serial)), values]));
   const bySerial = new Map<string, TestsOfPack>();
   for (const entry of byKind.get("runtime_tests") ?? []) {
     const serial = entry.values.serial as string;
     let tests = bySerial.get(serial);
     if (!tests) {
-      tests = testsOfPack(serial, retired, bySerial);
+      tests = testsOfPack(serial, packs, bySerial);
       bySerial.set(serial, tests);
     }
-    if ((entry.values.date as number) > tests.retired) noteLate(entry, tests.retired, log);
+    const date = entry.values.date as number;
+    if (date < tests.made) noteImpossible("test-before-made", entry, "before it was made", tests.made, log);
+    if (date > tests.retired) noteImpossible("test-after-retired", entry, "after it was retired", tests.retired, log);
     if (entry.values.cycles !== null) tests.counted.push(entry);
   }
   for (const { counted } of new Set(bySerial.values())) noteFalls(counted, log);
@@ -76,6 +75,7 @@ export function findImpossibleTests(byKind: Kinds, log: FindingLog): void {
 }
 
 interface TestsOfPack {
+  made: number;
   retired: number;
   counted: Entry[];
 }
@@ -83,19 +83,30 @@ interface TestsOfPack {
 /** The tests of a pack, shared by every spelling of its serial. */
 function testsOfPack(
   serial: string,
-  retired: ReadonlyMap<string, number>,
+  packs: ReadonlyMap<string, Entry["values"]>,
   bySerial: Map<string, TestsOfPack>,
 ): TestsOfPack {
   const key = nameKey(serial);
-  const tests = bySerial.get(key) ?? { retired: retired.get(key) ?? Number.POSITIVE_INFINITY, counted: [] };
+  const { made, retired } = packs.get(key) ?? ({} as Partial<Entry["values"]>);
+  const tests = bySerial.get(key) ?? {
+    made: typeof made === "number" ? made : -Infinity,
+    retired: typeof retired === "number" ? retired : Infinity,
+    counted: [],
+  };
   bySerial.set(key, tests);
   return tests;
 }
 
-function noteLate({ values }: Entry, end: number, log: FindingLog): void {
+function noteImpossible(
+  code: "test-before-made" | "test-after-retired",
+  { values }: Entry,
+  when: string,
+  day: number,
+  log: FindingLog,
+): void {
   const { file, sheet, line } = values.source;
-  log.add("test-after-retired", { file, sheet, line, column: null, value: String(values.serial) }, () => ({
-    message: `"${values.serial}" was tested on ${isoFromDay(values.date as number)}, after it was retired on ${isoFromDay(end)}.`,
+  log.add(code, { file, sheet, line, column: null, value: String(values.serial) }, () => ({
+    message: `"${values.serial}" was tested on ${isoFromDay(values.date as number)}, ${when} on ${isoFromDay(day)}.`,
   }));
 }
 
