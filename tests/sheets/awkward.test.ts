@@ -2,7 +2,9 @@ import { describe, expect, it } from "vitest";
 import type { SheetKind } from "../../src/fleet/columns.ts";
 import { canonicalRows } from "../../src/sheets/canonical-rows.ts";
 import type { AwkwardSheet } from "./awkward/awkward-sheet.ts";
+import { COUNTRIES } from "./awkward/countries.ts";
 import { DEPARTMENTS } from "./awkward/departments.ts";
+import { HEADERS } from "./awkward/headers.ts";
 import { LANGUAGES } from "./awkward/languages.ts";
 import { LISTS } from "./awkward/lists.ts";
 import { OFFICES } from "./awkward/offices.ts";
@@ -20,6 +22,8 @@ describe.each([
   ["values", VALUES],
   ["lists of strangers", STRANGERS],
   ["sheets of offices", OFFICES],
+  ["lists of other countries", COUNTRIES],
+  ["headers", HEADERS],
   ["sheets of departments", DEPARTMENTS],
   ["sheets in more languages", LANGUAGES],
   ["shapes", SHAPES],

@@ -1,0 +1,191 @@
+import type { AwkwardSheet } from "./awkward-sheet.ts";
+
+/** Headers that say less than they should, or more: misspelt, run together, over two lines, with units and years in them. */
+export const HEADERS: AwkwardSheet[] = [
+  {
+    name: "capacities whose unit only the cells name",
+    text: `Battery no.,Tested on,Measured capacity,Load
+B-01,2026-02-03,3900 mAh,30 W
+B-02,2026-02-03,3450 mAh,30 W
+B-03,2026-02-04,2.9 Ah,30 W
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B-01", date: "2026-02-03", ah: 3.9, load_w: 30 },
+        { serial: "B-02", date: "2026-02-03", ah: 3.45, load_w: 30 },
+        { serial: "B-03", date: "2026-02-04", ah: 2.9, load_w: 30 },
+      ],
+    },
+  },
+  {
+    name: "a two-row header with batteries A and B",
+    text: `Device,,,Battery A,,Battery B,,Electrodes,
+Asset,Dept,Model,Serial,In use since,Serial,In use since,Lot,Expires
+4401,ED,MD5,BA1,2023-04-01,BA2,2023-04-01,E55,2027-08-31
+4402,OR,MD5,BA3,2023-06-15,,,E56,2027-09-30
+`,
+    rows: {
+      devices: [
+        { device: "4401", site: "ED", type: "MD5" },
+        { device: "4402", site: "OR", type: "MD5" },
+      ],
+      packs: [
+        { serial: "BA1", device: "4401", site: "ED", in_service: "2023-04-01" },
+        { serial: "BA2", device: "4401", site: "ED", in_service: "2023-04-01" },
+        { serial: "BA3", device: "4402", site: "OR", in_service: "2023-06-15" },
+      ],
+      dated_stock: [
+        { item: "Electrodes", lot: "E55", expiry: "2027-08-31", place: "4401" },
+        { item: "Electrodes", lot: "E56", expiry: "2027-09-30", place: "4402" },
+      ],
+    },
+  },
+  {
+    name: "dates of spares beside words for yes and no",
+    text: `Ward;AED no.;Status OK?;Pads date;Spare pads?;Spare pads date;Battery date
+A1;AED-001;Y;05/2027;Y;06/2027;03/2029
+A2;AED-002;Y;06/2027;N;;04/2029
+B1;AED-003;N;11/2026;Y;01/2027;05/2029
+`,
+    rows: {
+      devices: [
+        { device: "AED-001", site: "A1" },
+        { device: "AED-002", site: "A2" },
+        { device: "AED-003", site: "B1" },
+      ],
+      dated_stock: [
+        { item: "Pads", expiry: "2027-05-31", place: "AED-001" },
+        { item: "Spare pads", expiry: "2027-06-30", place: "AED-001" },
+        { item: "Battery", expiry: "2029-03-31", place: "AED-001" },
+        { item: "Pads", expiry: "2027-06-30", place: "AED-002" },
+        { item: "Battery", expiry: "2029-04-30", place: "AED-002" },
+        { item: "Pads", expiry: "2026-11-30", place: "AED-003" },
+        { item: "Spare pads", expiry: "2027-01-31", place: "AED-003" },
+        { item: "Battery", expiry: "2029-05-31", place: "AED-003" },
+      ],
+    },
+    unread: ["Status OK?", "Spare pads?"],
+  },
+  {
+    name: "typing errors in nearly every header",
+    text: `Devcie,Loction,Battrey Serail,Instal date,Cylces,Pads Expirey,Pads Lott
+D1,East,B9,2024-01-05,10,2027-02-28,Q1
+D2,West,B8,2024-01-06,22,2027-03-31,Q2
+`,
+    rows: {
+      devices: [
+        { device: "D1", site: "East" },
+        { device: "D2", site: "West" },
+      ],
+      packs: [
+        { serial: "B9", device: "D1", site: "East", in_service: "2024-01-05", cycles: 10 },
+        { serial: "B8", device: "D2", site: "West", in_service: "2024-01-06", cycles: 22 },
+      ],
+      dated_stock: [
+        { item: "Pads", expiry: "2027-02-28", lot: "Q1", place: "D1" },
+        { item: "Pads", expiry: "2027-03-31", lot: "Q2", place: "D2" },
+      ],
+    },
+  },
+  {
+    name: "expiries written out in their cells under a thing's name",
+    text: `Unit,Pads Adult,Pads Child
+Engine 1,Exp: 03/2027,Exp: 01/2027
+Engine 2,Exp: 04/2027,exp 12/2026
+Ladder 1,exp. 05/27,none
+`,
+    rows: {
+      dated_stock: [
+        { item: "Pads Adult", expiry: "2027-03-31", place: "Engine 1" },
+        { item: "Pads Child", expiry: "2027-01-31", place: "Engine 1" },
+        { item: "Pads Adult", expiry: "2027-04-30", place: "Engine 2" },
+        { item: "Pads Child", expiry: "2026-12-31", place: "Engine 2" },
+        { item: "Pads Adult", expiry: "2027-05-31", place: "Ladder 1" },
+      ],
+      devices: [{ device: "Engine 1" }, { device: "Engine 2" }, { device: "Ladder 1" }],
+    },
+  },
+  {
+    name: "capacities by year without a date",
+    text: `Serial,Cap 2024 (%),Cap 2025 (%),Cap 2026 (%)
+B1,98,93,88
+B2,97,94,90
+`,
+    rows: {},
+    aside: [
+      [2, "unknown-table"],
+      [3, "unknown-table"],
+    ],
+    findings: ["unknown-table"],
+    unread: ["Serial", "Cap 2024 (%)", "Cap 2025 (%)", "Cap 2026 (%)"],
+  },
+  {
+    name: "what was replaced and what is next due",
+    text: `Ward,Defib Asset No,Batt Last Replaced,Batt Next Due,Pads Expire,Gel Expire,Paper (Y/N)
+W1,DF100,15-Jan-25,15-Jan-28,31-Mar-27,30-Jun-27,Y
+W2,DF101,20-Jan-25,20-Jan-28,30-Apr-27,31-Jul-27,N
+`,
+    rows: {
+      devices: [
+        { device: "DF100", site: "W1" },
+        { device: "DF101", site: "W2" },
+      ],
+      dated_stock: [
+        { item: "Batt", expiry: "2028-01-15", place: "DF100" },
+        { item: "Pads", expiry: "2027-03-31", place: "DF100" },
+        { item: "Gel", expiry: "2027-06-30", place: "DF100" },
+        { item: "Batt", expiry: "2028-01-20", place: "DF101" },
+        { item: "Pads", expiry: "2027-04-30", place: "DF101" },
+        { item: "Gel", expiry: "2027-07-31", place: "DF101" },
+      ],
+    },
+    unread: ["Batt Last Replaced", "Paper (Y/N)"],
+  },
+  {
+    name: "weeks and a Roman quarter",
+    text: `Artikel;Charge;MHD;Bestand
+Pads;C1;KW 23/2027;4
+Pads;C2;KW 40/2027;4
+Gel;C3;III. Quartal 2027;9
+`,
+    rows: {
+      dated_stock: [
+        { item: "Pads", lot: "C1", expiry: "2027-06-13", quantity: 4 },
+        { item: "Pads", lot: "C2", expiry: "2027-10-10", quantity: 4 },
+        { item: "Gel", lot: "C3", expiry: "2027-09-30", quantity: 9 },
+      ],
+    },
+  },
+  {
+    name: "column names run together",
+    text: `serialno,partno,mfgdate,svcdate,cyc
+77001,LB2,20210315,20210601,310
+77002,LB2,20210315,20210601,288
+`,
+    rows: {
+      packs: [
+        { serial: "77001", item: "LB2", made: "2021-03-15", in_service: "2021-06-01", cycles: 310 },
+        { serial: "77002", item: "LB2", made: "2021-03-15", in_service: "2021-06-01", cycles: 288 },
+      ],
+    },
+  },
+  {
+    name: "boxes beside their size, and a unit of measure that is a box",
+    text: `Product,Units/box,Stock,UOM,Exp.,Lot
+Adult pads,10,2 boxes,BX,2027-08-31,Z1
+Child pads,5,1,BX,2027-07-31,Z2
+Gel,12,7,EA,2027-01-31,Z3
+Paper,,3,BX,2028-01-31,Z4
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", quantity: 20, expiry: "2027-08-31", lot: "Z1" },
+        { item: "Child pads", quantity: 5, expiry: "2027-07-31", lot: "Z2" },
+        { item: "Gel", quantity: 7, expiry: "2027-01-31", lot: "Z3" },
+      ],
+    },
+    aside: [[5, "boxes-unknown"]],
+    findings: ["boxes-unknown"],
+    unread: ["Units/box", "UOM"],
+  },
+];
