@@ -32,6 +32,8 @@ const LABELS: [string, string][] = [
   ["getIntersectItems", "[]"],
   ["getNearestItems", "[]"],
   ["getAxisItems", "[]"],
+  ["inRange", "false"],
+  ["inRange\\$1", "false"],
 ];
 const METHODS: [RegExp, string][] = [
   ["calculateLabelRotation", "this.labelRotation = 0"],
@@ -52,6 +54,38 @@ const METHODS: [RegExp, string][] = [
   ["_getUniformDataChanges", "undefined"],
   ["toggleDataVisibility", "undefined"],
 ].map(([name, gives]) => [new RegExp(`^ +(${name}\\([^)]*\\) \\{)[\\s\\S]*?\\n {4}\\}`, "m"), `$1 return ${gives}; }`]);
+
+/** Data that change in place, and charts and parts that are hidden, styled or taken away again (chart.js 4.6.1). */
+const CHANGES = [
+  "_onDataPush",
+  "_onDataPop",
+  "_onDataShift",
+  "_onDataSplice",
+  "_onDataUnshift",
+  "_removeElements",
+  "_setStyle",
+  "setHoverStyle",
+  "removeHoverStyle",
+  "_setDatasetHoverStyle",
+  "_removeDatasetHoverStyle",
+  "setDatasetVisibility",
+  "hide",
+  "show",
+  "reset",
+  "_resetElements",
+  "unregister",
+  "removeControllers",
+  "removeElements",
+  "removePlugins",
+  "removeScales",
+];
+/** What answers for a box of words beside the pointer (chart.js 4.6.1). */
+const POINTED = ["getLabelAndValue", "inRange", "inXRange", "inYRange", "getCenterPoint", "tooltipPosition"];
+/** Decimals under a pixel, and backgrounds of axes (chart.js 4.6.1). */
+const AXES = ["getDecimalForPixel", "drawBackground", "_tickSize"];
+const UNASKED = [...CHANGES, ...POINTED, ...AXES, "getActiveElements"].map(
+  (name) => new RegExp(`^ +((?:static )?${name}\\([^)]*\\) ?\\{)[\\s\\S]*?\\n {4}\\}`, "gm"),
+);
 
 /** Curved lines, round corners, struck and backed text, and data that change, of which the charts have none (chart.js 4.6.1). */
 const CURVED = [
@@ -84,6 +118,7 @@ export function withoutChartParts(code: string, path: string): string | null {
     return SHAPES.reduce((text, shapes) => found(text, shapes, ""), plain);
   }
   if (!path.endsWith("chart.js/dist/chart.js")) return null;
-  const fewer = found(withoutBodies(code, LABELS), OTHER_AXES, "class $1 {}");
+  const axes = found(withoutBodies(code, LABELS), OTHER_AXES, "class $1 {}");
+  const fewer = UNASKED.reduce((text, method) => found(text, method, "$1 }"), axes);
   return [...MOTION, ...METHODS].reduce((text, [pattern, by]) => found(text, pattern, by), fewer);
 }

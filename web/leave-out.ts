@@ -171,6 +171,26 @@ const CODE_WORDS = new RegExp(`(code\\(\\s*"(?:info|warning|error)",)\\s*(?:${QU
 /** The same where codes are written as objects. */
 const OBJECT_WORDS = new RegExp(`(\\b(?:means|example):)\\s*(?:${QUOTED})`, "g");
 
+/**
+ * What the CSV reader and writer have for workers, steps, pauses, comments, names of columns and rows as objects: sheets
+ * are read at once as rows of text, and written so (papaparse 5.7.1).
+ */
+const OTHER_CSV = [
+  String.raw`if \(_config\.worker && Papa`,
+  String.raw`if \(_config\.downloadTimeout`,
+  String.raw`else if \(typeof _input === 'object'\)`,
+  String.raw`if \(skipEmptyLines === 'greedy' && hasHeader\)`,
+  String.raw`if \(this\.isFirstChunk && skipFirstNLines`,
+  String.raw`if \(this\.isFirstChunk && isFunction`,
+  String.raw`if \(IS_PAPA_WORKER\)\n\1\{(?:\n\1\t[^\n]*)*\n\1\}\n\1else if`,
+  String.raw`this\._sendError = `,
+  String.raw`this\.(?:pause|resume|abort) = `,
+  String.raw`if \(isFunction\(_config\.step\)\)`,
+  String.raw`if \(_results && _delimiterError\)`,
+  String.raw`if \(comments && row\.length === 0`,
+  String.raw`if \(config\.header && !baseIndex`,
+].map((begins) => new RegExp(`^(\\t+)${begins}[^\\n]*\\s*\\{[\\s\\S]*?\\n\\1\\}`, "gm"));
+
 /** Build plug-in: keeps out of the page some 100 KB of libraries of which a planning sheet has no use. */
 export function leaveOut() {
   const plain = (id: string) => id.replaceAll("\\", "/");
@@ -185,7 +205,9 @@ export function leaveOut() {
         ? EMPTY_PARTS
         : /hucre\/dist\/xlsx\/worksheet\.mjs$/.test(plain(id))
           ? NOT_OF_CELLS
-          : [];
+          : plain(id).endsWith("papaparse.js")
+            ? OTHER_CSV
+            : [];
       if (empty)
         return withoutBodies(
           parts.reduce((text, part) => found(text, part, ""), code),

@@ -1,7 +1,7 @@
 import { deflateAsync } from "@gfx/zopfli";
 
 /** How hard to look for a shorter packing: more rounds save a few dozen bytes and cost seconds. */
-const HOW_HARD = { numiterations: 5, blocksplittingmax: 40 };
+const HOW_HARD = { numiterations: 15, blocksplittingmax: 40 };
 
 /** The worker's text as vite first writes it into the module that would start it (vite 8). */
 const WORKER_TEXT = /const jsContent = ("(?:[^"\\]|\\.)*");/;
