@@ -15,6 +15,8 @@ import { figure } from "./figure.ts";
 type Pack = Plan["packs"][number];
 
 const MOST_SIBLINGS = 60;
+// What a year's label takes on the axis, in pixels.
+const YEAR_WIDTH = 44;
 
 /** One pack's forecast: its readings as dots, the likely path, the band around it, the threshold and its like in grey. */
 export function packFade(pack: Pack, session: PlannedSession, choices: HTMLElement): HTMLElement {
@@ -89,7 +91,9 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
               min: from,
               max: to,
               afterBuildTicks: (axis: Scale) => {
-                axis.ticks = yearStarts(from, to).map((value) => ({ value }));
+                const years = yearStarts(from, to);
+                const every = Math.ceil((years.length * YEAR_WIDTH) / axis.chart.width);
+                axis.ticks = years.flatMap((value, at) => (at % every === 0 ? { value } : []));
               },
               ticks: {
                 ...options.scales?.x?.ticks,
