@@ -1,4 +1,5 @@
 import type { Plan } from "../src/index.ts";
+import { packsDueByMonth } from "./charts/packs-due.ts";
 import { dayWords, moneyWords, numberWords } from "./format.ts";
 import { say } from "./strings.ts";
 
@@ -44,9 +45,8 @@ function measures(plan: Plan): Map<string, string> {
     (first, order) => (first === null || order.orderBy < first ? order.orderBy : first),
     null,
   );
-  const due = plan.packs.filter(
-    ({ replaceBy: { kind } }) => kind === "already-due" || kind === "within-horizon",
-  ).length;
+  // as Batteries counts them
+  const due = packsDueByMonth(plan).at(-1)?.expected ?? 0;
   const short = plan.short.reduce((most, month) => Math.max(most, month.withSchedule.expected), 0);
   found.set(words.due, numberWords(due));
   found.set(words.short, numberWords(short, 1));

@@ -5,6 +5,8 @@ import { nameKey, type PackReadings, readingsOf } from "./pack-readings.ts";
 const DAYS_PER_YEAR = 365.25;
 const STEP_YEARS = 0.25;
 const FEWEST_PACKS = 5;
+// Where fewer of the packs stay from one step to the next, the middle would step because the packs change, not fade.
+const MOST_STAY = 0.75;
 
 interface AgePoint {
   /** Years since made (since in service where the making is not known). */
@@ -19,6 +21,8 @@ interface AgeBand {
   p50: number;
   p90: number;
   packs: number;
+  /** Many packs' paths begin or end since the step before, so that the two are not of the same packs. */
+  anew: boolean;
 }
 
 export interface FadeByAge {
@@ -47,21 +51,31 @@ export function fadeByAge(item: string, plan: Plan, reading: Reading, readings: 
     }));
     if (ahead.length > 0) paths.push([...start, ...ahead]);
   }
-  return { dots, paths, bands: bandsOf(paths) };
+  // Of packs that were never read, their middles lie close together however little is known of any.
+  return { dots, paths, bands: dots.length === 0 ? [] : bandsOf(paths) };
 }
 
 function bandsOf(paths: AgePoint[][]): AgeBand[] {
   const oldest = Math.max(0, ...paths.map((path) => path.at(-1)?.age ?? 0));
   const bands: AgeBand[] = [];
+  let before = new Set<AgePoint[]>();
   for (let age = 0; age <= oldest; age += STEP_YEARS) {
-    const values = paths.flatMap((path) => valueAt(path, age) ?? []).sort((a, b) => a - b);
-    if (values.length < FEWEST_PACKS) continue;
+    const here = paths.flatMap((path) => {
+      const value = valueAt(path, age);
+      return value === null ? [] : [{ path, value }];
+    });
+    const stay = here.filter(({ path }) => before.has(path)).length;
+    const anew = stay < MOST_STAY * Math.max(here.length, before.size);
+    before = new Set(here.map(({ path }) => path));
+    if (here.length < FEWEST_PACKS) continue;
+    const values = here.map(({ value }) => value).sort((a, b) => a - b);
     bands.push({
       age,
       p10: quantile(values, 0.1),
       p50: quantile(values, 0.5),
       p90: quantile(values, 0.9),
       packs: values.length,
+      anew,
     });
   }
   return bands;

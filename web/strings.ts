@@ -74,7 +74,7 @@ export const say = {
       { stage: "dated", does: "how dated stock lasts" },
       { stage: "demand", does: "needs by month, orders and what they cost" },
     ],
-    beside: "Keep the sheets that are here: what is read joins them, in the place of one of the same name",
+    beside: "Add to the sheets that are here; a sheet of the same name is replaced",
     nothing: "No file was found in what was dropped.",
     failed: (why: string) => `This did not work: ${why}`,
     noTable: "No table was found in these files, so there is nothing to plan. What was wrong with each stands below.",
@@ -173,8 +173,11 @@ export const say = {
       without: "if nothing is bought",
       with: "if the schedule is followed",
       within: "with the schedule, less what the budget defers",
-      caption: (without: string, withSchedule: string, month: string, devices: string) =>
-        `A device is short when it has no good pack or lacks in-date supplies. If nothing is bought, ${without} of ${devices} devices are expected to be short at the end of ${month}; if the schedule is followed, ${withSchedule}.`,
+      caption: (devices: string, year: string, byYear: string, end: string, byEnd: string) =>
+        `A device is short when it has no good pack or lacks in-date supplies. Of ${devices} devices, ${byYear} are expected to be short at the end of ${year} if nothing is bought${end === year ? "" : `, and ${byEnd} at the end of ${end}`}.`,
+      worst: (most: string, month: string) =>
+        ` With the schedule most are short at the end of ${month}: ${most} are expected.`,
+      never: " With the schedule less than one is expected to be short at any month's end.",
       at: (month: string, without: string, withSchedule: string, chance: string, within: string | null) =>
         `${month}: ${without} short if nothing is bought, ${withSchedule} with the schedule (chance that any is: ${chance})${within === null ? "" : `, ${within} within the budget`}`,
       heads: [
@@ -190,8 +193,8 @@ export const say = {
 
   batteries: {
     heading: "When do the packs run out?",
-    lead: (due: number, already: number, all: number, until: string) =>
-      `${numberWords(due)} of ${numberWords(all)} ${plural(all, "pack", "packs")} ${plural(due, "is", "are")} likely to be due by the end of ${until}${due === 0 ? "" : `, ${already === 0 ? "none" : numberWords(already)} of them already`}.`,
+    lead: (due: number, already: number, all: number, until: string, year: string | null, inYear: number) =>
+      `${numberWords(due)} of ${numberWords(all)} ${plural(all, "pack", "packs")} ${plural(due, "is", "are")} likely to be due by the end of ${until}${due === 0 ? "" : `, ${already === 0 ? "none" : numberWords(already)} of them already`}${year === null ? "" : ` and ${numberWords(inYear)} by the end of ${year}`}.`,
     none: "No battery pack was read.",
     due: {
       heading: "How many packs are due by when?",
@@ -213,8 +216,10 @@ export const say = {
       path: "likely path of one pack from now on",
       middle: "the middle of those paths",
       band: "four in five of them",
-      caption: (item: string, packs: number, readings: number, bands: boolean) =>
-        `${numberWords(packs)} ${plural(packs, "pack", "packs")} of ${item} with ${numberWords(readings)} ${plural(readings, "reading", "readings")}. Packs whose dots and lines lie low for their age fade fast.${bands ? " Where the middle steps, the paths of the younger packs end." : ""}`,
+      unread: (item: string) =>
+        `No pack of ${item} has been measured: these paths are what is usual for such packs, and any one pack may run far from its own.`,
+      caption: (item: string, packs: number, readings: number, breaks: boolean) =>
+        `${numberWords(packs)} ${plural(packs, "pack", "packs")} of ${item} with ${numberWords(readings)} ${plural(readings, "reading", "readings")}. Packs whose dots and lines lie low for their age fade fast.${breaks ? " Where the middle breaks off, it goes on with other packs: those of one age end, or those of another begin." : ""}`,
       at: (age: string, p50: string, p10: string, p90: string) =>
         `At ${age} years: ${p50} in the middle of the packs (four in five between ${p10} and ${p90})`,
       heads: ["Years since made", "P10 of packs", "Middle", "P90 of packs", "Packs"],
@@ -251,21 +256,30 @@ export const say = {
     },
     signs: {
       heading: "What shows early signs of fading fast?",
-      lead: "These wear faster than other packs of their item for the same age, cycles and temperature. It is a hint to look, not a verdict: a wrong load or a warm room that no sheet names looks the same. The chance is that a pack wears a quarter faster or more, a site, duty or batch a tenth.",
+      lead: "These wear faster than other packs of their item for the same age, cycles and temperature. It is a hint to look, not a verdict: a wrong load or a warm room that no sheet names looks the same. The chance is that of wearing at least a quarter faster for a pack, at least a tenth for a site, duty or batch.",
       none: "No pack, site, duty or batch wears clearly faster than its like for the same age, cycles and temperature.",
       kinds: { pack: "pack", site: "packs of a site", duty: "packs of a duty", batch: "batch of" },
-      heads: ["What", "Which", "Item", "Packs", "Times as fast", "80 % range", "Chance", "Due within a year"],
+      heads: [
+        "What",
+        "Which",
+        "Item",
+        "Packs seen",
+        "Times as fast",
+        "80 % range",
+        "Chance",
+        "In service, due within a year",
+      ],
       range: (low: string, high: string) => `${low} to ${high}`,
       ofPacks: (due: string, packs: string) => `${due} of ${packs}`,
     },
     outlived: {
-      heading: "How many packs outlive each age?",
-      lead: "The share that reaches each age without a sudden failure: as the sheets show it, and as the plan counts on. A pack that was old already when the records start counts from the age it had then.",
+      heading: "How many packs reach each age without failing suddenly?",
+      lead: "Beside what the sheets show stands what the plan counts on. A pack that was old already when the records start counts from the age it had then.",
       heads: {
         item: "Item",
         years: "Age in years",
         watched: "Packs watched",
-        seen: "Seen to outlive it",
+        seen: "Seen to reach it",
         error: "Give or take",
         planned: "Plan counts on",
       },
@@ -305,19 +319,21 @@ export const say = {
   dates: {
     heading: "When does the dated stock expire?",
     lead: (units: string, until: string, overdue: number, expired: number) =>
-      `${units} dated units fall due by the end of ${until}.${overdue === 0 ? "" : ` ${overdue} more ${plural(overdue, "is", "are")} overdue and should be swapped now; ${expired} of them ${plural(expired, "has", "have")} expired.`}`,
+      `${units} dated units fall due by the end of ${until}.${overdue === 0 ? "" : ` ${numberWords(overdue)} more ${expired === overdue ? plural(overdue, "has", "have") : plural(overdue, "is", "are")} ${expired === overdue ? "expired" : "overdue"} and should be swapped now${expired === 0 || expired === overdue ? "" : `; ${numberWords(expired)} of them ${plural(expired, "has", "have")} expired`}.`}`,
     chart: "How many units fall due in each month?",
     pick: "Item",
     everything: "all items",
     unit: "units to be swapped in the month",
     fitted: "fitted in devices",
     stored: "in stores",
+    crowdedWith: (month: string, items: string) => `${month} (${items})`,
+    crowdedMany: (n: number) => `${numberWords(n)} months, listed below`,
     crowded: "crowded month",
-    caption: (n: number, margin: string) =>
+    caption: (n: number, margin: string, crowded: string) =>
       `A unit falls due ${margin} days before it expires, or when it has been open for too long. What is overdue already is not shown. ${
         n === 0
           ? "No month stands out: expiries are spread about as evenly as chance would spread them."
-          : `${numberWords(n)} ${plural(n, "month is", "months are")} crowded: at least five units of an item, at least twice its even share, and too many for chance (p < 0.01).`
+          : `Crowded ${plural(n, "is", "are")} ${crowded}: at least five units of an item, at least twice its even share, and more than chance would bring (p < 0.01).`
       }`,
     at: (month: string, units: string, fitted: string, crowded: string) =>
       `${month}: ${units} fall due, ${fitted} of them in devices${crowded ? `; crowded with ${crowded}` : ""}`,
@@ -333,6 +349,7 @@ export const say = {
     lotOf: (units: string, lot: string | null) => (lot === null ? `${units} of no lot` : `${units} of ${lot}`),
     lapses: {
       heading: "What lapses if nothing is done?",
+      note: "Units that fall due within the plan, and how many of these are expected to be used before they do.",
       heads: ["Item", "Units due", "Used before", "Lapse unused", "Moves save"],
     },
     places: {
@@ -343,8 +360,8 @@ export const say = {
       question: "How many swap visits a month are enough?",
       unit: "unit-months of life given up, by visits a month",
       key: "life given up",
-      caption: (smallest: number) =>
-        `A visit swaps all that falls due at one place in one month. With fewer than ${numberWords(smallest)} a month, not every expiry can be met.`,
+      caption: (smallest: number, price: string, enough: number) =>
+        `A visit swaps all that falls due at one place in one month. With fewer than ${numberWords(smallest)} a month, not every expiry can be met; with ${numberWords(smallest)}, some units are swapped early and give up ${price} unit-months of life; with ${numberWords(enough)}, none.`,
       at: (visits: number, months: string) => `${numberWords(visits)} a month: ${months} unit-months given up`,
       heads: ["Visits a month", "Unit-months given up"],
     },
@@ -379,8 +396,8 @@ export const say = {
 
   orders: {
     heading: "What has to be ordered, and by which day?",
-    lead: (lines: number, orders: number, late: number) =>
-      `${numberWords(lines)} order ${plural(lines, "line", "lines")} in ${numberWords(orders)} ${plural(orders, "order", "orders")}${late > 0 ? `, ${numberWords(late)} of them late: these should leave today` : ""}.`,
+    lead: (lines: number, orders: number, costs: string, late: number) =>
+      `${numberWords(lines)} order ${plural(lines, "line", "lines")} in ${numberWords(orders)} ${plural(orders, "order", "orders")}${costs === "" ? "" : ` for ${costs} with fees`}.${late > 0 ? ` ${numberWords(late)} ${plural(late, "line is", "lines are")} late and should leave today.` : ""}`,
     none: "Nothing has to be ordered within the plan's months.",
     caption: "The schedule by order-by date",
     filters: { supplier: "Supplier", item: "Item", year: "Year" },
@@ -409,11 +426,13 @@ export const say = {
       band: "likely to safe (P50 to P95) by the year's end",
       cap: "budget",
       caption: (year: string, planned: string, p50: string, p95: string) =>
-        `The stepped line adds up the schedule's orders and starts anew with each fiscal year. In ${year} the schedule spends ${planned}; over all likely futures the year's spend is ${p50} half of the time and no more than ${p95} nineteen times in twenty.`,
+        `The stepped line adds up the schedule's orders and starts anew with each fiscal year. In ${year} the schedule spends ${planned}; over all likely futures the year takes no more than ${p50} half of the time, and no more than ${p95} nineteen times in twenty.`,
       at: (month: string, spent: string, year: string, p50: string, p95: string) =>
         `${month}: ${spent} spent so far in ${year}; by its end ${p50} likely, ${p95} safe`,
-      heads: ["Fiscal year", "Planned", "Likely (P50)", "P80", "Safe (P95)"],
-      itemHeads: ["Fiscal year", "Item", "Planned", "Likely (P50)", "P80", "Safe (P95)"],
+      heads: ["Fiscal year", "Planned", "Likely (P50)", "Cautious (P80)", "Safe (P95)"],
+      partOf: (year: string, months: number) =>
+        `${year}, ${numberWords(months)} ${plural(months, "month", "months")} of it`,
+      itemHeads: ["Fiscal year", "Item", "Planned", "Likely (P50)", "Cautious (P80)", "Safe (P95)"],
       fiscal: (year: string) => `FY ${year}`,
     },
     deferrals: {

@@ -5,6 +5,14 @@ import { table } from "../table.ts";
 import { monthOptions } from "./chart-options.ts";
 import { figure } from "./figure.ts";
 
+const YEAR = 12;
+// From here on a decimal says nothing that matters.
+const MANY = 9.95;
+
+function inWords(devices: number): string {
+  return numberWords(devices, devices < MANY ? 1 : 0);
+}
+
 /** How many devices would be short, month by month, with and without the schedule. */
 export function devicesShort(plan: Plan): HTMLElement | null {
   const rows = plan.short;
@@ -13,6 +21,8 @@ export function devicesShort(plan: Plan): HTMLElement | null {
   const words = say.ahead.short;
   const capped = rows.some((row) => row.withinBudget !== null);
   const months = rows.map((row) => row.month);
+  const year = rows[Math.min(YEAR, rows.length) - 1]!;
+  const worst = rows.reduce((most, row) => (row.withSchedule.expected > most.withSchedule.expected ? row : most));
   return figure({
     question: words.heading,
     unit: words.unit,
@@ -21,12 +31,17 @@ export function devicesShort(plan: Plan): HTMLElement | null {
       { mark: "accent-line", label: words.with },
       ...(capped ? [{ mark: "dotted" as const, label: words.within }] : []),
     ],
-    caption: words.caption(
-      numberWords(last.withoutBuying.expected, 1),
-      numberWords(last.withSchedule.expected, 1),
-      monthWords(last.month),
-      numberWords(last.devices),
-    ),
+    caption:
+      words.caption(
+        numberWords(last.devices),
+        monthWords(year.month),
+        inWords(year.withoutBuying.expected),
+        monthWords(last.month),
+        inWords(last.withoutBuying.expected),
+      ) +
+      (worst.withSchedule.expected < 1
+        ? words.never
+        : words.worst(inWords(worst.withSchedule.expected), monthWords(worst.month))),
     points: rows.map((row, at) => ({
       at,
       says: words.at(

@@ -19,13 +19,14 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
   const { dots, paths, bands } = fadeByAge(item, plan, reading, readings);
   const threshold = thresholdPercent(item, plan, reading);
   const packs = plan.packs.filter((pack) => pack.item === item).length;
+  const breaks = bands.some(({ anew }, at) => at > 0 && anew);
   const share = (percent: number) => percentWords(percent / 100);
   return figure({
     question: words.heading,
     unit: say.figure.unitOf(item, words.unit),
     choices,
     key: [
-      { mark: "dot", label: words.reading },
+      ...(dots.length > 0 ? [{ mark: "dot" as const, label: words.reading }] : []),
       { mark: "faint-line", label: words.path },
       ...(bands.length > 0
         ? [
@@ -34,7 +35,7 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
           ]
         : []),
     ],
-    caption: words.caption(item, packs, dots.length, bands.length > 0),
+    caption: dots.length === 0 ? words.unread(item) : words.caption(item, packs, dots.length, breaks),
     points: bands.map((band) => ({
       at: band.age,
       says: words.at(numberWords(band.age, 2), share(band.p50), share(band.p10), share(band.p90)),
@@ -44,7 +45,11 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
       const options = commonOptions(colours, words.unit, [thresholdRule(colours, threshold)]);
       const ages = [...dots, ...paths.flat()].map((point) => point.age);
       const oldest = ages.reduce((most, age) => Math.max(most, age), 1);
-      const bandLine = (key: "p10" | "p50" | "p90") => bands.map((band) => ({ x: band.age, y: band[key] }));
+      const bandLine = (key: "p10" | "p50" | "p90") =>
+        bands.flatMap((band) => [
+          ...(band.anew ? [{ x: band.age, y: Number.NaN }] : []),
+          { x: band.age, y: band[key] },
+        ]);
       return {
         type: "line",
         data: {

@@ -1,10 +1,13 @@
 import type { ChartConfiguration } from "chart.js";
 import type { DueMonth } from "../due-months.ts";
-import { monthWords, numberWords } from "../format.ts";
+import { listWords, monthWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { monthOptions } from "./chart-options.ts";
 import { figure } from "./figure.ts";
+
+// Crowded months that a sentence can still name.
+const NAMED = 4;
 
 /** Units falling due by month, in devices and in stores, with the crowded months marked. */
 export function unitsDue(rows: DueMonth[], item: string | null, marginDays: number, choices: HTMLElement): HTMLElement {
@@ -13,6 +16,13 @@ export function unitsDue(rows: DueMonth[], item: string | null, marginDays: numb
   const crowded = rows.filter((row) => row.crowded.length > 0);
   const together = (row: DueMonth) => row.fitted + row.stored;
   const first = rows.findIndex((row) => row.crowded.length > 0);
+  const crowdedInWords = () =>
+    crowded.length > NAMED
+      ? words.crowdedMany(crowded.length)
+      : listWords(
+          crowded.map((row) => words.crowdedWith(monthWords(row.month), row.crowded.join(", "))),
+          say.and,
+        );
   return figure({
     question: words.chart,
     unit: item === null ? words.unit : say.figure.unitOf(item, words.unit),
@@ -22,7 +32,7 @@ export function unitsDue(rows: DueMonth[], item: string | null, marginDays: numb
       { mark: "light-bar", label: words.stored },
       { mark: "accent-bar", label: words.crowded },
     ],
-    caption: words.caption(crowded.length, numberWords(marginDays)),
+    caption: words.caption(crowded.length, numberWords(marginDays), crowdedInWords()),
     points: rows.map((row, at) => ({
       at,
       says: words.at(

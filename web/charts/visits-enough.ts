@@ -13,7 +13,7 @@ export function visitsEnough({ smallest, tradeOff }: DatesBehind["swapCapacity"]
     question: words.question,
     unit: words.unit,
     key: [{ mark: "line", label: words.key }],
-    caption: words.caption(smallest),
+    caption: words.caption(smallest, numberWords(tradeOff[0]!.unitMonthsGivenUp), tradeOff.at(-1)!.perMonth),
     points: tradeOff.map(({ perMonth, unitMonthsGivenUp }, at) => ({
       at,
       says: words.at(perMonth, numberWords(unitMonthsGivenUp)),

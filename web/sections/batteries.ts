@@ -14,6 +14,8 @@ import { packFacts } from "./pack-facts.ts";
 import { packTable } from "./pack-table.ts";
 import { answer, lead, section } from "./section.ts";
 
+const YEAR = 12;
+
 type Pack = Plan["packs"][number];
 
 /** Batteries: when the packs run out, one pack in detail, and every pack in a table. */
@@ -92,7 +94,16 @@ export function batteries(session: PlannedSession): HTMLElement {
   function leadText(): string {
     const byTheEnd = Math.round(due.at(-1)?.expected ?? 0);
     const already = plan.packs.filter((pack) => pack.replaceBy.kind === "already-due").length;
-    return say.batteries.lead(byTheEnd, already, packs.length, monthWords(plan.horizon.to));
+    const year = byTheEnd > 0 && due.length > YEAR ? due[YEAR - 1]! : null;
+    const inYear = Math.round(year?.expected ?? 0);
+    return say.batteries.lead(
+      byTheEnd,
+      already,
+      packs.length,
+      monthWords(plan.horizon.to),
+      year && monthWords(year.month),
+      inYear,
+    );
   }
 }
 

@@ -30,7 +30,9 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
     words.heading,
     lead(leadText()),
     chart,
-    behind !== null && behind.lapses.length > 0 && answer(words.lapses.heading, lapseTable(behind)),
+    behind !== null &&
+      behind.lapses.length > 0 &&
+      answer(words.lapses.heading, make("p", {}, words.lapses.note), lapseTable(behind)),
     plan.crowdedMonths.length > 0 && answer(words.crowdedHeading, crowdedTable()),
     plan.moves.length > 0 && list(words.movesHeading, movesTable()),
     plan.swapCalendar.length > 0

@@ -2,8 +2,9 @@ import { spend } from "../charts/spend.ts";
 import { make } from "../dom.ts";
 import { offerDownload } from "../download.ts";
 import { DOWNLOADS } from "../engine/messages.ts";
-import { dayWords, moneyWords, numberWords } from "../format.ts";
+import { dayWords, listWords, moneyWords, numberWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
+import { spendByMonth } from "../spend-by-month.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { orderTable } from "./order-table.ts";
@@ -21,7 +22,7 @@ export function orders({ plan }: PlannedSession): HTMLElement {
   return section(
     "orders",
     words.heading,
-    lead(plan.orders.length === 0 ? words.none : words.lead(plan.orders.length, separate, late)),
+    lead(plan.orders.length === 0 ? words.none : words.lead(plan.orders.length, separate, costs(), late)),
     plan.orders.length > 0 && orderTable({ caption: words.caption, orders: plan.orders, short: false }),
     supplierTables(plan),
     ...(currencies.length === 0 && plan.orders.length > 0
@@ -45,6 +46,16 @@ export function orders({ plan }: PlannedSession): HTMLElement {
       ),
     ),
   );
+
+  /** What all orders cost together, with their fees, in each currency. */
+  function costs(): string {
+    const sums = currencies.map((currency) => {
+      const own = plan.orders.filter((order) => order.currency === currency);
+      const sum = own.reduce((all, { lineCost, feeShare }) => all + lineCost + feeShare, 0);
+      return moneyWords(sum, currency, false);
+    });
+    return listWords(sums, say.and);
+  }
 
   function deferralTable(): HTMLElement {
     const heads = words.deferrals.heads;
@@ -74,6 +85,12 @@ export function orders({ plan }: PlannedSession): HTMLElement {
     });
   }
 
+  /** A fiscal year, and how much of it lies in the plan where that is not the whole. */
+  function yearName({ fiscalYear, currency }: (typeof plan.budget)[number]): string {
+    const months = spendByMonth(plan, currency).filter((row) => row.fiscalYear === fiscalYear).length;
+    return months === 12 ? fiscalYear : words.spend.partOf(fiscalYear, months);
+  }
+
   function yearTable(): HTMLElement {
     const heads = words.spend.heads;
     const money = (key: "planned" | "p50" | "p80" | "p95", at: number) => ({
@@ -87,7 +104,7 @@ export function orders({ plan }: PlannedSession): HTMLElement {
       rows: plan.budget,
       sortable: false,
       columns: [
-        { title: heads[0]!, value: (row) => row.fiscalYear, wide: true },
+        { title: heads[0]!, value: yearName, wide: true },
         money("planned", 1),
         money("p50", 2),
         money("p80", 3),

@@ -1,0 +1,21 @@
+import { describe, expect, it } from "vitest";
+import { say } from "../../web/strings.ts";
+
+describe("sentences that lead a section in", () => {
+  it("orders: what they are, what they cost, and what is late", () => {
+    expect(say.orders.lead(84, 29, "€48,597", 3)).toBe(
+      "84 order lines in 29 orders for €48,597 with fees. 3 lines are late and should leave today.",
+    );
+    expect(say.orders.lead(1, 1, "", 1)).toBe("1 order line in 1 order. 1 line is late and should leave today.");
+    expect(say.orders.lead(2, 1, "", 0)).toBe("2 order lines in 1 order.");
+  });
+
+  it("dates: what is overdue apart from what has expired", () => {
+    expect(say.dates.lead("421", "October 2029", 0, 0)).toBe("421 dated units fall due by the end of October 2029.");
+    expect(say.dates.lead("421", "October 2029", 2, 2)).toMatch(/2 more have expired and should be swapped now\.$/);
+    expect(say.dates.lead("421", "October 2029", 1, 0)).toMatch(/1 more is overdue and should be swapped now\.$/);
+    expect(say.dates.lead("421", "October 2029", 5, 1)).toMatch(
+      /5 more are overdue and should be swapped now; 1 of them has expired\.$/,
+    );
+  });
+});
