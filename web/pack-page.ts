@@ -1,4 +1,5 @@
 import { deflateAsync } from "@gfx/zopfli";
+import { withCodedWords, withWords } from "./word-codes.ts";
 
 /** How hard to look for a shorter packing: more rounds save a few dozen bytes and cost seconds. */
 const HOW_HARD = { numiterations: 15, blocksplittingmax: 40 };
@@ -25,17 +26,19 @@ const SCRIPT = /(<script type="module")[^>]*>([\s\S]+?)(<\/script>)/;
 /** Unpacks the page's script and has it run, as one more script in the page: what the page's own policy allows. */
 const unpacked = (packed: string) =>
   `try{const bytes=Uint8Array.from(atob("${packed}"),(one)=>one.charCodeAt(0)),script=document.createElement("script");` +
-  'script.type="module";script.textContent=await new Response(new Blob([bytes]).stream()' +
-  '.pipeThrough(new DecompressionStream("deflate-raw"))).text();document.head.append(script)}' +
+  'script.type="module";script.textContent=(' +
+  withWords +
+  ")(await new Response(new Blob([bytes]).stream()" +
+  '.pipeThrough(new DecompressionStream("deflate-raw"))).text());document.head.append(script)}' +
   'catch{const page=document.getElementById("page");page.textContent=page.dataset.tooOld}';
 
 /**
- * The page with its script, the worker's text inside it, deflated (RFC 1951) and in base64, which takes half off it.
+ * The page with its script, the worker's text inside it, its words coded, deflated (RFC 1951) and in base64, which takes half off it.
  * Every browser that the page runs in unpacks it by itself.
  */
 export async function packedPage(html: string): Promise<string> {
   const [, open, code, close] = SCRIPT.exec(html) ?? [];
   if (code === undefined) throw new Error("no script in the page");
-  const packed = await deflateAsync(Buffer.from(code), HOW_HARD);
+  const packed = await deflateAsync(Buffer.from(withCodedWords(code)), HOW_HARD);
   return html.replace(SCRIPT, () => `${open}>${unpacked(Buffer.from(packed).toString("base64"))}${close}`);
 }
