@@ -16,6 +16,7 @@ import { countDue, swapCapacity } from "./swap-capacity.ts";
 import type { CrowdedMonth, DatedUnit, Move, SwapCapacity, SwapVisit } from "./types.ts";
 import { fittableUntil } from "./unit-life.ts";
 import type { UnitRun } from "./unit-runs.ts";
+import { unneededStock } from "./unneeded-stock.ts";
 
 /** Everything known ahead about dated stock. */
 export interface DatedStockForecast {
@@ -29,7 +30,7 @@ export interface DatedStockForecast {
   moves: Move[];
   /** Stock and use that do not fit the fleet. */
   findings: Finding[];
-  /** What the planner must know of the swaps. */
+  /** What the planner must know of the swaps, and of stock that nothing needs. */
   cautions: string[];
   /** Who needs what where: the ground of demand. */
   needing: Needing;
@@ -58,7 +59,7 @@ export function forecastDatedStock(fleet: Fleet, policy: Policy): DatedStockFore
     swapCapacity: capacity,
     moves,
     findings: stockFindings(fleet, needing, policy),
-    cautions: swapCautions(capacity),
+    cautions: [...swapCautions(capacity), ...unneededStock(needing)],
     needing,
   };
 }

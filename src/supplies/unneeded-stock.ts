@@ -1,0 +1,24 @@
+import type { Needing } from "./item-places.ts";
+
+/** Names told before the rest is counted. */
+const TOLD = 5;
+
+/**
+ * A caution where there is stock of items that no place needs, as in a stock list alone: it lies on shelves, and nothing
+ * would be bought when it expires.
+ */
+export function unneededStock({ items }: Pick<Needing, "items">): string[] {
+  const unneeded = items.filter(
+    ({ asPacks, places, stock }) => !asPacks && places.length === 0 && stock.some(({ row }) => row.quantity > 0),
+  );
+  if (unneeded.length === 0) return [];
+  const units = unneeded.flatMap(({ stock }) => stock).reduce((sum, { row }) => sum + row.quantity, 0);
+  const names = unneeded.slice(0, TOLD).map(({ item }) => item.name);
+  const more = unneeded.length - names.length;
+  const told = `${names.join(", ")}${more > 0 ? ` and ${more} more` : ""}`;
+  return [
+    `The sheets name nothing that needs ${told}: no device carries them, no use is logged and no task takes them. ` +
+      `${units === 1 ? "The 1 unit counts" : `The ${units} units count`} as stock on shelves, and none is replaced when it expires. ` +
+      "If they are carried, list what carries them (a device, a bag, a vehicle) as devices, or log their use.",
+  ];
+}
