@@ -62,6 +62,12 @@ export const FINDING_CODES = {
     "Comment",
     "Nothing, unless it should be used: then rename it or map it with --columns.",
   ),
+  "date-presumed": code(
+    "warning",
+    "A column of dates does not say what happened on them; they were taken for the first day in service.",
+    "Date beside Serial, and nothing else",
+    "Name the column in_service, made or expiry, or map it with --columns.",
+  ),
   "copies-disagree": code(
     "warning",
     "Two columns of one meaning hold different values in a row.",
@@ -149,6 +155,12 @@ export const FINDING_CODES = {
     "What no column holds was taken from above the table or from the tab's name.",
     "a tab Station 3 of stock without places",
     "Nothing, if it is right; else give it a column.",
+  ),
+  "item-facts-differ": code(
+    "warning",
+    "Two lines of a list of packs or stock say different things of one item, such as its price; neither is used.",
+    "adult pads at 38.50 on one line and at 41.00 on another",
+    "Say it once, in a catalogue sheet.",
   ),
   "kind-from-name": code(
     "info",

@@ -8,6 +8,7 @@ import { nameProducts } from "./labels/name-products.ts";
 import type { Reading } from "./reading.ts";
 import { resolveBoxes } from "./rows/boxes.ts";
 import type { BuiltTable } from "./rows/build-entries.ts";
+import { withCatalogueBeside } from "./rows/catalogue-beside.ts";
 import type { Entry } from "./rows/entry.ts";
 import { fleetRow } from "./rows/fleet-row.ts";
 import { withoutRepeats } from "./rows/repeats.ts";
@@ -29,7 +30,7 @@ function keptEntries(built: readonly BuiltTable[], log: FindingLog): Map<string,
   const byKind = new Map<string, Entry[]>();
   for (const { entries, state } of built) {
     // A table of one kind, the commonest, is taken as it is.
-    const [only, ...others] = state.table.outputs;
+    const [only, ...others] = state.table.outputs.filter(({ beside }) => !beside);
     if (only && others.length === 0 && !byKind.has(only.sheet.kind)) {
       byKind.set(only.sheet.kind, entries);
       continue;
@@ -43,11 +44,19 @@ function keptEntries(built: readonly BuiltTable[], log: FindingLog): Map<string,
   nameProducts(byKind);
   resolveBoxes(byKind, log);
   for (const [kind, entries] of byKind) byKind.set(kind, withoutRepeats(entries, log));
-  if (byKind.has("runtime_tests")) byKind.set("runtime_tests", dropOverRated(byKind, log));
+  const catalogue = withCatalogueBeside(
+    byKind.get("catalogue") ?? [],
+    built.flatMap(({ beside }) => beside),
+    log,
+  );
+  if (byKind.has("runtime_tests"))
+    byKind.set("runtime_tests", dropOverRated(new Map(byKind).set("catalogue", catalogue), log));
   findUnknownNames(byKind, log);
   findDatesOutOfOrder(byKind, log);
   findImpossibleTests(byKind, log);
   findUnusablePolicy(byKind, log);
+  // names are held against catalogues proper only: a list of stock need not name all there is
+  if (catalogue.length > 0) byKind.set("catalogue", catalogue);
   return byKind;
 }
 

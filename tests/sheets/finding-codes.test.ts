@@ -16,6 +16,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "error-cell": { "a.csv": "serial,cycles\nA,#REF!\n" },
   "serial-mangled": { "a.csv": "serial,cycles\n1.23457E+11,4\n" },
   "column-unread": { "a.csv": "serial,comment\nA,x\n" },
+  "date-presumed": { "a.csv": "serial,date\nA,2024-05-01\nB,2023-05-01\n" },
   "copies-disagree": { "a.csv": "serial,cycles,cycles\nA,1,2\n" },
   "date-order-unsettled": { "a.csv": "item,expiry\nA,03/04/2027\n" },
   "date-order-contradicts": { "a.csv": "item,expiry\nA,25/03/2027\nB,03/25/2027\n" },
@@ -32,6 +33,9 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "status-unknown": { "a.csv": "serial,site,status\nA,North,amber\n" },
   "breaks-unreadable": { "a.csv": "item,kind,price_breaks\nA,pads,10 for 38.50\n" },
   "from-heading": { "a.csv": "Date tested: 2026-03-12\nBattery no,capacity percent\nA,88\nB,91\n" },
+  "item-facts-differ": {
+    "s.csv": "item,expiry,lot,supplier,price\nPads,2027-01-01,L1,S,38.50\nPads,2027-02-01,L2,S,41\n",
+  },
   "kind-from-name": { "a.csv": "item,supplier,price,lead time\nAdult pads,Acme,38,14\n" },
   "boxes-unknown": { "a.csv": "item,expiry,quantity\nA,2027-01-01,2 boxes\n" },
   "label-unreadable": { "a.csv": "item,expiry,label\nA,2027-01-01,0109506000134353\n" },

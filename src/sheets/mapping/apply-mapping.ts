@@ -69,6 +69,11 @@ export function mappedOutputs({ rows: { header, groups }, mapped }: MappedHeader
       });
     }
     const implied: Record<string, string> = item === undefined ? {} : { item };
+    const list = mapped.rows.find((row) => row.kind === "packs" || row.kind === "dated_stock");
+    if (kind === "catalogue" && list !== undefined) {
+      if (list.kind === "packs") implied.kind = "pack";
+      return [{ sheet, fields, implied, own: [], beside: true }];
+    }
     const labelled = fields.some(({ spec }) => spec.field === "label");
     const complete =
       labelled ||

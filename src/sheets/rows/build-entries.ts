@@ -15,6 +15,8 @@ import { ODD_ROW_MESSAGES, oddRowTest } from "./odd-rows.ts";
 export interface BuiltTable {
   state: TableState;
   entries: Entry[];
+  /** What the table's lines say of their items besides. */
+  beside: Entry[];
   readers: FieldReader[][];
 }
 
@@ -24,10 +26,12 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   const readers = table.outputs.map((output) => output.fields.map((field) => fieldReader(table, field, options, log)));
   const plans = table.outputs.map((output, at) => rowPlan(table, output, readers[at]!, options, log));
   const entries: Entry[] = [];
+  const beside: Entry[] = [];
   const oddRow = oddRowTest(table);
   const unknown = unknownTable(table, log);
   noteChanges(table, log);
   noteUnread(table, log);
+  notePresumed(table, log);
   const { file, sheet } = table.grid;
   const open = table.outputs.map(openPlace);
   let place: string | null = null;
@@ -50,6 +54,12 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
       const where = open[at];
       if (place !== null && where) values[where] = place;
       values.source = { file, sheet, line: record.line };
+      if (plan.output.beside) {
+        // what a line says of its item counts only where the line itself does
+        const told = state.live[row]! > 0 && fillRow(values, plan, record, table, options.asOf, log).code === null;
+        if (told) beside.push({ sheet: plan.output.sheet, values, time: "", product: null, state, row });
+        continue;
+      }
       const filled = fillRow(values, plan, record, table, options.asOf, log);
       if (filled.code !== null) {
         state.never(row, filled.code, filled.message);
@@ -61,7 +71,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
     }
     if (state.live[row] === 0) state.never(row, "missing-required", "No cell of a known column holds anything.");
   }
-  return { state, entries, readers };
+  return { state, entries, beside, readers };
 }
 
 /** The place that a line above a group of rows names; null where it names something else. */
@@ -88,6 +98,18 @@ function noteUnread(table: Table, log: FindingLog): void {
       String(number),
     );
   });
+}
+
+/** A finding where a date that its header only calls one was taken for the first day in service. */
+function notePresumed({ grid: { file, sheet }, number, header, headerLines, outputs }: Table, log: FindingLog): void {
+  for (const { spec, columns, by } of outputs.flatMap(({ fields }) => fields)) {
+    const [column] = columns;
+    const name = header[column!] ?? "";
+    if (spec.field !== "inService" || by !== "contents" || parseHeader(name).says !== "date") continue;
+    const place = { file, sheet, line: headerLines[0] ?? null, column: column! + 1, value: name };
+    const message = `"${shortened(name)}" does not say which day it gives; it was taken for the first day in service.`;
+    log.add("date-presumed", place, () => ({ message }), String(number));
+  }
 }
 
 /** A finding where more columns are left over than read, not counting those that a fleet's sheets hold besides. */

@@ -65,7 +65,7 @@ export function rowPlan(
     template,
     refused,
     required: output.sheet.columns.filter(({ required }) => required),
-    own: table.outputs.length === 1 ? null : output.own,
+    own: table.outputs.filter(({ beside }) => !beside).length === 1 && !output.beside ? null : output.own,
     counting: countingColumns(table, output),
     description: descriptionColumn(table, output),
     timeColumn: date?.columns[0] ?? -1,
@@ -132,6 +132,7 @@ export function fillRow(
   const label = typeof values.label === "string" ? fillFromLabel(values, values.label, asOf, log) : null;
   if (plan.output.sheet.kind === "catalogue" && values.kind === null)
     kindFromName(values, cellText(cells[plan.description] ?? null), log);
+  if (plan.output.beside) values.kind ??= "other";
   const lacks = plan.required.find(({ field }) => values[field] === null);
   if (lacks) return label !== null && label.code !== null ? label : missing(lacks, plan, table, line, log);
   const { oneOf } = plan.output.sheet;

@@ -5,6 +5,7 @@ import { assign } from "./assign.ts";
 import { datedOutputs } from "./dated-columns.ts";
 import { groupOutputs, impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
+import { catalogueBeside, stockBeside } from "./lists-beside.ts";
 import { placedOutputs } from "./placed-columns.ts";
 import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
@@ -60,7 +61,7 @@ export function interpret(views: readonly ColumnView[], heading: Heading | null)
   if (special) return { best: { outputs: special, points: SPECIAL_POINTS }, tied: [], unclear: null };
   const dated = datedOutputs(views, heading);
   if (dated !== null && "message" in dated) return { best: null, tied: [], unclear: dated };
-  if (dated === null) return { ...interpretPlain(views, heading), unclear: null };
+  if (dated === null) return { ...withListBeside(interpretPlain(views, heading), views), unclear: null };
   const used = new Set(dated.flatMap(({ own }) => own));
   // Packs beside their tests are read too, where more is said of them than their serials.
   const { best } = interpretPlain(
@@ -73,6 +74,15 @@ export function interpret(views: readonly ColumnView[], heading: Heading | null)
     tied: [],
     unclear: null,
   };
+}
+
+/** The best reading with what its columns hold of another list, which neither speaks for it nor against it. */
+function withListBeside<T extends Pick<Interpreted, "best">>(interpreted: T, views: readonly ColumnView[]): T {
+  const { best } = interpreted;
+  const beside = best === null ? null : (catalogueBeside(best.outputs, views) ?? stockBeside(best.outputs, views));
+  if (best === null || beside === null) return interpreted;
+  if (beside.beside) Object.assign(beside.implied, impliedByPrice(beside.fields, views));
+  return { ...interpreted, best: { ...best, outputs: [...best.outputs, beside] } };
 }
 
 function interpretPlain(views: readonly ColumnView[], heading: Heading | null): Omit<Interpreted, "unclear"> {

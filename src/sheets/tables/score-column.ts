@@ -127,6 +127,8 @@ function oddName({ meaning, things, profile }: ColumnView, { kind }: SheetSpec, 
   if (name === "type" && kind === "devices" && bare && things === "device")
     return few || profile.devices > 0.5 ? 0 : WRONG_CONTENTS;
   if (name === "item" && kind === "dated_stock" && bare && things !== "item") return numbers > 0.5 ? WRONG_CONTENTS : 0;
+  // A date that is only called one is the first day in service, if it is past.
+  if (name === "in_service" && meaning.says === "date") return profile.future > 0 ? POINTS.byWords : 0;
   // "Capacity test" heads the dates of tests only where dates stand below it.
   if (name === "date" && /capacity|minutes/.test(meaning.says) && !/date/.test(meaning.says))
     return filled > 0 && profile.dates < 0.5 ? WRONG_CONTENTS : 0;

@@ -25,6 +25,8 @@ export interface Output {
   fromHeading?: string;
   /** Columns that make this output; the other ones are shared and make no row by themselves. */
   own: number[];
+  /** Set where the rows say of an item what its catalogue would, once a line of a list of other things. */
+  beside?: true;
 }
 
 /** A row of a table that is not data, with the reason why. */

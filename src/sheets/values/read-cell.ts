@@ -105,7 +105,8 @@ function readDate(text: string, spec: ColumnSpec, { asOf, order }: CellContext):
 
 function readMeasure(text: string, spec: ColumnSpec, { mark, headerUnit }: CellContext): number | Boxes | Problem {
   const clock = spec.unit === "min" ? readClock(text) : null;
-  const written = clock === null ? readNumber(text, mark) : { value: clock, word: "min" };
+  const written =
+    clock === null ? readNumber(spec.name === "lead_days" ? longest(text) : text, mark) : { value: clock, word: "min" };
   if (written === null) {
     const times = spec.unit === "per year" ? unitFactor(text.toLowerCase(), "per year") : null;
     return times ?? new Problem("number-unreadable", "is no number");
@@ -135,6 +136,11 @@ function inUnit({ value, word }: WrittenNumber, spec: ColumnSpec, headerUnit: st
   const factor = unitFactor(unit, spec.unit);
   if (factor !== null) return value * factor;
   return word === "" ? value : new Problem("unit-unknown", `has the unit "${word}", which is not known here`);
+}
+
+/** The longer end of a range ("2-3 weeks"): what comes early does no harm. */
+function longest(text: string): string {
+  return text.replace(/^\d{1,3}\s*(?:-|–|to|bis|à|a|tot)\s*(?=\d)/i, "");
 }
 
 function boxes(count: number): Boxes | Problem {

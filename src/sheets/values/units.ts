@@ -40,7 +40,7 @@ const FACTORS: Record<NonNullable<Unit>, Map<string, number>> = {
   units: new Map(
     words(
       1,
-      "x × pc pcs pc. pcs. piece pieces ea each unit units u st st. stk stk. stück stueck pce pces pièce pièces unité unités ud uds unidad unidades pza pzas stuk stuks off no qty set sets pair pairs",
+      "x × pc pcs pc. pcs. piece pieces ea each unit units u st st. stk stk. stück stueck pce pces pièce pièces unité unités ud uds unidad unidades pza pzas stuk stuks off no qty set sets pr prs pair pairs roll rolls rolle rollen rouleau rouleaux rollo rollos rol tube tubes tuben bottle bottles pad pads sensor sensors",
     ),
   ),
   "per year": new Map([

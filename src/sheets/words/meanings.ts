@@ -27,7 +27,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
       "device, device id, device serial, device name, battery device, device install:4, device place:4, holder, device holder, battery holder, unit:4, device unit, id unit",
     site: "site, battery site, place, battery place, device site:5, place site, id site:5, id place:5, site unit, unit:3.5",
     made: "made, battery made",
-    in_service: "install, battery install, battery date:4",
+    in_service: "install, battery install, battery date:4, date:2.6",
     cycles: "cycles, battery cycles",
     cycles_on: "asof cycles, cycles date, asof:4, battery cycles date, asof date:4",
     retired: "retired, battery retired",

@@ -263,4 +263,91 @@ B3,2019-01-10,2024-03-02,recall notice
       ],
     },
   },
+  {
+    name: "an inventory with suppliers and prices",
+    text: `Item,Lot,Expiry,Qty,Location,Supplier,Unit price (EUR),Lead time
+Adult pads,A1,2027-03-31,10,Station 1,Corrigan Supply,38.50,2-3 wks
+Adult pads,A2,2027-09-30,6,Station 2,Corrigan Supply,38.50,2-3 wks
+Child pads,C1,2026-12-31,2,Station 1,Corrigan Supply,44.00,14 days
+Wound glue,G9,2027-02-28,4,Stores,Halse Ltd,2.52,7 days
+,L5,2027-05-31,,,Halse Ltd,3.10,
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", lot: "A1", quantity: 10, place: "Station 1" },
+        { item: "Adult pads", lot: "A2", quantity: 6, place: "Station 2" },
+        { item: "Child pads", lot: "C1", quantity: 2 },
+        { item: "Wound glue", lot: "G9", quantity: 4 },
+      ],
+      catalogue: [
+        {
+          item: "Adult pads",
+          kind: "pads",
+          supplier: "Corrigan Supply",
+          price: "38.50",
+          currency: "EUR",
+          lead_days: 21,
+        },
+        { item: "Child pads", kind: "pads", supplier: "Corrigan Supply", price: "44", lead_days: 14 },
+        { item: "Wound glue", kind: "other", supplier: "Halse Ltd", price: "2.52", lead_days: 7 },
+      ],
+    },
+    aside: [[6, "missing-required"]],
+    findings: ["kind-from-name", "missing-required"],
+  },
+  {
+    name: "a battery register with ratings and prices, one of them twice",
+    text: `Serial,Model,Rated capacity (mAh),Device,In service,Last test,Measured (mAh),Supplier,Price
+B1,BP-2,4300,D1,2022-03-01,2026-03-01,3700,Norland,320
+B2,BP-2,4300,D2,2022-03-01,2026-03-01,3650,Norland,335
+B3,BP-9,2900,D3,2023-05-01,2026-03-01,2710,Norland,210
+`,
+    rows: {
+      packs: [
+        { serial: "B1", item: "BP-2", device: "D1" },
+        { serial: "B2", item: "BP-2", device: "D2" },
+        { serial: "B3", item: "BP-9", device: "D3" },
+      ],
+      runtime_tests: [
+        { serial: "B1", ah: 3.7 },
+        { serial: "B2", ah: 3.65 },
+        { serial: "B3", ah: 2.71 },
+      ],
+      catalogue: [
+        { item: "BP-2", kind: "pack", rated_ah: 4.3, supplier: "Norland", price: null },
+        { item: "BP-9", kind: "pack", rated_ah: 2.9, supplier: "Norland", price: "210" },
+      ],
+    },
+    findings: ["item-facts-differ"],
+  },
+  {
+    name: "a stock list that counts one expiry an item",
+    text: `Item,Min,Max,On hand,Earliest exp,Supplier,Pack size,Price/box,Lead time
+Electrodes adult,20,60,34,2027-03,Corrigan,10 pr,£185.00,2-3 wks
+ECG paper 90 mm,30,80,51,n/a,Corrigan,20 rolls,£38,5 days
+`,
+    rows: {
+      catalogue: [
+        { item: "Electrodes adult", kind: "pads", units_per_box: 10, price: "185", lead_days: 21 },
+        { item: "ECG paper 90 mm", kind: "paper", units_per_box: 20, price: "38", lead_days: 5 },
+      ],
+      dated_stock: [{ item: "Electrodes adult", quantity: 34, expiry: "2027-03-31" }],
+    },
+    findings: ["kind-from-name"],
+    unread: ["Min", "Max"],
+  },
+  {
+    name: "serials and dates alone",
+    text: `Serie;Fecha
+4477120;2021-05-10
+4477188;2022-11-02
+`,
+    rows: {
+      packs: [
+        { serial: "4477120", in_service: "2021-05-10" },
+        { serial: "4477188", in_service: "2022-11-02" },
+      ],
+    },
+    findings: ["date-presumed"],
+  },
 ];

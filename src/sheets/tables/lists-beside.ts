@@ -1,0 +1,78 @@
+import { type ColumnSpec, type SheetSpec, sheetSpec } from "../../fleet/columns.ts";
+import { assign } from "./assign.ts";
+import type { ColumnView } from "./score-column.ts";
+import type { FieldSource, Output } from "./table.ts";
+
+/** What a list of stock or packs may say of its items besides: whom to buy them from, for how much, how soon. */
+const OF_THE_ITEM: ReadonlySet<string> = new Set([
+  "gtin",
+  "chemistry",
+  "supplier",
+  "price",
+  "currency",
+  "leadDays",
+  "leadSdDays",
+  "shelfMonths",
+  "arrivesWithMonths",
+  "openedDays",
+]);
+/** The same of packs alone. */
+const OF_A_PACK: ReadonlySet<string> = new Set(["serviceMonths", "maxCycles", "ratedWh", "ratedAh", "ratedMinutes"]);
+/** The least points: what the columns are not there for must be named outright. */
+const NAMED = 4.5;
+/** A sum over the row's units is no price of one. */
+const IS_SUM = /total|value|sum|amount|wert|gesamt|summe|betrag|valeur|montant|valor|importe|waarde|bedrag|totaal/i;
+
+/**
+ * The catalogue that a list of packs or of dated stock holds in columns of its own; null where it holds none. Its rows
+ * stand once a line and not once an item, and a catalogue proper goes before them.
+ */
+export function catalogueBeside(outputs: readonly Output[], views: readonly ColumnView[]): Output | null {
+  const main = outputs.find(({ sheet: { kind } }) => kind === "packs" || kind === "dated_stock");
+  const others = outputs.filter((output) => output !== main);
+  // the price in a register of devices may be the device's, and two kinds of unit in a line have two prices
+  if (!main || others.some(({ sheet: { kind } }) => kind !== "runtime_tests")) return null;
+  const item = main.fields.find(({ spec }) => spec.field === "item");
+  if (!item) return null;
+  const sheet = sheetSpec("catalogue");
+  const isPack = main.sheet.kind === "packs";
+  const used = new Set(outputs.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns)));
+  const rest = views.filter(({ column, name }) => !used.has(column) && !IS_SUM.test(name));
+  const fields = assign(sheet, rest).filter(
+    ({ spec: { field }, points }) => points >= NAMED && (OF_THE_ITEM.has(field) || (isPack && OF_A_PACK.has(field))),
+  );
+  if (fields.length === 0) return null;
+  return {
+    sheet,
+    fields: [sharedItem(item, sheet), ...fields],
+    implied: isPack ? { kind: "pack" } : {},
+    own: fields.flatMap(({ columns }) => columns),
+    beside: true,
+  };
+}
+
+/** The stock that a price list counts, each item with one expiry; null where it counts none. */
+export function stockBeside(outputs: readonly Output[], views: readonly ColumnView[]): Output | null {
+  const [main, ...others] = outputs;
+  const item = main?.fields.find(({ spec }) => spec.field === "item");
+  if (main?.sheet.kind !== "catalogue" || others.length > 0 || !item) return null;
+  const sheet = sheetSpec("dated_stock");
+  const used = new Set(main.fields.flatMap(({ columns }) => columns));
+  const fields = assign(
+    sheet,
+    views.filter(({ column }) => !used.has(column)),
+  ).filter(({ points }) => points >= NAMED);
+  const has = (field: string) => fields.some(({ spec }) => spec.field === field);
+  if (!has("expiry") || !has("quantity")) return null;
+  return {
+    sheet,
+    fields: [sharedItem(item, sheet), ...fields],
+    implied: {},
+    own: fields.filter(({ spec }) => spec.field === "expiry").flatMap(({ columns }) => columns),
+  };
+}
+
+/** The column that names the item, as another kind of row reads it. */
+function sharedItem(item: FieldSource, { columns }: SheetSpec): FieldSource {
+  return { ...item, spec: columns.find(({ field }) => field === "item") as ColumnSpec, points: 0 };
+}
