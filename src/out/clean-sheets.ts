@@ -4,9 +4,7 @@ import type { Fleet } from "../fleet/rows.ts";
 import { type CanonicalRow, type CanonicalValue, canonicalRows } from "../sheets/canonical-rows.ts";
 import { csvText } from "./csv.ts";
 import { workbookText } from "./workbook/workbook-text.ts";
-import { writeWorkbook } from "./workbook/write-workbook.ts";
-
-const MS_PER_DAY = 86_400_000;
+import { workbookDay, writeWorkbook } from "./workbook/write-workbook.ts";
 
 /** A cleaned sheet: its file's name and its text. */
 interface CleanSheet {
@@ -58,8 +56,8 @@ function cellOf(row: CanonicalRow, name: string): CanonicalValue {
   return row[name] as CanonicalValue;
 }
 
-function workbookValue(value: CanonicalValue, { type }: ColumnSpec): CanonicalValue | Date {
+function workbookValue(value: CanonicalValue, { type }: ColumnSpec): CanonicalValue {
   if (typeof value !== "string") return value;
   const day = type === "date" ? dayFromIso(value) : null;
-  return day === null ? workbookText(value) : new Date(day * MS_PER_DAY);
+  return day === null ? workbookText(value) : workbookDay(day);
 }

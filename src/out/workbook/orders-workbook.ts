@@ -8,13 +8,12 @@ import type { Plan } from "../plan-schema.ts";
 import { sortBy } from "../sort-by.ts";
 import { tabNames } from "./tab-names.ts";
 import { workbookText } from "./workbook-text.ts";
-import { type Tab, writeWorkbook } from "./write-workbook.ts";
+import { type Tab, workbookDay, writeWorkbook } from "./write-workbook.ts";
 
 type Line = Plan["orders"][number];
-type Cell = string | number | Date | null;
+type Cell = string | number | null;
 type Row = Record<string, Cell>;
 
-const MS_PER_DAY = 86_400_000;
 const DATE_WIDTH = 11;
 const MONEY_WIDTH = 12;
 
@@ -156,6 +155,6 @@ function costs(lines: readonly Line[], currency: string): Row {
   return { line_cost: major(lineCost), fee_share: major(feeShare), total: major(lineCost + feeShare), currency: named };
 }
 
-function dateCell(iso: string): Date {
-  return new Date(dayFromIso(iso)! * MS_PER_DAY);
+function dateCell(iso: string): number {
+  return workbookDay(dayFromIso(iso)!);
 }

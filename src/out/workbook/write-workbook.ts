@@ -1,18 +1,18 @@
+import type { Day } from "../../calendar/day.ts";
 import { zip } from "./zip.ts";
 
-type Cell = string | number | Date | null;
+type Cell = string | number | boolean | null;
 
 /** A tab of a workbook to be written. */
 export interface Tab {
   name: string;
   /** A column `wraps` where its texts are broken into lines rather than cut off by the next cell. */
   columns: { header: string; key: string; width?: number; numFmt?: string; wraps?: boolean }[];
-  data: Record<string, Cell | boolean>[];
+  data: Record<string, Cell>[];
   /** Stands below every printed page. */
   footer?: string;
 }
 
-const MS_PER_DAY = 86_400_000;
 /** Day 0 of a spreadsheet's dates: 30 December 1899, so that its dates after February 1900 are right. */
 const SPREADSHEET_EPOCH_DAY = -25_569;
 const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
@@ -24,8 +24,8 @@ const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml";
 const OWN_FORMATS_FROM = 164;
 
 /**
- * Writes a workbook (ECMA-376, transitional) of plain cells: a bold header that stays in sight, then text, numbers and
- * dates in each column's format. On paper a tab lies across the page, is as wide as it, and has its header on every page. The reading library can write too, but names a tab with a blank in it wrongly where its
+ * Writes a workbook (ECMA-376, transitional) of plain cells: a bold header that stays in sight, then text and
+ * numbers in each column's format. On paper a tab lies across the page, is as wide as it, and has its header on every page. The reading library can write too, but names a tab with a blank in it wrongly where its
  * header is to stand on every printed page, and is twenty times the size.
  */
 export async function writeWorkbook(sheets: readonly Tab[]): Promise<Uint8Array> {
@@ -52,6 +52,11 @@ export async function writeWorkbook(sheets: readonly Tab[]): Promise<Uint8Array>
     part("xl/styles.xml", styles(formats)),
     ...sheets.map((tab, at) => part(`xl/worksheets/sheet${at + 1}.xml`, worksheet(tab, formats))),
   ]);
+}
+
+/** A day as workbooks count it: a number, in a column whose format makes a date of it. */
+export function workbookDay(day: Day): number {
+  return day - SPREADSHEET_EPOCH_DAY;
 }
 
 const relation = (id: number, type: string, target: string) =>
@@ -102,14 +107,13 @@ function worksheet({ columns, data, footer }: Tab, formats: readonly string[]): 
   );
 }
 
-function cell(value: Cell | boolean, row: number, column: number, style: number): string {
+function cell(value: Cell, row: number, column: number, style: number): string {
   if (value === null) return "";
   const at = `r="${columnName(column)}${row}"${style === 0 ? "" : ` s="${style}"`}`;
   if (typeof value === "boolean") return `<c ${at} t="b"><v>${Number(value)}</v></c>`;
   if (typeof value === "string")
     return `<c ${at} t="inlineStr"><is><t xml:space="preserve">${escaped(value)}</t></is></c>`;
-  const number = typeof value === "number" ? value : value.getTime() / MS_PER_DAY - SPREADSHEET_EPOCH_DAY;
-  return `<c ${at}><v>${number}</v></c>`;
+  return `<c ${at}><v>${value}</v></c>`;
 }
 
 /** Column 0 is A, 26 is AA. */

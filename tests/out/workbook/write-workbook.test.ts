@@ -1,10 +1,12 @@
 import { readXlsx } from "hucre/xlsx";
 import { describe, expect, it } from "vitest";
-import { writeWorkbook } from "../../../src/out/workbook/write-workbook.ts";
+import { dayFromIso } from "../../../src/calendar/day.ts";
+import { workbookDay, writeWorkbook } from "../../../src/out/workbook/write-workbook.ts";
 
 describe("writeWorkbook", () => {
   it("is read by the library as it was written", async () => {
     const day = new Date(Date.UTC(2027, 1, 28));
+    const counted = workbookDay(dayFromIso("2027-02-28")!);
     const keys = Array.from({ length: 28 }, (_, at) => `k${at}`);
     const bytes = await writeWorkbook([
       {
@@ -16,7 +18,7 @@ describe("writeWorkbook", () => {
           { header: "held", key: "held" },
         ],
         data: [
-          { day, price: 38.5, serial: "000817", held: true },
+          { day: counted, price: 38.5, serial: "000817", held: true },
           { day: null, price: -0.01, serial: ' <b>"x" & y</b>\nnew\u0001 line ', held: null },
         ],
       },
