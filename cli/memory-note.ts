@@ -1,10 +1,11 @@
 import { getHeapStatistics } from "node:v8";
 
-/** What a plan's memory grows with. */
+/** What the memory of a plan, or of proving forecasts, grows with. */
 export interface FleetSize {
   packs: number;
   /** Rows used, of all sheets. */
   rows: number;
+  /** Months ahead; 0 where nothing is planned. */
   months: number;
 }
 
@@ -34,7 +35,8 @@ export function memoryNote(
 ): string | null {
   const needed = packs * (BYTES_PER_PACK + months * BYTES_PER_PACK_AND_MONTH) + rows * BYTES_PER_ROW;
   if (needed <= limitBytes) return null;
-  return `A plan of ${packs.toLocaleString("en")} packs over ${months} months may need ${wayOut(needed, limitBytes)}.`;
+  const work = `${months > 0 ? "A plan" : "A forecast"} of ${packs.toLocaleString("en")} packs${months > 0 ? ` over ${months} months` : ""}`;
+  return `${work} may need ${wayOut(needed, limitBytes)}.`;
 }
 
 /*

@@ -39,6 +39,12 @@ it("readingNote says what the sheets may need and the ways out", () => {
     "Reading 300 MB of sheets may need some 5.4 GB of memory, and Node stops at 4.3 GB. If it does, run this again with NODE_OPTIONS=--max-old-space-size=9000 set, on a machine that has as much, or hand in the sheets of some items at a time.",
   );
 });
+// By hand: 250,000 packs * 20 kB and 1,000,000 rows * 0.5 kB
+it("memoryNote names no months where nothing is planned, as in prove", () => {
+  expect(memoryNote({ packs: 250_000, rows: 1_000_000, months: 0 }, 4345 * MB)).toMatch(
+    /^A forecast of 250,000 packs may need some 5\.5 GB of memory, and Node stops at 4\.3 GB\. /,
+  );
+});
 it("plan says so on stderr before it plans, by the limit that Node has, and plans all the same", () => {
   const packs = Array.from({ length: 2600 }, (_, n) => `S${n},shelf pack\n`).join("");
   const folder = folderWith({ ...SMALL_FLEET, "more.csv": `serial,item\n${packs}` });
