@@ -1,5 +1,7 @@
 import Papa from "papaparse";
 import type { GridRow } from "../grid.ts";
+import { LIMITS } from "../limits.ts";
+import { RepeatedTexts } from "./repeated-texts.ts";
 
 /** Separators that are tried, in order of preference. */
 const SEPARATORS = [",", ";", "\t", "|"] as const;
@@ -7,6 +9,8 @@ const SEPARATORS = [",", ";", "\t", "|"] as const;
 /** Records and characters that are enough to tell the separator by. */
 const PREVIEW_RECORDS = 60;
 const PREVIEW_CHARACTERS = 65_536;
+
+const LINE_FEED = 10;
 
 /** Lines with a quote that never closes that are mended one by one; in a file of more, quotes mean nothing. */
 const MOST_REPAIRS = 20;
@@ -61,10 +65,23 @@ export function textRecords(
 function plainRecords(text: string, separator: string, most: number, firstLine: number): GridRow[] {
   const rows: GridRow[] = [];
   if (text === "") return rows;
-  for (let from = 0, end = 0; end !== -1 && rows.length < most; from = end + 1) {
-    end = text.indexOf("\n", from);
-    const line = text.slice(from, end === -1 ? undefined : end);
-    rows.push({ line: firstLine + rows.length, cells: line.split(separator) });
+  const parting = separator.charCodeAt(0);
+  const columns: RepeatedTexts[] = [];
+  // cells are gathered in one list and copied, so that a row's list is as long as the row
+  const cells: string[] = [];
+  let column = 0;
+  for (let at = 0, from = 0; at <= text.length && rows.length < most; at++) {
+    const code = at === text.length ? LINE_FEED : text.charCodeAt(at);
+    if (code !== parting && code !== LINE_FEED) continue;
+    // beyond the columns that a sheet may have the file is refused anyway
+    if (column === columns.length && column < LIMITS.columns) columns.push(new RepeatedTexts());
+    const cell = text.slice(from, at);
+    cells[column] = columns[column]?.of(cell) ?? cell;
+    column++;
+    from = at + 1;
+    if (code === parting) continue;
+    rows.push({ line: firstLine + rows.length, cells: cells.slice(0, column) });
+    column = 0;
   }
   return rows;
 }
