@@ -4,6 +4,7 @@ import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { StockUnit } from "../supplies/stock-units.ts";
 import { goodUntil } from "../supplies/unit-life.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
+import { countRows, countUnits, type DatedCounts } from "./dated-counts.ts";
 import { type DatesBehind, datesBehind } from "./dates-behind.ts";
 import { type HeldRow, heldRows } from "./held-stock.ts";
 import { crowdedRows, datedRows, moveRows, swapRows } from "./plan-dated.ts";
@@ -21,11 +22,22 @@ export interface DatesReport
   openedTooLong: Plan["datedStock"];
 }
 
-/** What `dates` tells: the plan's own rows about dated stock, without forecasting a single pack. */
+/** The counts of reports whose rows need not be made for them; any other report is counted row by row. */
+const countsAhead = new WeakMap<DatesReport, () => DatedCounts>();
+
+/** What a summary tells of a report's dated stock. */
+export function countsOf(report: DatesReport): DatedCounts {
+  return countsAhead.get(report)?.() ?? countRows(report);
+}
+
+/**
+ * What `dates` tells: the plan's own rows about dated stock, without forecasting a single pack. A row for each row of
+ * stock is made when `datedStock` is first asked for, since the text does without.
+ */
 export function assembleDates(reading: Reading, policy: Policy, dated: DatedStockForecast): DatesReport {
-  return {
+  const report: DatesReport = {
     ...planHead(reading, policy, dated.findings),
-    datedStock: datedRows(dated.units),
+    datedStock: [],
     heldStock: heldRows(dated.units),
     openedTooLong: datedRows(dated.needing.stock.filter((unit) => openedTooLong(unit, policy))),
     crowdedMonths: crowdedRows(dated.crowdedMonths),
@@ -34,6 +46,18 @@ export function assembleDates(reading: Reading, policy: Policy, dated: DatedStoc
     ...datesBehind(dated, policy, reading.fleet.routine),
     cautions: [...STANDING_CAUTIONS, ...dated.cautions],
   };
+  countsAhead.set(report, () => countUnits(dated.needing.stock, policy));
+  const settle = (value: DatesReport["datedStock"]) => {
+    countsAhead.delete(report);
+    Object.defineProperty(report, "datedStock", { value, writable: true, enumerable: true, configurable: true });
+    return value;
+  };
+  return Object.defineProperty(report, "datedStock", {
+    get: () => settle(datedRows(dated.units)),
+    set: settle,
+    enumerable: true,
+    configurable: true,
+  });
 }
 
 function openedTooLong({ row, item }: StockUnit, policy: Policy): boolean {

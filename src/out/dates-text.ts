@@ -3,10 +3,10 @@ import { COST_PER_UNIT_MOVED } from "../supplies/moves.ts";
 import { busiestPlaces } from "./busiest-places.ts";
 import { findingLines } from "./check-text.ts";
 import { counted, countText } from "./count-text.ts";
-import { type DatedRun, datedRuns } from "./dated-runs.ts";
-import type { DatesReport } from "./dates-report.ts";
+import { type DatedCounts, LATER, OVERDUE } from "./dated-counts.ts";
+import { countsOf, type DatesReport } from "./dates-report.ts";
 import { exchangeTable, swapCapacityLines, swapTable, useTable } from "./dates-tables.ts";
-import { heldTold, notHeld } from "./held-stock.ts";
+import { heldTold } from "./held-stock.ts";
 import { horizonText } from "./horizon-text.ts";
 import { lapseTable } from "./lapse-table.ts";
 import { listTold, pastExpiry } from "./out-now.ts";
@@ -20,15 +20,12 @@ import { wrapText } from "./text-width.ts";
  * swaps and moves, the use rates behind them, and stock and use that do not fit the fleet. Held stock is told by itself.
  */
 export function datesText(plan: DatesReport, setting: TextSetting): string {
-  const runs = datedRuns(plan.datedStock);
-  const serving = plan.heldStock.length === 0 ? runs : datedRuns(notHeld(plan));
-  const units = runs.reduce((sum, run) => sum + run.units, 0);
-  const expired = runs.filter(({ expiry }) => expiry < plan.asOf).flatMap(({ rows }) => rows);
+  const { rows, units, expired, due } = countsOf(plan);
   return joinLines([
     titleLine(`Dated stock ${horizonText(plan)}`, setting),
     "",
     wrapText(
-      `${counted(units, "dated unit")} in ${counted(plan.datedStock.length, "row")}. A unit is to be swapped ${plan.policy.swap_before_expiry_days} days before it expires; opened gel by its opened date if that is sooner.`,
+      `${counted(units, "dated unit")} in ${counted(rows, "row")}. A unit is to be swapped ${plan.policy.swap_before_expiry_days} days before it expires; opened gel by its opened date if that is sooner.`,
       setting.width,
     ),
     ...section(
@@ -37,7 +34,7 @@ export function datesText(plan: DatesReport, setting: TextSetting): string {
       setting,
     ),
     ...section("Held", bullets(heldTold(plan.heldStock), setting), setting),
-    ...section("Units to swap by month", monthLines(plan, serving, setting.width), setting),
+    ...section("Units to swap by month", monthLines(plan, due, setting.width), setting),
     ...section("Places with most to swap", [busiestPlaces(plan, setting.width) ?? []].flat(), setting),
     ...section("What lapses if nothing is done", [lapseTable(plan, setting.width) ?? []].flat(), setting),
     ...section(
@@ -84,10 +81,11 @@ function moveLines({ moves }: DatesReport, width: number): string[] {
 }
 
 /** A line a month: its total, then the items; what is overdue stands first and what comes after the plan last. */
-function monthLines(plan: DatesReport, runs: readonly DatedRun[], width: number): string[] {
+function monthLines(plan: DatesReport, due: DatedCounts["due"], width: number): string[] {
   const byMonth = new Map<string, Map<string, number>>();
-  for (const { item, swapBy, units } of runs) {
-    const label = monthLabel(swapBy, plan);
+  for (const { item, when, units } of due) {
+    if (units === 0) continue;
+    const label = when.padEnd(7);
     const items = byMonth.get(label) ?? new Map<string, number>();
     items.set(item, (items.get(item) ?? 0) + units);
     byMonth.set(label, items);
@@ -101,15 +99,6 @@ function monthLines(plan: DatesReport, runs: readonly DatedRun[], width: number)
     );
     return wrapText(`${label} ${countText(total).padStart(6)}: ${told.join(", ")}`, width, " ".repeat(17));
   });
-}
-
-const OVERDUE = "overdue";
-const LATER = "later";
-
-function monthLabel(swapBy: string, plan: DatesReport): string {
-  if (swapBy < plan.asOf) return OVERDUE.padEnd(7);
-  const month = swapBy.slice(0, 7);
-  return month > plan.horizon.to ? LATER.padEnd(7) : month;
 }
 
 function monthOrder(labels: string[]): string[] {

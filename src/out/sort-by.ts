@@ -25,8 +25,8 @@ export function sortBy<Row>(rows: readonly Row[], key: (row: Row) => readonly Ke
   const sorted: Row[] = [];
   for (let from = 0, to = 0; from < order.length; from = to) {
     const first = order[from]!;
-    for (to = from + 1; to < order.length; to++)
-      if (!parts.every(({ rank }) => rank[order[to]!] === rank[first])) break;
+    to = from + 1;
+    while (to < order.length && sameRanks(parts, order[to]!, first)) to++;
     if (to === from + 1) sorted.push(rows[first]!);
     else {
       const alike = Array.from(order.subarray(from, to), (at) => rows[at]!);
@@ -34,6 +34,11 @@ export function sortBy<Row>(rows: readonly Row[], key: (row: Row) => readonly Ke
     }
   }
   return sorted;
+}
+
+function sameRanks(parts: readonly RankedPart[], a: number, b: number): boolean {
+  for (const { rank } of parts) if (rank[a] !== rank[b]) return false;
+  return true;
 }
 
 function pairByPair<Row>(rows: readonly Row[], key: (row: Row) => readonly KeyPart[], from: number): Row[] {
@@ -50,29 +55,47 @@ interface RankedPart {
 
 /** The first parts of all keys as ranks. */
 function rankedParts<Row>(rows: readonly Row[], key: (row: Row) => readonly KeyPart[]): RankedPart[] {
-  const parts = Array.from({ length: Math.min(RANKED, key(rows[0]!).length) }, () => ({
-    met: new Map<KeyPart, number>(),
-    rank: new Int32Array(rows.length),
-  }));
-  rows.forEach((row, at) => {
-    const values = key(row);
-    parts.forEach(({ met, rank }, part) => {
-      const value = values[part] ?? null;
-      let number = met.get(value);
+  const parts = Array.from({ length: Math.min(RANKED, key(rows[0]!).length) }, () => new MetValues(rows.length));
+  for (let at = 0; at < rows.length; at++) {
+    const values = key(rows[at]!);
+    for (let part = 0; part < parts.length; part++) parts[part]!.note(at, values[part] ?? null);
+  }
+  return parts.map((met) => met.ranked());
+}
+
+/** The values of one part of many keys, numbered as they are met. */
+class MetValues {
+  readonly #numbers = new Map<KeyPart, number>();
+  readonly #ofRow: Int32Array;
+  #last: KeyPart = null;
+  #lastNumber = -1;
+
+  constructor(rows: number) {
+    this.#ofRow = new Int32Array(rows);
+  }
+
+  note(row: number, value: KeyPart): void {
+    // rows that stand together often have one value
+    if (value !== this.#last || this.#lastNumber === -1) {
+      let number = this.#numbers.get(value);
       if (number === undefined) {
-        number = met.size;
-        met.set(value, number);
+        number = this.#numbers.size;
+        this.#numbers.set(value, number);
       }
-      rank[at] = number;
+      this.#last = value;
+      this.#lastNumber = number;
+    }
+    this.#ofRow[row] = this.#lastNumber;
+  }
+
+  ranked(): RankedPart {
+    const rankOf = new Int32Array(this.#numbers.size);
+    [...this.#numbers.keys()].sort(compareParts).forEach((value, place) => {
+      rankOf[this.#numbers.get(value)!] = place;
     });
-  });
-  return parts.map(({ met, rank }) => {
-    const rankOf = new Int32Array(met.size);
-    [...met.keys()].sort(compareParts).forEach((value, place) => {
-      rankOf[met.get(value)!] = place;
-    });
-    return { rank: rank.map((number) => rankOf[number]!), values: met.size };
-  });
+    const rank = this.#ofRow.map((number) => rankOf[number]!);
+    return { rank, values: rankOf.length };
+  }
 }
 
 /** The rows by rank; those of one rank keep their order. */

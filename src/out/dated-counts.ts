@@ -1,0 +1,63 @@
+import { monthOfDay, monthText } from "../calendar/month.ts";
+import type { Policy } from "../fleet/policy.ts";
+import type { StockUnit } from "../supplies/stock-units.ts";
+import { type HeldRow, notHeld } from "./held-stock.ts";
+import { datedRows } from "./plan-dated.ts";
+import type { Plan } from "./plan-schema.ts";
+
+type DatedRows = Plan["datedStock"];
+
+/** What a summary tells of dated stock: a large fleet's rows need not be made for it. */
+export interface DatedCounts {
+  rows: number;
+  units: number;
+  /** Rows past expiry, in the plan's order; a few others may be among them. */
+  expired: DatedRows;
+  /** Units that serve, by item and when they are to be swapped: a month, overdue, or later than the plan. */
+  due: { item: string; when: string; units: number }[];
+}
+
+export const OVERDUE = "overdue";
+export const LATER = "later";
+
+/** The counts of a report's rows. */
+export function countRows(
+  report: Pick<Plan, "asOf" | "horizon" | "datedStock"> & { heldStock: readonly HeldRow[] },
+): DatedCounts {
+  const { asOf, horizon, datedStock } = report;
+  const when = (swapBy: string) =>
+    swapBy < asOf ? OVERDUE : swapBy.slice(0, 7) > horizon.to ? LATER : swapBy.slice(0, 7);
+  return {
+    rows: datedStock.length,
+    units: datedStock.reduce((sum, { quantity }) => sum + quantity, 0),
+    expired: datedStock,
+    due: notHeld(report).map(({ item, swapBy, quantity }) => ({ item, when: when(swapBy), units: quantity })),
+  };
+}
+
+/** The same counts of a forecast's units, before rows are made of them. */
+export function countUnits(units: readonly StockUnit[], { asOf, horizonMonths }: Policy): DatedCounts {
+  const first = monthOfDay(asOf);
+  // by item, then: overdue, each month of the plan, later
+  const byItem = new Map<string, number[]>();
+  let all = 0;
+  for (const { row, swapBy, swapMonth } of units) {
+    all += row.quantity;
+    if (row.held !== null) continue;
+    let byMonth = byItem.get(row.item);
+    if (!byMonth) {
+      byMonth = new Array<number>(horizonMonths + 2).fill(0);
+      byItem.set(row.item, byMonth);
+    }
+    byMonth[swapBy < asOf ? 0 : Math.min(swapMonth - first, horizonMonths) + 1]! += row.quantity;
+  }
+  const when = (at: number) => (at === 0 ? OVERDUE : at > horizonMonths ? LATER : monthText(first + at - 1));
+  return {
+    rows: units.length,
+    units: all,
+    expired: datedRows(units.filter(({ row }) => row.expiry < asOf)),
+    due: [...byItem].flatMap(([item, byMonth]) =>
+      byMonth.flatMap((count, at) => (count === 0 ? [] : [{ item, when: when(at), units: count }])),
+    ),
+  };
+}
