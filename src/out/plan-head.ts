@@ -1,6 +1,7 @@
 import { isoFromDay } from "../calendar/day.ts";
 import { monthOfDay, monthText } from "../calendar/month.ts";
 import type { Finding } from "../fleet/finding.ts";
+import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { POLICY_KEYS } from "../fleet/policy-keys.ts";
 import type { Reading, ReadTable } from "../sheets/reading.ts";
@@ -42,17 +43,22 @@ function policyRecord(policy: Policy): Plan["policy"] {
 
 /** What was read, by file, tab and table, without the columns. */
 export function inputRows(inputs: readonly ReadTable[]): Plan["inputs"] {
-  return tablesInOrder(inputs).map(({ file, sheet, table, kinds, headerLines, rows, used, setAside, sha256 }) => ({
-    file,
-    sheet,
-    table,
-    kinds,
-    headerLines,
-    rows,
-    used,
-    setAside,
-    sha256,
-  }));
+  return tablesInOrder(inputs).map((input) => {
+    const { file, sheet, table, kinds, headerLines, rows, used, setAside } = input;
+    return {
+      file,
+      sheet,
+      table,
+      kinds,
+      headerLines,
+      rows,
+      used,
+      setAside,
+      get sha256() {
+        return input.sha256;
+      },
+    };
+  });
 }
 
 /** Findings by place: file, tab, line, column, then code and value. */
@@ -72,7 +78,10 @@ export function findingRows(findings: readonly Finding[]): Plan["findings"] {
   return sortBy(rows, (row) => [row.file, row.sheet, row.line, row.column, row.code, row.value, row.message]);
 }
 
-/** Tables read by file, tab and place in the tab. The digest tells two files of one name apart. */
+/** Tables read by file, tab and place in the tab. The digest, which takes long to work out, tells two files of one name apart. */
 export function tablesInOrder(inputs: readonly ReadTable[]): ReadTable[] {
-  return sortBy(inputs, (input) => [input.file, input.sheet, input.sha256, input.table]);
+  const placeOf = ({ file, sheet, table }: ReadTable) => JSON.stringify([file, sheet, table]);
+  const places = groupBy(inputs, placeOf);
+  const alike = new Set([...places.values()].flatMap((tables) => (tables.length > 1 ? tables[0]!.file : [])));
+  return sortBy(inputs, (input) => [input.file, input.sheet, alike.has(input.file) ? input.sha256 : "", input.table]);
 }

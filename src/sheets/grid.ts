@@ -13,7 +13,7 @@ export interface Grid {
   /** The tab's name; null for a text file. */
   sheet: string | null;
   rows: GridRow[];
-  sha256: string;
+  readonly sha256: string;
   /** True where the file parts its cells by semicolons, as places with a decimal comma do. */
   semicolons: boolean;
   /** Lines on which a quote opens that never closes. */

@@ -89,11 +89,16 @@ function unpackText({ name, bytes }: SheetFile): UnpackedFile {
         ? "too-many-columns"
         : null;
   if (code !== null) return { grids: [], refused: refusal(name, code), passedOver: null };
+  let digest: string | null = null;
   const grid: Grid = {
     file: name,
     sheet: null,
     rows,
-    sha256: sha256(bytes),
+    // worked out when asked for: a large file's takes as long as reading its cells, and text for people does without
+    get sha256() {
+      digest ??= sha256(bytes);
+      return digest;
+    },
     semicolons: separator === ";",
     openQuotes,
     hidden: { tab: false, rows: 0, columns: 0 },

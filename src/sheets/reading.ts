@@ -41,7 +41,7 @@ export interface ReadTable {
   rows: number;
   used: number;
   setAside: number;
-  sha256: string;
+  readonly sha256: string;
   columns: ReadColumn[];
 }
 

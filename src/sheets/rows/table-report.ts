@@ -18,7 +18,9 @@ export function describeTable({ state, readers }: BuiltTable): ReadTable {
     rows,
     used,
     setAside: rows - used,
-    sha256: table.grid.sha256,
+    get sha256() {
+      return table.grid.sha256;
+    },
     columns: readColumns({ state, readers }),
   };
 }
