@@ -15,6 +15,7 @@ const UNITS_FOLLOWED_EXACTLY = 60;
 // tables of every call, since making them would take longer than filling them
 const WAYS = new Float64Array(UNITS_FOLLOWED_EXACTLY ** 2);
 const WEIGHTS = new Float64Array(UNITS_FOLLOWED_EXACTLY);
+const CHANCES = new Float64Array(UNITS_FOLLOWED_EXACTLY);
 
 /**
  * Chances that each of a place's units, in the order of their swap days, is used before that day.
@@ -32,12 +33,33 @@ const WEIGHTS = new Float64Array(UNITS_FOLLOWED_EXACTLY);
  */
 export function chancesUsed(swapDays: readonly Day[], place: UsingPlace, unitsPerUse: Float64Array): Float64Array {
   const units = swapDays.length;
-  const chances = new Float64Array(units);
+  if (units > UNITS_FOLLOWED_EXACTLY) {
+    const needs = needsAt(place, swapDays[units - 1]!, unitsPerUse);
+    // nothing is used where nothing is needed
+    return place.use === null && needs.knownDays.length === 0
+      ? new Float64Array(units)
+      : chancesServed(swapDays, needs);
+  }
+  return workOut(swapDays, place, unitsPerUse).slice(0, units);
+}
+
+/** Expected units used before their swap days, of a place's units together. */
+export function expectedUsed(swapDays: readonly Day[], place: UsingPlace, unitsPerUse: Float64Array): number {
+  const units = swapDays.length;
+  const chances =
+    units > UNITS_FOLLOWED_EXACTLY ? chancesUsed(swapDays, place, unitsPerUse) : workOut(swapDays, place, unitsPerUse);
+  let used = 0;
+  for (let unit = 0; unit < units; unit++) used += chances[unit]!;
+  return used;
+}
+
+/** The chances of so few units that they are followed exactly, in the table of all calls: it holds until the next. */
+function workOut(swapDays: readonly Day[], place: UsingPlace, unitsPerUse: Float64Array): Float64Array {
+  const units = swapDays.length;
+  const chances = CHANCES.fill(0, 0, units);
   const rate = place.use?.rate ?? null;
-  const end = swapDays[units - 1] ?? place.from;
-  const scheduled = routineDays(place, end);
+  const scheduled = routineDays(place, swapDays[units - 1] ?? place.from);
   if (units === 0 || (rate === null && scheduled.length === 0)) return chances;
-  if (units > UNITS_FOLLOWED_EXACTLY) return chancesServed(swapDays, needsAt(place, end, unitsPerUse));
   const ways = WAYS.fill(0, 0, units * units);
   ways[0] = 1;
   const sizes = unitsPerUse.length > 2 ? sizesOfEvents(unitsPerUse, units) : null;
@@ -89,7 +111,7 @@ export function chancesUsed(swapDays: readonly Day[], place: UsingPlace, unitsPe
 export function unitsUsed(runs: readonly UnitRun[], place: UsingPlace, unitsPerUse: Float64Array): number[] {
   return unitsOfRuns(runs) > UNITS_FOLLOWED_EXACTLY
     ? unitsServed(runs, needsAt(place, runs.at(-1)!.day, unitsPerUse))
-    : sumsByRun(runs, chancesUsed(daysOfRuns(runs), place, unitsPerUse));
+    : sumsByRun(runs, workOut(daysOfRuns(runs), place, unitsPerUse));
 }
 
 /** What a place takes of its units, its rate taken as known. */

@@ -32,30 +32,42 @@ const POINTS_CLUSTERED = 400;
  */
 export function crowdedMonths(units: readonly StockUnit[], moves: readonly Move[], policy: Policy): CrowdedMonth[] {
   const first = monthOfDay(policy.asOf);
-  const { asOf, horizonMonths } = policy;
-  const due = units.filter(
-    ({ swapBy, swapMonth, row }) =>
-      swapBy >= asOf && row.held === null && row.quantity > 0 && swapMonth < first + horizonMonths,
-  );
-  return [...groupBy(due, ({ item }) => item)]
+  const isDue = ({ swapBy, swapMonth, row }: StockUnit) =>
+    swapBy >= policy.asOf && row.held === null && row.quantity > 0 && swapMonth < first + policy.horizonMonths;
+  // counted first, since hardly an item has a crowd
+  const counts = new Map<Item, number[]>();
+  for (const unit of units) {
+    if (!isDue(unit)) continue;
+    let byMonth = counts.get(unit.item);
+    if (!byMonth) {
+      byMonth = [];
+      counts.set(unit.item, byMonth);
+    }
+    const month = unit.swapMonth - first;
+    byMonth[month] = (byMonth[month] ?? 0) + unit.row.quantity;
+  }
+  return [...counts]
     .sort(([a], [b]) => (a.key < b.key ? -1 : 1))
-    .flatMap(([item, ofItem]) => crowdsOfItem(item, ofItem, moves, first, horizonMonths));
+    .flatMap(([item, byMonth]) => {
+      const unitsIn = new Map(byMonth.flatMap((count, month) => [[first + month, count] as const]));
+      return crowdsOfItem(item, unitsIn, () => units.filter((of) => of.item === item && isDue(of)), moves, policy);
+    });
 }
 
 function crowdsOfItem(
   item: Item,
-  due: readonly StockUnit[],
+  unitsIn: ReadonlyMap<Month, number>,
+  dueUnits: () => StockUnit[],
   moves: readonly Move[],
-  first: Month,
-  horizon: number,
+  policy: Policy,
 ): CrowdedMonth[] {
-  const byMonth = new Map([...groupBy(due, ({ swapMonth }) => swapMonth)].sort(([a], [b]) => a - b));
-  const unitsIn = new Map([...byMonth].map(([month, ofMonth]) => [month, unitsOf(ofMonth)]));
-  const last = Math.max(first, ...byMonth.keys());
-  const months = Math.min(horizon, Math.max(LEAST_MONTHS, last - first + 1));
+  const first = monthOfDay(policy.asOf);
+  const last = Math.max(first, ...unitsIn.keys());
+  const months = Math.min(policy.horizonMonths, Math.max(LEAST_MONTHS, last - first + 1));
   const evenShare = [...unitsIn.values()].reduce((a, b) => a + b, 0) / months;
   const mayBeCrowded = (count: number) => count >= LEAST_UNITS && count >= TIMES_EVEN_SHARE * evenShare;
   if (![...unitsIn.values()].some(mayBeCrowded)) return [];
+  const byMonth = new Map([...groupBy(dueUnits(), ({ swapMonth }) => swapMonth)].sort(([a], [b]) => a - b));
   const deliveries = new Map([...byMonth].map(([month, ofMonth]) => [month, deliveriesOf(ofMonth)]));
   const points = [...deliveries.values()].reduce((a, b) => a + b, 0);
   let clusters: Month[][] | null = null;
@@ -93,10 +105,6 @@ function crowdsOfItem(
     });
   }
   return crowded;
-}
-
-function unitsOf(due: readonly StockUnit[]): number {
-  return due.reduce((sum, { row }) => sum + row.quantity, 0);
 }
 
 /** Units of a month that moves carry away from where they stand. */

@@ -48,9 +48,8 @@ function standing(place: MovePlace, days: readonly Day[]): PlaceState {
   return { place, days, distinct: [...new Set(days)], value: place.value(days), gains: new Map() };
 }
 
-/** Units more that a place is expected to use where one of its units has another day. */
-function gainOf(of: PlaceState, out: Day, into: Day): number {
-  const gains = gainsOf(of, out);
+/** Units more that a place is expected to use where one of its units has another day; `gains` are its own of that unit. */
+function gainOf(of: PlaceState, gains: GainsByDay, out: Day, into: Day): number {
   const known = gains.at(into);
   if (known !== null) return known;
   const gain = of.place.value(replaced(of.days, out, into)) - of.value;
@@ -59,8 +58,8 @@ function gainOf(of: PlaceState, out: Day, into: Day): number {
 }
 
 /** The most that a place can gain so, from what has been asked before: a unit of an earlier day gains it no more. */
-function mostGained(of: PlaceState, out: Day, into: Day): number {
-  return Math.min(gainsOf(of, out).ofLater(into), into <= out ? 0 : Number.POSITIVE_INFINITY);
+function mostGained(gains: GainsByDay, out: Day, into: Day): number {
+  return Math.min(gains.ofLater(into), into <= out ? 0 : Number.POSITIVE_INFINITY);
 }
 
 function gainsOf({ gains }: PlaceState, out: Day): GainsByDay {
@@ -77,7 +76,7 @@ export function offersOf(of: PlaceState, from: number, latest: Day, cost: number
   const offers: Offer[] = [];
   for (const day of of.distinct) {
     if (day >= latest) break;
-    const bound = gainOf(of, day, latest);
+    const bound = gainOf(of, gainsOf(of, day), day, latest);
     // the later the unit given away, the less is gained by a still later one
     if (bound <= cost) break;
     offers.push({ from, day, bound, tried: new Map() });
@@ -90,18 +89,20 @@ export function tryOn(offer: Offer, giver: PlaceState, to: number, taker: PlaceS
   const known = offer.tried.get(to);
   if (known?.taker === taker && (known.given !== null || known.gain <= above)) return known;
   const { day } = offer;
+  const ofGiver = gainsOf(giver, day);
   const best: Tried = { taker, gain: above, given: null };
   for (let at = taker.distinct.length - 1; at >= 0 && taker.distinct[at]! > day; at--) {
     const given = taker.distinct[at]!;
-    const mostLost = mostGained(taker, given, day);
+    const ofTaker = gainsOf(taker, given);
+    const mostLost = mostGained(ofTaker, given, day);
     // all the gain is the giver's, since the taker's unit expires sooner, and it grows with the day given
-    const mostByGiver = mostGained(giver, day, given);
+    const mostByGiver = mostGained(ofGiver, day, given);
     if (mostByGiver <= best.gain) break;
     if (mostByGiver + mostLost <= best.gain) continue;
-    const gained = gainOf(giver, day, given);
+    const gained = gainOf(giver, ofGiver, day, given);
     if (gained <= best.gain) break;
     if (gained + mostLost <= best.gain) continue;
-    const gain = gained + gainOf(taker, given, day);
+    const gain = gained + gainOf(taker, ofTaker, given, day);
     // a hair more is rounding, which must not move anything
     if (gain <= best.gain + ROUNDING) continue;
     best.gain = gain;

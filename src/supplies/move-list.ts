@@ -78,6 +78,7 @@ function pairUp(candidates: readonly Candidate[], after: readonly Day[][]): Leg[
     const counts = new Map<Day, number>();
     for (const day of search.days) counts.set(day, (counts.get(day) ?? 0) + 1);
     for (const day of after[index]!) counts.set(day, (counts.get(day) ?? 0) - 1);
+    for (const [day, count] of counts) if (count === 0) counts.delete(day);
     return counts;
   });
   const legs: Leg[] = [];
@@ -86,8 +87,11 @@ function pairUp(candidates: readonly Candidate[], after: readonly Day[][]): Leg[
     surplus[to]!.set(day, surplus[to]!.get(day)! + 1);
     legs.push({ from, to, day });
   };
-  const wanted = (from: number, to: number) =>
-    [...surplus[from]!].find(([day, count]) => count > 0 && (surplus[to]!.get(day) ?? 0) < 0)?.[0];
+  const wanted = (from: number, to: number) => {
+    const lacking = surplus[to]!;
+    for (const [day, count] of surplus[from]!) if (count > 0 && (lacking.get(day) ?? 0) < 0) return day;
+    return undefined;
+  };
   const givers = surplus.flatMap((counts, index) => ([...counts.values()].some((count) => count > 0) ? [index] : []));
   for (const straight of [true, false]) {
     for (const from of givers) {

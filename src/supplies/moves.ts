@@ -3,7 +3,8 @@ import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { merged } from "../fleet/merged.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { DatedStockRow } from "../fleet/rows.ts";
-import { chancesUsed } from "./chance-used.ts";
+import { largest } from "../maths/largest.ts";
+import { expectedUsed } from "./chance-used.ts";
 import type { ItemPlace } from "./item-place.ts";
 import type { ItemPlaces } from "./item-places.ts";
 import { type Candidate, listMoves } from "./move-list.ts";
@@ -43,24 +44,19 @@ function candidatePlaces(ofItem: ItemPlaces, policy: Policy): Candidate[] {
       stock.reduce((sum, { row }) => sum + row.quantity, 0) <= MOST_UNITS_HELD,
   );
   const rate = ({ use }: ItemPlace) => (use ? use.rate.shape / use.rate.exposure : 0);
-  const order = (score: (of: ItemPlace) => number) =>
-    all
-      .map((place) => ({ place, score: score(place) }))
-      .sort((a, b) => b.score - a.score || (a.place.key < b.place.key ? -1 : 1))
-      .map(({ place }) => place);
-  const chosen = new Set([
-    ...order(unitsThatLapse).slice(0, PLACES_THAT_LOSE),
-    ...order(rate).slice(0, PLACES_THAT_USE),
-  ]);
+  const most = (score: (of: ItemPlace) => number, count: number) =>
+    largest(Float64Array.from(all.map(score)), count).map((at) => all[at]!);
+  const chosen = new Set([...most(unitsThatLapse, PLACES_THAT_LOSE), ...most(rate, PLACES_THAT_USE)]);
   return all
     .filter((place) => chosen.has(place))
     .map((place) => candidate(ofItem, place, policy))
     .filter(({ search }) => search.days.length > 0);
 
   function unitsThatLapse({ stock }: ItemPlace): number {
-    return stock.reduce((sum, { row, swapBy, chanceUsed }) => {
-      return row.held !== null || swapBy <= policy.asOf ? sum : sum + row.quantity * (1 - chanceUsed);
-    }, 0);
+    let lapse = 0;
+    for (const { row, swapBy, chanceUsed } of stock)
+      if (row.held === null && swapBy > policy.asOf) lapse += row.quantity * (1 - chanceUsed);
+    return lapse;
   }
 }
 
@@ -77,9 +73,7 @@ function candidate({ use }: ItemPlaces, place: ItemPlace, policy: Policy): Candi
   const days = repeat(movable);
   const value = (of: readonly Day[]) => {
     const together = staying.length === 0 ? of : merged(of, staying, (a, b) => a - b);
-    let used = 0;
-    for (const chance of chancesUsed(together, place, use!.unitsPerUse)) used += chance;
-    return used;
+    return expectedUsed(together, place, use!.unitsPerUse);
   };
   const perDay = place.use
     ? ((place.use.rate.shape / place.use.rate.exposure) * use!.meanUnitsPerUse) / DAYS_PER_MONTH

@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day.ts";
+import { largest } from "../maths/largest.ts";
 import type { PlaceState } from "./exchange-state.ts";
 
 /** Uses by a day that no earlier unit meets, by place; minus infinity where the place holds no later unit. */
@@ -32,17 +33,23 @@ export class TakersByDay {
   of(day: Day): readonly number[] {
     let found = this.#byDay.get(day);
     if (!found) {
-      const slack = Float64Array.from(this.#state, (of) => slackOf(of, day));
+      const slack = new Float64Array(this.#state.length);
+      for (let index = 0; index < slack.length; index++) slack[index] = slackOf(this.#state[index]!, day);
       found = { slack, changesSeen: this.#changed.length, first: largest(slack, this.#most) };
       this.#byDay.set(day, found);
     }
     if (found.changesSeen < this.#changed.length) {
-      const { slack } = found;
+      const { slack, first } = found;
+      let sameFirst = true;
       for (; found.changesSeen < this.#changed.length; found.changesSeen++) {
         const index = this.#changed[found.changesSeen]!;
-        slack[index] = slackOf(this.#state[index]!, day);
+        const now = slackOf(this.#state[index]!, day);
+        // a place that was not among the first and comes behind the last of them changes nothing
+        const behind = first.length === this.#most && now < slack[first[first.length - 1]!]!;
+        sameFirst &&= now === slack[index] || (behind && !first.includes(index));
+        slack[index] = now;
       }
-      found.first = largest(slack, this.#most);
+      if (!sameFirst) found.first = largest(slack, this.#most);
     }
     return found.first;
   }
@@ -53,18 +60,4 @@ function slackOf({ days, place }: PlaceState, day: Day): number {
   let sooner = 0;
   while (days[sooner]! <= day) sooner++;
   return place.expectedUses(day) - sooner;
-}
-
-/** Indices of the largest values, descending; of equals the first. Minus infinity does not count. */
-function largest(values: Float64Array, most: number): number[] {
-  const found: number[] = [];
-  for (let index = 0; index < values.length; index++) {
-    const value = values[index]!;
-    if (value === Number.NEGATIVE_INFINITY) continue;
-    if (found.length === most && value <= values[found[most - 1]!]!) continue;
-    let at = found.length < most ? found.length : most - 1;
-    for (; at > 0 && values[found[at - 1]!]! < value; at--) found[at] = found[at - 1]!;
-    found[at] = index;
-  }
-  return found;
 }
