@@ -5,10 +5,10 @@ const CLEAR_LINE = "\r\u001b[2K";
 
 let shown = false;
 
-/** Says what is being worked on, at a terminal only: one line, in the place of the one before. */
+/** Says what is being worked on, at a terminal that can take a line back: one line, in the place of the one before. */
 export function showProgress(text: string): void {
   const { isTTY, columns } = process.stderr;
-  if (!isTTY) return;
+  if (!isTTY || process.env.TERM === "dumb") return;
   // a line that the terminal wraps could not be taken back
   process.stderr.write(CLEAR_LINE + terminalText(text).slice(0, (columns || 80) - 1));
   shown = true;

@@ -6,11 +6,13 @@ const was = [process.stderr.isTTY, process.stderr.columns] as const;
 afterEach(() => {
   [process.stderr.isTTY, process.stderr.columns] = was;
   vi.restoreAllMocks();
+  vi.unstubAllEnvs();
 });
 
 /** What is written to stderr, which is a terminal of so many columns or none. */
-function written(columns: number | null, work: () => void): string {
+function written(columns: number | null, work: () => void, terminal = "xterm"): string {
   let text = "";
+  vi.stubEnv("TERM", terminal);
   vi.spyOn(process.stderr, "write").mockImplementation((chunk) => {
     text += String(chunk);
     return true;
@@ -35,6 +37,9 @@ it("progress moves no cursor by the name of a file", () => {
 });
 it("progress is not written into a pipe or a file", () => {
   expect(written(null, () => showProgress("Planning ..."))).toBe("");
+});
+it("progress is not written to a terminal that cannot take a line back", () => {
+  expect(written(80, () => showProgress("Planning ..."), "dumb")).toBe("");
 });
 // quoting rules of the POSIX shell command language, 2.2.2
 it("typed: words as a shell takes them", () => {
