@@ -137,6 +137,12 @@ export const FINDING_CODES = {
     "Amber",
     "Nothing, if it serves; else write retired with the day, or why it may not be used.",
   ),
+  "order-settled": code(
+    "info",
+    "An order has come, or was closed or cancelled: it brings nothing more.",
+    "Qty ordered 50, Qty received 50",
+    "Nothing, if what came is counted as stock.",
+  ),
   "gone-undated": code(
     "warning",
     "A status says that the thing is gone, and no column or cell tells since when.",

@@ -70,6 +70,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
 const ROWS: Partial<Record<FindingCodeName, string>> = {
   "repeated-header": "serial,cycles\nA,4\nserial,cycles\nB,5\n",
   "gone-undated": "serial,site,status\nA,North,Retired\n",
+  "order-settled": "po,item,qty ordered,qty received\nP1,Pads,50,50\n",
   gone: "item,expiry,quantity,status\nA,2027-01-01,4,Disposed of\n",
   "total-row": "item,expiry,quantity\nA,2027-01-01,4\nTotal,,4\n",
   "section-line": "item,expiry,quantity,lot\nA,2027-01-01,4,L\nStation,,,\nB,2027-01-01,4,L\n",

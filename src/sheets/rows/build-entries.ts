@@ -10,6 +10,7 @@ import { type Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader, type ReadOptions } from "./field-reader.ts";
 import { fillRow, type RowPlan, rowPlan, speaksOf, timeOf } from "./fill-row.ts";
 import { ODD_ROW_MESSAGES, oddRowTest } from "./odd-rows.ts";
+import { settledBy } from "./settled-orders.ts";
 
 /** The entries of one table's records, with the readers that made them. */
 export interface BuiltTable {
@@ -87,6 +88,7 @@ function noteUnread(table: Table, log: FindingLog): void {
   const read = new Set(outputs.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns)));
   for (const { measure, boxSize } of outputs.map((output) => countingColumns(table, output)))
     read.add(measure).add(boxSize);
+  for (const output of outputs) for (const column of Object.values(settledBy(table, output))) read.add(column);
   const unread = header.flatMap((name, column) => (name === null || read.has(column) ? [] : [[name, column] as const]));
   noteLittleRead(table, unread, header.filter((_, column) => read.has(column)).length, log);
   unread.forEach(([name, column]) => {

@@ -17,6 +17,7 @@ import type { FieldReader, ReadOptions } from "./field-reader.ts";
 import type { Filled } from "./filled.ts";
 import { kindFromName } from "./kind-from-name.ts";
 import { settleGone } from "./settle-gone.ts";
+import { type SettledBy, settledBy, settleOrder } from "./settled-orders.ts";
 
 /** Everything that reading one output of every record needs, made once a table. */
 export interface RowPlan {
@@ -29,6 +30,7 @@ export interface RowPlan {
   /** Columns one of which must hold something; null where the output is the table's only one. */
   own: number[] | null;
   counting: CountingColumns;
+  settled: SettledBy;
   /** The column that describes the item beside its number; -1 where there is none. */
   description: number;
   /** The column whose time of day tells two tests of a day apart; -1 where there is none. */
@@ -67,6 +69,7 @@ export function rowPlan(
     required: output.sheet.columns.filter(({ required }) => required),
     own: table.outputs.filter(({ beside }) => !beside).length === 1 && !output.beside ? null : output.own,
     counting: countingColumns(table, output),
+    settled: settledBy(table, output),
     description: descriptionColumn(table, output),
     timeColumn: date?.columns[0] ?? -1,
   };
@@ -135,6 +138,8 @@ export function fillRow(
   if (plan.output.beside) values.kind ??= "other";
   const lacks = plan.required.find(({ field }) => values[field] === null);
   if (lacks) return label !== null && label.code !== null ? label : missing(lacks, plan, table, line, log);
+  const done = settleOrder(values, plan.output.sheet, cells, plan.settled);
+  if (done !== null) return done;
   const { oneOf } = plan.output.sheet;
   if (oneOf.length > 0 && oneOf.every((field) => values[field] === null)) return unmeasured(table, line, log);
   return label ?? FILLED;

@@ -350,4 +350,41 @@ ECG paper 90 mm,30,80,51,n/a,Corrigan,20 rolls,£38,5 days
     },
     findings: ["date-presumed"],
   },
+  {
+    name: "a history of orders, of which some have come",
+    text: `Order date,PO number,Item description,Qty ordered,Qty received,Date received,Unit price
+2026-09-02,PO-881,Adult defib pads,50,50,2026-09-16,38.50
+2026-10-20,PO-902,Adult defib pads,40,0,,39.10
+2026-10-21,PO-903,Printer paper roll,100,40,2026-10-30,3.10
+`,
+    rows: {
+      on_order: [
+        { order: "PO-902", item: "Adult defib pads", quantity: 40 },
+        { order: "PO-903", item: "Printer paper roll", quantity: 60 },
+      ],
+    },
+    aside: [[2, "order-settled"]],
+    findings: [],
+    unread: ["Order date", "Qty received", "Date received", "Unit price"],
+  },
+  {
+    name: "orders with a status",
+    text: `Bestellnr;Artikel;Menge;Liefertermin;Status
+B-1;Elektroden;20;2026-12-01;offen
+B-2;Elektroden;20;2026-09-01;geliefert
+B-3;Gel;5;2026-12-08;teilweise geliefert
+B-4;Gel;5;2026-12-08;storniert
+`,
+    rows: {
+      on_order: [
+        { order: "B-1", quantity: 20 },
+        { order: "B-3", quantity: 5 },
+      ],
+    },
+    aside: [
+      [3, "order-settled"],
+      [5, "order-settled"],
+    ],
+    unread: ["Status"],
+  },
 ];

@@ -1,0 +1,74 @@
+import type { SheetSpec } from "../../fleet/columns.ts";
+import type { Cell } from "../grid.ts";
+import type { Output, Table } from "../tables/table.ts";
+import { cellText, meansEmpty } from "../values/cell-text.ts";
+import { readDateText } from "../values/date-text.ts";
+import { readNumber } from "../values/number-text.ts";
+import { foldAccents } from "../words/fold.ts";
+import { parseHeader, tellsStatus } from "../words/parse-header.ts";
+import type { Filled } from "./filled.ts";
+
+/** Columns (0-based, -1 for none) of an order list that say what of an order has come, when, and how the order stands. */
+export interface SettledBy {
+  received: number;
+  receivedOn: number;
+  status: number;
+}
+
+/** What headers say of what has come; "delivery" alone is when it is to come. */
+const HAS_COME = /^(install( quantity)?|arrives quantity)$/;
+const SETTLED =
+  /received|closed|cancel|complete|delivered|geliefert|erledigt|abgeschlossen|storniert|livree?\b|recue?\b|annule|solde|cloture|recibid|entregad|cerrad|anulad|geleverd|ontvangen|geannuleerd|afgesloten|ricevut|consegnat|annullat|chius|recebid|fechad/;
+const NOT_YET = /not|part|nicht|teil|non|no |niet|deels|parzial|parcial|partiel/;
+
+/** The columns that settle a table's orders; none where it lists what is outstanding, or no orders. */
+export function settledBy({ header, rows }: Table, { sheet, fields }: Output): SettledBy {
+  const none = { received: -1, receivedOn: -1, status: -1 };
+  const quantity = fields.find(({ spec }) => spec.field === "quantity")?.columns[0];
+  if (sheet.kind !== "on_order" || quantity === undefined) return none;
+  if (parseHeader(header[quantity] ?? "").says.includes("outstanding")) return none;
+  const read = new Set(fields.flatMap(({ columns }) => columns));
+  const found = { ...none };
+  header.forEach((name, column) => {
+    if (name === null || read.has(column)) return;
+    const meaning = parseHeader(name);
+    if (tellsStatus(meaning)) found.status = column;
+    if (!HAS_COME.test(meaning.says)) return;
+    const texts = rows.map(({ cells }) => cellText(cells[column] ?? null)).filter((text) => !meansEmpty(text));
+    const numbers = texts.filter((text) => readNumber(text, ".") !== null && !isDate(text));
+    if (texts.length > 0 && numbers.length * 2 > texts.length) found.received = column;
+    else if (texts.some(isDate)) found.receivedOn = column;
+  });
+  return found;
+}
+
+/**
+ * Takes off an order what has come of it: stock counts that, and no order brings it again.
+ *
+ * @returns why nothing of the order is still to come; null where some is
+ */
+export function settleOrder(
+  values: Record<string, unknown>,
+  { kind }: SheetSpec,
+  cells: readonly Cell[],
+  { received, receivedOn, status }: SettledBy,
+): Filled | null {
+  if (kind !== "on_order") return null;
+  const textAt = (column: number) => (column === -1 ? "" : cellText(cells[column] ?? null));
+  const standing = foldAccents(textAt(status)).toLowerCase();
+  if (SETTLED.test(standing) && !NOT_YET.test(standing)) return settled(`The order's status is "${textAt(status)}".`);
+  const come = received === -1 ? null : (readNumber(textAt(received), ".")?.value ?? null);
+  if (come !== null && typeof values.quantity === "number") {
+    if (come >= values.quantity) return settled(`All ${values.quantity} ordered have come.`);
+    if (come > 0) values.quantity -= come;
+    return null;
+  }
+  return isDate(textAt(receivedOn)) ? settled(`The order came on ${textAt(receivedOn)}.`) : null;
+}
+
+function isDate(text: string): boolean {
+  const written = readDateText(text);
+  return written !== null && written.kind !== "bad";
+}
+
+const settled = (message: string): Filled => ({ code: "order-settled", message });
