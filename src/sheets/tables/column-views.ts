@@ -16,7 +16,9 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     const meaning = withCellUnit(parseHeader(name), whole.unit);
     const group = groups[column] ?? null;
     const above = group === null ? null : parseHeader(group);
-    const things = meaning.things || above?.things || "";
+    const named = meaning.things || above?.things || "";
+    // of "Monitor battery A" and "Monitor battery B" the batteries are lettered
+    const things = named === "battery device" && meaning.says === "" && meaning.index !== null ? "battery" : named;
     const before = after;
     if (things !== "")
       after = things.split(" ").find((thing) => DATED_THINGS.has(thing)) ?? (things.includes("device") ? "device" : "");

@@ -6,6 +6,7 @@ import { datedOutputs } from "./dated-columns.ts";
 import { groupOutputs, impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
 import { catalogueBeside, stockBeside } from "./lists-beside.ts";
+import { numberedLots } from "./numbered-lots.ts";
 import { placedOutputs } from "./placed-columns.ts";
 import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
@@ -57,7 +58,7 @@ export interface Interpreted {
 
 /** The best reading of a header's columns; the tied readings where two are as good; nothing where none fits. */
 export function interpret(views: readonly ColumnView[], heading: Heading | null): Interpreted {
-  const special = replacedPacks(views) ?? placedOutputs(views);
+  const special = replacedPacks(views) ?? placedOutputs(views) ?? numberedLots(views);
   if (special) return { best: { outputs: special, points: SPECIAL_POINTS }, tied: [], unclear: null };
   const dated = datedOutputs(views, heading);
   if (dated !== null && "message" in dated) return { best: null, tied: [], unclear: dated };

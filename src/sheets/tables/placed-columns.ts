@@ -13,13 +13,16 @@ const NUMBERS_NAME = /#|\b(no|nr|id|num\w*|code)\b|n[°º]/i;
 /** What a stock list with a column of counts for each place yields: a row for each count; null for other tables. */
 export function placedOutputs(views: readonly ColumnView[]): Output[] | null {
   const places = views.filter(
-    ({ name, profile }) => profile.numbers >= ALL_NUMBERS && namesPlace(name) && !NUMBERS_NAME.test(name),
+    ({ name, meaning, groupSubject, profile }) =>
+      profile.numbers >= ALL_NUMBERS &&
+      ((namesPlace(name) && !NUMBERS_NAME.test(name)) || (meaning.says === "quantity" && isPlace(groupSubject))),
   );
   if (places.length < 2) return null;
   const sheet = sheetSpec("dated_stock");
   const fields = assign(
     sheet,
-    views.filter((view) => !places.includes(view)),
+    // what else stands below a place, such as who counted there, is not of every row
+    views.filter((view) => !places.includes(view) && !isPlace(view.groupSubject)),
   );
   const has = (name: string) => fields.some(({ spec }) => spec.name === name);
   if (!has("item") || !has("expiry") || has("quantity") || has("place")) return null;
@@ -27,7 +30,12 @@ export function placedOutputs(views: readonly ColumnView[]): Output[] | null {
   return places.map((view) => ({
     sheet,
     fields: [...fields, fieldSource(quantity, view, 6)],
-    implied: { place: view.name.trim() },
+    implied: { place: isPlace(view.groupSubject) ? view.groupSubject : view.name.trim() },
     own: [view.column],
   }));
+}
+
+/** True for the head of a group of columns that names a place. */
+function isPlace(group: string): boolean {
+  return group !== "" && namesPlace(group);
 }

@@ -105,8 +105,7 @@ function readDate(text: string, spec: ColumnSpec, { asOf, order }: CellContext):
 
 function readMeasure(text: string, spec: ColumnSpec, { mark, headerUnit }: CellContext): number | Boxes | Problem {
   const clock = spec.unit === "min" ? readClock(text) : null;
-  const written =
-    clock === null ? readNumber(spec.name === "lead_days" ? longest(text) : text, mark) : { value: clock, word: "min" };
+  const written = clock === null ? readNumber(bare(text, spec), mark) : { value: clock, word: "min" };
   if (written === null) {
     const times = spec.unit === "per year" ? unitFactor(text.toLowerCase(), "per year") : null;
     return times ?? new Problem("number-unreadable", "is no number");
@@ -138,9 +137,14 @@ function inUnit({ value, word }: WrittenNumber, spec: ColumnSpec, headerUnit: st
   return word === "" ? value : new Problem("unit-unknown", `has the unit "${word}", which is not known here`);
 }
 
-/** The longer end of a range ("2-3 weeks"): what comes early does no harm. */
-function longest(text: string): string {
-  return text.replace(/^\d{1,3}\s*(?:-|–|to|bis|à|a|tot)\s*(?=\d)/i, "");
+const RANGE_STARTS = /^\d{1,3}\s*(?:-|–|to|bis|à|a|tot)\s*(?=\d)/i;
+const ONE_NUMBER = /^\D*?(\d+)\D*$/;
+
+/** A number without what people write about it: of a lead time "2-3 weeks" the longer, of a pack size "par 10" the count. */
+function bare(text: string, { name }: ColumnSpec): string {
+  // what comes earlier than was reckoned with does no harm
+  if (name === "lead_days") return text.replace(RANGE_STARTS, "");
+  return name === "units_per_box" ? text.replace(ONE_NUMBER, "$1") : text;
 }
 
 function boxes(count: number): Boxes | Problem {

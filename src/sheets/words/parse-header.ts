@@ -167,8 +167,10 @@ function ordinalOf(tokens: readonly string[], at: number, found: readonly string
   const token = tokens[at] as string;
   if (/^\d+$/.test(token)) return Number(token) <= MAX_INDEX ? Number(token) : null;
   if (!/^[a-d]$/.test(token) || !THING_SET.has(found.at(-1) ?? "")) return null;
-  const starts = tokens.slice(at, at + 3).join(" ");
-  const isWord = VOCABULARY.has(starts) || VOCABULARY.has(tokens.slice(at, at + 2).join(" "));
+  // the letter may begin a phrase instead ("Pads à changer avant")
+  const isWord = [2, 3].some(
+    (taken) => at + taken <= tokens.length && VOCABULARY.has(tokens.slice(at, at + taken).join(" ")),
+  );
   return isWord ? null : token.charCodeAt(0) - 96;
 }
 

@@ -387,4 +387,51 @@ B-4;Gel;5;2026-12-08;storniert
     ],
     unread: ["Status"],
   },
+  {
+    name: "several lots of an item in a line",
+    text: `Local,Item,Lote 1,Validade 1,Qtd 1,Lote 2,Validade 2,Qtd 2
+Base Norte,Eletrodo adulto,L77,05/2027,6,L81,11/2027,4
+Base Sul,Eletrodo adulto,L77,05/2027,2,,,
+`,
+    rows: {
+      dated_stock: [
+        { item: "Eletrodo adulto", place: "Base Norte", lot: "L77", expiry: "2027-05-31", quantity: 6 },
+        { item: "Eletrodo adulto", place: "Base Norte", lot: "L81", expiry: "2027-11-30", quantity: 4 },
+        { item: "Eletrodo adulto", place: "Base Sul", lot: "L77", expiry: "2027-05-31", quantity: 2 },
+      ],
+    },
+  },
+  {
+    name: "a stocktake with the places above the counts",
+    text: `,,Station 1,,Station 2,,Store,
+Item,Expiry,Qty,Checked,Qty,Checked,Qty,Checked
+Adult pads,03/2027,4,ok,2,ok,20,ok
+Child pads,12/2026,1,ok,1,ok,4,ok
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", place: "Station 1", quantity: 4 },
+        { item: "Adult pads", place: "Station 2", quantity: 2 },
+        { item: "Adult pads", place: "Store", quantity: 20 },
+        { item: "Child pads", place: "Station 1", quantity: 1 },
+        { item: "Child pads", place: "Station 2", quantity: 1 },
+        { item: "Child pads", place: "Store", quantity: 4 },
+      ],
+    },
+    unread: ["Checked", "Checked", "Checked"],
+  },
+  {
+    name: "pack sizes in words",
+    text: `Libellé;Unité;Conditionnement;Prix HT (€);Fournisseur
+Électrodes adulte;paire;par 10;32,50;Fournil
+Papier ECG;rouleau;boîte de 20;2,35;Fournil
+`,
+    rows: {
+      catalogue: [
+        { item: "Électrodes adulte", units_per_box: 10, price_per: "unit" },
+        { item: "Papier ECG", units_per_box: 20, price_per: "unit" },
+      ],
+    },
+    findings: ["kind-from-name"],
+  },
 ];

@@ -212,4 +212,20 @@ B2,D2,2024-05-03,96 %,,
       ],
     },
   },
+  {
+    name: "vehicles with lettered batteries",
+    text: `Vehicle,Adult pads 1 exp,Adult pads 2 exp,Gel exp,Monitor battery A,Batt A date,Monitor battery B,Batt B date
+Medic 1,2027-05,2027-11,2027-08,MB-101,2023-04-12,MB-102,2023-04-12
+Medic 2,2027-05,2026-10,EXPIRED,MB-103,2021-02-01,MB-104,2021-02-01
+`,
+    rows: {
+      packs: [
+        { serial: "MB-101", device: "Medic 1", in_service: "2023-04-12" },
+        { serial: "MB-102", device: "Medic 1", in_service: "2023-04-12" },
+        { serial: "MB-103", device: "Medic 2", in_service: "2021-02-01" },
+        { serial: "MB-104", device: "Medic 2", in_service: "2021-02-01" },
+      ],
+    },
+    findings: ["date-presumed", "date-unreadable"],
+  },
 ];
