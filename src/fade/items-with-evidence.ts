@@ -8,6 +8,7 @@ import type { StatedLife } from "./item-prior.ts";
 import { knownBy } from "./known-fleet.ts";
 import { type PackClock, packClocks } from "./pack-clock.ts";
 import { statedLives } from "./stated-life.ts";
+import { agedClock } from "./unknown-age.ts";
 
 /** One pack with its clocks, its readings and the evidence made from them. */
 export interface FadingPack {
@@ -48,8 +49,8 @@ export function itemsWithEvidence(
   const fading = known.packs
     .filter(({ item }) => item !== null && isRechargeable(item))
     .map((pack): FadingPack => {
-      const clock = clocks.get(nameKey(pack.serial))!;
       const read = readings.get(nameKey(pack.serial))!;
+      const clock = agedClock(pack, clocks.get(nameKey(pack.serial))!, read.readings[0]);
       return { pack, clock, readings: read, evidence: evidenceOf(pack, read, clock, inForce) };
     });
   const byItem = groupBy(fading, ({ pack }) => nameKey(pack.item!));

@@ -34,11 +34,11 @@ export function packClocks(fleet: Fleet, asOf: Day, activationEv: number): Map<s
   const gaps = medianBy(fleet.packs, itemOf, (pack) =>
     pack.made !== null && pack.inService !== null ? Math.max(0, pack.inService - pack.made) : null,
   );
-  const histories = new Map(cycleHistories(fleet, asOf));
+  const firstTests = firstTestDays(fleet);
+  const histories = new Map(cycleHistories(fleet, asOf, firstTests));
   const rateOf = (pack: PackRow) => histories.get(nameKey(pack.serial))!.ownRate;
   const dutyRates = medianBy(fleet.packs, (pack) => `${itemOf(pack)} ${dutyOf(pack)}`, rateOf);
   const itemRates = medianBy(fleet.packs, itemOf, rateOf);
-  const firstTests = firstTestDays(fleet);
   const result = new Map<string, PackClock>();
   for (const pack of fleet.packs) {
     const key = nameKey(pack.serial);
@@ -82,7 +82,11 @@ function firstTestDays(fleet: Fleet): Map<string, Day> {
   return first;
 }
 
-function* cycleHistories(fleet: Fleet, asOf: Day): Iterable<[string, CycleHistory]> {
+function* cycleHistories(
+  fleet: Fleet,
+  asOf: Day,
+  firstTests: ReadonlyMap<string, Day>,
+): Iterable<[string, CycleHistory]> {
   const read = [
     ...fleet.runtimeTests.map(({ serial, date, cycles }) => ({ serial, day: date, cycles })),
     ...fleet.packs.map(({ serial, cyclesOn, retired, cycles }) => ({
@@ -97,7 +101,10 @@ function* cycleHistories(fleet: Fleet, asOf: Day): Iterable<[string, CycleHistor
   );
   for (const pack of fleet.packs) {
     const key = nameKey(pack.serial);
-    yield [key, cycleHistory(pack.inService ?? pack.made, counts.get(key) ?? [])];
+    const counted = counts.get(key) ?? [];
+    // of a pack without dates only its tests tell that it is used
+    const inUseBy = counted.length === 0 ? (firstTests.get(key) ?? null) : null;
+    yield [key, cycleHistory(pack.inService ?? pack.made ?? inUseBy, counted)];
   }
 }
 
