@@ -104,6 +104,24 @@ const CURVED = [
   "unlistenArrayEvents",
 ].map((name): [string, string] => [name, "undefined"]);
 
+/**
+ * Lines of which a part lies beyond the axis, or that change their look on the way, and defaults of motion: every point
+ * is drawn, in one look, at once (chart.js 4.6.1).
+ */
+const PARTS_OF_LINES: [string, string][] = [
+  ["_getStartAndCountOfVisiblePoints", "{ start: 0, count: points.length }"],
+  ["doSplitByStyles", "segments"],
+  ["applyAnimationsDefaults", "undefined"],
+];
+
+/** Bars that float or share out uneven steps, points given by name, and round axes (chart.js 4.6.1). */
+const OTHER_DATA = [
+  "computeFlexCategoryTraits",
+  "parseFloatBar",
+  "convertObjectDataToArray",
+  "computeCircularBoundary",
+].map((name): [string, string] => [name, "undefined"]);
+
 /** Axes that no chart has: bundlers keep them, since a class that extends another may do something (chart.js 4.6.1). */
 const OTHER_AXES = /^class (LogarithmicScale|RadialLinearScale|TimeScale|TimeSeriesScale) extends \w+ \{[\s\S]*?\n\}/gm;
 
@@ -114,11 +132,14 @@ const OTHER_AXES = /^class (LogarithmicScale|RadialLinearScale|TimeScale|TimeSer
  */
 export function withoutChartParts(code: string, path: string): string | null {
   if (path.endsWith("chart.js/dist/chunks/index.js")) {
-    const plain = withoutBodies(code.replace(EASINGS, "const effects = { linear: (t) => t };"), CURVED);
+    const plain = withoutBodies(code.replace(EASINGS, "const effects = { linear: (t) => t };"), [
+      ...CURVED,
+      ...PARTS_OF_LINES,
+    ]);
     return SHAPES.reduce((text, shapes) => found(text, shapes, ""), plain);
   }
   if (!path.endsWith("chart.js/dist/chart.js")) return null;
-  const axes = found(withoutBodies(code, LABELS), OTHER_AXES, "class $1 {}");
+  const axes = found(withoutBodies(code, [...LABELS, ...OTHER_DATA]), OTHER_AXES, "class $1 {}");
   const fewer = UNASKED.reduce((text, method) => found(text, method, "$1 }"), axes);
   return [...MOTION, ...METHODS].reduce((text, [pattern, by]) => found(text, pattern, by), fewer);
 }
