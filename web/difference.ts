@@ -1,12 +1,14 @@
 import type { Plan } from "../src/index.ts";
-import { packsDueByMonth } from "./charts/packs-due.ts";
 import { dayWords, moneyWords, numberWords } from "./format.ts";
+import { packsDueByMonth } from "./packs-due-by-month.ts";
 import { say } from "./strings.ts";
 
 export interface Difference {
   what: string;
   before: string;
   now: string;
+  /** How much more or less, with its sign; a dash where there is no such amount. */
+  change: string;
 }
 
 /** A policy key as the page names it. */
@@ -21,7 +23,10 @@ export function differences(before: Plan, now: Plan): Difference[] {
   const policies = policyDifferences(before, now);
   const names = [...new Set([...first.keys(), ...second.keys()])];
   const brought = names
-    .map((what) => ({ what, before: first.get(what) ?? say.none, now: second.get(what) ?? say.none }))
+    .map((what) => {
+      const [one, other] = [first.get(what), second.get(what)];
+      return { what, before: one?.text ?? say.none, now: other?.text ?? say.none, change: changeInWords(one, other) };
+    })
     .filter((row) => row.before !== row.now);
   return [...policies, ...brought];
 }
@@ -34,28 +39,65 @@ function policyDifferences(before: Plan, now: Plan): Difference[] {
       what: say.assumptions.measures.assumption(keyName(key)),
       before: text(before, key),
       now: text(now, key),
+      change: say.none,
     }))
     .filter((row) => row.before !== row.now);
 }
 
-function measures(plan: Plan): Map<string, string> {
+/** What a measure says, and its amount where it has one that can be told as more or less. */
+interface Measure {
+  text: string;
+  amount: number | null;
+  inWords: (amount: number) => string;
+}
+
+function measures(plan: Plan): Map<string, Measure> {
   const words = say.assumptions.measures;
-  const found = new Map<string, string>();
-  const firstOrder = plan.orders.reduce<string | null>(
-    (first, order) => (first === null || order.orderBy < first ? order.orderBy : first),
-    null,
-  );
+  const found = new Map<string, Measure>();
+  const put = (what: string, amount: number, inWords: Measure["inWords"] = numberWords) =>
+    found.set(what, { text: inWords(amount), amount, inWords });
+  const tenths = (amount: number) => numberWords(amount, 1);
+  const most = (of: (month: Plan["short"][number]) => number) => Math.max(0, ...plan.short.map(of));
+  const first = plan.orders.map(({ orderBy }) => orderBy).sort()[0];
   // as Batteries counts them
-  const due = packsDueByMonth(plan).at(-1)?.expected ?? 0;
-  const short = plan.short.reduce((most, month) => Math.max(most, month.withSchedule.expected), 0);
-  found.set(words.due, numberWords(due));
-  found.set(words.short, numberWords(short, 1));
-  found.set(words.lines, numberWords(plan.orders.length));
-  found.set(words.late, numberWords(plan.orders.filter((order) => order.late).length));
-  found.set(words.first, firstOrder === null ? say.none : dayWords(firstOrder));
-  for (const year of plan.budget) found.set(words.spend(year.fiscalYear), moneyWords(year.planned, year.currency));
+  put(words.due, Math.round(packsDueByMonth(plan).at(-1)?.expected ?? 0));
+  put(
+    words.short,
+    most(({ withSchedule }) => withSchedule.expected),
+    tenths,
+  );
+  if (plan.deferrals.length > 0) {
+    put(words.deferred, plan.deferrals.length);
+    put(
+      words.within,
+      most(({ withinBudget, withSchedule }) => (withinBudget ?? withSchedule).expected),
+      tenths,
+    );
+  }
+  put(words.lines, plan.orders.length);
+  put(words.late, plan.orders.filter((order) => order.late).length);
+  found.set(words.first, { text: first ? dayWords(first) : say.none, amount: null, inWords: String });
+  const currencies = [...new Set(plan.budget.map(({ currency }) => currency))];
+  for (const currency of currencies) {
+    const years = plan.budget.filter((year) => year.currency === currency);
+    const money = (amount: number) => moneyWords(amount, currency);
+    for (const year of years) put(words.spend(year.fiscalYear), year.planned, money);
+    if (years.length > 1)
+      put(
+        words.allSpend(currency),
+        years.reduce((sum, { planned }) => sum + planned, 0),
+        money,
+      );
+  }
   const units = new Map<string, number>();
   for (const order of plan.orders) units.set(order.item, (units.get(order.item) ?? 0) + order.quantity);
-  for (const [item, count] of units) found.set(words.units(item), numberWords(count));
+  for (const [item, count] of units) put(words.units(item), count);
   return found;
+}
+
+function changeInWords(before: Measure | undefined, now: Measure | undefined): string {
+  const { amount, inWords } = now ?? before!;
+  const change = (amount === null ? Number.NaN : (now?.amount ?? 0)) - (before?.amount ?? 0);
+  if (Number.isNaN(change)) return say.none;
+  return `${change < 0 ? "\u2212" : "+"}${inWords(Math.abs(change))}`;
 }

@@ -387,10 +387,15 @@ export const say = {
       found: (n: number, what: string) =>
         n === 0
           ? `Nothing in the sheets bears ${what}.`
-          : `${numberWords(n)} ${plural(n, "row bears", "rows bear")} ${what}.`,
+          : `${numberWords(n)} ${plural(n, "row bears", "rows bear")} ${what}`,
+      units: (units: number, places: number) =>
+        `${numberWords(units)} ${plural(units, "unit", "units")} at ${numberWords(places)} ${plural(places, "place", "places")}.`,
       kinds: { pack: "pack", "dated stock": "dated stock", "on order": "on order", device: "device" },
       heads: ["What", "Name", "Item", "Where", "Units", "Until", "Stands in"],
     },
+    site: "Site or store",
+    expired: "expired",
+    overdue: "overdue",
     noStock: "No dated stock was read.",
   },
 
@@ -446,6 +451,7 @@ export const say = {
       "orders.csv": "the schedule, one line a row",
       "orders.xlsx": "the schedule as a workbook, a tab for each supplier",
       "orders.ics": "an all-day event on every order-by date",
+      "budget.txt": "a page for the budget meeting: what each year takes, for what, and what that buys",
       "packs.csv": "every pack with its forecast",
       "set-aside.csv": "every row that was not used, with its reason",
     },
@@ -455,6 +461,7 @@ export const say = {
     heading: "What was read, and what was not?",
     lead: (rows: string, used: string, aside: string, files: string, one: boolean) =>
       `${rows} rows in ${files} ${one ? "file" : "files"}: ${used} used, ${aside} set aside.`,
+    nothing: "No table of a fleet was found in these files.",
     tablesCaption: "Tables found",
     tableHeads: ["File", "Read as", "Rows", "Used", "Set aside"],
     columnsHeading: "How was each column read?",
@@ -581,7 +588,7 @@ export const say = {
     linkByHand: "Copy it from here:",
     saveNote: "A colleague drops the file on this page, or lays it beside the sheets for the program to read.",
     changedHeading: "What did the change bring?",
-    changedHeads: ["What", "Before", "Now"],
+    changedHeads: ["What", "Before", "Now", "Change"],
     unchanged: "The plan is the same as before.",
     notUsed: (key: string, why: string) => `${key} was not used: ${why}`,
     needsSheets: "Needs the sheets themselves: drop them on this page first.",
@@ -592,7 +599,10 @@ export const say = {
       late: "Late order lines",
       due: "Packs likely due within the plan",
       spend: (year: string) => `Planned spend, fiscal year ${year}`,
+      allSpend: (currency: string) => `Planned spend of all years, ${currency}`,
       short: "Most devices short with the schedule",
+      within: "Most devices short within the budget",
+      deferred: "Order lines put off to stay within the budget",
       units: (item: string) => `Units ordered: ${item}`,
     },
   },

@@ -1,53 +1,11 @@
 import type { Plan } from "../../src/index.ts";
 import { monthWords, numberWords } from "../format.ts";
-import { monthsBetween } from "../months.ts";
+import { type PacksDueMonth, quarterOf } from "../packs-due-by-month.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { bandEdges } from "./band.ts";
 import { monthOptions } from "./chart-options.ts";
 import { figure } from "./figure.ts";
-
-/** Packs due by a month's end: expected, and counted by their late (P90) and early (P10) dates. */
-export interface PacksDueMonth {
-  month: string;
-  expected: number;
-  late: number;
-  early: number;
-  /** Expected in the quarter to which the month belongs. */
-  quarter: number;
-}
-
-/** Counts packs due by each month of the plan; all counts are cumulative but `quarter`. */
-export function packsDueByMonth(plan: Plan): PacksDueMonth[] {
-  const months = monthsBetween(plan.horizon.from, plan.horizon.to);
-  const countsBy = (date: "p10" | "p90") => {
-    const fallDue = new Map<string, number>();
-    for (const { replaceBy } of plan.packs) {
-      // What was due before the plan starts counts from its first month on.
-      const month = [replaceBy[date]?.slice(0, 7) ?? "9999", plan.horizon.from].sort()[1]!;
-      fallDue.set(month, (fallDue.get(month) ?? 0) + 1);
-    }
-    let soFar = 0;
-    return months.map((month) => {
-      soFar += fallDue.get(month) ?? 0;
-      return soFar;
-    });
-  };
-  const [late, early] = [countsBy("p90"), countsBy("p10")];
-  const expected = months.map((_, index) => plan.packs.reduce((sum, pack) => sum + (pack.dueBy.chance[index] ?? 0), 0));
-  const quarters = new Map<string, number>();
-  months.forEach((month, index) => {
-    const step = (expected[index] ?? 0) - (expected[index - 1] ?? 0);
-    quarters.set(quarterOf(month), (quarters.get(quarterOf(month)) ?? 0) + step);
-  });
-  return months.map((month, index) => ({
-    month,
-    expected: expected[index] ?? 0,
-    late: late[index] ?? 0,
-    early: early[index] ?? 0,
-    quarter: quarters.get(quarterOf(month)) ?? 0,
-  }));
-}
 
 /** When the packs run out: due so far with its uncertainty, and the quarter's own as bars. */
 export function packsDue(plan: Plan, rows: readonly PacksDueMonth[]): HTMLElement | null {
@@ -121,8 +79,4 @@ export function packsDue(plan: Plan, rows: readonly PacksDueMonth[]): HTMLElemen
         ],
       }),
   });
-}
-
-function quarterOf(month: string): string {
-  return `${month.slice(0, 4)}-${Math.ceil(Number(month.slice(5)) / 3)}`;
 }

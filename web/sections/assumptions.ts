@@ -139,6 +139,7 @@ function changed(session: PlannedSession): HTMLElement | null {
               { title: words.changedHeads[0]!, value: (row) => row.what },
               { title: words.changedHeads[1]!, value: (row) => row.before, figures: true },
               { title: words.changedHeads[2]!, value: (row) => row.now, figures: true },
+              { title: words.changedHeads[3]!, value: (row) => row.change, figures: true },
             ],
           }),
     ),
