@@ -8,6 +8,8 @@ export interface Trace {
   item: string | null;
   name: string | null;
   place: string | null;
+  /** Where the device stands that is the place, as far as the sheets say. */
+  site: string | null;
   quantity: number | null;
   /** Expiry or arrival, `YYYY-MM-DD`. */
   until: string | null;
@@ -23,6 +25,8 @@ export function trace(wanted: string, { fleet }: Reading): Trace[] {
   const key = nameKey(wanted);
   if (key === "") return [];
   const is = (...names: (string | null)[]) => names.some((name) => name !== null && nameKey(name) === key);
+  const sites = new Map(fleet.devices.map(({ device, site }) => [nameKey(device), site]));
+  const siteOf = (device: string | null) => (device === null ? null : (sites.get(nameKey(device)) ?? null));
   const day = (value: number | null) => (value === null ? null : dayText(value));
   return [
     ...fleet.packs
@@ -32,6 +36,7 @@ export function trace(wanted: string, { fleet }: Reading): Trace[] {
         item: row.item,
         name: row.serial,
         place: row.device ?? row.site,
+        site: row.device === null ? null : (row.site ?? siteOf(row.device)),
         quantity: 1,
         until: null,
         file: row.source.file,
@@ -44,6 +49,7 @@ export function trace(wanted: string, { fleet }: Reading): Trace[] {
         item: row.item,
         name: row.lot ?? row.serial,
         place: row.place,
+        site: siteOf(row.place),
         quantity: row.quantity,
         until: day(row.expiry),
         file: row.source.file,
@@ -56,6 +62,7 @@ export function trace(wanted: string, { fleet }: Reading): Trace[] {
         item: row.item,
         name: row.order,
         place: row.supplier,
+        site: null,
         quantity: row.quantity,
         until: day(row.arrives),
         file: row.source.file,
@@ -68,6 +75,7 @@ export function trace(wanted: string, { fleet }: Reading): Trace[] {
         item: row.type,
         name: row.device,
         place: row.site,
+        site: null,
         quantity: null,
         until: null,
         file: row.source.file,

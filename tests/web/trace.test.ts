@@ -23,6 +23,8 @@ describe("trace: every row that bears a name", () => {
         item: "pads",
         name: "L 77",
         place: "D1",
+        // The small fleet's devices are not among these sheets.
+        site: null,
         quantity: 3,
         // 21000 days after 1 January 1970.
         until: "2027-07-01",
@@ -30,6 +32,14 @@ describe("trace: every row that bears a name", () => {
         line: 4,
       },
     ]);
+  });
+
+  it("says at which site the device stands that holds it", () => {
+    const device = { ...smallReading.fleet.devices[0]!, device: "d1", site: "Harbour" };
+    const known = { ...reading, fleet: { ...reading.fleet, devices: [device] } };
+    expect(trace("L77", { ...known }).map(({ site }) => site)).toEqual([]);
+    expect(trace("L 77", known).map(({ place, site }) => [place, site])).toEqual([["D1", "Harbour"]]);
+    expect(trace("L78", known).map(({ place, site }) => [place, site])).toEqual([["Store", null]]);
   });
 
   it("finds what lies in a device, and nothing for nothing", () => {
