@@ -43,8 +43,7 @@ async function show(session: Session): Promise<void> {
     make(
       "main",
       { id: "plan" },
-      empty(intake(plans.takeFiles, say.intake.drop, false)),
-      session.reading && sheets(session, plans),
+      empty(intake(plans.takeFiles, say.intake.drop, false), session.reading && sheets(session, plans)),
       cautions(session.words.cautions, []),
     ),
   );

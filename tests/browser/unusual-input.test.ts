@@ -91,6 +91,15 @@ describe("what is no fleet", () => {
     await page.locator("#sheets").waitFor();
     expect(await page.locator("#sheets").textContent()).toContain("photo.csv");
     expect(await page.locator("#assumptions").count()).toBe(0);
+    // What was wrong stands right below where the file was handed over, above what sheets there are.
+    const heads = await page.locator("main h2, main .drop").allTextContents();
+    expect(heads).toEqual([
+      "Drop sheets or a folder of sheets here",
+      "What was read, and what was not?",
+      "Which sheets can it read?",
+      "Before you rely on this",
+    ]);
+    expect(await page.locator("#sheets").textContent()).not.toContain("every row was used");
     expect(complaints).toEqual([]);
   });
 

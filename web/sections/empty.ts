@@ -2,8 +2,12 @@ import { make } from "../dom.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 
-/** The page without a plan: what it is for, what to give it, and a sample to try. */
-export function empty(intake: HTMLElement): HTMLElement {
+/**
+ * The page without a plan: what it is for, what to give it, and a sample to try.
+ *
+ * @param tried  what was wrong with sheets of which there is no plan
+ */
+export function empty(intake: HTMLElement, tried: HTMLElement | null): HTMLElement {
   const words = say.empty;
   return make(
     "div",
@@ -17,6 +21,7 @@ export function empty(intake: HTMLElement): HTMLElement {
     make("p", { class: "lead" }, words.lead),
     make("p", {}, words.privacy),
     intake,
+    tried,
     make(
       "section",
       { "aria-labelledby": "which" },

@@ -31,13 +31,15 @@ export function sheets(
     "sheets",
     words.heading,
     lead(
-      words.lead(
-        numberWords(sum((input) => input.rows)),
-        numberWords(sum((input) => input.used)),
-        numberWords(sum((input) => input.setAside)),
-        numberWords(files),
-        files === 1,
-      ),
+      files === 0
+        ? words.nothing
+        : words.lead(
+            numberWords(sum((input) => input.rows)),
+            numberWords(sum((input) => input.used)),
+            numberWords(sum((input) => input.setAside)),
+            numberWords(files),
+            files === 1,
+          ),
     ),
     hasSheets
       ? make(
@@ -60,12 +62,13 @@ export function sheets(
         hasSheets && takeAlong(),
       ),
     answer(words.findingsHeading, findings(plan ?? reading)),
-    answer(
-      words.asideHeading,
-      reading.setAside.length > 0
-        ? setAsideTable(reading, hasSheets ? actions.correct : null)
-        : make("p", {}, words.noneAside),
-    ),
+    files > 0 &&
+      answer(
+        words.asideHeading,
+        reading.setAside.length > 0
+          ? setAsideTable(reading, hasSheets ? actions.correct : null)
+          : make("p", {}, words.noneAside),
+      ),
     ...tools,
   );
 }
