@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { readXlsx } from "hucre/xlsx";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { budgetText } from "../../src/out/budget-text.ts";
 import { folderWith } from "../folders.ts";
 import { openPage, startBrowser } from "./open-page.ts";
 import { planned, saved, savedBy } from "./page-actions.ts";
@@ -45,6 +46,10 @@ describe("the sample, dropped on the empty page", () => {
     for (const file of ["orders.csv", "orders.ics", "packs.csv", "set-aside.csv"]) {
       expect((await saved(page, file)).equals(readFileSync(join(out, file))), file).toBe(true);
     }
+    // as the verb orders writes it, 80 columns wide
+    expect((await saved(page, "budget.txt")).toString()).toBe(
+      budgetText(JSON.parse(String(run.stdout)), { width: 80 }),
+    );
     const cells = async (bytes: Uint8Array) => (await readXlsx(bytes)).sheets.map(({ name, rows }) => ({ name, rows }));
     const workbook = await saved(page, "orders.xlsx");
     expect(await cells(workbook)).toEqual(await cells(readFileSync(join(out, "orders.xlsx"))));

@@ -23,6 +23,7 @@ export const DOWNLOADS = [
   "orders.csv",
   "orders.xlsx",
   "orders.ics",
+  "budget.txt",
   "packs.csv",
   "set-aside.csv",
 ] as const;

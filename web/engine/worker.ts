@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { sampleSheets } from "../../sample-data/script/sample-sheets.ts";
 import {
+  budgetText,
   type ColumnsFile,
   cleanSheets,
   cleanWorkbook,
@@ -205,12 +206,16 @@ function withoutTests(reading: Reading): Reading {
   return { ...reading, fleet: { ...reading.fleet, runtimeTests: [], useLog: [] } };
 }
 
+// Columns of a printed page, as the program writes it.
+const PAGE_WIDTH = 80;
+
 async function contentOf(file: Download): Promise<string | Uint8Array> {
   if (reading === null || plan === null) throw new Error("There is no plan to write yet.");
   if (file === "plan.json") return [...writePlanJson(plan)].join("");
   if (file === "orders.csv") return ordersCsv(plan);
   if (file === "orders.xlsx") return ordersWorkbook(plan);
   if (file === "orders.ics") return ordersIcs(plan);
+  if (file === "budget.txt") return budgetText(plan, { width: PAGE_WIDTH });
   if (file === "packs.csv") return packsCsv(plan);
   return setAsideCsv(reading.setAside, reading.inputs);
 }
