@@ -60,10 +60,9 @@ describe("a fleet that lacks a part", () => {
 describe("a sheet of which every row was set aside", () => {
   it("is no all-clear", async () => {
     const { page } = await openPage(browser, null);
-    // Numbers of nothing in particular: packs as well as devices.
-    await page
-      .locator("input[data-chooses=files]")
-      .setInputFiles([csv("list.csv", "Nr,Date", "S1,2022-01-01", "S2,2022-02-01", "S3,2023-03-01")]);
+    // February has no such days.
+    const tests = ["S1,2025-02-29,91", "S2,2025-02-30,88", "S3,2026-02-31,84"];
+    await page.locator("input[data-chooses=files]").setInputFiles([csv("tests.csv", "serial,date,percent", ...tests)]);
     await planned(page);
     const ahead = await page.locator("#ahead").textContent();
     expect(ahead).toContain("Nothing can be forecast");
@@ -79,7 +78,7 @@ describe("a list to take along", () => {
     await page
       .locator("input[data-chooses=files]")
       .setInputFiles([
-        csv("devices.csv", "device,type", ...stock.map((_, at) => `Post ${at},monitor`)),
+        csv("devices.csv", "device,type,site", ...stock.map((_, at) => `Post ${at},monitor,Harbour`)),
         csv("dated_stock.csv", "item,expiry,lot,quantity,place", ...stock),
         csv("policy.csv", "key,value", "as_of,2026-11-01", "swaps_per_month,8"),
       ]);
@@ -96,6 +95,15 @@ describe("a list to take along", () => {
     for (const at of [0, 25, 39]) expect(text).toContain(`Post${at}`);
     expect(text).not.toContain("Whatdoesthefleetneednext?");
     for (const one of pages) expect(one).toContain("Planningaidonly");
+    // A recall takes along where its lot stands, device and site.
+    await page.locator("#trace").fill("L7");
+    await page.locator("#trace").press("Enter");
+    const traced = page.locator("#traced", { hasText: "1 unit at 1 place." });
+    await traced.getByRole("button", { name: "Print this list alone" }).click();
+    const recall = pdfPages(await page.pdf({ format: "A4" })).join("");
+    expect(recall).toContain("1rowbearsL7");
+    expect(recall).toContain("Post7,Harbour");
+    expect(recall).not.toContain("Whatisswapped,andwhere?");
     // What is printed next is the whole report again.
     expect(pdfPages(await page.pdf({ format: "A4" })).join("")).toContain("Whatdoesthefleetneednext?");
   });

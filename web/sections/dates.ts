@@ -1,19 +1,23 @@
-import { pairMoves } from "../../src/index.ts";
+import { type Plan, pairMoves } from "../../src/index.ts";
+import { actOn } from "../act-on.ts";
 import { forgetFigures } from "../charts/figure.ts";
 import { unitsDue } from "../charts/units-due.ts";
 import { visitsEnough } from "../charts/visits-enough.ts";
 import { keyName } from "../difference.ts";
 import { make } from "../dom.ts";
 import { unitsDueByMonth } from "../due-months.ts";
+import { filteredTable } from "../filtered-table.ts";
 import { chanceWords, dayWords, monthWords, numberWords, sentenceWords } from "../format.ts";
 import { keepChoice, keptChoice } from "../kept-choices.ts";
+import { nameKey } from "../pack-readings.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
-import { table } from "../table.ts";
+import { type TableSpec, table } from "../table.ts";
 import { lapseTable, placeTable, routineTable, useTable } from "./dates-behind.ts";
 import { answer, lead, list, section } from "./section.ts";
 import { traceBox } from "./trace-box.ts";
 
+type Unit = Plan["datedStock"][number];
 type Exchange = ReturnType<typeof pairMoves>[number];
 
 /** Dates: expiries by month, crowded months, swaps, moves and every dated unit. */
@@ -22,6 +26,7 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
   if (plan.datedStock.length === 0) return section("dates", words.heading, lead(words.noStock));
   const items = [...new Set(plan.datedStock.map((row) => row.item))].sort();
   let item = items.find((name) => name === keptChoice("item-choice")) ?? null;
+  const sites = new Map(reading.fleet.devices.map(({ device, site }) => [nameKey(device), site]));
   const chart = make("div");
   draw();
   const swapVisits = make("a", { href: "#policy-swaps_per_month" }, keyName("swaps_per_month"));
@@ -109,7 +114,7 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
       printed: 120,
       columns: [
         { title: heads[6]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
-        { title: heads[1]!, value: (row) => row.place, wide: true },
+        { title: heads[1]!, value: (row) => row.place, show: (row) => withSite(row.place), wide: true },
         { title: heads[0]!, value: (row) => row.swapBy, show: (row) => dayWords(row.swapBy) },
         { title: heads[2]!, value: (row) => row.item },
         { title: heads[3]!, value: (row) => row.lot },
@@ -129,8 +134,8 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
       printed: 120,
       columns: [
         { title: heads[0]!, value: (row) => row.by, show: (row) => dayWords(row.by) },
-        { title: heads[1]!, value: (row) => row.from },
-        { title: heads[2]!, value: (row) => row.to },
+        { title: heads[1]!, value: (row) => row.from, show: (row) => withSite(row.from) },
+        { title: heads[2]!, value: (row) => row.to, show: (row) => withSite(row.to) },
         { title: heads[3]!, value: (row) => row.item },
         { title: heads[4]!, value: (row) => lots(row.out) },
         { title: heads[5]!, value: (row) => lots(row.back) },
@@ -144,23 +149,37 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
     });
   }
 
+  function siteOf(place: string | null): string | null {
+    return place === null ? null : (sites.get(nameKey(place)) ?? null);
+  }
+
+  /** A place, and the site where it stands, so that a driver finds it. */
+  function withSite(place: string | null): string | null {
+    return [place, siteOf(place)].filter((part) => part !== null).join(", ") || null;
+  }
+
   function stockTable(): HTMLElement {
     const heads = words.stockHeads;
-    const rows = [...plan.datedStock].sort((a, b) => (a.expiry < b.expiry ? -1 : a.expiry > b.expiry ? 1 : 0));
-    return table({
+    const rows = [...plan.datedStock].sort((a, b) => (a.swapBy < b.swapBy ? -1 : a.swapBy > b.swapBy ? 1 : 0));
+    const passed = (row: Unit) => row.swapBy < plan.asOf && (row.expiry < plan.asOf ? words.expired : words.overdue);
+    const spec: TableSpec<Unit> = {
       caption: words.stockHeading,
       rows,
       first: 15,
       printed: 30,
       columns: [
+        { title: heads[1]!, value: (row) => row.swapBy, show: (row) => actOn(row.swapBy, passed(row)) },
         { title: heads[0]!, value: (row) => row.expiry, show: (row) => dayWords(row.expiry) },
-        { title: heads[1]!, value: (row) => row.swapBy, show: (row) => dayWords(row.swapBy) },
         { title: heads[2]!, value: (row) => row.item },
         { title: heads[3]!, value: (row) => row.lot ?? row.serial },
-        { title: heads[4]!, value: (row) => row.place, wide: true },
+        { title: heads[4]!, value: (row) => row.place, show: (row) => withSite(row.place), wide: true },
         { title: heads[5]!, value: (row) => row.quantity, figures: true },
         { title: heads[6]!, value: (row) => row.chanceUsed, show: (row) => chanceWords(row.chanceUsed), figures: true },
       ],
-    });
+    };
+    return filteredTable(spec, [
+      { id: "stock-item", label: words.pick, of: (row) => row.item },
+      { id: "stock-site", label: words.site, of: (row) => siteOf(row.place) ?? row.place },
+    ]);
   }
 }

@@ -1,5 +1,5 @@
 import type { Plan } from "../../src/index.ts";
-import { make } from "../dom.ts";
+import { actOn } from "../act-on.ts";
 import { filteredTable } from "../filtered-table.ts";
 import { dayWords, moneyWords, numberWords, sentenceWords } from "../format.ts";
 import { say } from "../strings.ts";
@@ -14,7 +14,11 @@ const PRINTED = 100;
 export function orderTable(spec: { caption: string; orders: Order[]; short: boolean }): HTMLElement {
   const heads = say.orders.heads;
   const columns: Column<Order>[] = [
-    { title: heads.orderBy, value: (row) => row.orderBy, show: orderBy },
+    {
+      title: heads.orderBy,
+      value: (row) => row.orderBy,
+      show: (row) => actOn(row.orderBy, row.late && say.orders.late),
+    },
     { title: heads.item, value: (row) => row.item, wide: true },
     { title: heads.quantity, value: (row) => row.quantity, show: (row) => numberWords(row.quantity), figures: true },
     { title: heads.supplier, value: (row) => row.supplier },
@@ -63,13 +67,4 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
     { id: "filter-ordered-item", label: say.orders.filters.item, of: (row) => row.item },
     { id: "filter-year", label: say.orders.filters.year, of: (row) => row.orderBy.slice(0, 4) },
   ]);
-}
-
-function orderBy(row: Order): Node {
-  return make(
-    "strong",
-    { class: row.late ? "act" : null },
-    dayWords(row.orderBy),
-    row.late && make("em", {}, ` ${say.orders.late}`),
-  );
 }
