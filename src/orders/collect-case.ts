@@ -5,6 +5,7 @@ import { type Fleet, nameKey } from "../fleet/rows.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { buyingOptions } from "./buying-options.ts";
 import type { CaseOffer, ItemCase } from "./item-case.ts";
+import type { ItemCaution } from "./item-cautions.ts";
 import { Ledger } from "./ledger.ts";
 import { lotTiersOf } from "./lot-tiers.ts";
 import { netNeeds } from "./net-needs.ts";
@@ -20,7 +21,7 @@ export function itemCase(
   demand: ItemDemand,
   lots: readonly UsableLot[],
   ground: StandInGround,
-): { itemCase: ItemCase; cautions: string[] } {
+): { itemCase: ItemCase; cautions: ItemCaution[] } {
   const { fleet, policy, book } = ground;
   const { key, name } = book.find(demand.item);
   const levels = fleet.catalogue.filter((row) => nameKey(row.item) === key).map((row) => row.serviceLevel ?? 0);
@@ -42,7 +43,9 @@ export function itemCase(
     of.offers = offers.map((offer) =>
       caseOffer({ ...offer, orderEveryMonths: null }, policy, demand, offer.leadDays === shortestLead),
     );
-    cautions.push(`${of.item} would lapse before the supplier's next order day: it is ordered outside its calendar.`);
+    const lapse = "would lapse before the supplier's next order day:";
+    const one = `${lapse} it is ordered outside its calendar.`;
+    cautions.push({ item: of.item, one, many: `${lapse} they are ordered outside its calendar.` });
   }
   return { itemCase: of, cautions };
 }

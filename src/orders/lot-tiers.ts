@@ -16,6 +16,12 @@ interface PriceStep {
   unitCost: number;
 }
 
+/**
+ * Where nothing is known of the price, or holding costs nothing, of plans that cost the same the one that buys latest is
+ * meant: holding costs next to nothing then, in minor units a unit and period.
+ */
+const LEAST_HOLDING = 1e-7;
+
 /** The cost tiers of a lot ordered on a day, in minor units, beside what else is ordered that day. */
 export type LotTiers = (orderBy: Day, beside: OrderedBeside) => LotTier[];
 
@@ -28,7 +34,7 @@ export function lotTiersOf(offer: Offer, policy: Policy): LotTiers {
   const scale = minorUnits(exactFromText("1"), offer.currency);
   const priceAt = (orderBy: Day, units: number) => numberFromExact(unitPriceAt(offer, policy, orderBy, units)) * scale;
   const lifeLost = offer.leavesByExpiry && offer.lifeMonths ? 1 / offer.lifeMonths : 0;
-  const holdingCost = priceAt(policy.asOf, 1) * (policy.holdingRatePerYear / 12 + lifeLost);
+  const holdingCost = Math.max(LEAST_HOLDING, priceAt(policy.asOf, 1) * (policy.holdingRatePerYear / 12 + lifeLost));
   const fromUnits = [...new Set(offer.prices.map((tier) => Math.max(tier.fromUnits, offer.minimumUnits)))];
   const byYear: PriceStep[][] = [];
   const byDay = new Map<Day, PriceStep[]>();

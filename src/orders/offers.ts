@@ -4,6 +4,7 @@ import { dividedExact, type Exact, exactFromText, minorUnits } from "../fleet/mo
 import type { Policy } from "../fleet/policy.ts";
 import { type CatalogueRow, type Fleet, type ItemKind, nameKey, type SupplierRow } from "../fleet/rows.ts";
 import { normalQuantile } from "../maths/normal.ts";
+import type { ItemCaution } from "./item-cautions.ts";
 
 /** Shown where a catalogue names no supplier, and for items that it does not hold. */
 const UNNAMED_SUPPLIER = "unnamed supplier";
@@ -48,29 +49,37 @@ export function offersForItem(
   fleet: Fleet,
   policy: Policy,
   serviceLevel: number,
-): { offers: Offer[]; cautions: string[] } {
+): { offers: Offer[]; cautions: ItemCaution[] } {
   const rows = fleet.catalogue.filter((row) => nameKey(row.item) === nameKey(item));
   if (rows.length === 0) {
-    const cautions = [`${item} is not in the catalogue: its orders carry no price, no lead time and no supplier.`];
+    const carry = "carry no price, no lead time and no supplier.";
+    const one = `is not in the catalogue: its orders ${carry}`;
+    const cautions = [{ item, one, many: `are not in the catalogue: their orders ${carry}` }];
     return { offers: [offerFromRow(blankCatalogueRow(item), undefined, policy, serviceLevel)], cautions };
   }
-  const cautions: string[] = [];
+  const cautions: ItemCaution[] = [];
   const all = rows.map((row) => {
     const supplier = fleet.suppliers.find((one) => nameKey(one.supplier) === nameKey(row.supplier ?? ""));
     return offerFromRow(row, supplier, policy, serviceLevel);
   });
   all.sort((a, b) => (a.supplier < b.supplier ? -1 : a.supplier > b.supplier ? 1 : 0));
   const priced = all.some((offer) => offer.priced) ? all.filter((offer) => offer.priced) : all;
-  if (!priced[0]!.priced) cautions.push(`${item} has no price in the catalogue: its orders count as 0 in every total.`);
+  if (!priced[0]!.priced) {
+    const one = "has no price in the catalogue: its orders count as 0 in every total.";
+    cautions.push({ item, one, many: "have no price in the catalogue: their orders count as 0 in every total." });
+  }
   const currencies = [...new Set(priced.map((offer) => offer.currency))];
   const wanted = policy.currency?.trim().toUpperCase() ?? "";
   const kept = currencies.includes(wanted) ? wanted : currencies[0]!;
   if (currencies.length > 1) {
-    cautions.push(`${item} is sold in ${currencies.join(" and ")}, which cannot be compared: only ${kept} is used.`);
+    const sold = `sold in ${currencies.join(" and ")}, which cannot be compared: only ${kept} is used.`;
+    cautions.push({ item, one: `is ${sold}`, many: `are ${sold}` });
   }
   const offers = priced.filter((offer) => offer.currency === kept);
   if (rows.every((row) => row.leadDays === null)) {
-    cautions.push(`${item} has no lead time in the catalogue: its orders are planned to arrive on the day they leave.`);
+    const planned = "orders are planned to arrive on the day they leave.";
+    const one = `has no lead time in the catalogue: its ${planned}`;
+    cautions.push({ item, one, many: `have no lead time in the catalogue: their ${planned}` });
   }
   return { offers, cautions };
 }

@@ -7,6 +7,7 @@ import type { PackLife } from "../life/types.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { budgetYears, type ScheduledItem } from "./budget.ts";
 import { itemCase } from "./collect-case.ts";
+import { cautionsTold, type ItemCaution } from "./item-cautions.ts";
 import { linesOfItem, shareFees } from "./order-lines.ts";
 import { orderTogether } from "./order-together.ts";
 import { standInGround } from "./stand-ins.ts";
@@ -28,6 +29,7 @@ export function scheduleOrders(
   packs: readonly PackLife[] = [],
 ): OrderSchedule {
   const cautions: string[] = [];
+  const assumed: ItemCaution[] = [];
   const book = itemBook(
     fleet,
     demand.map((one) => one.item),
@@ -41,9 +43,10 @@ export function scheduleOrders(
     const lotsOfItem = planned[index] ?? null;
     if (lotsOfItem === null) cautions.push(`${of.item} cannot be ordered in a way that meets its needs.`);
     const lines = lotsOfItem === null ? [] : linesOfItem(of, lotsOfItem, policy);
-    if (lines.length > 0) cautions.push(...one.cautions);
+    if (lines.length > 0) assumed.push(...one.cautions);
     return { of, lines };
   });
+  cautions.push(...cautionsTold(assumed));
   const all = items.flatMap((item) => item.lines);
   shareFees(all);
   const orders = all.map(({ line }) => line).sort((a, b) => a.orderBy - b.orderBy || (a.id < b.id ? -1 : 1));

@@ -211,6 +211,14 @@ describe("scheduleOrders: from whom", () => {
     expect(orders[0]!.reason).toContain("No price is known.");
   });
 
+  // nothing speaks for buying early what has no price, and much against it: it ages on the shelf
+  it("buys what has no price no earlier than it is needed", () => {
+    const needs = certainDemand("Gel 60", [0, 3, 0, 0, 0, 2]);
+    const { orders } = scheduleOrders(fleetWith({}), policyWith({ horizonMonths: 6 }), [needs], []);
+    expect(orders.map(({ quantity }) => quantity)).toEqual([3, 2]);
+    expect(orders[1]!.orderBy - orders[0]!.orderBy).toBeGreaterThan(90);
+  });
+
   it("never compares prices in different currencies", () => {
     const fleet = fleetWith({
       catalogue: [
