@@ -33,6 +33,9 @@ const SHORT = 12;
 // So many rows are made and laid out well within a tenth of a second.
 const PORTION = 150;
 
+// So many rows of a long table tell how wide its columns are.
+const STAND_INS = 100;
+
 type Direction = "ascending" | "descending";
 
 /** A table that sorts by its headers and scrolls sideways by itself where the page is narrow. */
@@ -55,18 +58,25 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     if (standing < count) put(atOnce ? count : Math.min(count, standing + PORTION));
     if (standing >= count) {
       takeFrom(count);
-      holdWidths(false);
+      // Very many rows stay held: to let go of them would lay out all at once.
+      if (atOnce || standing <= PORTION) holdWidths(false);
     } else {
       holdWidths(true);
       goOnFrom(standing);
     }
   }
 
-  /** Holds the columns as wide as they are while rows come: else every portion lays out all rows anew. */
+  /**
+   * Holds the columns as wide as their rows will want them, else every portion lays out all rows anew: rows from all
+   * over the table, and those with most to say, stand in for the others while widths are read.
+   */
   function holdWidths(hold: boolean): void {
     if (hold === held) return;
     held = hold;
+    const others = make("tbody", {}, hold ? standIns(rows, spec.columns).flatMap(rowOf) : []);
+    if (hold) whole.append(others);
     const widths = heads.map((head) => (hold ? getComputedStyle(head).width : ""));
+    others.remove();
     for (const [at, head] of heads.entries()) head.style.width = widths[at]!;
     whole.classList.toggle("held", hold);
   }
@@ -152,6 +162,7 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   );
   markWhereItGoesOn(scroll, whole);
   const holder = make("div", { class: rows.length <= SHORT ? "table short" : "table" }, scroll, more, note);
+  whileInPage(holder, "resize", () => holdWidths(false));
   whileInPage(holder, "beforeprint", printing(true));
   whileInPage(holder, "afterprint", printing(false));
   return holder;
@@ -168,9 +179,19 @@ function markWhereItGoesOn(scroll: HTMLElement, whole: HTMLElement): void {
 }
 
 /** Listens to the window for as long as an element stands in the page. */
-function whileInPage(element: Element, event: "beforeprint" | "afterprint", run: () => void): void {
+function whileInPage(element: Element, event: "resize" | "beforeprint" | "afterprint", run: () => void): void {
   const heard = () => (element.isConnected ? run() : window.removeEventListener(event, heard));
   window.addEventListener(event, heard);
+}
+
+/** Rows by which a long table's columns can be measured: every so manieth, and for each column that with most to say. */
+function standIns<Row>(rows: readonly Row[], columns: readonly Column<Row>[]): Row[] {
+  const every = Math.ceil(rows.length / STAND_INS);
+  const length = (row: Row, column: Column<Row>) => String(column.value(row)).length;
+  const longest = columns.map((column) =>
+    rows.reduce((most, row) => (length(row, column) > length(most, column) ? row : most)),
+  );
+  return [...rows.filter((_, at) => at % every === 0), ...longest];
 }
 
 function cellClass<Row>(column: Column<Row>): string | null {
