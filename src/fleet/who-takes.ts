@@ -149,30 +149,29 @@ function unitsCarried(
   devices: ReadonlyMap<string, DeviceRow>,
   asOf: Day,
 ): Map<string, Map<string, number>> {
-  const carried = new Map<string, Map<string, number>>();
-  const deviceAt = remembered((place: string) => {
-    const key = nameKey(place);
-    return devices.has(key) ? key : "";
-  });
+  const keys = [...devices.keys()];
+  const numbers = new Map(keys.map((key, number) => [key, number]));
+  // few names stand in many rows: counts lie under the number of the device until all are counted
+  const deviceAt = remembered((place: string) => numbers.get(nameKey(place)) ?? -1);
+  const counts = new Map<string, number[]>();
   const ofItem = remembered((itemName: string) => {
     const item = book.find(itemName).key;
-    const byDevice = carried.get(item) ?? new Map<string, number>();
-    carried.set(item, byDevice);
+    const byDevice = counts.get(item) ?? new Array<number>(keys.length).fill(0);
+    counts.set(item, byDevice);
     return byDevice;
   });
-  const add = (itemName: string, place: string, units: number) => {
-    const key = deviceAt(place);
-    if (key === "") return;
-    const byDevice = ofItem(itemName);
-    byDevice.set(key, (byDevice.get(key) ?? 0) + units);
-  };
   for (const pack of fleet.packs) {
-    if (pack.item !== null && pack.device !== null && (pack.retired === null || pack.retired > asOf)) {
-      add(pack.item, pack.device, 1);
-    }
+    if (pack.item === null || pack.device === null || (pack.retired !== null && pack.retired <= asOf)) continue;
+    const device = deviceAt(pack.device);
+    if (device !== -1) ofItem(pack.item)[device]! += 1;
   }
-  for (const row of fleet.datedStock) if (row.place !== null) add(row.item, row.place, row.quantity);
-  return carried;
+  for (const { item, place, quantity } of fleet.datedStock) {
+    const device = place === null ? -1 : deviceAt(place);
+    if (device !== -1) ofItem(item)[device]! += quantity;
+  }
+  const held = (byDevice: readonly number[]) =>
+    byDevice.flatMap((units, device) => (units === 0 ? [] : [[keys[device]!, units] as const]));
+  return new Map([...counts].map(([item, byDevice]) => [item, new Map(held(byDevice))]));
 }
 
 function likeness(device: DeviceRow): string {

@@ -74,16 +74,16 @@ function swapCautions({ perMonth, smallest, enough }: SwapCapacity): string[] {
 
 /** Units at devices, in FEFO order at each. */
 function shareInstalled({ use, places }: ItemPlaces, asOf: Day): void {
+  const unitsPerUse = use?.unitsPerUse ?? UNIT_USES;
   for (const place of places) {
     if (place.use === null && place.routinePerYear === 0) continue;
     const here = place.stock.filter(({ row, swapBy }) => swapBy >= asOf && row.held === null && row.quantity > 0);
-    if (here.length === 0) continue;
-    shareOut(
-      here,
-      here.map(({ swapBy }) => swapBy),
-      (runs) => unitsUsed(runs, place, use?.unitsPerUse ?? UNIT_USES),
-    );
+    if (here.length > 0) shareOut(here, swapDayOf, (runs) => unitsUsed(runs, place, unitsPerUse));
   }
+}
+
+function swapDayOf({ swapBy }: StockUnit): Day {
+  return swapBy;
 }
 
 /** Units in stores, which serve every place, in FEFO order over all stores. */
@@ -101,7 +101,7 @@ function shareOnShelves({ item, use, places, stock }: ItemPlaces, policy: Policy
     usesPerMonth: places.reduce((sum, { use }) => sum + (use ? use.rate.shape / use.rate.exposure : 0), 0),
     unitsPerUse: use?.unitsPerUse ?? UNIT_USES,
   };
-  shareOut(here, here.map(lastDay), (runs) => unitsServed(runs, needs));
+  shareOut(here, lastDay, (runs) => unitsServed(runs, needs));
 }
 
 /** Days of needs at a place; of one row or of growth no more than the shelves' units, which is all they can serve. */
@@ -116,29 +116,28 @@ function knownNeeds(place: ItemPlace, end: number, onShelves: number, { asOf }: 
 }
 
 /**
- * Gives each row the mean chance of its units.
+ * Gives each row the mean chance of its units. Puts the rows in the order of their last days.
  *
- * @param lastDay  by row
  * @param usedOf  units used of each run, which are by last day, ascending
  */
 function shareOut(
-  units: readonly StockUnit[],
-  lastDay: readonly Day[],
+  rows: StockUnit[],
+  lastDay: (unit: StockUnit) => Day,
   usedOf: (runs: readonly UnitRun[]) => readonly number[],
 ): void {
-  const rows = [...units.keys()].sort((a, b) => lastDay[a]! - lastDay[b]!);
+  rows.sort((a, b) => lastDay(a) - lastDay(b));
   const runs: UnitRun[] = [];
-  for (const row of rows) {
-    const { quantity } = units[row]!.row;
-    const run = runs.at(-1);
-    if (run?.day === lastDay[row]) run!.units += quantity;
-    else runs.push({ day: lastDay[row]!, units: quantity });
+  for (const unit of rows) {
+    const day = lastDay(unit);
+    const last = runs[runs.length - 1];
+    if (last?.day === day) last.units += unit.row.quantity;
+    else runs.push({ day, units: unit.row.quantity });
   }
   const used = usedOf(runs);
   // rows of one last day are alike: each gets the mean of all their units, whatever the order of rows
   let run = 0;
-  for (const row of rows) {
-    if (runs[run]!.day !== lastDay[row]) run++;
-    units[row]!.chanceUsed = runs[run]!.units === 0 ? 0 : used[run]! / runs[run]!.units;
+  for (const unit of rows) {
+    if (runs[run]!.day !== lastDay(unit)) run++;
+    unit.chanceUsed = runs[run]!.units === 0 ? 0 : used[run]! / runs[run]!.units;
   }
 }

@@ -64,7 +64,9 @@ export function rowPlan(
   return {
     output,
     readers,
-    template,
+    // Parsed, the template holds its fields itself. Grown field by field it would keep most of them in a list beside it,
+    // and so would every row made of it.
+    template: JSON.parse(JSON.stringify(template)) as RowPlan["template"],
     refused,
     required: output.sheet.columns.filter(({ required }) => required),
     own: table.outputs.filter(({ beside }) => !beside).length === 1 && !output.beside ? null : output.own,
