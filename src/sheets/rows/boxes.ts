@@ -8,7 +8,7 @@ export function resolveBoxes(byKind: Map<string, Entry[]>, log: FindingLog): voi
   let sizes: Map<string, number | null> | null = null;
   for (const [kind, entries] of byKind) {
     const fields = (entries[0]?.sheet.columns ?? []).filter(({ unit }) => unit === "units").map(({ field }) => field);
-    if (!entries.some(({ values }) => fields.some((field) => values[field] instanceof Boxes))) continue;
+    if (!holdsBoxes(entries, fields)) continue;
     const kept = entries.filter((entry) => {
       for (const field of fields) {
         const value = entry.values[field];
@@ -26,6 +26,11 @@ export function resolveBoxes(byKind: Map<string, Entry[]>, log: FindingLog): voi
     });
     byKind.set(kind, kept);
   }
+}
+
+function holdsBoxes(entries: readonly Entry[], fields: readonly string[]): boolean {
+  for (const field of fields) for (const { values } of entries) if (values[field] instanceof Boxes) return true;
+  return false;
 }
 
 /** Units per box by item; null where two suppliers' boxes differ. */

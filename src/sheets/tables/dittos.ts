@@ -2,22 +2,29 @@ import type { Cell, GridRow } from "../grid.ts";
 
 /** Marks and words for "as above"; the word alone for a mark that is also a sign of nothing. */
 const DITTO = /^(?:["”„″〃]|''|,,|[-–]\s?["”]\s?[-–]|ditto|dito|dto\.?|idem|id\.|do\.)$/i;
-/** Their first letters, since nearly no cell is one. */
-const FIRST = new Set("\"”„″〃',-–dDiI");
+/** The codes of their first letters, since nearly no cell is one. */
+const FIRST = new Set([..."\"”„″〃',-–dDiI"].map((letter) => letter.charCodeAt(0)));
 const LONGEST = 5;
 
 /** The rows with each mark for "as above" replaced by what stands above it; the same rows where none holds one. */
-export function withoutDittos(rows: readonly GridRow[]): GridRow[] {
-  let above: GridRow | null = null;
-  return rows.map((row) => {
-    const before = above;
-    above = before !== null && row.cells.some(isDitto) ? filled(row, before) : row;
-    return above;
+export function withoutDittos(rows: GridRow[]): GridRow[] {
+  const first = rows.findIndex((row, at) => at > 0 && holdsDitto(row));
+  if (first === -1) return rows;
+  let above = rows[first - 1] as GridRow;
+  return rows.map((row, at) => {
+    if (at >= first) above = holdsDitto(row) ? filled(row, above) : row;
+    return at >= first ? above : row;
   });
 }
 
+function holdsDitto({ cells }: GridRow): boolean {
+  for (const cell of cells) if (isDitto(cell)) return true;
+  return false;
+}
+
 function isDitto(cell: Cell): boolean {
-  return typeof cell === "string" && cell.length <= LONGEST && FIRST.has(cell[0] ?? "") && DITTO.test(cell.trim());
+  if (typeof cell !== "string" || cell.length > LONGEST || cell === "") return false;
+  return FIRST.has(cell.charCodeAt(0)) && DITTO.test(cell.trim());
 }
 
 function filled({ line, cells }: GridRow, { cells: above }: GridRow): GridRow {

@@ -29,8 +29,22 @@ const TIME =
 const SAYS_EXPIRY =
   /^(?:exp|expir(?:y|es|e|ation)|exp date|use by|best before|bb|mhd|verf|verfallt|ablauf|bis|per|peremption|cad|caduca|vto|vence|scad|scadenza|val|validade|utg|utgar|udlob|utlop|wazne do|do|tht|houdbaar tot|tot|until|due|installed|inst|since|seit|depuis|desde|sinds)\b[\s.:]*(?=\d|[a-z]{3})/;
 
+/** Dates read before: few days stand in many cells, and a column is looked over more than once. */
+const known = new Map<string, WrittenDate | null>();
+const MOST_KNOWN = 20_000;
+const LONGEST_KNOWN = 40;
+
 /** Reads one date as written, in any shape that the reading rules name; null where it looks like no date. */
 export function readDateText(text: string): WrittenDate | null {
+  const before = known.get(text);
+  if (before !== undefined) return before;
+  const written = read(text);
+  if (known.size >= MOST_KNOWN) known.clear();
+  if (text.length <= LONGEST_KNOWN) known.set(text, written);
+  return written;
+}
+
+function read(text: string): WrittenDate | null {
   let rest = foldAccents(text).toLowerCase().trim();
   const time = TIME.exec(rest);
   if (time && /\d/.test(rest.slice(0, time.index))) rest = rest.slice(0, time.index).replace(/,$/, "").trim();
