@@ -102,3 +102,17 @@ describe("decodeText", () => {
     expect(decodeText(new TextEncoder().encode("a\u0000b,c")).text).toBe("ab,c");
   });
 });
+
+// A text without quotes is its lines, each parted at every separator.
+it("textRecords: cells that repeat by the thousand, and cells that never do, come as they stand", () => {
+  const lines = Array.from(
+    { length: 3000 },
+    (_, n) => `S${n},2027-01-${10 + (n % 9)},${n % 4 === 0 ? "" : "van"},é${n % 2}`,
+  );
+  const text = ["serial,expiry,type,name", ...lines, "last"].join("\n");
+  const { rows } = textRecords(text, 10_000);
+  expect(rows.map((row) => row.cells)).toEqual(text.split("\n").map((line) => line.split(",")));
+  expect(rows.map((row) => row.line)).toEqual(rows.map((_, at) => at + 1));
+  expect(textRecords(`${text}\n`, 10_000).rows.at(-1)!.cells).toEqual([""]);
+  expect(textRecords(text, 7).rows).toHaveLength(7);
+});
