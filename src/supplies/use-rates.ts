@@ -95,6 +95,9 @@ export function itemUse(
   const rows = splitBulk(logged).uses.filter(({ place }) => place === null || !hasLeft(place));
   if (rows.length === 0) return null;
   const observed = observePlaces(rows, takes, item, from, asOf);
+  const dutyKey = remembered((duty: string) => `duty ${nameKey(duty)}`);
+  const dutyOf = ({ key, device }: Observed) =>
+    device === null ? key : device.duty === null ? "" : dutyKey(device.duty);
   const places = [...groupBy(observed, dutyOf)].flatMap(([duty, group]) => rateGroup(duty, group, observed));
   const sizes = new Float64Array(rows.reduce((most, row) => Math.max(most, row.quantity), 0) + 1);
   for (const row of rows) sizes[row.quantity] = sizes[row.quantity]! + 1 / rows.length;
@@ -117,8 +120,14 @@ function observePlaces(rows: readonly UseLogRow[], takes: WhoTakes, item: Item, 
     return place;
   };
   const takers = takes.takers(item).map(({ key, device }) => ({ device, place: see(key, device) }));
-  const bySite = groupBy(takers, ({ device }) => (device.site === null ? "" : nameKey(device.site)));
-  const sharedAt = remembered((key: string) => new SharedUses((key === "" ? takers : bySite.get(key)) ?? [], from));
+  const siteKey = remembered((site: string | null) => (site === null ? "" : nameKey(site)));
+  // most logs name devices only
+  let bySite: Map<string, typeof takers> | null = null;
+  const atSite = (key: string) => {
+    bySite ??= groupBy(takers, ({ device }) => siteKey(device.site));
+    return bySite.get(key) ?? [];
+  };
+  const sharedAt = remembered((key: string) => new SharedUses(key === "" ? takers : atSite(key), from));
   const keyOf = remembered((place: string | null) => (place === null ? "" : nameKey(place)));
   const sharedKeys = new Set<string>();
   for (const row of rows) {
@@ -131,11 +140,6 @@ function observePlaces(rows: readonly UseLogRow[], takes: WhoTakes, item: Item, 
   // in one order, so that sums do not hang on the order of rows
   for (const key of [...sharedKeys].sort()) sharedAt(key).deal();
   return [...observed.values()];
-}
-
-function dutyOf(place: Observed): string {
-  if (place.device === null) return place.key;
-  return place.device.duty === null ? "" : `duty ${nameKey(place.device.duty)}`;
 }
 
 function rateGroup(duty: string, group: readonly Observed[], all: readonly Observed[]): PlaceUse[] {
