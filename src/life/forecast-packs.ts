@@ -66,9 +66,9 @@ function siblingsOf(fleet: Fleet, { endOfLifePercent }: Policy): (life: ItemLife
 }
 
 function packCase(serving: ServingPack, items: ItemLives, siblings: SiblingsFrom, policy: Policy): PackCase {
-  const { pack, life, readings, lasting, failedOn, limit } = serving;
+  const { pack, life, readings, lastDoubted, lasting, failedOn, limit } = serving;
   const decline = declineOf(pack, life, items, policy);
-  const last = life.fade === null ? null : (readings.at(-1) ?? null);
+  const last = life.fade === null || lastDoubted ? null : (readings.at(-1) ?? null);
   return {
     ...serving,
     primary: life.limits.kind === "primary",

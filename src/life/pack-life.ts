@@ -26,7 +26,7 @@ export interface PackCase extends ServingPack {
 
 /** The forecast of one pack as everyone downstream reads it. */
 export function packLife(one: PackCase, policy: Policy): PackLife {
-  const { pack, item, site, readings, siblings, decline, end, primary } = one;
+  const { pack, item, site, readings, lastDoubted, siblings, decline, end, primary } = one;
   const { asOf, horizonMonths: months } = policy;
   const lastDay = lastDayOfMonth(monthOfDay(asOf) + months - 1);
   const belowBy = belowDates(end, asOf, lastDay);
@@ -35,7 +35,16 @@ export function packLife(one: PackCase, policy: Policy): PackLife {
   const days = [asOf, ...monthEndsAhead(asOf, months).map((ahead) => asOf + ahead)];
   const [now, ...ahead] = decline === null ? [] : decline.bands(days);
   const threshold = (primary ? policy.primaryEndPercent : policy.endOfLifePercent) / 100;
-  const told = { readings, siblings, now: now ?? null, failedOn: end.failedOn, held: pack.held, threshold, primary };
+  const told = {
+    readings,
+    lastDoubted,
+    siblings,
+    now: now ?? null,
+    failedOn: end.failedOn,
+    held: pack.held,
+    threshold,
+    primary,
+  };
   return {
     pack,
     item,

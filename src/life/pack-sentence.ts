@@ -18,6 +18,8 @@ const LIMIT_WORDS: Record<Exclude<EndCause, "fade" | "failed-test" | "held" | "f
 export interface Told {
   /** Readings in the order of their days. */
   readings: readonly { day: Day; capacity: number }[];
+  /** Whether the last of them lies too far off to count for much. */
+  lastDoubted: boolean;
   /** What became of its siblings from there on; null where too few tell. */
   siblings: SiblingFacts | null;
   /** What is left now; null where it cannot be told. */
@@ -51,8 +53,8 @@ export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "repla
     return `${known}; ${LIMIT_WORDS[replaceBy.because]} ${when}${before(belowBy, replaceBy.p50!)}.`;
   }
   if (belowBy.kind === "already-due") {
-    const left = told.now === null ? null : percent(told.now.p50);
-    const reckoned = told.readings.length === 0 ? `; going by its kind about ${left} now` : `, now about ${left}`;
+    const left = told.now === null ? null : leftWords(told.now.p50, told.primary);
+    const reckoned = told.readings.length === 0 ? `; going by its kind ${left} now` : `, now ${left}`;
     const estimate = left === null ? "" : reckoned;
     return `${known}${estimate}: more likely than not below ${level} already.`;
   }
@@ -63,12 +65,18 @@ export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "repla
   return `${known}${basis}; likely below ${level} by ${monthOfDayWords(belowBy.p50)}${from}${seen}.`;
 }
 
-function knownSoFar({ readings, primary }: Told): string {
+/** Below half its rating a pack's curve is a guess: nothing more is told. */
+function leftWords(fraction: number, primary: boolean): string {
+  return fraction < 0.5 && !primary ? "under 50 %" : `about ${percent(fraction)}`;
+}
+
+function knownSoFar({ readings, lastDoubted, primary }: Told): string {
   const last = readings.at(-1);
   if (last === undefined) return "Never measured";
   const [left, test] = primary ? [" left", "reading"] : ["", "test"];
   const which = readings.length === 1 ? `its only ${test}` : `the last of ${readings.length} ${test}s`;
-  return `${percent(last.capacity)}${left} at ${which} in ${monthOfDayWords(last.day)}`;
+  const doubt = lastDoubted ? ", too far off to count for much: test again" : "";
+  return `${percent(last.capacity)}${left} at ${which} in ${monthOfDayWords(last.day)}${doubt}`;
 }
 
 function range({ p10, p90 }: PackLife["belowBy"]): string {

@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
+import { heededReadings } from "../fade/heeded-readings.ts";
 import { knownBy } from "../fade/known-fleet.ts";
 import { packClocks } from "../fade/pack-clock.ts";
 import type { Policy } from "../fleet/policy.ts";
@@ -20,6 +21,7 @@ export interface ServingPack {
   /** Whether its age can be told. */
   dated: boolean;
   readings: Told["readings"];
+  lastDoubted: boolean;
   /** Whether early tests stand in for a missing rating. */
   ratedByEarlyTests: boolean;
   /** Its exposure to sudden failure; null where unknown. */
@@ -65,6 +67,7 @@ export function servingPacks(fleet: Fleet, policy: Policy): ServingPacks {
         site: pack.site ?? sites.get(nameKey(pack.device ?? "")) ?? null,
         dated: clock.start !== null,
         readings: fading?.readings.readings ?? items.primaryPack(pack)?.readings ?? [],
+        lastDoubted: fading !== null && heededReadings(fading).at(-1) !== fading.readings.readings.at(-1),
         ratedByEarlyTests: fading?.readings.ratedByEarlyTests ?? false,
         exposure,
         lasting: exposure === null ? null : averageLasting(exposure),

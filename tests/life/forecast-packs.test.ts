@@ -189,6 +189,29 @@ describe("forecastPacks", () => {
     expect(says).toContain("Failed its test on 2026-10-12");
   });
 
+  it("tells of a last test that it doubts that it does, and takes no sibling's way from there", () => {
+    const row = pack("ODD", { item: "p", inService: asOf - 900 });
+    const tests = [97, 95, 93, 91].map((percent, i) => percentTest("ODD", asOf - 780 + 250 * i, percent));
+    const odd = [...tests, percentTest("ODD", asOf - 20, 65)];
+    const { belowBy, says } = bySerial(forecast(withPack(fleet, row, odd)), "ODD");
+    expect(belowBy.kind).not.toBe("already-due");
+    expect(says).toMatch(
+      /^65 % at the last of 5 tests in October 2026, too far off to count for much: test again; likely /,
+    );
+    expect(says).not.toContain("siblings");
+  });
+
+  it("takes an undated pack that was read at half its rating for one that is due", () => {
+    const low = bySerial(
+      forecast(withPack(fleet, pack("LOW", { item: "p" }), [percentTest("LOW", asOf - 20, 50)])),
+      "LOW",
+    );
+    expect(low.belowBy).toMatchObject({ kind: "already-due", p50: asOf });
+    expect(low.says).toMatch(
+      /^50 % at its only test in October 2026, now (about 50|under 50) %: more likely than not below/,
+    );
+  });
+
   it("keeps shelf stock apart, and says why a pack has no forecast", () => {
     const other = forecast(
       withPack(withPack(fleet, pack("SPARE", { item: "p" })), pack("UNKNOWN", { item: "p", device: "D" })),
