@@ -196,7 +196,7 @@ function isNothing(cell: Cell): boolean {
 function mayStartTable(
   row: GridRow,
   before: GridRow,
-  { strong, filled }: { strong: number; filled: number },
+  { strong, exact, filled }: { strong: number; exact: number; filled: number },
   { outputs }: Found,
 ): boolean {
   if (row.cells.some(isNothing)) return false;
@@ -209,7 +209,9 @@ function mayStartTable(
     }
   }
   const standsOff = row.line > before.line + 1 || before.cells.filter((cell) => nameIn(cell) !== null).length === 1;
-  return standsOff ? strong >= 2 : strong >= 3 && strong >= filled * MIN_STRONG_SHARE;
+  return standsOff
+    ? strong >= 2 || (filled >= 2 && exact === filled)
+    : strong >= 3 && strong >= filled * MIN_STRONG_SHARE;
 }
 
 /** How many lines above a header may come again at the head of each printed page, and the shortest text of one. */

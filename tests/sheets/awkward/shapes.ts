@@ -177,4 +177,22 @@ A3;2026-01-03;7
     findings: ["unknown-table"],
     unread: ["Quarx", "Blorb", "Fnord"],
   },
+  {
+    name: "a short table of stock below one of packs",
+    text: `serial,in_service
+B1,2024-01-01
+B2,2024-02-01
+
+item,expiry
+pads,2027-04-30
+gel,2027-02-28
+`,
+    rows: {
+      packs: [{ serial: "B1" }, { serial: "B2" }],
+      dated_stock: [
+        { item: "pads", expiry: "2027-04-30" },
+        { item: "gel", expiry: "2027-02-28" },
+      ],
+    },
+  },
 ];
