@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import { basename, join } from "node:path";
-import type { RefusedFile, SheetFile } from "../src/index.ts";
+import { isHiddenName, type RefusedFile, type SheetFile } from "../src/index.ts";
 import { UsageError } from "./exit-codes.ts";
 import { readStandardInput } from "./read-standard-input.ts";
 
@@ -14,9 +14,6 @@ export interface InputFiles {
 
 /** Bytes that a file may have. */
 const LARGEST_FILE = 256 * 1024 * 1024;
-
-/** Names of what systems and spreadsheets keep hidden beside the sheets: a lock, a copy of what is open, half a file. */
-const HIDDEN = /^(\.|~\$)/;
 
 /**
  * Reads files, folders (their files, not their folders) and `-`, the standard input. Never throws for a bad file. What
@@ -43,7 +40,7 @@ export function isFolder(path: string): boolean {
 function readFolder(folder: string, found: InputFiles): void {
   const file = basename(folder);
   try {
-    const names = readdirSync(folder).filter((name) => !HIDDEN.test(name) && mayBeFile(join(folder, name)));
+    const names = readdirSync(folder).filter((name) => !isHiddenName(name) && mayBeFile(join(folder, name)));
     for (const name of names.sort()) readFile(join(folder, name), name, found, true);
     if (names.length === 0) found.refused.push({ file, code: "empty-folder", message: EMPTY_FOLDER });
   } catch (error) {

@@ -55,6 +55,7 @@ export { jsonChunks } from "./out/write-json.ts";
 export { writePlanJson } from "./out/write-plan-json.ts";
 // The plan
 export { makeDates, makeDatesBehind, makePlan } from "./plan.ts";
+export { isHiddenName } from "./sheets/hidden-names.ts";
 export { type ColumnChoices, columnChoices } from "./sheets/mapping/column-choices.ts";
 export { columnsFileOf } from "./sheets/mapping/columns-as-read.ts";
 export { type ColumnsFile, parseColumnsFile } from "./sheets/mapping/columns-file.ts";

@@ -1,3 +1,5 @@
+import { isHiddenName } from "../../src/index.ts";
+
 interface Dropped {
   file: File;
   /** It lay in a dropped folder. */
@@ -31,7 +33,11 @@ async function filesInside(folder: FileSystemDirectoryEntry): Promise<File[]> {
     if (portion.length === 0) break;
     inside.push(...portion);
   }
-  return Promise.all(inside.filter((entry) => entry.isFile).map((entry) => fileOf(entry as FileSystemFileEntry)));
+  return Promise.all(
+    inside
+      .filter(({ isFile, name }) => isFile && !isHiddenName(name))
+      .map((entry) => fileOf(entry as FileSystemFileEntry)),
+  );
 }
 
 function fileOf(entry: FileSystemFileEntry): Promise<File> {

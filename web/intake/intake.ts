@@ -1,4 +1,4 @@
-import type { SheetFile } from "../../src/index.ts";
+import { isHiddenName, type SheetFile } from "../../src/index.ts";
 import { make } from "../dom.ts";
 import { ask } from "../engine/engine.ts";
 import { keepChoice, keptChoice } from "../kept-choices.ts";
@@ -92,9 +92,9 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string, oth
   }
 }
 
-/** Of a folder its files are read, not its folders, as on the command line. */
-function isDirectlyInside(file: File): boolean {
-  return file.webkitRelativePath.split("/").length <= 2;
+/** Of a folder its files are read, not its folders nor what is hidden there, as on the command line. */
+function isDirectlyInside({ name, webkitRelativePath }: File): boolean {
+  return webkitRelativePath.split("/").length <= 2 && !(webkitRelativePath !== "" && isHiddenName(name));
 }
 
 async function bytesOf(file: File, fromFolder: boolean): Promise<NamedBytes> {
