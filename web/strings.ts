@@ -15,7 +15,7 @@ export const say = {
     asOf: (day: string) => `As of ${day}`,
     looking: (from: string, to: string) => `${from} to ${to}`,
     counts: (devices: string, packs: string, dated: string) =>
-      `${devices} devices · ${packs} packs in service · ${dated} dated units`,
+      `${devices} devices and ${packs} packs in service · ${dated} dated units`,
     madeBy: (engine: string) => `Made with ${engine}. Everything stays in this browser; the page makes no connection.`,
   },
   contents: "Contents",

@@ -6,7 +6,7 @@ import type { SectionName } from "./section.ts";
 
 /** The head of the report: whose plan, as of when, how far, and the contents. */
 export function masthead(session: PlannedSession, switchIso: () => void): HTMLElement {
-  const { plan, reading } = session;
+  const { plan } = session;
   const dated = plan.datedStock.reduce((sum, row) => sum + row.quantity, 0);
   return make(
     "header",
@@ -25,7 +25,7 @@ export function masthead(session: PlannedSession, switchIso: () => void): HTMLEl
       make(
         "p",
         { class: "facts" },
-        say.title.counts(numberWords(reading.fleet.devices.length), numberWords(plan.packs.length), numberWords(dated)),
+        say.title.counts(numberWords(plan.short[0]?.devices ?? 0), numberWords(plan.packs.length), numberWords(dated)),
       ),
     ),
   );
