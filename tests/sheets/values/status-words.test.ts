@@ -22,6 +22,8 @@ describe("words of status", () => {
     ["Réformé 12/03/2025", "gone"],
     ["ausgemustert", "gone"],
     ["Replaced 2025-01", "gone"],
+    ["Replaced by B-17", "gone"],
+    ["Missing since March", "gone"],
     ["dado de baja", "gone"],
     ["Afgevoerd", "gone"],
   ])("%s: %s", (text, standing) => {
@@ -31,6 +33,10 @@ describe("words of status", () => {
   it("says nothing of words that are not known, and does not take new cells for a new pack", () => {
     expect(standingOf("amber")).toBeNull();
     expect(standingOf("cells replaced, in service")).toBe("serves");
+    // of a device that is there: its parts are not
+    expect(standingOf("Missing pads")).toBeNull();
+    expect(standingOf("Batería baja")).toBeNull();
+    expect(standingOf("Replaced battery 2025-01")).toBeNull();
   });
 });
 
