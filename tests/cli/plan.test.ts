@@ -71,7 +71,12 @@ describe("wanecast plan", () => {
     expect(stderr).toBe("Refused:\ngone.csv: There is no such file or folder. [not-found]\n");
   });
   it("stops with 3 where no table is found", () => {
-    const { code, stdout, stderr } = wanecast(["plan", folderWith(), "--as-of", "2026-11-01"]);
+    const { code, stdout, stderr } = wanecast([
+      "plan",
+      folderWith({ "notes.txt": "call the workshop\n" }),
+      "--as-of",
+      "2026-11-01",
+    ]);
     expect([code, stdout]).toEqual([3, ""]);
     expect(stderr).toBe("Refused:\nNo table was found in the inputs; `wanecast check` says how each was read.\n");
   });
