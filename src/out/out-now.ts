@@ -1,3 +1,4 @@
+import { firstTold } from "../fleet/first-told.ts";
 import { counted } from "./count-text.ts";
 import type { Plan } from "./plan-schema.ts";
 
@@ -37,6 +38,5 @@ function heldPacks(plan: Plan): string[] {
 
 /** The first few names, and how many more there are. */
 export function listTold(told: readonly string[]): string {
-  const more = told.length - TOLD;
-  return more > 0 ? `${told.slice(0, TOLD).join(", ")} and ${more} more` : told.join(", ");
+  return firstTold(told, TOLD);
 }

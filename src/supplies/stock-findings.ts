@@ -1,5 +1,6 @@
 import { isoFromDay } from "../calendar/day.ts";
 import type { Finding } from "../fleet/finding.ts";
+import { firstTold } from "../fleet/first-told.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Item } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
@@ -134,7 +135,5 @@ function counted(count: number, noun: string): string {
 }
 
 function list(names: readonly string[]): string {
-  const sorted = [...names].sort();
-  const more = sorted.length - NAMES_SHOWN;
-  return sorted.slice(0, NAMES_SHOWN).join(", ") + (more > 0 ? ` and ${more} more` : "");
+  return firstTold([...names].sort(), NAMES_SHOWN);
 }

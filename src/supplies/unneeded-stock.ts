@@ -1,3 +1,4 @@
+import { firstTold } from "../fleet/first-told.ts";
 import type { Needing } from "./item-places.ts";
 
 /** Names told before the rest is counted. */
@@ -13,11 +14,9 @@ export function unneededStock({ items }: Pick<Needing, "items">): string[] {
   );
   if (unneeded.length === 0) return [];
   const units = unneeded.flatMap(({ stock }) => stock).reduce((sum, { row }) => sum + row.quantity, 0);
-  const names = unneeded.slice(0, TOLD).map(({ item }) => item.name);
-  const more = unneeded.length - names.length;
-  const told = `${names.join(", ")}${more > 0 ? ` and ${more} more` : ""}`;
+  const names = unneeded.map(({ item }) => item.name);
   return [
-    `The sheets name nothing that needs ${told}: no device carries them, no use is logged and no task takes them. ` +
+    `The sheets name nothing that needs ${firstTold(names, TOLD)}: no device carries them, no use is logged and no task takes them. ` +
       `${units === 1 ? "The 1 unit counts" : `The ${units} units count`} as stock on shelves, and none is replaced when it expires. ` +
       "If they are carried, list what carries them (a device, a bag, a vehicle) as devices, or log their use.",
   ];
