@@ -1,6 +1,7 @@
 import { nameKey } from "../../fleet/rows.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
+import { differ } from "./differ.ts";
 import type { Entry } from "./entry.ts";
 
 /**
@@ -36,9 +37,7 @@ function join(
     const [here, there] = [values[field], further.values[field]];
     if (there === null || there === undefined || doubted.has(field)) continue;
     if (here === null) values[field] = there;
-    else if (
-      typeof here === "string" && typeof there === "string" ? nameKey(here) !== nameKey(there) : here !== there
-    ) {
+    else if (differ(here, there)) {
       doubted.add(field);
       values[field] = null;
       const { file, sheet: tab, line } = further.values.source;

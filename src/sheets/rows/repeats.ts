@@ -1,10 +1,10 @@
 import { isoFromDay } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
-import { nameKey } from "../../fleet/rows.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { noteCountedAgain } from "./counted-again.ts";
 import { DaysOfNames } from "./days-of-names.ts";
+import { differ, folded } from "./differ.ts";
 import type { Entry } from "./entry.ts";
 import { noteLikelyCopies } from "./likely-copies.ts";
 
@@ -46,18 +46,6 @@ export function withoutRepeats(entries: Entry[], log: FindingLog): Entry[] {
   for (const group of byDay.groups()) settleGroup(group, gone, log);
   for (const group of byKey.values()) if (Array.isArray(group)) settleGroup(group, gone, log);
   return gone.size === 0 ? entries : entries.filter((entry) => !gone.has(entry));
-}
-
-const foldedNames = new Map<string, string>();
-
-function folded(name: string): string {
-  let key = foldedNames.get(name);
-  if (key === undefined) {
-    if (foldedNames.size > 50_000) foldedNames.clear();
-    key = nameKey(name);
-    foldedNames.set(name, key);
-  }
-  return key;
 }
 
 /** The entry's key; null where it has none. */
@@ -130,12 +118,6 @@ function clashIn(group: readonly Entry[]): ColumnSpec | null {
     }
   }
   return null;
-}
-
-function differ(a: unknown, b: unknown): boolean {
-  if (a === b || a === null || b === null) return false;
-  if (typeof a === "string" && typeof b === "string") return folded(a) !== folded(b);
-  return typeof a !== "object" || JSON.stringify(a) !== JSON.stringify(b);
 }
 
 function filled({ values, sheet }: Entry): number {
