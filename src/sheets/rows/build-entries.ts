@@ -5,12 +5,10 @@ import { namesPlace, openPlace } from "../tables/named-places.ts";
 import type { Table } from "../tables/table.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { isAside, parseHeader } from "../words/parse-header.ts";
-import { countingColumns } from "./counting-columns.ts";
 import { type Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader, type ReadOptions } from "./field-reader.ts";
 import { fillRow, type RowPlan, rowPlan, speaksOf, timeOf } from "./fill-row.ts";
 import { ODD_ROW_MESSAGES, oddRowTest } from "./odd-rows.ts";
-import { settledBy } from "./settled-orders.ts";
 
 /** The entries of one table's records, with the readers that made them. */
 export interface BuiltTable {
@@ -31,7 +29,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   const oddRow = oddRowTest(table);
   const unknown = unknownTable(table, log);
   noteChanges(table, log);
-  noteUnread(table, log);
+  noteUnread(table, plans, log);
   notePresumed(table, log);
   const { file, sheet } = table.grid;
   const open = table.outputs.map(openPlace);
@@ -82,13 +80,12 @@ function placeIn(cells: readonly Cell[]): string | null {
 }
 
 /** A finding for each named column from which nothing is read, where the table itself is known. */
-function noteUnread(table: Table, log: FindingLog): void {
+function noteUnread(table: Table, plans: readonly RowPlan[], log: FindingLog): void {
   const { grid, number, header, headerLines, outputs } = table;
   if (outputs.length === 0) return;
   const read = new Set(outputs.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns)));
-  for (const { measure, boxSize } of outputs.map((output) => countingColumns(table, output)))
-    read.add(measure).add(boxSize);
-  for (const output of outputs) for (const column of Object.values(settledBy(table, output))) read.add(column);
+  for (const { counting, settled } of plans)
+    for (const column of [...Object.values(counting), ...Object.values(settled)]) read.add(column);
   const unread = header.flatMap((name, column) => (name === null || read.has(column) ? [] : [[name, column] as const]));
   noteLittleRead(table, unread, header.filter((_, column) => read.has(column)).length, log);
   unread.forEach(([name, column]) => {
