@@ -77,4 +77,31 @@ describe("columns files", () => {
     const parsed = parseColumnsFile(text);
     expect("problem" in parsed ? parsed.problem : "").toContain(words);
   });
+
+  it("keep what a list says of its items besides, and read no more of it", () => {
+    const text =
+      "Item,Lot,Expiry,Supplier,Unit price\nPads,A1,2027-03-31,Corrigan,38.50\nPads,A2,2027-09-30,Corrigan,38.50\n";
+    const file = textFile("b.csv", text);
+    const again = readWith(text, JSON.stringify(columnsFileOf([file])));
+    expect(again.fleet.datedStock).toHaveLength(2);
+    expect(again.fleet.catalogue).toMatchObject([{ item: "Pads", kind: "pads", supplier: "Corrigan" }]);
+    const plain = readSheets([file], { asOf: AS_OF, dateOrder: null });
+    expect(again.fleet.catalogue).toEqual(
+      plain.fleet.catalogue.map((row) => ({ ...row, source: again.fleet.catalogue[0]!.source })),
+    );
+  });
+
+  it("take a catalogue with a kind of its own for one proper, also beside stock", () => {
+    const columns = { item: "i", kind: "k", minimum_order: "m", units_per_box: "u" };
+    const stock = { kind: "dated_stock", columns: { item: "i", expiry: "e" } };
+    const tables = [
+      { file: "b.csv", sheet: null, table: 1, rows: [{ kind: "catalogue", columns }, stock], unread: [] },
+    ];
+    const reading = readWith(
+      "i,k,e,m,u\nPads,pads,2027-03-31,2 boxes,10\n",
+      JSON.stringify({ format: "wanecast.columns/1", tables }),
+    );
+    expect(reading.fleet.catalogue).toMatchObject([{ item: "Pads", kind: "pads", minimumOrder: 20 }]);
+    expect(reading.fleet.datedStock).toHaveLength(1);
+  });
 });

@@ -1,5 +1,6 @@
 import { sheetSpec } from "../../fleet/columns.ts";
 import type { HeaderRows } from "../tables/header-rows.ts";
+import { besideOutput } from "../tables/lists-beside.ts";
 import type { FieldSource, Output } from "../tables/table.ts";
 import type { CellPart } from "../values/lot-and-date.ts";
 import { parseHeader } from "../words/parse-header.ts";
@@ -69,18 +70,18 @@ export function mappedOutputs({ rows: { header, groups }, mapped }: MappedHeader
       });
     }
     const implied: Record<string, string> = item === undefined ? {} : { item };
-    const list = mapped.rows.find((row) => row.kind === "packs" || row.kind === "dated_stock");
-    if (kind === "catalogue" && list !== undefined) {
-      if (list.kind === "packs") implied.kind = "pack";
-      return [{ sheet, fields, implied, own: [], beside: true }];
-    }
     const labelled = fields.some(({ spec }) => spec.field === "label");
     const complete =
       labelled ||
       sheet.columns.every(
         ({ required, field }) => !required || implied[field] || fields.some(({ spec }) => spec.field === field),
       );
-    return complete ? [{ sheet, fields, implied, own: [] }] : [];
+    if (complete) return [{ sheet, fields, implied, own: [] }];
+    const list = mapped.rows.find((row) => row.kind === "packs" || row.kind === "dated_stock");
+    const named = fields.find(({ spec }) => spec.field === "item");
+    if (kind !== "catalogue" || list === undefined || named === undefined) return [];
+    const beside = besideOutput(named, fields, list.kind === "packs");
+    return beside === null ? [] : [beside];
   });
   for (const output of outputs) output.own = ownColumns(output, outputs);
   const changes = [...missing.map((name) => `"${name}" is gone`), ...added.map((name) => `"${name}" is new`)];

@@ -1,4 +1,4 @@
-import type { ColumnSpec } from "../../fleet/columns.ts";
+import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
 import type { ColumnView } from "./score-column.ts";
 import type { FieldSource } from "./table.ts";
 
@@ -6,4 +6,9 @@ import type { FieldSource } from "./table.ts";
 export function fieldSource(spec: ColumnSpec, view: ColumnView, points: number): FieldSource {
   const by = points < 6 && view.profile.filled > 0 ? "contents" : "header";
   return { spec, columns: [view.column], by, headerUnit: view.meaning.unit, part: view.part, points };
+}
+
+/** A column that another kind of row reads too, as a field of that kind: it makes no row of it by itself. */
+export function sharedField(source: FieldSource, { columns }: SheetSpec, field: string): FieldSource {
+  return { ...source, spec: columns.find((column) => column.field === field) as ColumnSpec, points: 0 };
 }

@@ -1,6 +1,6 @@
 import { type ColumnSpec, type SheetKind, sheetSpec } from "../../fleet/columns.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
-import { fieldSource } from "./field-source.ts";
+import { fieldSource, sharedField } from "./field-source.ts";
 import { type ColumnView, MIN_POINTS, pointsFor } from "./score-column.ts";
 import type { FieldSource, Output } from "./table.ts";
 
@@ -164,10 +164,9 @@ function withShared(
   for (const [field, role] of Object.entries(wanted)) {
     if (result.some(({ spec }) => spec.field === field)) continue;
     const source = sharedSource(role, views, before);
-    const spec = sheet.columns.find((column) => column.field === field) as ColumnSpec;
     // What names the device is not its site too.
     if (source && !result.some(({ columns }) => columns[0] === source.columns[0]))
-      result.push({ ...source, spec, points: 0 });
+      result.push(sharedField(source, sheet, field));
   }
   return result;
 }
@@ -205,8 +204,7 @@ function testOutputs(rest: readonly ColumnView[], views: readonly ColumnView[], 
     const has = (field: string) => fields.some(({ spec }) => spec.field === field);
     if (!has("date") || !sheet.oneOf.some(has)) continue;
     const own = fields.flatMap(({ columns }) => columns);
-    const spec = sheet.columns.find((column) => column.field === "serial") as ColumnSpec;
-    outputs.push({ sheet, fields: [{ ...serial, spec, points: 0 }, ...fields], implied: {}, own });
+    outputs.push({ sheet, fields: [sharedField(serial, sheet, "serial"), ...fields], implied: {}, own });
   }
   return views.length === 0 ? [] : outputs;
 }
@@ -218,7 +216,6 @@ function sideOutputs(rest: readonly ColumnView[], main: Output | null, wide: boo
   const key = main?.fields.find(({ spec }) => spec.field === keyField);
   if (!main || !key || main.sheet.kind === kind || (kind === "devices" && main.sheet.kind !== "packs")) return [];
   const sheet = sheetSpec(kind);
-  const about = (field: string) => sheet.columns.find((column) => column.field === field) as ColumnSpec;
   const thing = kind === "packs" ? "battery" : "device";
   const views = rest.filter(
     ({ things, after }) => kind === "packs" || things.includes("device") || (things === "" && after === "device"),
@@ -230,10 +227,7 @@ function sideOutputs(rest: readonly ColumnView[], main: Output | null, wide: boo
     kind === "devices" && !said.some(({ spec }) => spec.field === "site")
       ? main.fields.find(({ spec }) => spec.field === "site")
       : undefined;
-  const shared = [
-    { ...key, spec: about(keyField), points: 0 },
-    ...(site ? [{ ...site, spec: about("site"), points: 0 }] : []),
-  ];
+  const shared = [sharedField(key, sheet, keyField), ...(site ? [sharedField(site, sheet, "site")] : [])];
   const own = said.length > 0 ? said.flatMap(({ columns }) => columns) : key.columns;
   return [{ sheet, fields: [...shared, ...said], implied: {}, own }];
 }

@@ -1,5 +1,6 @@
-import { type ColumnSpec, type SheetSpec, sheetSpec } from "../../fleet/columns.ts";
+import { sheetSpec } from "../../fleet/columns.ts";
 import { assign } from "./assign.ts";
+import { sharedField } from "./field-source.ts";
 import type { ColumnView } from "./score-column.ts";
 import type { FieldSource, Output } from "./table.ts";
 
@@ -38,13 +39,17 @@ export function catalogueBeside(outputs: readonly Output[], views: readonly Colu
   const isPack = main.sheet.kind === "packs";
   const used = new Set(outputs.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns)));
   const rest = views.filter(({ column, name }) => !used.has(column) && !IS_SUM.test(name));
-  const fields = assign(sheet, rest).filter(
-    ({ spec: { field }, points }) => points >= NAMED && (OF_THE_ITEM.has(field) || (isPack && OF_A_PACK.has(field))),
-  );
+  const fields = assign(sheet, rest).filter(({ points }) => points >= NAMED);
+  return besideOutput(sharedField(item, sheet, "item"), fields, isPack);
+}
+
+/** The catalogue of a list's items from the columns that may say something of them; null where none does. */
+export function besideOutput(item: FieldSource, said: readonly FieldSource[], isPack: boolean): Output | null {
+  const fields = said.filter(({ spec: { field } }) => OF_THE_ITEM.has(field) || (isPack && OF_A_PACK.has(field)));
   if (fields.length === 0) return null;
   return {
-    sheet,
-    fields: [sharedItem(item, sheet), ...fields],
+    sheet: sheetSpec("catalogue"),
+    fields: [item, ...fields],
     implied: isPack ? { kind: "pack" } : {},
     own: fields.flatMap(({ columns }) => columns),
     beside: true,
@@ -66,13 +71,8 @@ export function stockBeside(outputs: readonly Output[], views: readonly ColumnVi
   if (!has("expiry") || !has("quantity")) return null;
   return {
     sheet,
-    fields: [sharedItem(item, sheet), ...fields],
+    fields: [sharedField(item, sheet, "item"), ...fields],
     implied: {},
     own: fields.filter(({ spec }) => spec.field === "expiry").flatMap(({ columns }) => columns),
   };
-}
-
-/** The column that names the item, as another kind of row reads it. */
-function sharedItem(item: FieldSource, { columns }: SheetSpec): FieldSource {
-  return { ...item, spec: columns.find(({ field }) => field === "item") as ColumnSpec, points: 0 };
 }
