@@ -1,4 +1,5 @@
 import type { Day } from "../../calendar/day.ts";
+import { columnLetters } from "../../sheets/rows/column-name.ts";
 import { zip } from "./zip.ts";
 
 type Cell = string | number | boolean | null;
@@ -25,8 +26,9 @@ const OWN_FORMATS_FROM = 164;
 
 /**
  * Writes a workbook (ECMA-376, transitional) of plain cells: a bold header that stays in sight, then text and
- * numbers in each column's format. On paper a tab lies across the page, is as wide as it, and has its header on every page. The reading library can write too, but names a tab with a blank in it wrongly where its
- * header is to stand on every printed page, and is twenty times the size.
+ * numbers in each column's format. On paper a tab lies across the page, is as wide as it, and has its header on every
+ * page. The reading library can write too, but names a tab with a blank in it wrongly where its header is to stand on
+ * every printed page, and is twenty times the size.
  */
 export async function writeWorkbook(sheets: readonly Tab[]): Promise<Uint8Array> {
   const formats = [...new Set(sheets.flatMap(({ columns }) => columns.flatMap(({ numFmt }) => numFmt ?? [])))];
@@ -109,17 +111,11 @@ function worksheet({ columns, data, footer }: Tab, formats: readonly string[]): 
 
 function cell(value: Cell, row: number, column: number, style: number): string {
   if (value === null) return "";
-  const at = `r="${columnName(column)}${row}"${style === 0 ? "" : ` s="${style}"`}`;
+  const at = `r="${columnLetters(column)}${row}"${style === 0 ? "" : ` s="${style}"`}`;
   if (typeof value === "boolean") return `<c ${at} t="b"><v>${Number(value)}</v></c>`;
   if (typeof value === "string")
     return `<c ${at} t="inlineStr"><is><t xml:space="preserve">${escaped(value)}</t></is></c>`;
   return `<c ${at}><v>${value}</v></c>`;
-}
-
-/** Column 0 is A, 26 is AA. */
-function columnName(column: number): string {
-  const last = String.fromCharCode(65 + (column % 26));
-  return column < 26 ? last : columnName(Math.floor(column / 26) - 1) + last;
 }
 
 // XML 1.0 has no way to write other control characters.

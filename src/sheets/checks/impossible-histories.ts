@@ -50,8 +50,8 @@ export function findDatesOutOfOrder(byKind: Kinds, log: FindingLog): void {
 }
 
 /**
- * Findings for packs that were tested before they were made or after they were retired, and whose cycle count falls, from one test to the next
- * or from the last test to the packs row.
+ * Findings for packs that were tested before they were made or after they were retired, and whose cycle count falls,
+ * from one test to the next or from the last test to the packs row.
  */
 export function findImpossibleTests(byKind: Kinds, log: FindingLog): void {
   const packs = new Map((byKind.get("packs") ?? []).map(({ values }) => [nameKey(String(values.serial)), values]));
