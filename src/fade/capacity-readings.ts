@@ -12,7 +12,7 @@ export interface CapacityReading {
 }
 
 /** One-sided knowledge: capacity on that day at least, or below, a fraction of rated. */
-interface CapacityBound {
+export interface CapacityBound {
   day: Day;
   threshold: number;
   below: boolean;

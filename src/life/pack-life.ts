@@ -26,7 +26,7 @@ export interface PackCase extends ServingPack {
 
 /** The forecast of one pack as everyone downstream reads it. */
 export function packLife(one: PackCase, policy: Policy): PackLife {
-  const { pack, item, site, readings, lastDoubted, siblings, decline, end, primary } = one;
+  const { pack, item, site, readings, lastDoubted, lastBound, siblings, decline, end, primary } = one;
   const { asOf, horizonMonths: months } = policy;
   const lastDay = lastDayOfMonth(monthOfDay(asOf) + months - 1);
   const belowBy = belowDates(end, asOf, lastDay);
@@ -38,6 +38,7 @@ export function packLife(one: PackCase, policy: Policy): PackLife {
   const told = {
     readings,
     lastDoubted,
+    lastBound,
     siblings,
     now: now ?? null,
     failedOn: end.failedOn,

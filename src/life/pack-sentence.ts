@@ -1,5 +1,6 @@
 import { type Day, isoFromDay } from "../calendar/day.ts";
 import { monthOfDayWords } from "../calendar/month-words.ts";
+import type { CapacityBound } from "../fade/capacity-readings.ts";
 import type { CapacityBand } from "../fade/types.ts";
 import type { SiblingFacts } from "./sibling-facts.ts";
 import { siblingWords } from "./sibling-words.ts";
@@ -20,6 +21,8 @@ export interface Told {
   readings: readonly { day: Day; capacity: number }[];
   /** Whether the last of them lies too far off to count for much. */
   lastDoubted: boolean;
+  /** The last test that gave no figure, only a capacity above or below which the pack was; null where none did. */
+  lastBound: CapacityBound | null;
   /** What became of its siblings from there on; null where too few tell. */
   siblings: SiblingFacts | null;
   /** What is left now; null where it cannot be told. */
@@ -70,13 +73,17 @@ function leftWords(fraction: number, primary: boolean): string {
   return fraction < 0.5 && !primary ? "under 50 %" : `about ${percent(fraction)}`;
 }
 
-function knownSoFar({ readings, lastDoubted, primary }: Told): string {
+function knownSoFar({ readings, lastDoubted, lastBound, primary }: Told): string {
   const last = readings.at(-1);
-  if (last === undefined) return "Never measured";
+  if (last === undefined) return lastBound === null ? "Never measured" : boundWords(lastBound);
   const [left, test] = primary ? [" left", "reading"] : ["", "test"];
   const which = readings.length === 1 ? `its only ${test}` : `the last of ${readings.length} ${test}s`;
   const doubt = lastDoubted ? ", too far off to count for much: test again" : "";
   return `${percent(last.capacity)}${left} at ${which} in ${monthOfDayWords(last.day)}${doubt}`;
+}
+
+function boundWords({ day, threshold, below }: CapacityBound): string {
+  return `${below ? "Below" : "At least"} ${percent(threshold)} at its test in ${monthOfDayWords(day)}, no figure measured`;
 }
 
 function range({ p10, p90 }: PackLife["belowBy"]): string {

@@ -22,6 +22,7 @@ export interface ServingPack {
   dated: boolean;
   readings: Told["readings"];
   lastDoubted: boolean;
+  lastBound: Told["lastBound"];
   /** Whether early tests stand in for a missing rating. */
   ratedByEarlyTests: boolean;
   /** Its exposure to sudden failure; null where unknown. */
@@ -68,6 +69,7 @@ export function servingPacks(fleet: Fleet, policy: Policy): ServingPacks {
         dated: clock.start !== null,
         readings: fading?.readings.readings ?? items.primaryPack(pack)?.readings ?? [],
         lastDoubted: fading !== null && heededReadings(fading).at(-1) !== fading.readings.readings.at(-1),
+        lastBound: fading?.readings.bounds.at(-1) ?? null,
         ratedByEarlyTests: fading?.readings.ratedByEarlyTests ?? false,
         exposure,
         lasting: exposure === null ? null : averageLasting(exposure),

@@ -212,6 +212,20 @@ describe("forecastPacks", () => {
     );
   });
 
+  it("tells what a test without a figure showed, not that there was none", () => {
+    const row = pack("JUDGED", { item: "p", inService: asOf - 900 });
+    const passed = percentTest("JUDGED", day("2026-03-10"), 0, { percent: null, result: "pass" });
+    const says = (tests: RuntimeTestRow[]) => bySerial(forecast(withPack(fleet, row, tests)), "JUDGED").says;
+    expect(says([])).toMatch(/^Never measured, so going by its kind;/);
+    // passed at the 80 % in force
+    expect(says([passed])).toMatch(
+      /^At least 80 % at its test in March 2026, no figure measured, so going by its kind; likely below 80 % by /,
+    );
+    const stopped = percentTest("JUDGED", day("2026-05-10"), 91, { atLeast: true });
+    expect(says([passed, stopped])).toMatch(/^At least 91 % at its test in May 2026, no figure measured/);
+    expect(says([passed, stopped, percentTest("JUDGED", day("2026-06-10"), 93)])).toMatch(/^93 % at its only test/);
+  });
+
   it("keeps shelf stock apart, and says why a pack has no forecast", () => {
     const other = forecast(
       withPack(withPack(fleet, pack("SPARE", { item: "p" })), pack("UNKNOWN", { item: "p", device: "D" })),

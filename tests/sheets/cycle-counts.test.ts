@@ -25,4 +25,13 @@ describe("cycle counts that fall", () => {
     expect(falls("serial,cycles,cycles_on\nA,150,2026-06-01\nB,3,2026-06-01\n")).toEqual([]);
     expect(falls("serial,cycles,cycles_on\nA,,2026-06-01\n")).toEqual([]);
   });
+
+  it("are none between two tests of a day that a sheet lists newest first", () => {
+    const of = (text: string) =>
+      read({ "t.csv": `serial,date,percent,cycles\n${text}` }).findings.filter(({ code }) => code === "cycles-fall");
+    const twice = "A,2025-05-01 14:00,92,151\nA,2025-05-01 09:30,93,150\n";
+    expect(of(`${twice}A,2024-05-01,95,90\n`)).toEqual([]);
+    // the day after, it is a fall
+    expect(of("A,2025-05-02,92,150\nA,2025-05-01,93,151\n")).toMatchObject([{ line: 2, value: "150" }]);
+  });
 });

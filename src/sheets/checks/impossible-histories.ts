@@ -123,11 +123,14 @@ function noteLowCount({ values }: Entry, inOrder: readonly Entry[], log: Finding
   }));
 }
 
+/** By date; of counts on one day, which a sheet may list newest first, the smaller comes first. */
+function byDateAndCount({ values: a }: Entry, { values: b }: Entry): number {
+  return (a.date as number) - (b.date as number) || (a.cycles as number) - (b.cycles as number);
+}
+
 function noteFalls(tests: Entry[], log: FindingLog): void {
-  const inOrder = tests.every(
-    (test, at) => at === 0 || (test.values.date as number) >= (tests[at - 1]!.values.date as number),
-  );
-  if (!inOrder) tests.sort((a, b) => (a.values.date as number) - (b.values.date as number));
+  const inOrder = tests.every((test, at) => at === 0 || byDateAndCount(tests[at - 1]!, test) <= 0);
+  if (!inOrder) tests.sort(byDateAndCount);
   for (let i = 1; i < tests.length; i++) {
     const before = tests[i - 1]!.values;
     const after = tests[i]!.values;
