@@ -437,6 +437,8 @@ export const say = {
       heads: ["Fiscal year", "Planned", "Likely (P50)", "Cautious (P80)", "Safe (P95)"],
       partOf: (year: string, months: number) =>
         `${year}, ${numberWords(months)} ${plural(months, "month", "months")} of it`,
+      aboveSafe: (years: string) =>
+        `In ${years} more is planned than the year’s safe sum: each item is bought safely by itself, and hardly will all need their most at once.`,
       itemHeads: ["Fiscal year", "Item", "Planned", "Likely (P50)", "Cautious (P80)", "Safe (P95)"],
       fiscal: (year: string) => `FY ${year}`,
     },

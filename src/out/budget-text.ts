@@ -5,7 +5,7 @@ import { horizonText } from "./horizon-text.ts";
 import { groupedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
 import { sortBy } from "./sort-by.ts";
-import { budgetTable, deferralsTable } from "./summary-tables.ts";
+import { deferralsTable, spendBlocks } from "./summary-tables.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";
@@ -24,7 +24,7 @@ export function budgetText(plan: Plan, setting: TextSetting): string {
       "Likely is the middle of what a year may cost (P50); safe is enough in 19 years of 20 (P95). Amounts fall in the year in which the order leaves.",
       width,
     ),
-    ...section("By fiscal year", plan.budget.length > 0 ? [budgetTable(plan, width)] : [], setting),
+    ...section("By fiscal year", spendBlocks(plan, width), setting),
     ...years.flatMap((year) =>
       section(`${year.fiscalYear} by item, ${year.currency}`, [itemTable(year, width)], setting),
     ),

@@ -4,7 +4,9 @@ import { firstYearEnd, horizonLength } from "./horizon-text.ts";
 import { groupedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
 import { sortBy } from "./sort-by.ts";
+import { spendNotes } from "./spend-notes.ts";
 import { type TextColumn, textTable } from "./text-table.ts";
+import { wrapText } from "./text-width.ts";
 
 /** Units needed by item: this month, in the first year and to the horizon; P50 and P95. Packs first. */
 export function neededTable(plan: Plan, width: number): string {
@@ -46,8 +48,13 @@ export function ordersTable(lines: Plan["orders"], width: number): string {
   );
 }
 
-/** Spend by fiscal year of the order date: planned, likely (P50) and safe (P95). */
-export function budgetTable(plan: Plan, width: number): string {
+/** Spend by fiscal year of the order date: planned, likely (P50) and safe (P95), and what to know of it; nothing without any. */
+export function spendBlocks(plan: Plan, width: number): string[] {
+  if (plan.budget.length === 0) return [];
+  return [budgetTable(plan, width), ...spendNotes(plan).map((note) => wrapText(note, width))];
+}
+
+function budgetTable(plan: Plan, width: number): string {
   type Year = Plan["budget"][number];
   return textTable<Year>(
     [

@@ -7,7 +7,7 @@ import { outNow } from "./out-now.ts";
 import type { Plan } from "./plan-schema.ts";
 import { signsTold } from "./plan-signs.ts";
 import { sortBy } from "./sort-by.ts";
-import { budgetTable, neededTable, ordersTable, shortTable } from "./summary-tables.ts";
+import { neededTable, ordersTable, shortTable, spendBlocks } from "./summary-tables.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
 
@@ -67,12 +67,11 @@ function crowds(plan: Plan, setting: TextSetting): string[] {
 }
 
 function spend(plan: Plan, width: number): string[] {
-  if (plan.budget.length === 0) return [];
   const { deferrals } = plan;
-  if (deferrals.length === 0) return [budgetTable(plan, width)];
+  if (plan.budget.length === 0 || deferrals.length === 0) return spendBlocks(plan, width);
   const months = deferrals.reduce((sum, one) => sum + one.deviceMonthsShort, 0);
   const told = `The budget of ${groupedText(String(plan.policy.budget_per_fiscal_year))} a fiscal year has no room for ${counted(deferrals.length, "line")}: put off as the verb orders lists them, they bring ${months.toFixed(1)} device-months short.`;
-  return [budgetTable(plan, width), wrapText(told, width)];
+  return [...spendBlocks(plan, width), wrapText(told, width)];
 }
 
 function nextOrders(plan: Plan, width: number): string[] {

@@ -1,3 +1,4 @@
+import { yearsAboveSafe } from "../../src/out/spend-notes.ts";
 import { spend } from "../charts/spend.ts";
 import { make } from "../dom.ts";
 import { offerDownload } from "../download.ts";
@@ -19,6 +20,7 @@ export function orders({ plan }: PlannedSession): HTMLElement {
   const currencies = [...new Set(priced.map((year) => year.currency))];
   const separate = new Set(plan.orders.map((order) => order.order)).size;
   const late = plan.orders.filter((order) => order.late).length;
+  const aboveSafe = yearsAboveSafe(plan);
   return section(
     "orders",
     words.heading,
@@ -29,6 +31,9 @@ export function orders({ plan }: PlannedSession): HTMLElement {
       ? [make("p", {}, words.noPrices)]
       : currencies.map((currency) => spend(plan, currency))),
     currencies.length > 0 && yearTable(),
+    currencies.length > 0 &&
+      aboveSafe.length > 0 &&
+      make("p", {}, words.spend.aboveSafe(listWords(aboveSafe, say.and))),
     plan.deferrals.length > 0 && answer(words.deferrals.heading, make("p", {}, words.deferrals.lead), deferralTable()),
     answer(
       words.downloads,

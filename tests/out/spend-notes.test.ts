@@ -1,0 +1,28 @@
+import { describe, expect, it } from "vitest";
+import { spendNotes } from "../../src/out/spend-notes.ts";
+import { aPlan } from "./a-plan.ts";
+
+const year = (fiscalYear: string, planned: number, p95: number, currency = "EUR") => {
+  return { ...aPlan().budget[0]!, fiscalYear, planned, p95, currency };
+};
+
+describe("spendNotes", () => {
+  // November 2026 to October 2029 by years from July: November to June are 8 months, July to October 4
+  const horizon = { from: "2026-11", to: "2029-10" };
+  const policy = { ...aPlan().policy, fiscal_year_starts: 7 };
+
+  it("tells the years that lie in the plan in part", () => {
+    expect(spendNotes(aPlan({ horizon, policy, budget: [year("2026/27", 5, 5), year("2029/30", 5, 5)] }))).toEqual([
+      "Not the whole year lies in the plan: 2026/27 (8 months), 2029/30 (4 months).",
+    ]);
+    expect(spendNotes(aPlan({ horizon, policy, budget: [year("2027/28", 5, 5)] }))).toEqual([]);
+    const whole = { from: "2026-07", to: "2028-06" };
+    expect(spendNotes(aPlan({ horizon: whole, policy, budget: [year("2026/27", 5, 5)] }))).toEqual([]);
+  });
+
+  it("says why more may be planned than is safe for a year", () => {
+    const budget = [year("2026/27", 9, 8), year("2027/28", 7, 8), year("2028/29", 9, 8), year("2028/29", 3, 2, "SEK")];
+    const [, told] = spendNotes(aPlan({ horizon, policy, budget }));
+    expect(told).toMatch(/^In 2026\/27 and 2028\/29 more is planned than the year's safe sum: /);
+  });
+});
