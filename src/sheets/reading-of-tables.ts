@@ -62,7 +62,10 @@ function keptEntries(built: readonly BuiltTable[], log: FindingLog): Map<string,
 
 function fleetOf(byKind: ReadonlyMap<string, readonly Entry[]>): Fleet {
   const fleet = emptyFleet();
-  for (const entries of byKind.values())
-    for (const { sheet, values } of entries) (fleet[sheet.list] as unknown[]).push(fleetRow(sheet.kind, values));
+  for (const entries of byKind.values()) {
+    const [first] = entries;
+    if (first)
+      Object.assign(fleet, { [first.sheet.list]: entries.map(({ sheet, values }) => fleetRow(sheet.kind, values)) });
+  }
   return fleet;
 }

@@ -31,22 +31,26 @@ const WORDS: Record<string, string> = {
 export function findDatesOutOfOrder(byKind: Kinds, log: FindingLog): void {
   for (const [kind, pairs] of Object.entries(IN_ORDER)) {
     for (const { values } of byKind.get(kind) ?? []) {
-      for (const [early, late] of pairs) {
-        const before = values[early];
+      for (const pair of pairs) {
+        const before = values[pair[0]];
         if (typeof before !== "number") continue;
-        const after = values[late];
-        if (typeof after !== "number" || before <= after) continue;
-        const { file, sheet, line } = values.source;
-        const message = `The row is ${WORDS[early]} on ${isoFromDay(before)} and ${WORDS[late]} on ${isoFromDay(after)}, which is earlier.`;
-        log.add(
-          "dates-out-of-order",
-          { file, sheet, line, column: null, value: isoFromDay(after) },
-          () => ({ message }),
-          `${early}/${late}`,
-        );
+        const after = values[pair[1]];
+        if (typeof after === "number" && before > after) noteOutOfOrder(values, pair, log);
       }
     }
   }
+}
+
+function noteOutOfOrder(values: Entry["values"], [early, late]: [string, string], log: FindingLog): void {
+  const [before, after] = [early, late].map((field) => isoFromDay(values[field] as number));
+  const { file, sheet, line } = values.source;
+  const message = `The row is ${WORDS[early]} on ${before} and ${WORDS[late]} on ${after}, which is earlier.`;
+  log.add(
+    "dates-out-of-order",
+    { file, sheet, line, column: null, value: after! },
+    () => ({ message }),
+    `${early}/${late}`,
+  );
 }
 
 /**

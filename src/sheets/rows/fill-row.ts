@@ -138,13 +138,23 @@ export function fillRow(
   if (plan.output.sheet.kind === "catalogue" && values.kind === null)
     kindFromName(values, cellText(cells[plan.description] ?? null), log);
   if (plan.output.beside) values.kind ??= "other";
-  const lacks = plan.required.find(({ field }) => values[field] === null);
+  const lacks = lackOf(plan.required, values);
   if (lacks) return label !== null && label.code !== null ? label : missing(lacks, plan, table, line, log);
   const done = settleOrder(values, plan.output.sheet, cells, plan.settled);
   if (done !== null) return done;
-  const { oneOf } = plan.output.sheet;
-  if (oneOf.length > 0 && oneOf.every((field) => values[field] === null)) return unmeasured(table, line, log);
+  if (!hasOneOf(plan.output.sheet, values)) return unmeasured(table, line, log);
   return label ?? FILLED;
+}
+
+/** The first required field that holds nothing; null where all hold something. */
+function lackOf(required: readonly ColumnSpec[], values: Record<string, unknown>): ColumnSpec | null {
+  for (const spec of required) if (values[spec.field] === null) return spec;
+  return null;
+}
+
+function hasOneOf({ oneOf }: SheetSpec, values: Record<string, unknown>): boolean {
+  for (const field of oneOf) if (values[field] !== null) return true;
+  return oneOf.length === 0;
 }
 
 function missing(

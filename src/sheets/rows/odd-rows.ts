@@ -44,7 +44,7 @@ export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) 
       filled++;
       if (first === -1) first = column;
       if (typeof cell === "string" && cell.length < 30 && mayBeTotal(cell) && ONLY_TOTAL.test(cell.trim()))
-        total ||= named.has(column) || [...named].some((needed) => isEmptyCell(cells[needed]));
+        total ||= named.has(column) || lacksOne(named, cells);
     }
     if (total) return "total-row";
     if (first === -1) return null;
@@ -61,6 +61,11 @@ export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) 
     if (known.has(prefix(text)) || /^\S*\d\S*$/.test(text)) return null;
     return row >= table.rows.length - 1 ? "note-row" : "section-line";
   };
+}
+
+function lacksOne(columns: ReadonlySet<number>, cells: readonly Cell[]): boolean {
+  for (const column of columns) if (isEmptyCell(cells[column])) return true;
+  return false;
 }
 
 function filledCells(cells: readonly Cell[]): number {

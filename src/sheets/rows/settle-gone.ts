@@ -14,11 +14,20 @@ import type { Filled } from "./filled.ts";
  */
 export function settleGone(
   values: Record<string, unknown> & { source: Source },
+  sheet: SheetSpec,
+  log: FindingLog,
+): Filled | null {
+  const { held, retired } = values;
+  const said = held instanceof Gone ? held : retired;
+  return said instanceof Gone ? settle(values, said, sheet, log) : null;
+}
+
+function settle(
+  values: Record<string, unknown> & { source: Source },
+  said: Gone,
   { kind, columns }: SheetSpec,
   log: FindingLog,
 ): Filled | null {
-  const said = [values.held, values.retired].find((value) => value instanceof Gone);
-  if (!(said instanceof Gone)) return null;
   if (values.held === said) values.held = null;
   const retires = columns.some(({ field }) => field === "retired");
   if (retires && values.retired !== said && values.retired !== null) return null;

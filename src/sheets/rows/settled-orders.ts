@@ -51,9 +51,16 @@ export function settleOrder(
   values: Record<string, unknown>,
   { kind }: SheetSpec,
   cells: readonly Cell[],
+  by: SettledBy,
+): Filled | null {
+  return kind === "on_order" ? settle(values, cells, by) : null;
+}
+
+function settle(
+  values: Record<string, unknown>,
+  cells: readonly Cell[],
   { received, receivedOn, status }: SettledBy,
 ): Filled | null {
-  if (kind !== "on_order") return null;
   const textAt = (column: number) => (column === -1 ? "" : cellText(cells[column] ?? null));
   const standing = foldAccents(textAt(status)).toLowerCase();
   if (SETTLED.test(standing) && !NOT_YET.test(standing)) return settled(`The order's status is "${textAt(status)}".`);
