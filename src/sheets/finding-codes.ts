@@ -214,6 +214,30 @@ export const FINDING_CODES = {
     "a list of staff",
     "Rename its columns, or map them with --columns.",
   ),
+  "things-by-row": code(
+    "info",
+    "A list of all sorts was read line by line: a column says what each line is about.",
+    "a type column of AED, Battery and Pads",
+    "Nothing, if it is right; else map the columns with --columns.",
+  ),
+  "thing-unknown": code(
+    "warning",
+    "In a list of all sorts a line is about nothing that is known here.",
+    "Fire extinguisher among devices and pads",
+    "Nothing, if the fleet's forecast can do without it; else write device, battery, pads, gel, paper or sensor.",
+  ),
+  "holder-presumed": code(
+    "warning",
+    "A list of all sorts gives places only; what names no device was taken to be in the one listed there or right above.",
+    "pads at Reception, where one AED is listed",
+    "Nothing, if it is right; else name the device in a column of its own.",
+  ),
+  "holder-open": code(
+    "warning",
+    "A list of all sorts does not say which of a place's devices holds a battery or supplies; they count as stock there.",
+    "two AEDs and two pairs of pads at Station 4",
+    "Name the device of each battery and of all supplies in a column of its own.",
+  ),
   "own-output": code(
     "warning",
     "A list that this program wrote was given as a sheet of the fleet.",

@@ -64,5 +64,6 @@ function tableOfScans({ name, bytes }: SheetFile): Table {
     ownOutput: null,
     unclear: null,
     changes: [],
+    thingColumns: [],
   };
 }

@@ -10,6 +10,7 @@ import { LISTS } from "./awkward/lists.ts";
 import { OFFICES } from "./awkward/offices.ts";
 import { REGISTERS } from "./awkward/registers.ts";
 import { SHAPES } from "./awkward/shapes.ts";
+import { SORTS } from "./awkward/sorts.ts";
 import { STRANGERS } from "./awkward/strangers.ts";
 import { VALUES } from "./awkward/values.ts";
 import { WORKSHOPS } from "./awkward/workshops.ts";
@@ -28,6 +29,7 @@ describe.each([
   ["sheets in more languages", LANGUAGES],
   ["shapes", SHAPES],
   ["sheets of workshops", WORKSHOPS],
+  ["lists of all sorts", SORTS],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
     const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);

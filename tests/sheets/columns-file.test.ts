@@ -55,6 +55,20 @@ describe("columns files", () => {
     expect(parseColumnsFile(JSON.stringify(columns))).toEqual({ columns });
   });
 
+  it("written from a list of all sorts read it the same way again, as what each line says it is", () => {
+    const text =
+      "Type,Model,Serial,Lot,Expiry,Site\nAED,M,A1,,,North\nBattery,B,B1,,,North\nBattery,B,B2,,2028-01-31,North\nPads,P,,L1,2027-01-31,North\n";
+    const file = textFile("a.csv", text);
+    const options = { asOf: AS_OF, dateOrder: null };
+    const columns = columnsFileOf([file]);
+    const again = readSheets([textFile("a.csv", text)], { ...options, columns });
+    expect(again.fleet).toEqual(readSheets([file], options).fleet);
+    expect(again.fleet.packs.map(({ serial }) => serial)).toEqual(["B1"]);
+    expect(again.setAside).toEqual([]);
+    expect(again.findings.map(({ code }) => code)).toEqual(["things-by-row", "holder-presumed"]);
+    expect(parseColumnsFile(JSON.stringify(columns))).toEqual({ columns });
+  });
+
   it.each([
     ["{", "The columns file is no JSON"],
     ['{"format":"wanecast.columns/2","tables":[]}', "The columns file cannot be used at format"],

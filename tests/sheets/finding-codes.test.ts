@@ -6,6 +6,7 @@ import type { Reading } from "../../src/sheets/reading.ts";
 import { AS_OF, read, textFile } from "./sheet-file.ts";
 
 const CATALOGUE = "item,kind,rated_wh\nP1,pack,60\n";
+const SORTS = "Type,Serial,Expiry,Site\nAED,A1,,North\nPads,,2027-01-01,North\n";
 const PACK = "serial,item,device,retired\nB-017,P1,D1,2025-05-01\n";
 
 /** For each code that a text sheet can bring about, sheets that do. */
@@ -43,6 +44,10 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "missing-required": { "a.csv": "serial,cycles\n,4\n" },
   "no-measurement": { "a.csv": "serial,date,minutes,load_w\nA,2026-01-01,,25\n" },
   "unknown-table": { "a.csv": "expiry,lot,quantity\n2027-01-01,L1,4\n" },
+  "things-by-row": { "a.csv": SORTS },
+  "thing-unknown": { "a.csv": `${SORTS}Ladder,L1,,North\n` },
+  "holder-presumed": { "a.csv": SORTS },
+  "holder-open": { "a.csv": `${SORTS}AED,A2,,North\n` },
   "own-output": {
     "orders.csv": "order_by,supplier,item,quantity,line_cost,covers_from\n2026-12-01,S,P-1,4,80,2027-01\n",
   },

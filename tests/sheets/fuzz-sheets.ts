@@ -52,6 +52,9 @@ const CELLS = [
   "🔋",
   "10:38.50; 50:35",
   "10:30",
+  "AED",
+  "Akku",
+  "Adult pads",
 ];
 
 const cell = fc.oneof(

@@ -8,7 +8,9 @@ import { isAside, parseHeader } from "../words/parse-header.ts";
 import { type Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader, type ReadOptions } from "./field-reader.ts";
 import { fillRow, type RowPlan, rowPlan, speaksOf, timeOf } from "./fill-row.ts";
+import { holdByDevices } from "./held-by-device.ts";
 import { ODD_ROW_MESSAGES, oddRowTest } from "./odd-rows.ts";
+import { SortedLines } from "./sorted-lines.ts";
 
 /** The entries of one table's records, with the readers that made them. */
 export interface BuiltTable {
@@ -33,6 +35,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   notePresumed(table, log);
   const { file, sheet } = table.grid;
   const open = table.outputs.map(openPlace);
+  const lines = new SortedLines(table, state, log);
   let place: string | null = null;
   for (let row = 0; row < table.rows.length; row++) {
     const record = table.rows[row] as GridRow;
@@ -46,10 +49,13 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
       state.never(row, unknown.code, unknown.message);
       continue;
     }
+    const thing = lines.thingOf(record, row);
+    if (thing === null) continue;
     for (let at = 0; at < plans.length; at++) {
       const plan = plans[at] as RowPlan;
-      if (!speaksOf(plan, record.cells)) continue;
+      if (plan.output.thing !== thing || !speaksOf(plan, record.cells)) continue;
       const values = { ...plan.template } as Entry["values"];
+      if (thing !== undefined) lines.nameBy(values, plan.output, record.cells);
       const where = open[at];
       if (place !== null && where) values[where] = place;
       values.source = { file, sheet, line: record.line };
@@ -70,6 +76,8 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
     }
     if (state.live[row] === 0) state.never(row, "missing-required", "No cell of a known column holds anything.");
   }
+  lines.note();
+  if (table.thingColumns.length > 0) holdByDevices(table, entries, log);
   return { state, entries, beside, readers };
 }
 
@@ -83,7 +91,10 @@ function placeIn(cells: readonly Cell[]): string | null {
 function noteUnread(table: Table, plans: readonly RowPlan[], log: FindingLog): void {
   const { grid, number, header, headerLines, outputs } = table;
   if (outputs.length === 0) return;
-  const read = new Set(outputs.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns)));
+  const read = new Set([
+    ...table.thingColumns,
+    ...outputs.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns)),
+  ]);
   for (const { counting, settled } of plans)
     for (const column of [...Object.values(counting), ...Object.values(settled)]) read.add(column);
   const unread = header.flatMap((name, column) => (name === null || read.has(column) ? [] : [[name, column] as const]));

@@ -106,8 +106,9 @@ function descriptionColumn({ header }: Table, { fields }: Output): number {
 }
 
 /** True where the record says something of the output at all. */
-export function speaksOf({ own }: RowPlan, cells: readonly Cell[]): boolean {
-  return own === null || own.some((column) => !meansEmpty(cellText(cells[column] ?? null)));
+export function speaksOf({ own, output: { unless } }: RowPlan, cells: readonly Cell[]): boolean {
+  const filled = (column: number) => !meansEmpty(cellText(cells[column] ?? null));
+  return (own === null || own.some(filled)) && !unless?.some(filled);
 }
 
 /** Fills a row's values from a record's cells and its label, noting what is wrong with them. */

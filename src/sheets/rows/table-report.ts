@@ -1,5 +1,6 @@
 import type { SetAsideRow } from "../../fleet/finding.ts";
 import type { ReadColumn, ReadTable } from "../reading.ts";
+import type { Output, Table } from "../tables/table.ts";
 import type { BuiltTable } from "./build-entries.ts";
 import type { TableState } from "./entry.ts";
 
@@ -44,6 +45,8 @@ function readColumns({ state: { table }, readers }: Pick<BuiltTable, "state" | "
         ];
       }),
     );
+    if (served.length === 0 && table.thingColumns.includes(column))
+      return table.outputs.map((output) => namedBy(output, table, column));
     if (served.length > 0) return served;
     if (header === null) return [];
     return [
@@ -58,6 +61,19 @@ function readColumns({ state: { table }, readers }: Pick<BuiltTable, "state" | "
       },
     ];
   });
+}
+
+/** A column that says of each line what it is about, and names what no other column names. */
+function namedBy({ sheet }: Output, { header, groups }: Table, column: number): ReadColumn {
+  return {
+    column: column + 1,
+    header: header[column] ?? null,
+    group: groups[column] ?? null,
+    kind: sheet.kind,
+    field: sheet.kind === "devices" ? "type" : "item",
+    by: "contents",
+    dateOrder: null,
+  };
 }
 
 /** The records of a table that are not used, as they stood. */

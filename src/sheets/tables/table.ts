@@ -1,6 +1,7 @@
 import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
 import type { Grid, GridRow } from "../grid.ts";
 import type { CellPart } from "../values/lot-and-date.ts";
+import type { RowThing } from "../words/row-thing.ts";
 
 /** One field of an output and the columns (0-based) that hold it; several columns are copies. */
 export interface FieldSource {
@@ -27,6 +28,10 @@ export interface Output {
   own: number[];
   /** Set where the rows say of an item what its catalogue would, once a line of a list of other things. */
   beside?: true;
+  /** In a list of all sorts, what a line must be about to yield this; left out where every line may. */
+  thing?: RowThing;
+  /** Columns of which a filled one says that the line yields something else instead. */
+  unless?: number[];
 }
 
 /** A row of a table that is not data, with the reason why. */
@@ -47,6 +52,8 @@ export interface Table {
   header: (string | null)[];
   groups: (string | null)[];
   outputs: Output[];
+  /** In a list of all sorts, the columns (0-based) whose words say of each line what it is about; empty in any other. */
+  thingColumns: number[];
   rows: GridRow[];
   odd: Map<number, OddRow>;
   /** Two readings of the header that are as good as each other; it is then refused. */

@@ -32,6 +32,7 @@ export function unreadTable(grid: Grid, rows: readonly GridRow[]): Table | null 
     header,
     groups,
     outputs: [],
+    thingColumns: [],
     rows: rows.slice(at + 1),
     odd: new Map(),
     tied: null,

@@ -1,0 +1,109 @@
+import type { GridRow } from "../grid.ts";
+import { cellText, meansEmpty } from "../values/cell-text.ts";
+import { ROW_THINGS, type RowThing, rowThing, thingOfRow } from "../words/row-thing.ts";
+import type { HeaderRows } from "./header-rows.ts";
+import type { ColumnView } from "./score-column.ts";
+import type { Output } from "./table.ts";
+import { isComplete, outputsOfThing } from "./thing-outputs.ts";
+
+/** A list of all sorts: the columns (0-based) whose words say of each line what it is about, and what the lines yield. */
+export interface ThingsByRow {
+  columns: number[];
+  outputs: Output[];
+}
+
+/** What heads a column whose cells say something else of their lines, even where they name things. */
+const OF_ELSE =
+  /site|place|holder|serial|lot|supplier|maker|duty|status|fits|alternatives|replacedby|task|order|key|value/;
+/** The share of a column's filled cells that must name a thing, and the most different texts in one that sorts lines. */
+const MOSTLY = 0.5;
+const MOST_TEXTS = 200;
+/** The share of different names from which a list holds each thing once. */
+const MOSTLY_ONCE = 0.7;
+/** Lists that name things of several kinds line by line without being a list of them. */
+const OTHER_LISTS: ReadonlySet<string> = new Set([
+  "catalogue",
+  "use_log",
+  "on_order",
+  "routine",
+  "suppliers",
+  "policy",
+]);
+
+/**
+ * How a list of all sorts is read: devices, batteries and supplies each as what its line says it is. Null where the
+ * lines are all of one sort, or the list is of something else, such as an order.
+ *
+ * @param plain  what the columns alone would yield
+ */
+export function thingsByRow(
+  header: HeaderRows,
+  rows: readonly GridRow[],
+  views: readonly ColumnView[],
+  plain: readonly Output[],
+): ThingsByRow | null {
+  const says = (concept: string) => views.some(({ meaning }) => meaning.says.split(" ").includes(concept));
+  const otherList = plain.some(({ sheet, beside }) => !beside && OTHER_LISTS.has(sheet.kind));
+  if (otherList && !(says("expiry") && (says("serial") || says("id")))) return null;
+  if (plain.some(({ sheet }) => sheet.kind === "runtime_tests")) return null;
+  const naming = views
+    .filter(
+      ({ meaning, profile }) =>
+        !OF_ELSE.test(meaning.says) && profile.filled > 1 && profile.numbers + profile.dates < MOSTLY,
+    )
+    .map((view) => ({ view, named: linesNaming(rows, view.column) }))
+    .filter(({ named }) => named > 0)
+    .sort((a, b) => b.named - a.named || a.view.column - b.view.column)
+    .map(({ view }) => view.column);
+  if (naming.length === 0) return null;
+  const sorted = new Map<RowThing, GridRow[]>();
+  for (const row of rows) {
+    const thing = thingOfRow(naming, row.cells);
+    if (thing === null) continue;
+    const list = sorted.get(thing);
+    if (list) list.push(row);
+    else sorted.set(thing, [row]);
+  }
+  if (sorted.size < 2) return null;
+  const [first] = naming as [number];
+  const outputs = ROW_THINGS.flatMap((thing) =>
+    sorted.has(thing) ? outputsOfThing(thing, header, sorted, first, views) : [],
+  );
+  if (outputs.some((output) => comesAgain(output, sorted.get(output.thing as RowThing) ?? []))) return null;
+  const complete = new Set(outputs.filter(isComplete).flatMap(({ thing }) => thing ?? []));
+  if (complete.size < 2 || (!complete.has("device") && datedAll(plain, sorted.get("battery") ?? []))) return null;
+  return { columns: naming, outputs };
+}
+
+/** In how many lines a column names a thing; 0 where it does not in most, or tells single things apart. */
+function linesNaming(rows: readonly GridRow[], column: number): number {
+  const texts = new Map<string, number>();
+  for (const { cells } of rows) {
+    const text = cellText(cells[column] ?? null);
+    if (meansEmpty(text)) continue;
+    texts.set(text, (texts.get(text) ?? 0) + 1);
+    if (texts.size > MOST_TEXTS) return 0;
+  }
+  let filled = 0;
+  let named = 0;
+  for (const [text, lines] of texts) {
+    filled += lines;
+    if (rowThing(text) !== null) named += lines;
+  }
+  return named >= filled * MOSTLY ? named : 0;
+}
+
+/** True where what names a device or battery comes again line by line: a log of checks, not a list of what there is. */
+function comesAgain({ sheet: { key }, fields }: Output, lines: readonly GridRow[]): boolean {
+  const column = fields.find(({ spec }) => spec.field === key[0])?.columns[0];
+  const names = column === undefined ? [] : lines.map(({ cells }) => cellText(cells[column] ?? null));
+  const filled = names.filter((name) => !meansEmpty(name));
+  return filled.length > 2 && new Set(filled).size < filled.length * MOSTLY_ONCE;
+}
+
+/** True where the plain reading takes every battery as a dated unit, and loses none for want of a date. */
+function datedAll(plain: readonly Output[], batteries: readonly GridRow[]): boolean {
+  const dated = plain.find(({ sheet }) => sheet.kind === "dated_stock");
+  const expiry = dated?.fields.find(({ spec }) => spec.field === "expiry")?.columns[0];
+  return expiry !== undefined && batteries.every(({ cells }) => !meansEmpty(cellText(cells[expiry] ?? null)));
+}
