@@ -1,3 +1,4 @@
+import { dirname } from "node:path";
 import { Argument, Command } from "commander";
 import { version } from "../package.json";
 import { CAUTION_HELP, EXIT_HELP, POLICY_HELP, START_HELP, VERB_HELP } from "./help-text.ts";
@@ -21,6 +22,12 @@ const PLAN_CONDITIONS: readonly FailCondition[] = ["late", "short", "set-aside",
 const VERBS = "Verbs:";
 const CHECK_CONDITIONS: readonly FailCondition[] = ["set-aside", "warning"];
 
+/** Folders that a verb will write into. */
+function outputFolders({ out, writeClean, writeColumns }: CheckOptions): string[] {
+  const file = writeColumns === undefined ? undefined : dirname(writeColumns);
+  return [out, writeClean, file].filter((folder) => folder !== undefined);
+}
+
 /** The command line: verbs and options. Each verb's code, with the engine behind it, loads only when it runs. */
 export function makeProgram(): Command {
   const program = new Command("wanecast")
@@ -40,7 +47,8 @@ export function makeProgram(): Command {
     // a verb's own help tells what it takes
     .configureHelp({ minWidthToWrap: 20, subcommandTerm: (verb) => verb.name() })
     .hook("preAction", async (_, verb) => {
-      (await import("./write-files.ts")).requireWritable(verb.opts<VerbOptions>().out);
+      const { requireWritable } = await import("./write-files.ts");
+      for (const folder of outputFolders(verb.opts<CheckOptions>())) requireWritable(folder);
     })
     .exitOverride();
 

@@ -23,11 +23,9 @@ export interface OutFile {
 /**
  * Stops where nothing could be written into a folder, so that it is said before the work rather than after it.
  *
- * @param folder  undefined where nothing is to be written
  * @throws UsageError where the folder has no name or takes no files
  */
-export function requireWritable(folder: string | undefined): void {
-  if (folder === undefined) return;
+export function requireWritable(folder: string): void {
   requireName(folder);
   try {
     let nearest = resolve(folder);

@@ -24,6 +24,15 @@ describe("wanecast in trouble", () => {
     expect(stderr).toMatch(/^error: Nothing could be written into .*notes\.txt: .*notes\.txt is no folder\.\n$/);
     expect(readdirSync(folder)).toEqual(["notes.txt"]);
   });
+  it.each([
+    ["--write-clean", "notes.txt"],
+    ["--write-columns", join("notes.txt", "columns.json")],
+  ])("exits with 2 before it reads anything where %s leads to no folder", (option, path) => {
+    const folder = folderWith({ "notes.txt": "" });
+    const { code, stdout, stderr } = wanecast(["check", SAMPLE, option, join(folder, path)]);
+    expect([code, stdout]).toEqual([2, ""]);
+    expect(stderr).toMatch(/^error: Nothing could be written into .*notes\.txt: .*notes\.txt is no folder\.\n$/);
+  });
   it.skipIf(!existsSync("/dev/full"))("says so in one line where what takes its output is full", () => {
     const full = openSync("/dev/full", "w");
     const { code, stderr } = wanecast(["check", SAMPLE], { stdio: ["ignore", full, "pipe"] });
