@@ -9,6 +9,7 @@ import { LANGUAGES } from "./awkward/languages.ts";
 import { LISTS } from "./awkward/lists.ts";
 import { OFFICES } from "./awkward/offices.ts";
 import { REGISTERS } from "./awkward/registers.ts";
+import { REPEATED_TESTS } from "./awkward/repeated-tests.ts";
 import { SHAPES } from "./awkward/shapes.ts";
 import { SORTS } from "./awkward/sorts.ts";
 import { STRANGERS } from "./awkward/strangers.ts";
@@ -30,6 +31,7 @@ describe.each([
   ["shapes", SHAPES],
   ["sheets of workshops", WORKSHOPS],
   ["lists of all sorts", SORTS],
+  ["registers with several tests in a line", REPEATED_TESTS],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
     const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);

@@ -45,7 +45,8 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
   const { file, sheet, semicolons } = table.grid;
   const surveys = columns.map((column) => {
     const rows = part === null ? table.rows : partOfRows(table.rows, column, part);
-    return surveyColumn(rows, table.odd, column, spec, { dateOrder: options.dateOrder, semicolons });
+    const together = source.alike ?? [column];
+    return surveyColumn(rows, table.odd, together, spec, { dateOrder: options.dateOrder, semicolons });
   });
   surveys.forEach((survey, at) => {
     logSurvey(survey, table, columns[at]!, spec, log);

@@ -18,11 +18,11 @@ export interface ColumnSurvey {
   serials: { text: string; lines: number[] } | null;
 }
 
-/** Looks over one column before its cells are read one by one. */
+/** Looks over one column, or several of one order, before their cells are read one by one. */
 export function surveyColumn(
   rows: readonly GridRow[],
   skip: ReadonlyMap<number, unknown>,
-  column: number,
+  columns: readonly number[],
   spec: ColumnSpec,
   options: { dateOrder: DateOrder | null; semicolons: boolean },
 ): ColumnSurvey {
@@ -35,16 +35,26 @@ export function surveyColumn(
   };
   if (spec.type === "text" || spec.type === "choice" || spec.type === "yes-no" || spec.type === "list") return nothing;
   return spec.type === "date"
-    ? surveyDates(rows, skip, column, options.dateOrder, nothing)
-    : { ...nothing, mark: surveyMark(rows, skip, column, spec, nothing.mark) };
+    ? surveyDates(rows, skip, columns, options.dateOrder, nothing)
+    : { ...nothing, mark: surveyMark(rows, skip, columns[0] as number, spec, nothing.mark) };
 }
 
 function distinct(
   rows: readonly GridRow[],
   skip: ReadonlyMap<number, unknown>,
-  column: number,
+  columns: readonly number[],
 ): Map<Exclude<Cell, null>, number> {
   const lines = new Map<Exclude<Cell, null>, number>();
+  for (const column of columns) noteDistinct(rows, skip, column, lines);
+  return lines;
+}
+
+function noteDistinct(
+  rows: readonly GridRow[],
+  skip: ReadonlyMap<number, unknown>,
+  column: number,
+  lines: Map<Exclude<Cell, null>, number>,
+): void {
   for (let i = 0; i < rows.length; i++) {
     const row = rows[i] as GridRow;
     const cell = row.cells[column];
@@ -52,19 +62,18 @@ function distinct(
       continue;
     lines.set(cell, row.line);
   }
-  return lines;
 }
 
 function surveyDates(
   rows: readonly GridRow[],
   skip: ReadonlyMap<number, unknown>,
-  column: number,
+  columns: readonly number[],
   choice: Day | DateOrder | null,
   nothing: ColumnSurvey,
 ): ColumnSurvey {
   const dates: { written: Extract<WrittenDate, { kind: "ordered" }>; text: string; line: number }[] = [];
   let serials: ColumnSurvey["serials"] = null;
-  for (const [cell, line] of distinct(rows, skip, column)) {
+  for (const [cell, line] of distinct(rows, skip, columns)) {
     const text = cellText(cell);
     if (text.length > MAX_TYPED_CHARACTERS || meansEmpty(text)) continue;
     const written = readDateText(text);

@@ -4,6 +4,7 @@ import { lotAndDate } from "../values/lot-and-date.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import type { HeaderRows } from "./header-rows.ts";
+import { withTestNumbers } from "./numbered-tests.ts";
 import { profileColumn } from "./profile.ts";
 import type { ColumnView } from "./score-column.ts";
 
@@ -44,9 +45,10 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
       part,
     }));
   });
-  if (!isRegister(views) && !listsDevices(views)) return views;
+  const numbered = withTestNumbers(views);
+  if (!isRegister(views) && !listsDevices(views)) return numbered;
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
-  return views.map((view, at) => (supplies === -1 || at < supplies ? asOfDevice(view) : view));
+  return numbered.map((view, at) => (supplies === -1 || at < supplies ? asOfDevice(view) : view));
 }
 
 /** Rows in which a lot and its date are looked for in one cell. */

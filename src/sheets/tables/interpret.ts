@@ -1,12 +1,14 @@
 import { SHEETS, type SheetSpec } from "../../fleet/columns.ts";
 import { POINTS } from "../words/meanings.ts";
 import { isAside } from "../words/parse-header.ts";
+import { withAlikeDates } from "./alike-dates.ts";
 import { assign } from "./assign.ts";
 import { datedOutputs } from "./dated-columns.ts";
 import { groupOutputs, impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
 import { catalogueBeside, stockBeside } from "./lists-beside.ts";
 import { numberedLots } from "./numbered-lots.ts";
+import { unclearTests } from "./numbered-tests.ts";
 import { placedOutputs } from "./placed-columns.ts";
 import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
@@ -58,6 +60,13 @@ export interface Interpreted {
 
 /** The best reading of a header's columns; the tied readings where two are as good; nothing where none fits. */
 export function interpret(views: readonly ColumnView[], heading: Heading | null): Interpreted {
+  const interpreted = interpretAll(views, heading);
+  const { best, unclear } = interpreted;
+  if (best === null) return { ...interpreted, unclear: unclear ?? unclearTests(views) };
+  return { ...interpreted, best: { ...best, outputs: withAlikeDates(best.outputs, views) } };
+}
+
+function interpretAll(views: readonly ColumnView[], heading: Heading | null): Interpreted {
   const special = replacedPacks(views) ?? placedOutputs(views) ?? numberedLots(views);
   if (special) return { best: { outputs: special, points: SPECIAL_POINTS }, tied: [], unclear: null };
   const dated = datedOutputs(views, heading);
@@ -170,7 +179,7 @@ function onlyNamesPacks({ sheet, fields }: Output, groups: readonly Output[]): b
   return (
     sheet.kind === "packs" &&
     fields.every(({ spec }) => OF_A_TEST.has(spec.field)) &&
-    groups.some((group) => group.sheet.kind === "runtime_tests")
+    groups.filter((group) => group.sheet.kind === "runtime_tests").length === 1
   );
 }
 

@@ -14,6 +14,8 @@ export interface FieldSource {
   part: CellPart | null;
   /** How surely the column was recognised; 0 for one shared with other rows. */
   points: number;
+  /** Columns of dates that only a number tells apart from it: one order of day and month holds for all. */
+  alike?: number[];
 }
 
 /** One kind of row that each record of a table yields. */

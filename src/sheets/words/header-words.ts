@@ -7,7 +7,7 @@ export function headerWords(header: string): string {
   let words = known.get(header);
   if (words === undefined) {
     words = foldAccents(header.replace(/-\s*\n\s*(?=\p{Ll})/gu, ""))
-      .replace(/([a-z])([A-Z])/g, "$1 $2")
+      .replace(/([a-z])(?<!\b[mk])([A-Z])/g, "$1 $2")
       .toLowerCase()
       .replace(/%/g, " percent ")
       .replace(/[^a-z\d°]+/g, " ")

@@ -151,7 +151,12 @@ function parse(whole: string): HeaderMeaning {
     things: all.filter((concept) => THING_SET.has(concept)).join(" "),
     variant: all.filter((concept) => VARIANTS.has(concept)).join(" "),
     index,
-    unit: bracketed !== "" ? bracketed.toLowerCase().trim() : tokens.length > 1 ? (tokens.at(-1) as string) : "",
+    unit:
+      bracketed !== ""
+        ? bracketed.toLowerCase().trim()
+        : tokens.length > 1 || words === "mah"
+          ? (tokens.at(-1) as string)
+          : "",
     coverage: letters === 0 ? 0 : knownLetters / letters,
     subject: subjectOf(header, subjectWords),
   };

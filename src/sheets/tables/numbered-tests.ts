@@ -1,0 +1,84 @@
+import { parseHeader } from "../words/parse-header.ts";
+import type { ColumnView } from "./score-column.ts";
+import type { Unclear } from "./table.ts";
+
+/** What a test's columns say: what was measured, on which day, and what else of it. */
+const MEASURES = /^(capacity|minutes|wh|ah|result|test| )+$/;
+const OF_A_TEST = /^(load|temperature|cycles|fullcharge|atleast)( test)?$/;
+/** What a test's number is by the unit of its cells. */
+const BY_UNIT: Readonly<Record<string, string>> = { "%": "capacity", min: "minutes", ah: "ah", mah: "ah", wh: "wh" };
+const MOSTLY = 0.5;
+
+type Role = "date" | "measure" | "besides" | null;
+
+/**
+ * Numbers the tests of a register that holds several in a line, where its headers only repeat ("Cap. %, Date, Cap. %,
+ * Date"), or number one of them ("Test 1, Date, Test 2, Date"); the same columns where it holds no such ones.
+ */
+export function withTestNumbers(views: ColumnView[]): ColumnView[] {
+  const told = views.map(withMeasure);
+  const tests = told.filter((view) => roleOf(view) !== null);
+  if (tests.filter((view) => roleOf(view) === "date").length < 2) return views;
+  if (tests.every(({ index }) => index !== null)) return told;
+  const sets: ColumnView[][] = [];
+  for (const view of tests) {
+    const current = sets.at(-1);
+    if (!current || current.some((other) => wordsOf(other) === wordsOf(view))) sets.push([view]);
+    else current.push(view);
+  }
+  const isTest = (set: readonly ColumnView[]) =>
+    set.filter((view) => roleOf(view) === "date").length === 1 && set.some((view) => roleOf(view) === "measure");
+  if (sets.length < 2 || !sets.every(isTest)) return views;
+  const numbers = new Map(sets.flatMap((set, at) => set.map((view) => [view.column, at + 1] as const)));
+  return told.map((view) => {
+    const index = numbers.get(view.column);
+    // the group only numbers the test: what stands in it is told by its own header
+    return index === undefined ? view : { ...view, index, variant: "", groupSubject: "", joined: null };
+  });
+}
+
+/** What is missing where a register's tests are numbers of which nothing says what they measure; null elsewhere. */
+export function unclearTests(views: readonly ColumnView[]): Unclear | null {
+  const bare = views.filter((view) => isBareTest(view) && view.profile.numbers > MOSTLY);
+  const [first] = bare;
+  if (!first || bare.length < 2) return null;
+  return {
+    message: `Nothing says what the numbers of tests measure, such as those under "${first.name}".`,
+    fix: `Write the unit into each header, such as "${first.name} (%)" or "${first.name} (min)".`,
+  };
+}
+
+/** A column headed "1st test" as "Test 1", and one headed "Test 1" or "Result 1" as what its cells measure. */
+function withMeasure(numbered: ColumnView): ColumnView {
+  const view = withOrdinal(numbered);
+  const { meaning, profile } = view;
+  if (profile.dates > MOSTLY || !(isBareTest(view) || (meaning.says === "result" && profile.unit !== ""))) return view;
+  const says = profile.results > MOSTLY ? "result" : (BY_UNIT[profile.unit] ?? "");
+  return says === "" ? view : { ...view, meaning: { ...meaning, says } };
+}
+
+const ORDINAL = /^(\d{1,2})(st|nd|rd|th)\b/i;
+
+function withOrdinal(view: ColumnView): ColumnView {
+  if (!ORDINAL.test(view.name)) return view;
+  const meaning = parseHeader(view.name.replace(ORDINAL, "$1"));
+  const isTest = meaning.things === "test" || (meaning.things === "" && roleOf({ ...view, meaning }) !== null);
+  return isTest ? { ...view, meaning, things: meaning.things, variant: "", index: meaning.index } : view;
+}
+
+function isBareTest({ meaning, index }: ColumnView): boolean {
+  return meaning.things === "test" && meaning.says === "" && index !== null;
+}
+
+function roleOf({ meaning, things, profile }: ColumnView): Role {
+  if (things !== "" && things !== "test" && things !== "battery") return null;
+  const { says } = meaning;
+  if (says === "date" || (says === "" && meaning.things === "test")) return profile.dates > MOSTLY ? "date" : null;
+  if (says !== "" && MEASURES.test(says)) return "measure";
+  return OF_A_TEST.test(says) ? "besides" : null;
+}
+
+/** A header's words without the number that tells it from its like. */
+function wordsOf({ meaning }: ColumnView): string {
+  return meaning.words.replace(/\b\d+\b/g, "").trim();
+}
