@@ -45,6 +45,8 @@ export interface ColumnSpec {
   required: boolean;
   /** A value out of bounds sets the row aside; elsewhere it only empties the cell. */
   measures: boolean;
+  /** A test that measures less than `min`, though no less than nothing, failed. */
+  failsBelow: boolean;
   /** Inclusive bounds of a number, in the column's unit. */
   min: number;
   max: number;
@@ -108,6 +110,7 @@ function column(name: string, type: CellType, rules: Rules = {}): ColumnSpec {
     unit: unitOf(name),
     required: false,
     measures: false,
+    failsBelow: false,
     min: type === "percent" ? 5 : 0,
     max: type === "percent" ? 130 : type === "share" ? 1 : 1e9,
     month: "not-after-as-of",
@@ -127,7 +130,8 @@ const units = { measures: true, max: 1_000_000, expects: "a whole number of unit
 const unitsAtOnce = { measures: true, max: 10_000, expects: "a whole number of units up to 10,000" } as const;
 const celsius = { min: -40, max: 85, expects: "degrees Celsius from -40 to 85" } as const;
 const cycles = { max: 20_000, expects: "a whole number from 0 to 20,000" } as const;
-const measure = { measures: true, min: 1e-9 } as const;
+const rating = { measures: true, min: 1e-9 } as const;
+const measure = { ...rating, failsBelow: true } as const;
 
 function sheet(
   kind: SheetKind,
@@ -186,6 +190,7 @@ export const SHEETS: readonly SheetSpec[] = [
       column("ah", "number", measure),
       column("percent", "percent", {
         measures: true,
+        failsBelow: true,
         expects: "a capacity from 5 to 130 % of rated",
       }),
       column("result", "choice", { choices: ["pass", "fail"] }),
@@ -236,9 +241,9 @@ export const SHEETS: readonly SheetSpec[] = [
       column("arrives_with_months", "number", { max: 600 }),
       column("service_months", "number", { max: 600 }),
       column("max_cycles", "whole", cycles),
-      column("rated_wh", "number", measure),
-      column("rated_ah", "number", measure),
-      column("rated_minutes", "number", measure),
+      column("rated_wh", "number", rating),
+      column("rated_ah", "number", rating),
+      column("rated_minutes", "number", rating),
       column("opened_days", "number", { max: 36_500 }),
       column("unit_length_m", "number"),
       column("per_device", "number", { max: 1000 }),

@@ -119,6 +119,12 @@ export const FINDING_CODES = {
     "870 %",
     "Correct the number or its unit.",
   ),
+  "nothing-left": code(
+    "warning",
+    "A test found hardly anything left and was read as failed.",
+    "0 %",
+    "Nothing, if the battery was empty; else correct the number, or leave the cell empty where nothing was measured.",
+  ),
   "unit-unknown": code(
     "error",
     "A number carries a unit that its column does not take.",

@@ -23,6 +23,10 @@ export interface FieldReader {
   orders: (DateOrder | null)[];
   /** Reads the field from a record's cells; a Problem where the record cannot stand with it. */
   read: (cells: readonly Cell[], line: number) => unknown;
+  /** What the field's first column holds, noting nothing. */
+  peek: (cells: readonly Cell[]) => unknown;
+  /** Notes what is wrong with a cell; gives the problem back where the record cannot stand with it. */
+  complain: (problem: Problem, cell: Cell, column: number, line: number) => Problem | null;
 }
 
 /** What reading needs to know from outside the sheets. */
@@ -78,15 +82,15 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
     return fatal ? problem : null;
   };
 
-  const [onlyColumn] = columns;
-  const [onlyReader] = readers;
+  const [firstColumn] = columns;
+  const [firstReader] = readers;
   const read =
     columns.length === 1
       ? (cells: readonly Cell[], line: number) => {
-          const cell = cells[onlyColumn!];
+          const cell = cells[firstColumn!];
           if (cell === undefined) return null;
-          const value = onlyReader!(cell);
-          return value instanceof Problem ? complain(value, cell, onlyColumn!, line) : value;
+          const value = firstReader!(cell);
+          return value instanceof Problem ? complain(value, cell, firstColumn!, line) : value;
         }
       : (cells: readonly Cell[], line: number) => {
           let kept: unknown = null;
@@ -109,7 +113,8 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
           }
           return kept;
         };
-  return { spec, columns, orders: surveys.map(({ order }) => order.order), read };
+  const peek = (cells: readonly Cell[]) => firstReader!(cells[firstColumn!] ?? null);
+  return { spec, columns, orders: surveys.map(({ order }) => order.order), read, peek, complain };
 }
 
 /** The rows with one column's cells cut down to the part that is meant. */

@@ -17,6 +17,7 @@ import type { FieldReader, ReadOptions } from "./field-reader.ts";
 import type { Filled } from "./filled.ts";
 import { kindFromName } from "./kind-from-name.ts";
 import { settleGone } from "./settle-gone.ts";
+import { NothingLeftSettler, refusedBy } from "./settle-nothing-left.ts";
 import { type SettledBy, settledBy, settleOrder } from "./settled-orders.ts";
 
 /** Everything that reading one output of every record needs, made once a table. */
@@ -31,6 +32,7 @@ export interface RowPlan {
   own: number[] | null;
   counting: CountingColumns;
   settled: SettledBy;
+  nothingLeft: NothingLeftSettler;
   /** The column that describes the item beside its number; -1 where there is none. */
   description: number;
   /** The column whose time of day tells two tests of a day apart; -1 where there is none. */
@@ -72,6 +74,7 @@ export function rowPlan(
     own: table.outputs.filter(({ beside }) => !beside).length === 1 && !output.beside ? null : output.own,
     counting: countingColumns(table, output),
     settled: settledBy(table, output),
+    nothingLeft: new NothingLeftSettler(readers, table, log),
     description: descriptionColumn(table, output),
     timeColumn: date?.columns[0] ?? -1,
   };
@@ -115,24 +118,24 @@ export function speaksOf({ own, output: { unless } }: RowPlan, cells: readonly C
 export function fillRow(
   values: Record<string, unknown> & { source: Source },
   plan: RowPlan,
-  { cells, line }: GridRow,
+  record: GridRow,
   table: Table,
   asOf: Day,
   log: FindingLog,
 ): Filled {
+  const { cells, line } = record;
   let { refused } = plan;
   for (const { spec, columns, read } of plan.readers) {
     const value = read(cells, line);
     if (value === null) continue;
-    if (value instanceof Problem) {
-      const shown = shortened(cellText(cells[columns[0]!] ?? null));
-      const name = columnName(table, columns[0]!);
-      refused ??= { code: value.code, message: `"${shown}" in column ${name} ${value.because}.` };
-    } else values[spec.field] = value;
+    if (value instanceof Problem) refused ??= refusedBy(value, table, columns[0]!, cells[columns[0]!] ?? null);
+    else values[spec.field] = value;
   }
   if (refused) return refused;
   const gone = settleGone(values, plan.output.sheet, log);
   if (gone !== null) return gone;
+  const absurd = plan.nothingLeft.settle(values, record);
+  if (absurd !== null) return absurd;
   const { measure, boxSize } = plan.counting;
   if (measure !== -1 || boxSize !== -1) values.quantity = countedIn(values.quantity, cells, plan.counting);
   const label = typeof values.label === "string" ? fillFromLabel(values, values.label, asOf, log) : null;

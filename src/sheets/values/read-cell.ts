@@ -4,6 +4,7 @@ import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "./cell-text.ts";
 import { readChoice, readYesNo } from "./choice-words.ts";
 import { type DateOrder, readDateText } from "./date-text.ts";
 import { readBreaks, readList, readMoney } from "./lists-and-money.ts";
+import { NothingLeft } from "./nothing-left.ts";
 import { type DecimalMark, readNumber, type WrittenNumber } from "./number-text.ts";
 import { Problem } from "./problem.ts";
 import { type Gone, goneSince, standingOf } from "./status-words.ts";
@@ -103,7 +104,11 @@ function readDate(text: string, spec: ColumnSpec, { asOf, order }: CellContext):
   return day;
 }
 
-function readMeasure(text: string, spec: ColumnSpec, { mark, headerUnit }: CellContext): number | Boxes | Problem {
+function readMeasure(
+  text: string,
+  spec: ColumnSpec,
+  { mark, headerUnit }: CellContext,
+): number | Boxes | NothingLeft | Problem {
   const clock = spec.unit === "min" ? readClock(text) : null;
   const written = clock === null ? readNumber(bare(text, spec), mark) : { value: clock, word: "min" };
   if (written === null) {
@@ -117,6 +122,7 @@ function readMeasure(text: string, spec: ColumnSpec, { mark, headerUnit }: CellC
     spec.type === "percent" || spec.type === "share" ? share(written, spec) : inUnit(written, spec, headerUnit);
   if (converted instanceof Problem) return converted;
   const value = Number(converted.toPrecision(12));
+  if (spec.failsBelow && value >= 0 && value < spec.min) return new NothingLeft(value);
   if (value < spec.min || value > spec.max) return new Problem("number-out-of-range", "is out of bounds");
   if (spec.type === "whole" && !Number.isInteger(value)) return new Problem("number-not-whole", "is no whole number");
   return value;

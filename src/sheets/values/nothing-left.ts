@@ -1,0 +1,4 @@
+/** What a test measured where hardly anything was left: less than the least that can be a capacity, and no less than none. */
+export class NothingLeft {
+  constructor(readonly amount: number) {}
+}
