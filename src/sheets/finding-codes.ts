@@ -68,6 +68,12 @@ export const FINDING_CODES = {
     "Date beside Serial, and nothing else",
     "Name the column in_service, made or expiry, or map it with --columns.",
   ),
+  "devices-counted": code(
+    "warning",
+    "A column counts devices and names none; no device of it is in the fleet.",
+    "AEDs: 3 beside a station",
+    "List each device on a row of its own, with its name or serial number.",
+  ),
   "copies-disagree": code(
     "warning",
     "Two columns of one meaning hold different values in a row.",

@@ -65,5 +65,6 @@ function tableOfScans({ name, bytes }: SheetFile): Table {
     unclear: null,
     changes: [],
     thingColumns: [],
+    counted: [],
   };
 }

@@ -50,8 +50,13 @@ function noteEmptyFile(file: SheetFile, { tabs, refused, passedOver }: OpenedFil
     noteHidden(grid, log);
     noteOpenQuotes(grid, log);
     if (tables.length > 0) continue;
+    const lines = grid.rows.filter(
+      ({ cells }) => cells.filter((cell) => cell !== null && cell !== "").length > 1,
+    ).length;
+    const whole = grid.sheet === null ? "the file" : `tab "${grid.sheet}"`;
     log.add("no-table", { ...place, sheet: grid.sheet }, () => ({
-      message: `No row of ${grid.sheet === null ? "the file" : `tab "${grid.sheet}"`} names columns that are known here.`,
+      message: `No row of ${whole} names columns that are known here${lines > 1 ? `; none of its ${lines} lines was read` : ""}.`,
+      severity: lines > 1 ? "warning" : "info",
     }));
   }
 }

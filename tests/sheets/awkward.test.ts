@@ -3,6 +3,7 @@ import type { SheetKind } from "../../src/fleet/columns.ts";
 import { canonicalRows } from "../../src/sheets/canonical-rows.ts";
 import type { AwkwardSheet } from "./awkward/awkward-sheet.ts";
 import { COUNTRIES } from "./awkward/countries.ts";
+import { COUNTS } from "./awkward/counts.ts";
 import { DEPARTMENTS } from "./awkward/departments.ts";
 import { HEADERS } from "./awkward/headers.ts";
 import { LANGUAGES } from "./awkward/languages.ts";
@@ -31,6 +32,7 @@ describe.each([
   ["shapes", SHAPES],
   ["sheets of workshops", WORKSHOPS],
   ["lists of all sorts", SORTS],
+  ["lists that count devices", COUNTS],
   ["registers with several tests in a line", REPEATED_TESTS],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {

@@ -18,6 +18,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "serial-mangled": { "a.csv": "serial,cycles\n1.23457E+11,4\n" },
   "column-unread": { "a.csv": "serial,comment\nA,x\n" },
   "date-presumed": { "a.csv": "serial,date\nA,2024-05-01\nB,2023-05-01\n" },
+  "devices-counted": { "a.csv": "Site,No. of AEDs,Pads exp\nNorth,3,2027-01-01\n" },
   "copies-disagree": { "a.csv": "serial,cycles,cycles\nA,1,2\n" },
   "date-order-unsettled": { "a.csv": "item,expiry\nA,03/04/2027\n" },
   "date-order-contradicts": { "a.csv": "item,expiry\nA,25/03/2027\nB,03/25/2027\n" },

@@ -33,6 +33,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   noteChanges(table, log);
   noteUnread(table, plans, log);
   notePresumed(table, log);
+  noteCounted(table, log);
   const { file, sheet } = table.grid;
   const open = table.outputs.map(openPlace);
   const lines = new SortedLines(table, state, log);
@@ -119,6 +120,15 @@ function notePresumed({ grid: { file, sheet }, number, header, headerLines, outp
     const place = { file, sheet, line: headerLines[0] ?? null, column: column! + 1, value: name };
     const message = `"${shortened(name)}" does not say which day it gives; it was taken for the first day in service.`;
     log.add("date-presumed", place, () => ({ message }), String(number));
+  }
+}
+
+/** A finding for each column that counts devices, which are then not in the fleet. */
+function noteCounted({ grid: { file, sheet }, number, header, headerLines, counted }: Table, log: FindingLog): void {
+  for (const name of counted) {
+    const place = { file, sheet, line: headerLines[0] ?? null, column: header.indexOf(name) + 1, value: name };
+    const message = `The column "${shortened(name)}" counts devices and names none, so none was added to the fleet.`;
+    log.add("devices-counted", place, () => ({ message }), String(number));
   }
 }
 

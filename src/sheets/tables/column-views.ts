@@ -3,6 +3,7 @@ import type { GridRow } from "../grid.ts";
 import { lotAndDate } from "../values/lot-and-date.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
+import { withCounts } from "./counted-things.ts";
 import type { HeaderRows } from "./header-rows.ts";
 import { withTestNumbers } from "./numbered-tests.ts";
 import { profileColumn } from "./profile.ts";
@@ -45,8 +46,8 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
       part,
     }));
   });
-  const numbered = withTestNumbers(views);
-  if (!isRegister(views) && !listsDevices(views)) return numbered;
+  const numbered = withTestNumbers(withCounts(views));
+  if (!isRegister(numbered) && !listsDevices(numbered)) return numbered;
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
   return numbered.map((view, at) => (supplies === -1 || at < supplies ? asOfDevice(view) : view));
 }

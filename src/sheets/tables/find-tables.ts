@@ -6,6 +6,7 @@ import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.
 import { readDateText } from "../values/date-text.ts";
 import { readNumber } from "../values/number-text.ts";
 import { columnViews } from "./column-views.ts";
+import { countedDevices } from "./counted-things.ts";
 import { headsDates } from "./dated-columns.ts";
 import { withoutDittos } from "./dittos.ts";
 import { type HeaderRows, knownNames, nameIn, oneRowHeader, twoRowHeader } from "./header-rows.ts";
@@ -146,11 +147,13 @@ function headerAt(
   if (next && isLowerHeader(next, row, spans)) candidates.push(twoRowHeader(row, next, spans));
   const readings = candidates.map((header) => {
     const sample = rows.slice(at + header.lines.length, at + header.lines.length + LOOK_AHEAD);
-    return { header, points: interpret(columnViews(header, sample, null), null).best?.points ?? 0 };
+    const { best, unclear } = interpret(columnViews(header, sample, null), null);
+    return { header, points: best?.points ?? 0, unclear: unclear !== null };
   });
   const best = readings.sort((a, b) => b.points - a.points)[0] as (typeof readings)[number];
   if (current === null && headsBetter(rows, at + 1, best.header.lines.length, best.points, spans)) return null;
   if (best.points > 0) return best.header;
+  if (current === null && best.unclear) return best.header;
   return current === null && strong >= 2 && known >= filled * MIN_KNOWN_BELOW ? one : null;
 }
 
@@ -163,7 +166,7 @@ function headsBetter(
   spans: Grid["spans"],
 ): boolean {
   const row = rows[at];
-  if (!row || looksLikeData(row.cells) || row.cells.some(isNothing)) return false;
+  if (!row || looksLikeData(row.cells) || row.cells.some(isNothing) || row.cells.some(isCount)) return false;
   const { known, filled } = knownNames(row.cells);
   if (known < 2 || known < filled * MIN_KNOWN_SHARE) return false;
   const lower = rows[at + 1];
@@ -183,6 +186,11 @@ function isLowerHeader(lower: GridRow, upper: GridRow, spans: Grid["spans"]): bo
   if (known < 2 || strong < 1 || known < filled * MIN_KNOWN_SHARE) return false;
   const merged = spans.some(({ line }) => line === upper.line);
   return merged || lower.cells.some((cell, column) => nameIn(cell) !== null && nameIn(upper.cells[column]) === null);
+}
+
+/** True for a bare number that is no year: a line below the names of columns that holds one is a record. */
+function isCount(cell: Cell): boolean {
+  return typeof cell === "string" && /^\d{1,3}( \p{L}+)?$/u.test(cell.trim());
 }
 
 /** True for a cell that says "nothing here", as cells below a header do and headers do not. */
@@ -267,7 +275,7 @@ function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number
   const { best, tied, unclear } = own === null ? interpret(views, heading) : { best: null, tied: [], unclear: null };
   const plain = best && tied.length === 0 ? best.outputs : [];
   const lines = odd.size === 0 ? body : body.filter((_, row) => !odd.has(row));
-  const sorts = isMapped || own !== null || unclear !== null ? null : thingsByRow(rows, lines, views, plain);
+  const sorts = isMapped || own !== null ? null : thingsByRow(rows, lines, views, plain);
   return {
     grid,
     number,
@@ -280,7 +288,8 @@ function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number
     odd,
     tied: tied.length > 0 && !isMapped && sorts === null ? [...new Set(tied.map(kindsOf))] : null,
     ownOutput: own,
-    unclear: isMapped ? null : unclear,
+    unclear: isMapped || sorts !== null ? null : unclear,
+    counted: isMapped || sorts !== null || unclear !== null ? [] : countedDevices(views),
     changes: wanted.changes,
   };
 }

@@ -3,6 +3,7 @@ import { POINTS } from "../words/meanings.ts";
 import { isAside } from "../words/parse-header.ts";
 import { withAlikeDates } from "./alike-dates.ts";
 import { assign } from "./assign.ts";
+import { unclearCounts } from "./counted-things.ts";
 import { datedOutputs } from "./dated-columns.ts";
 import { groupOutputs, impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
@@ -62,7 +63,8 @@ export interface Interpreted {
 export function interpret(views: readonly ColumnView[], heading: Heading | null): Interpreted {
   const interpreted = interpretAll(views, heading);
   const { best, unclear } = interpreted;
-  if (best === null) return { ...interpreted, unclear: unclear ?? unclearTests(views) };
+  const counted = unclear ?? unclearCounts(views, best?.outputs ?? []);
+  if (best === null || counted !== null) return { best: null, tied: [], unclear: counted ?? unclearTests(views) };
   return { ...interpreted, best: { ...best, outputs: withAlikeDates(best.outputs, views) } };
 }
 

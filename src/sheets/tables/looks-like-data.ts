@@ -42,5 +42,5 @@ function startsLikeValue(text: string): boolean {
   }
   if (letters > 2 && /\b20\d\d\b/.test(text) && parseHeader(text).says !== "") digits -= 4;
   if (letters === 0 && /^\s*(19|20)\d\d\s*$/.test(text)) return false;
-  return digits > 0 && digits * 2 >= letters;
+  return digits > 0 && (digits * 2 >= letters || /^\s*\d+ \p{L}{4}/u.test(text));
 }

@@ -30,7 +30,15 @@ export interface Profile {
   batteries: number;
   /** True where the cells count the rows: 1, 2, 3. */
   counts: boolean;
+  /** True where every cell is a whole number such as a place has of one thing, and whether words stand behind them ("3 devices"). */
+  fewEach: boolean;
+  worded: boolean;
+  /** True where they are such numbers and not all 1. */
+  severalEach: boolean;
 }
+
+/** A whole number under a thousand, with at most a word behind it. */
+const FEW = /^\d{1,3}( \p{L}+)?$/u;
 
 /** Rows looked at: enough to tell a column's nature, few enough to cost nothing. */
 const SAMPLE = 120;
@@ -58,6 +66,9 @@ const EMPTY: Profile = {
   devices: 0,
   batteries: 0,
   counts: false,
+  fewEach: false,
+  worded: false,
+  severalEach: false,
 };
 
 /** The profile of one column (0-based) over a sample spread evenly over the rows. */
@@ -100,6 +111,7 @@ export function profileColumn(
     } else if (STARTS_AS_NUMBER.test(text) && (readNumber(text, ".") !== null || CLOCK.test(text))) numbers++;
   }
   const filled = texts.length;
+  const fewEach = texts.every((text) => FEW.test(text));
   const different = new Set(texts);
   const [unit = "", carried = 0] = [...units].sort((a, b) => b[1] - a[1])[0] ?? [];
   const total = [...units.values()].reduce((sum, count) => sum + count, 0);
@@ -115,6 +127,9 @@ export function profileColumn(
     unit: total > filled / 2 && carried > 0 ? unit : "",
     devices: shareNaming("device", different),
     batteries: shareNaming("battery", different),
+    fewEach,
+    severalEach: fewEach && texts.some((text) => Number.parseInt(text, 10) > 1),
+    worded: fewEach && texts.some((text) => / /.test(text)),
     counts: step === 1 && filled > 1 && texts.every((text, at) => text === String(at + 1)),
   };
 }

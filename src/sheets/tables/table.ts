@@ -64,6 +64,8 @@ export interface Table {
   ownOutput: string | null;
   /** What must be told before the table can be read; null where nothing is open. */
   unclear: Unclear | null;
+  /** Columns, by name, that count devices and name none. */
+  counted: string[];
   /** What no longer fits the mapping that was given for it. */
   changes: string[];
 }

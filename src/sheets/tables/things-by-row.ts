@@ -18,6 +18,8 @@ const OF_ELSE =
 /** The share of a column's filled cells that must name a thing, and the most different texts in one that sorts lines. */
 const MOSTLY = 0.5;
 const MOST_TEXTS = 200;
+/** Lines looked at before all are, spread evenly over the list. */
+const LOOKED_AT = 500;
 /** The share of different names from which a list holds each thing once. */
 const MOSTLY_ONCE = 0.7;
 /** Lists that name things of several kinds line by line without being a list of them. */
@@ -46,16 +48,17 @@ export function thingsByRow(
   const otherList = plain.some(({ sheet, beside }) => !beside && OTHER_LISTS.has(sheet.kind));
   if (otherList && !(says("expiry") && (says("serial") || says("id")))) return null;
   if (plain.some(({ sheet }) => sheet.kind === "runtime_tests")) return null;
+  const some = rows.filter((_, at) => at % Math.ceil(rows.length / LOOKED_AT) === 0);
   const naming = views
     .filter(
       ({ meaning, profile }) =>
         !OF_ELSE.test(meaning.says) && profile.filled > 1 && profile.numbers + profile.dates < MOSTLY,
     )
-    .map((view) => ({ view, named: linesNaming(rows, view.column) }))
+    .map((view) => ({ view, named: linesNaming(some, view.column) }))
     .filter(({ named }) => named > 0)
     .sort((a, b) => b.named - a.named || a.view.column - b.view.column)
     .map(({ view }) => view.column);
-  if (naming.length === 0) return null;
+  if (new Set(some.map(({ cells }) => thingOfRow(naming, cells))).size < 2) return null;
   const sorted = new Map<RowThing, GridRow[]>();
   for (const row of rows) {
     const thing = thingOfRow(naming, row.cells);

@@ -38,6 +38,7 @@ export function unreadTable(grid: Grid, rows: readonly GridRow[]): Table | null 
     tied: null,
     ownOutput: null,
     unclear: turned === -1 ? null : TURNED,
+    counted: [],
     changes: [],
   };
 }
