@@ -5,9 +5,19 @@ import type { Plan } from "./plan-schema.ts";
 /** Names told before the rest is counted. */
 const TOLD = 8;
 
-/** What should not be in service today: units past expiry and packs whose failed test stands or that are held, as sentences. */
+/**
+ * What should not be in service today, as sentences: units past expiry, packs whose failed test stands or that are held;
+ * and what must be looked at, since a remark that nobody reads speaks of a fault.
+ */
 export function outNow(plan: Plan): string[] {
-  return [...pastExpiry(plan), ...failedPacks(plan), ...heldPacks(plan)];
+  return [...pastExpiry(plan), ...failedPacks(plan), ...heldPacks(plan), ...remarkedFaults(plan)];
+}
+
+/** Remarks that speak of a fault in columns that are not read, one sentence a column. */
+export function remarkedFaults({ findings }: Pick<Plan, "findings">): string[] {
+  return findings
+    .filter(({ code }) => code === "fault-unread")
+    .map(({ file, sheet, line, message }) => `${[file, sheet].filter(Boolean).join(", ")}, line ${line}: ${message}`);
 }
 
 /** Units past expiry, as one sentence or none; a unit is good to the end of its expiry day. */

@@ -62,6 +62,12 @@ export const FINDING_CODES = {
     "Comment",
     "Nothing, unless it should be used: then rename it or map it with --columns.",
   ),
+  "fault-unread": code(
+    "warning",
+    "A remark in a column that is not read speaks of a fault.",
+    "swollen, replace",
+    "Look at the thing now; write in a column held why it may not be used, and the plan replaces it.",
+  ),
   "date-presumed": code(
     "warning",
     "A column of dates does not say what happened on them; they were taken for the first day in service.",

@@ -102,6 +102,15 @@ Cautions
     );
   });
 
+  it("tells a remark that speaks of a fault and is not read, and where it stands", () => {
+    const place = { file: "packs.csv", sheet: null, line: 3, lines: [7], column: 5, value: "swollen" };
+    const words = { message: '"swollen" speaks of a fault; and 1 more row.', fix: "Look at the thing now." };
+    const findings = [{ code: "fault-unread", severity: "warning" as const, ...place, ...words }];
+    expect(summaryText(aPlan({ findings }), { width: 90 })).toContain(
+      'Out now\n- packs.csv, line 3: "swollen" speaks of a fault; and 1 more row.\n',
+    );
+  });
+
   it("ordersText: why a late line is late", () => {
     expect(ordersText(aPlan(), { width: 80 })).toContain(
       "Late\n- pack-md from Fenwold Batteries: Twelve packs fade.\n",

@@ -17,6 +17,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "error-cell": { "a.csv": "serial,cycles\nA,#REF!\n" },
   "serial-mangled": { "a.csv": "serial,cycles\n1.23457E+11,4\n" },
   "column-unread": { "a.csv": "serial,comment\nA,x\n" },
+  "fault-unread": { "a.csv": "serial,in_service,remarks\nA,2024-05-01,swollen\n" },
   "date-presumed": { "a.csv": "serial,date\nA,2024-05-01\nB,2023-05-01\n" },
   "devices-counted": { "a.csv": "Site,No. of AEDs,Pads exp\nNorth,3,2027-01-01\n" },
   "copies-disagree": { "a.csv": "serial,cycles,cycles\nA,1,2\n" },

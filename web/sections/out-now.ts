@@ -1,4 +1,5 @@
 import type { Plan } from "../../src/index.ts";
+import { remarkedFaults } from "../../src/out/out-now.ts";
 import { dayWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { points } from "./section.ts";
@@ -6,8 +7,9 @@ import { points } from "./section.ts";
 // Names told before the rest is counted.
 const TOLD = 8;
 
-/** What should not be in service today, whatever is forecast: packs whose failed test stands or that are held, units past expiry. */
-export function outNow({ asOf, packs, datedStock }: Plan): HTMLElement | null {
+/** What should not be in service today, whatever is forecast: packs whose failed test stands or that are held, units past expiry, remarks of a fault. */
+export function outNow(plan: Plan): HTMLElement | null {
+  const { asOf, packs, datedStock } = plan;
   const words = say.ahead.outNow;
   const packsDue = (because: "failed-test" | "held") =>
     packs
@@ -25,6 +27,7 @@ export function outNow({ asOf, packs, datedStock }: Plan): HTMLElement | null {
         units,
         told(expired.map(({ item, place, expiry }) => words.expiredAt(item, place ?? words.nowhere, dayWords(expiry)))),
       ),
+    ...remarkedFaults(plan),
   ]);
 }
 

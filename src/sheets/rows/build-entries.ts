@@ -11,6 +11,7 @@ import { fillRow, type RowPlan, rowPlan, speaksOf, timeOf } from "./fill-row.ts"
 import { holdByDevices } from "./held-by-device.ts";
 import { ODD_ROW_MESSAGES, oddRowTest } from "./odd-rows.ts";
 import { SortedLines } from "./sorted-lines.ts";
+import { noteUnreadFaults } from "./unread-faults.ts";
 
 /** The entries of one table's records, with the readers that made them. */
 export interface BuiltTable {
@@ -31,7 +32,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   const oddRow = oddRowTest(table);
   const unknown = unknownTable(table, log);
   noteChanges(table, log);
-  noteUnread(table, plans, log);
+  const unread = noteUnread(table, plans, log);
   notePresumed(table, log);
   noteCounted(table, log);
   const { file, sheet } = table.grid;
@@ -78,6 +79,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
     if (state.live[row] === 0) state.never(row, "missing-required", "No cell of a known column holds anything.");
   }
   lines.note();
+  noteUnreadFaults(table, unread, entries, log);
   if (table.thingColumns.length > 0) holdByDevices(table, entries, log);
   return { state, entries, beside, readers };
 }
@@ -88,10 +90,10 @@ function placeIn(cells: readonly Cell[]): string | null {
   return namesPlace(text) ? text : null;
 }
 
-/** A finding for each named column from which nothing is read, where the table itself is known. */
-function noteUnread(table: Table, plans: readonly RowPlan[], log: FindingLog): void {
+/** A finding for each named column from which nothing is read, where the table itself is known; gives those columns. */
+function noteUnread(table: Table, plans: readonly RowPlan[], log: FindingLog): number[] {
   const { grid, number, header, headerLines, outputs } = table;
-  if (outputs.length === 0) return;
+  if (outputs.length === 0) return [];
   const read = new Set([
     ...table.thingColumns,
     ...outputs.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns)),
@@ -109,6 +111,7 @@ function noteUnread(table: Table, plans: readonly RowPlan[], log: FindingLog): v
       String(number),
     );
   });
+  return unread.map(([, column]) => column);
 }
 
 /** A finding where a date that its header only calls one was taken for the first day in service. */

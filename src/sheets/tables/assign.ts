@@ -1,4 +1,5 @@
 import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
+import { DATED_THINGS } from "../words/vocabulary.ts";
 import { fieldSource } from "./field-source.ts";
 import { type ColumnView, MIN_POINTS, pointsFor } from "./score-column.ts";
 import type { FieldSource } from "./table.ts";
@@ -13,10 +14,12 @@ export function assign(sheet: SheetSpec, views: readonly ColumnView[]): FieldSou
     }
   }
   pairs.sort((a, b) => b.points - a.points || a.view.column - b.view.column);
+  const dated = datedThing(pairs.find(({ spec }) => spec.name === "expiry")?.view);
   const fields = new Map<ColumnSpec, { source: FieldSource; words: string }>();
   const taken = new Set<ColumnView>();
   for (const { spec, view, points } of pairs) {
-    if (taken.has(view)) continue;
+    // what a line says of its battery it does not say of its pads, whose expiry it gives
+    if (taken.has(view) || (dated !== "" && ![dated, ""].includes(datedThing(view)))) continue;
     const before = fields.get(spec);
     if (!before) fields.set(spec, { source: fieldSource(spec, view, points), words: wordsOf(view) });
     else if (before.words === wordsOf(view)) before.source.columns.push(view.column);
@@ -24,6 +27,11 @@ export function assign(sheet: SheetSpec, views: readonly ColumnView[]): FieldSou
     taken.add(view);
   }
   return sheet.columns.flatMap((spec) => fields.get(spec)?.source ?? []);
+}
+
+/** The pads, gel or the like that a column is about; empty where it names none. */
+function datedThing(view: ColumnView | undefined): string {
+  return view?.things.split(" ").find((thing) => DATED_THINGS.has(thing)) ?? "";
 }
 
 function wordsOf({ meaning, groupSubject }: ColumnView): string {

@@ -1,0 +1,17 @@
+import { foldAccents } from "../words/fold.ts";
+
+/** Stems in the languages of headers, without accents, by which people note that a thing should not be relied on. */
+const FAULT =
+  /swollen|swell|bulg|bloated|leak|crack|defe[ck]t|faulty|\bfault\b|broken|damaged|\bdead\b|\bfail|recall|do not use|unserviceable|unusable|needs? replac|replace(?!d|ment|able)|out of (order|service)|low batt|won'?t (charge|hold)|not (charging|holding|working|serviceable|usable)|geblaht|blaht sich|lauft aus|ausgelaufen|kaputt|beschadig|ausfall|ausgefallen|ruckruf|tauschen|ersetzen|erneuern|ladt nicht|halt nicht|nicht (einsatz|verwend|benutz|in ordnung|ok)|gonfl|fuite|fissur|endommag|casse|panne|rappel du lot|a remplacer|a changer|hors service|ne (charge|tient) (pas|plus)|hinchad|fuga|averia|danad|rot[ao]\b|retirada de lote|reemplazar|cambiar|no (carga|funciona)|gezwollen|opgezwollen|lek\b|kapot|terugroep|vervangen\b|laadt niet|houdt niet|gonfi[ao]|perdita|guast|rott[ao]\b|danneggiat|da sostituire|richiam|inchad|avari|estragad|substituir|spuchniet|uszkodz|wymienic|svall|trasig|skadad|byt ut|aterkall|oppsvulm|odelagt|odelagt|bytte|skiftes|tilbakekall|tilbagekald/;
+
+/** Words that take a fault back, or put it in the past. */
+const NOT_NOW =
+  /\b(no|not|nil|none|never|nicht|kein\w*|ohne|nie|pas|aucun\w*|sans|sin|ningun\w*|geen|niet|zonder|nessun\w*|senza|non|nao|sem|nenhum\w*|bez|brak|inga?|ingen|uten|uden|utan|ikke|inte)\b[^.;]*(swollen|swell|bulg|leak|crack|defe[ck]t|fault|broken|damage|fail|recall|beschadig|ausfall|ruckruf|geblaht|gonfl|fuite|fissur|endommag|panne|hinchad|fuga|averia|danad|gezwollen|lek|kapot|terugroep|guast|rott|dannegg|avari|uszkodz|skad|trasig)|\b(was|were|repaired|repariert|repare|reparad[ao]|gerepareerd|riparat[ao]|cleared|resolved|behoben|erledigt|retest(ed)? ok|since ok|now ok)\b/;
+
+/** True for a remark that speaks of a fault that stands, as far as words alone can tell. */
+export function speaksOfFault(text: string): boolean {
+  const words = foldAccents(text)
+    .toLowerCase()
+    .replace(/[\s_-]+/g, " ");
+  return FAULT.test(words) && !NOT_NOW.test(words);
+}

@@ -1,0 +1,72 @@
+import { describe, expect, it } from "vitest";
+import { speaksOfFault } from "../../src/sheets/values/fault-words.ts";
+import { read } from "./sheet-file.ts";
+
+const faults = (text: string) => read(text).findings.filter(({ code }) => code === "fault-unread");
+
+// how people write of faults: common practice, no source
+describe("remarks that speak of a fault", () => {
+  it.each([
+    "swollen",
+    "Case cracked, replace",
+    "FAIL",
+    "Failed - replace",
+    "won't hold charge",
+    "Low battery",
+    "defekt",
+    "aufgebläht – tauschen!",
+    "nicht in Ordnung",
+    "gonflée, à remplacer",
+    "hors service",
+    "hinchada",
+    "averiado",
+    "opgezwollen",
+    "kapot",
+    "guasta",
+    "uszkodzony",
+    "trasig",
+    "subject to recall",
+  ])("%s does", (text) => {
+    expect(speaksOfFault(text)).toBe(true);
+  });
+
+  it.each([
+    "OK",
+    "no defects",
+    "not damaged",
+    "keine Schäden, nicht defekt",
+    "ohne Beschädigung",
+    "pas de fuite",
+    "sin averías",
+    "geen schade, niet kapot",
+    "replaced 2024",
+    "replacement due 2028",
+    "repaired after fault",
+    "Failed once, retest OK",
+    "spare for van 3",
+    "Default site",
+    "",
+  ])("%s does not", (text) => {
+    expect(speaksOfFault(text)).toBe(false);
+  });
+
+  it("are found where their column is not read, in the rows of what serves", () => {
+    const sheet =
+      "Battery S/N,In service,Retired,Remarks\nA,2023-03-01,,\nB,2023-03-01,,swollen\nC,2020-03-01,2024-01-05,swollen\nD,2022-03-01,,Cracked case\n";
+    expect(faults(sheet)).toMatchObject([{ severity: "warning", line: 3, lines: [5], column: 4, value: "swollen" }]);
+    expect(faults(sheet)[0]!.message).toBe(
+      '"swollen" in column "Remarks" (D) speaks of a fault, and the column is not read; and 1 more row.',
+    );
+  });
+
+  it("are none in a log, which tells of what was", () => {
+    expect(faults("date,item,quantity,place,remarks\n2026-03-01,pads,1,Van 1,electrode damaged\n")).toEqual([]);
+    expect(faults("serial,date,percent,remarks\nA,2026-03-01,91,failed first\n")).toEqual([]);
+  });
+
+  it("are read, not only found, where the column says why a thing is held", () => {
+    const { fleet, findings } = read("serial,in_service,held\nA,2023-03-01,swollen\n");
+    expect(fleet.packs[0]!.held).toBe("swollen");
+    expect(findings.map(({ code }) => code)).not.toContain("fault-unread");
+  });
+});
