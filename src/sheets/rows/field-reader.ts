@@ -9,7 +9,7 @@ import { cellText } from "../values/cell-text.ts";
 import type { DateOrder } from "../values/date-text.ts";
 import { type CellPart, cellPart } from "../values/lot-and-date.ts";
 import { Problem } from "../values/problem.ts";
-import { columnReader } from "../values/read-cell.ts";
+import { type CellContext, columnReader } from "../values/read-cell.ts";
 import { parseHeader, tellsStatus } from "../words/parse-header.ts";
 import { columnName } from "./column-name.ts";
 import { logSurvey } from "./log-survey.ts";
@@ -55,8 +55,7 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
   surveys.forEach((survey, at) => {
     logSurvey(survey, table, columns[at]!, spec, log);
   });
-  const isStatus =
-    STANDING.has(spec.name) && columns.some((column) => tellsStatus(parseHeader(table.header[column] ?? "")));
+  const standing = STANDING.has(spec.name) ? standingToldBy(source, table) : null;
   const readers = surveys.map(({ order, mark }) => {
     const refused = order.state === "contradicts" || (order.state === "unsettled" && spec.required);
     if (refused) {
@@ -67,7 +66,7 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
       return (cell: Cell) => (cellText(cell) === "" ? null : problem);
     }
     const context = { asOf: options.asOf, order: order.order, mark, headerUnit: source.headerUnit };
-    const reader = columnReader(spec, isStatus ? { ...context, order: options.dateOrder, isStatus } : context);
+    const reader = columnReader(spec, standing === null ? context : { ...context, order: options.dateOrder, standing });
     return part === null ? reader : (cell: Cell) => reader(cellPart(cell, part));
   });
 
@@ -115,6 +114,13 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
         };
   const peek = (cells: readonly Cell[]) => firstReader!(cells[firstColumn!] ?? null);
   return { spec, columns, orders: surveys.map(({ order }) => order.order), read, peek, complain };
+}
+
+/** What a field's columns tell how things stand by, going by their headers; null where they do not. */
+function standingToldBy({ columns }: FieldSource, { header }: Table): NonNullable<CellContext["standing"]> | null {
+  const meanings = columns.map((column) => parseHeader(header[column] ?? ""));
+  if (meanings.some(tellsStatus)) return "status";
+  return meanings.some(({ says }) => says === "result") ? "result" : null;
 }
 
 /** The rows with one column's cells cut down to the part that is meant. */

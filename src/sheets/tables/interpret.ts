@@ -15,6 +15,7 @@ import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
 import { speaksFor } from "./speaks-for.ts";
 import type { FieldSource, Output, Unclear } from "./table.ts";
+import { withUndatedResult } from "./undated-results.ts";
 
 /** A reading of a whole header: what rows it yields, and how many points its columns bring. */
 export interface Interpretation {
@@ -65,7 +66,7 @@ export function interpret(views: readonly ColumnView[], heading: Heading | null)
   const { best, unclear } = interpreted;
   const counted = unclear ?? unclearCounts(views, best?.outputs ?? []);
   if (best === null || counted !== null) return { best: null, tied: [], unclear: counted ?? unclearTests(views) };
-  return { ...interpreted, best: { ...best, outputs: withAlikeDates(best.outputs, views) } };
+  return { ...interpreted, best: { ...best, outputs: withUndatedResult(withAlikeDates(best.outputs, views), views) } };
 }
 
 function interpretAll(views: readonly ColumnView[], heading: Heading | null): Interpreted {

@@ -1,4 +1,4 @@
-import type { ColumnSpec } from "../../fleet/columns.ts";
+import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
 import { foldAccents } from "../words/fold.ts";
 import { Problem } from "./problem.ts";
 
@@ -16,7 +16,7 @@ export function readYesNo(text: string): boolean | Problem {
 const WORDS: Record<string, Record<string, string>> = {
   result: {
     pass: "passed|yes|y|true|ja|oui|si|ok|p|good|bestanden|io|i.o.|in ordnung|reussi|conforme|apto|aprobado|goed|geslaagd|goedgekeurd|positivo|positiv|pozytywny|idoneo|superato|godkand|godkendt|godkjent|sprawny|zaliczony|tak|sim|✓|✔",
-    fail: "failed|no|n|false|nein|non|nee|f|bad|nok|nio|n.i.o.|durchgefallen|nicht bestanden|nicht ok|not ok|echec|non conforme|no apto|fallo|afgekeurd|gezakt|defekt|negativo|negativ|negatywny|non idoneo|non superato|no conforme|nao conforme|reprovado|underkand|ikke godkendt|ikke godkjent|niesprawny|niezaliczony|nej|nei|nie|nao|✗|✘",
+    fail: "failed|no|n|false|nein|non|nee|f|bad|nok|nio|n.i.o.|durchgefallen|nicht bestanden|nicht ok|not ok|echec|non conforme|no apto|fallo|afgekeurd|gezakt|defekt|negativo|negativ|negatywny|non idoneo|non superato|no conforme|nao conforme|reprovado|underkand|ikke godkendt|ikke godkjent|niesprawny|niezaliczony|nej|nei|nie|nao|✗|✘|replace|weak|dead|faulty|defective|swollen|low|low battery|tauschen|ersetzen|schwach|faible|a remplacer|debil|reemplazar|zwak|vervangen|kapot",
   },
   retired_because: {
     faded:
@@ -76,6 +76,14 @@ export function readChoice(text: string, spec: ColumnSpec): string | Problem {
     reasonOf(word, spec) ??
     new Problem("word-unknown", "is no known word")
   );
+}
+
+const RESULT = sheetSpec("runtime_tests").columns.find(({ name }) => name === "result") as ColumnSpec;
+
+/** What a word, or the first part of a remark, says of a test; null where it says neither. */
+export function resultOf(text: string): string | null {
+  const found = readChoice(text, RESULT);
+  return found instanceof Problem ? null : found;
 }
 
 const RESULTS: ReadonlySet<string> = new Set(

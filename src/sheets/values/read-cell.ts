@@ -1,7 +1,7 @@
 import { type Day, isoFromDay } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "./cell-text.ts";
-import { readChoice, readYesNo } from "./choice-words.ts";
+import { readChoice, readYesNo, resultOf } from "./choice-words.ts";
 import { type DateOrder, readDateText } from "./date-text.ts";
 import { readBreaks, readList, readMoney } from "./lists-and-money.ts";
 import { NothingLeft } from "./nothing-left.ts";
@@ -18,8 +18,8 @@ export interface CellContext {
   mark: DecimalMark;
   /** The unit that the header names ("h" in "Runtime (h)"), for cells that name none. */
   headerUnit: string;
-  /** Whether the column tells how things stand ("Status"), of which only some words are meant. */
-  isStatus?: boolean;
+  /** Where the column tells how things stand, of which only some words are meant: by their status, or a test's result. */
+  standing?: "status" | "result";
 }
 
 /** A quantity that was counted in boxes: units once the item's box size is known. */
@@ -39,7 +39,7 @@ const MAY_BE_MANGLED: ReadonlySet<string> = new Set(["serial", "lot", "device", 
 /** Reads a cell's text (never empty) as the column's type: a value, or the problem with it. */
 export function readCell(text: string, spec: ColumnSpec, context: CellContext): unknown {
   if (text.charCodeAt(0) === 35 && ERROR_CELL.test(text)) return new Problem("error-cell", "is a spreadsheet's error");
-  if (context.isStatus) return readStatus(text, spec, context.order);
+  if (context.standing) return readStanding(text, spec, context);
   if (spec.name === "held" && readYesNo(text) === false) return null;
   if (spec.type === "text")
     return MANGLED.test(text) && MAY_BE_MANGLED.has(spec.name)
@@ -64,11 +64,22 @@ export function readCell(text: string, spec: ColumnSpec, context: CellContext): 
 }
 
 /** What a status says for a column: that the thing is gone, or the words by which it may not be used. */
-function readStatus(text: string, spec: ColumnSpec, order: DateOrder | null): Gone | string | null | Problem {
-  const standing = text.length > MAX_TYPED_CHARACTERS ? null : standingOf(text);
+function readStanding(
+  text: string,
+  spec: ColumnSpec,
+  { order, standing: by }: CellContext,
+): Gone | string | null | Problem {
+  const isShort = text.length <= MAX_TYPED_CHARACTERS;
+  const standing = !isShort ? null : ((by === "result" ? standingByResult(text) : null) ?? standingOf(text));
   if (standing === null) return new Problem("status-unknown", "does not tell whether the thing serves");
   if (standing === "gone") return goneSince(text, order);
   return standing === "held" && spec.name === "held" ? text : null;
+}
+
+/** What a word for a test's result says of what was tested. */
+function standingByResult(text: string): "held" | "serves" | null {
+  const result = resultOf(text);
+  return result === null ? null : result === "fail" ? "held" : "serves";
 }
 
 function unreadable(spec: ColumnSpec): string {
