@@ -1,3 +1,5 @@
+import { TextRow } from "./text/text-row.ts";
+
 /** A cell as it stood: text as written, a number or yes/no where the file says so, null where empty. */
 export type Cell = string | number | boolean | null;
 
@@ -5,6 +7,16 @@ export type Cell = string | number | boolean | null;
 export interface GridRow {
   line: number;
   cells: Cell[];
+}
+
+/** A record's cell; undefined beyond its end. A record of a text need not list all its cells for it. */
+export function cellAt(row: GridRow, column: number): Cell | undefined {
+  return row instanceof TextRow ? row.at(column) : row.cells[column];
+}
+
+/** How many cells a record has. */
+export function widthOf(row: GridRow): number {
+  return row instanceof TextRow ? row.width : row.cells.length;
 }
 
 /** One text file, or one tab of a workbook, as rows of cells. */
@@ -25,10 +37,14 @@ export interface Grid {
 }
 
 /** True where no cell of the row holds anything but blanks. */
-export function isBlankRow(cells: readonly Cell[]): boolean {
-  for (const cell of cells) {
-    if (cell === null || cell === "") continue;
-    if (typeof cell !== "string" || cell.charCodeAt(0) > 32 || cell.trim() !== "") return false;
-  }
+export function isBlankRow(row: GridRow): boolean {
+  const width = widthOf(row);
+  for (let column = 0; column < width; column++) if (!isBlankCell(cellAt(row, column))) return false;
   return true;
+}
+
+/** True for a cell that holds nothing but blanks. */
+export function isBlankCell(cell: Cell | undefined): boolean {
+  if (cell === null || cell === undefined || cell === "") return true;
+  return typeof cell === "string" && cell.charCodeAt(0) <= 32 && cell.trim() === "";
 }

@@ -1,5 +1,5 @@
 import { sha256 } from "../maths/sha256.ts";
-import type { Grid } from "./grid.ts";
+import { type Grid, widthOf } from "./grid.ts";
 import { LIMITS } from "./limits.ts";
 import type { ColumnsFile } from "./mapping/columns-file.ts";
 import type { RefusedFile, SheetFile } from "./reading.ts";
@@ -8,7 +8,7 @@ import { withTabPlaces } from "./tables/named-places.ts";
 import { tablesSideBySide } from "./tables/side-by-side.ts";
 import type { Table } from "./tables/table.ts";
 import { decodeText } from "./text/decode-text.ts";
-import { textRecords } from "./text/records.ts";
+import { recordsOfFile } from "./text/records.ts";
 import { withCorrections } from "./workbook/correct-cells.ts";
 import { openWorkbook } from "./workbook/open-workbook.ts";
 import { judgeFile, type RefusalCode, refusal } from "./workbook/refusals.ts";
@@ -81,11 +81,11 @@ function notOpened(verdict: Exclude<ReturnType<typeof judgeFile>, { kind: "text"
 
 function unpackText({ name, bytes }: SheetFile): UnpackedFile {
   const { text } = decodeText(bytes);
-  const { rows, separator, openQuotes } = textRecords(text, LIMITS.rows + 1);
+  const { rows, separator, openQuotes } = recordsOfFile(name, text, LIMITS.rows + 1);
   const code =
     rows.length > LIMITS.rows
       ? "too-many-rows"
-      : rows.some(({ cells }) => cells.length > LIMITS.columns)
+      : rows.some((row) => widthOf(row) > LIMITS.columns)
         ? "too-many-columns"
         : null;
   if (code !== null) return { grids: [], refused: refusal(name, code), passedOver: null };

@@ -3,6 +3,7 @@ import type { FindingLog } from "../finding-log.ts";
 import type { Cell, GridRow } from "../grid.ts";
 import { namesPlace, openPlace } from "../tables/named-places.ts";
 import type { Table } from "../tables/table.ts";
+import { TextRow } from "../text/text-row.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { isAside, parseHeader } from "../words/parse-header.ts";
 import { type Entry, TableState } from "./entry.ts";
@@ -40,7 +41,8 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   const lines = new SortedLines(table, state, log);
   let place: string | null = null;
   for (let row = 0; row < table.rows.length; row++) {
-    const record = table.rows[row] as GridRow;
+    const told = table.rows[row] as GridRow;
+    const record = { line: told.line, cells: told.cells };
     const odd = table.odd.get(row) ?? oddRow(record.cells, row);
     if (odd !== null) {
       state.never(row, odd, ODD_ROW_MESSAGES[odd]);
@@ -60,11 +62,11 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
       if (thing !== undefined) lines.nameBy(values, plan.output, record.cells);
       const where = open[at];
       if (place !== null && where) values[where] = place;
-      values.source = { file, sheet, line: record.line };
+      values.source = told instanceof TextRow ? told : { file, sheet, line: record.line };
       if (plan.output.beside) {
         // what a line says of its item counts only where the line itself does
-        const told = state.live[row]! > 0 && fillRow(values, plan, record, table, options.asOf, log).code === null;
-        if (told) beside.push({ sheet: plan.output.sheet, values, time: "", product: null, state, row });
+        const counts = state.live[row]! > 0 && fillRow(values, plan, record, table, options.asOf, log).code === null;
+        if (counts) beside.push({ sheet: plan.output.sheet, values, time: "", product: null, state, row });
         continue;
       }
       const filled = fillRow(values, plan, record, table, options.asOf, log);

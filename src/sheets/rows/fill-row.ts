@@ -110,8 +110,11 @@ function descriptionColumn({ header }: Table, { fields }: Output): number {
 
 /** True where the record says something of the output at all. */
 export function speaksOf({ own, output: { unless } }: RowPlan, cells: readonly Cell[]): boolean {
-  const filled = (column: number) => !meansEmpty(cellText(cells[column] ?? null));
-  return (own === null || own.some(filled)) && !unless?.some(filled);
+  return (own === null || fillsOne(own, cells)) && !(unless && fillsOne(unless, cells));
+}
+
+function fillsOne(columns: readonly number[], cells: readonly Cell[]): boolean {
+  return columns.some((column) => !meansEmpty(cellText(cells[column] ?? null)));
 }
 
 /** Fills a row's values from a record's cells and its label, noting what is wrong with them. */

@@ -1,5 +1,5 @@
 import type { SheetSpec } from "../../fleet/columns.ts";
-import type { Cell } from "../grid.ts";
+import { type Cell, cellAt } from "../grid.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
@@ -34,7 +34,7 @@ export function settledBy({ header, rows }: Table, { sheet, fields }: Output): S
     const meaning = parseHeader(name);
     if (tellsStatus(meaning)) found.status = column;
     if (!HAS_COME.test(meaning.says)) return;
-    const texts = rows.map(({ cells }) => cellText(cells[column] ?? null)).filter((text) => !meansEmpty(text));
+    const texts = rows.map((row) => cellText(cellAt(row, column) ?? null)).filter((text) => !meansEmpty(text));
     const numbers = texts.filter((text) => readNumber(text, ".") !== null && !isDate(text));
     if (texts.length > 0 && numbers.length * 2 > texts.length) found.received = column;
     else if (texts.some(isDate)) found.receivedOn = column;

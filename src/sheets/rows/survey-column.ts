@@ -1,6 +1,6 @@
 import type { Day } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
-import type { Cell, GridRow } from "../grid.ts";
+import { type Cell, cellAt, type GridRow } from "../grid.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
 import { type DateOrder, readDateText, type WrittenDate } from "../values/date-text.ts";
 import { type DecimalMark, decimalMarkProof } from "../values/number-text.ts";
@@ -57,7 +57,7 @@ function noteDistinct(
 ): void {
   for (let i = 0; i < rows.length; i++) {
     const row = rows[i] as GridRow;
-    const cell = row.cells[column];
+    const cell = cellAt(row, column);
     if (cell === undefined || cell === null || cell === "" || lines.has(cell) || (skip.size > 0 && skip.has(i)))
       continue;
     lines.set(cell, row.line);
@@ -116,7 +116,7 @@ function surveyMark(
   let points = 0;
   let grouped: "," | "." | null = null;
   for (let i = 0; i < rows.length; i++) {
-    const cell = (rows[i] as GridRow).cells[column];
+    const cell = cellAt(rows[i] as GridRow, column);
     if (typeof cell !== "string" || cell.length > MAX_TYPED_CHARACTERS) continue;
     if ((!cell.includes(",") && !cell.includes(".")) || (skip.size > 0 && skip.has(i))) continue;
     const proof = proofOf(cell);

@@ -81,8 +81,9 @@ export function setAsideRows(state: TableState): SetAsideRow[] {
   const { table, live, reasons } = state;
   const { file, sheet } = table.grid;
   const found: SetAsideRow[] = [];
-  table.rows.forEach(({ line, cells }, row) => {
+  table.rows.forEach((record, row) => {
     if (live[row]! > 0) return;
+    const { line, cells } = record;
     const { code, message } = reasons.get(row) ?? { code: "missing-required", message: "The row could not be used." };
     const asItStood = cells.map((cell) => (cell === "" ? null : cell));
     found.push({ file, sheet, line, reason: code, message, cells: asItStood });

@@ -1,4 +1,4 @@
-import type { Cell, GridRow } from "../grid.ts";
+import { type Cell, cellAt, type GridRow, widthOf } from "../grid.ts";
 
 /** Marks and words for "as above"; the word alone for a mark that is also a sign of nothing. */
 const DITTO = /^(?:["”„″〃]|''|,,|[-–]\s?["”]\s?[-–]|ditto|dito|dto\.?|idem|id\.|do\.)$/i;
@@ -17,12 +17,13 @@ export function withoutDittos(rows: GridRow[]): GridRow[] {
   });
 }
 
-function holdsDitto({ cells }: GridRow): boolean {
-  for (const cell of cells) if (isDitto(cell)) return true;
+function holdsDitto(row: GridRow): boolean {
+  const width = widthOf(row);
+  for (let column = 0; column < width; column++) if (isDitto(cellAt(row, column))) return true;
   return false;
 }
 
-function isDitto(cell: Cell): boolean {
+function isDitto(cell: Cell | undefined): boolean {
   if (typeof cell !== "string" || cell.length > LONGEST || cell === "") return false;
   return FIRST.has(cell.charCodeAt(0)) && DITTO.test(cell.trim());
 }

@@ -1,5 +1,5 @@
 import type { Cell, Grid, GridRow } from "../grid.ts";
-import { isBlankRow } from "../grid.ts";
+import { cellAt, isBlankRow } from "../grid.ts";
 import { type MappedHeader, mappedHeader, mappedOutputs } from "../mapping/apply-mapping.ts";
 import type { ColumnsFile } from "../mapping/columns-file.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
@@ -48,14 +48,14 @@ interface Found {
 
 /** Every table of a text file or tab. Rows above a header are titles and no rows; so are those between tables. */
 export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
-  const rows = grid.rows.filter(({ cells }) => !isBlankRow(cells));
+  const rows = grid.rows.filter((row) => !isBlankRow(row));
   const parts = setAsideParts(rows);
   if (parts) return parts.map((part, at) => tableOf(grid, foundPart(part), at + 1));
   const found: Found[] = [];
   let current: Found | null = null;
   for (let i = 0; i < rows.length; i++) {
     const row = rows[i] as GridRow;
-    if (columns === null && current !== null && holdsValue(row.cells, current.typed)) {
+    if (columns === null && current !== null && holdsValue(cellAt(row, current.typed))) {
       current.body.push(row);
       continue;
     }

@@ -7,9 +7,8 @@ const MAX_DIGIT_SHARE = 0.5;
 /** Longest date or number that tells a record at a glance. */
 const MAX_VALUE = 16;
 
-/** True where a cell holds digits and their signs only, as no name of a column does. */
-export function holdsValue(cells: readonly Cell[], column: number): boolean {
-  const cell = cells[column];
+/** True for a cell that holds digits and their signs only, as no name of a column does. */
+export function holdsValue(cell: Cell | undefined): boolean {
   if (typeof cell !== "string" || cell === "" || cell.length > MAX_VALUE) return false;
   // digits, and the comma, dash, point and stroke between them
   for (let i = 0; i < cell.length; i++) {

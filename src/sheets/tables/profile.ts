@@ -1,4 +1,4 @@
-import type { GridRow } from "../grid.ts";
+import { cellAt, type GridRow } from "../grid.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
 import { saysResult } from "../values/choice-words.ts";
 import { readDateText } from "../values/date-text.ts";
@@ -81,7 +81,8 @@ export function profileColumn(
   const step = Math.max(1, Math.floor(rows.length / SAMPLE));
   const texts: string[] = [];
   for (let i = 0; i < rows.length; i += step) {
-    const cell = rows[i]?.cells[column] ?? null;
+    const row = rows[i];
+    const cell = (row && cellAt(row, column)) ?? null;
     const text = cellText(part === null ? cell : cellPart(cell, part));
     if (!meansEmpty(text)) texts.push(text);
   }

@@ -1,4 +1,4 @@
-import { type Cell, type Grid, isBlankRow } from "../grid.ts";
+import { type Cell, type Grid, isBlankCell, isBlankRow } from "../grid.ts";
 import type { Table } from "./table.ts";
 
 /** Rows looked at for empty columns before the whole grid is. */
@@ -26,8 +26,7 @@ export function tablesSideBySide(grid: Grid, find: (grid: Grid) => Table[]): Tab
 function partsOf({ rows }: Grid): [number, number][] {
   const filled: boolean[] = [];
   const note = (cells: readonly Cell[]) => {
-    for (let column = 0; column < cells.length; column++)
-      if (!isBlankRow(cells.slice(column, column + 1))) filled[column] = true;
+    for (let column = 0; column < cells.length; column++) if (!isBlankCell(cells[column])) filled[column] = true;
   };
   for (const { cells } of rows.slice(0, LOOK)) note(cells);
   if (gaps(filled).length < 2) return [];
@@ -52,7 +51,7 @@ function within(grid: Grid, from: number, to: number): Grid {
     line,
     cells: cells.slice(0, to + 1).map((cell, column) => (column < from ? null : cell)),
   }));
-  return { ...grid, rows: rows.filter(({ cells }) => !isBlankRow(cells)) };
+  return { ...grid, rows: rows.filter((row) => !isBlankRow(row)) };
 }
 
 function columnsRead(tables: readonly Table[]): number {

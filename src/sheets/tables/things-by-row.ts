@@ -1,4 +1,4 @@
-import type { GridRow } from "../grid.ts";
+import { cellAt, type GridRow } from "../grid.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { ROW_THINGS, type RowThing, rowThing, thingOfRow } from "../words/row-thing.ts";
 import type { HeaderRows } from "./header-rows.ts";
@@ -81,8 +81,8 @@ export function thingsByRow(
 /** In how many lines a column names a thing; 0 where it does not in most, or tells single things apart. */
 function linesNaming(rows: readonly GridRow[], column: number): number {
   const texts = new Map<string, number>();
-  for (const { cells } of rows) {
-    const text = cellText(cells[column] ?? null);
+  for (const row of rows) {
+    const text = cellText(cellAt(row, column) ?? null);
     if (meansEmpty(text)) continue;
     texts.set(text, (texts.get(text) ?? 0) + 1);
     if (texts.size > MOST_TEXTS) return 0;

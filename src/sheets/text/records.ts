@@ -1,7 +1,9 @@
 import Papa from "papaparse";
 import type { GridRow } from "../grid.ts";
 import { LIMITS } from "../limits.ts";
-import { RepeatedTexts } from "./repeated-texts.ts";
+import { ColumnTexts } from "./column-texts.ts";
+import { GrowingIntegers } from "./growing-integers.ts";
+import { TextRow } from "./text-row.ts";
 
 /** Separators that are tried, in order of preference. */
 const SEPARATORS = [",", ";", "\t", "|"] as const;
@@ -20,20 +22,26 @@ const MOST_REPAIRS = 20;
  *
  * @param most  how many records are read at most
  */
-export function textRecords(
-  text: string,
-  most: number,
-): {
+export function textRecords(text: string, most: number): TextRecords {
+  const { rows, separator, openQuotes } = recordsOfFile("", text, most);
+  return { rows: rows.map(({ line, cells }) => ({ line, cells })), separator, openQuotes };
+}
+
+/** Records, the separator of their cells, and the lines with a quote that never closes. */
+interface TextRecords {
   rows: GridRow[];
   separator: string;
   openQuotes: number[];
-} {
+}
+
+/** The same of a file, whose records may be sources of what is read from them. */
+export function recordsOfFile(file: string, text: string, most: number): TextRecords {
   const { body, separator: said, skippedLines } = withoutSepLine(withPlainLineEnds(text));
   const separator = said ?? guessSeparator(body);
   const rows: GridRow[] = [];
   const openQuotes: number[] = [];
   if (!body.includes('"'))
-    return { rows: plainRecords(body, separator, most, 1 + skippedLines), separator, openQuotes: [] };
+    return { rows: plainRecords(file, body, separator, most, 1 + skippedLines), separator, openQuotes };
   let line = 1 + skippedLines;
   let rest = body;
   while (rest !== "") {
@@ -62,27 +70,29 @@ export function textRecords(
 }
 
 /** The records of a text without quotes: its lines. */
-function plainRecords(text: string, separator: string, most: number, firstLine: number): GridRow[] {
-  const rows: GridRow[] = [];
-  if (text === "") return rows;
+function plainRecords(file: string, body: string, separator: string, most: number, firstLine: number): TextRow[] {
+  const columns: ColumnTexts[] = [];
+  const numbers = new GrowingIntegers();
+  const starts = new GrowingIntegers();
   const parting = separator.charCodeAt(0);
-  const columns: RepeatedTexts[] = [];
-  // cells are gathered in one list and copied, so that a row's list is as long as the row
-  const cells: string[] = [];
-  let column = 0;
-  for (let at = 0, from = 0; at <= text.length && rows.length < most; at++) {
-    const code = at === text.length ? LINE_FEED : text.charCodeAt(at);
+  let records = 0;
+  for (let at = 0, from = 0, column = 0; body !== "" && at <= body.length && records < most; at++) {
+    const code = at === body.length ? LINE_FEED : body.charCodeAt(at);
     if (code !== parting && code !== LINE_FEED) continue;
+    if (column === 0) starts.push(numbers.length);
+    if (column === columns.length && column <= LIMITS.columns) columns.push(new ColumnTexts());
     // beyond the columns that a sheet may have the file is refused anyway
-    if (column === columns.length && column < LIMITS.columns) columns.push(new RepeatedTexts());
-    const cell = text.slice(from, at);
-    cells[column] = columns[column]?.of(cell) ?? cell;
+    numbers.push(column > LIMITS.columns ? 0 : columns[column]!.numberOf(body.slice(from, at)));
     column++;
     from = at + 1;
     if (code === parting) continue;
-    rows.push({ line: firstLine + rows.length, cells: cells.slice(0, column) });
+    records++;
     column = 0;
   }
+  starts.push(numbers.length);
+  const text = { firstLine, columns, numbers: numbers.all(), starts: starts.all() };
+  const rows: TextRow[] = [];
+  for (let record = 0; record < records; record++) rows.push(new TextRow(file, firstLine + record, text));
   return rows;
 }
 
