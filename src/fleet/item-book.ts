@@ -48,8 +48,15 @@ export function itemBook(fleet: Fleet, alsoNamed: readonly string[] = []): ItemB
   for (const row of fleet.catalogue) note(row.item);
   // sorted, so that the spelling kept does not hang on the order of rows
   const others = new Set<string>();
-  for (const rows of [fleet.packs, fleet.datedStock, fleet.useLog, fleet.onOrder, fleet.routine])
-    for (const { item } of rows) if (item !== null && item !== "") others.add(item);
+  for (const rows of [fleet.packs, fleet.datedStock, fleet.useLog, fleet.onOrder, fleet.routine]) {
+    // rows of one item mostly stand together
+    let last: string | null = "";
+    for (const { item } of rows) {
+      if (item === last) continue;
+      last = item;
+      if (item !== null && item !== "") others.add(item);
+    }
+  }
   for (const name of [...others].sort()) note(name);
   for (const name of alsoNamed) note(name);
   for (const row of fleet.catalogue) note(row.replacedBy);

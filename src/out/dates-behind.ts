@@ -35,13 +35,9 @@ export function datesBehind(
   routine: readonly RoutineRow[],
 ): DatesBehind {
   const { perMonth, smallest, enough, tradeOff } = swapCapacity;
-  const rates = useRateTable(needing).map((row) => ({
-    ...row,
-    months: roundUnits(row.months),
-    unitsPerYear: roundUnits(row.unitsPerYear),
-    low: roundUnits(row.low),
-    high: roundUnits(row.high),
-  }));
+  const rates = useRateTable(needing);
+  for (const row of rates)
+    for (const figure of ["months", "unitsPerYear", "low", "high"] as const) row[figure] = roundUnits(row[figure]);
   return {
     lapses: lapsesByItem(needing.stock, moves, policy),
     places: placesToSwap(needing.stock, policy),

@@ -2,7 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { convolve } from "../maths/convolution.ts";
 import { poissonCounts } from "../maths/poisson.ts";
-import { daysOfRuns, sumsByRun, type UnitRun, unitsOfRuns } from "./unit-runs.ts";
+import { eachUnit, sumsByRun, total, type UnitRun } from "./unit-runs.ts";
 
 /** Needs that a shelf serves: known days, and a stream at a rate. */
 export interface ShelfNeeds {
@@ -36,9 +36,10 @@ export function chancesServed(lastDays: readonly Day[], needs: ShelfNeeds): Floa
  * @param runs  by last day, ascending
  */
 export function unitsServed(runs: readonly UnitRun[], needs: ShelfNeeds): number[] {
-  return unitsOfRuns(runs) > UNITS_FOLLOWED_EXACTLY
-    ? servedOnAverage(runs, needs)
-    : sumsByRun(runs, servedExactly(daysOfRuns(runs), needs));
+  const units = runs.map((run) => run.units);
+  if (total(units) > UNITS_FOLLOWED_EXACTLY) return servedOnAverage(runs, needs);
+  const days = runs.map(({ day }) => day);
+  return sumsByRun(units, servedExactly(eachUnit(days, units), needs));
 }
 
 function servedExactly(lastDays: readonly Day[], needs: ShelfNeeds): Float64Array {

@@ -4,7 +4,7 @@ import { convolve } from "../maths/convolution.ts";
 import { chancesServed, type ShelfNeeds, unitsServed } from "./chance-served.ts";
 import type { ItemPlace } from "./item-place.ts";
 import { routineDays } from "./routine-days.ts";
-import { daysOfRuns, sumsByRun, type UnitRun, unitsOfRuns } from "./unit-runs.ts";
+import { eachUnit, runsOf, sumsByRun, total, type UnitRun } from "./unit-runs.ts";
 
 /** What a place takes from its units, and when. */
 type UsingPlace = Pick<ItemPlace, "from" | "until" | "use" | "routinePerYear" | "routineStarted">;
@@ -109,9 +109,25 @@ function workOut(swapDays: readonly Day[], place: UsingPlace, unitsPerUse: Float
  * @param runs  by swap day, ascending
  */
 export function unitsUsed(runs: readonly UnitRun[], place: UsingPlace, unitsPerUse: Float64Array): number[] {
-  return unitsOfRuns(runs) > UNITS_FOLLOWED_EXACTLY
-    ? unitsServed(runs, needsAt(place, runs.at(-1)!.day, unitsPerUse))
-    : sumsByRun(runs, workOut(daysOfRuns(runs), place, unitsPerUse));
+  const days = runs.map(({ day }) => day);
+  return usedByDay(
+    days,
+    runs.map(({ units }) => units),
+    place,
+    unitsPerUse,
+  );
+}
+
+/** The same of runs given as their days and the units of each: no object a run for a fleet's many places. */
+export function usedByDay(
+  days: readonly Day[],
+  units: readonly number[],
+  place: UsingPlace,
+  unitsPerUse: Float64Array,
+): number[] {
+  return total(units) > UNITS_FOLLOWED_EXACTLY
+    ? unitsServed(runsOf(days, units), needsAt(place, days.at(-1)!, unitsPerUse))
+    : sumsByRun(units, workOut(eachUnit(days, units), place, unitsPerUse));
 }
 
 /** What a place takes of its units, its rate taken as known. */

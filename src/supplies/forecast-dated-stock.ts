@@ -3,7 +3,7 @@ import type { Finding } from "../fleet/finding.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { Fleet } from "../fleet/rows.ts";
 import { unitsServed } from "./chance-served.ts";
-import { unitsUsed } from "./chance-used.ts";
+import { usedByDay } from "./chance-used.ts";
 import { crowdedMonths } from "./crowded-months.ts";
 import type { ItemPlace } from "./item-place.ts";
 import { type ItemPlaces, itemPlaces, type Needing } from "./item-places.ts";
@@ -15,13 +15,13 @@ import { swapCalendar, visitsDue } from "./swap-calendar.ts";
 import { countDue, swapCapacity } from "./swap-capacity.ts";
 import type { CrowdedMonth, DatedUnit, Move, SwapCapacity, SwapVisit } from "./types.ts";
 import { fittableUntil } from "./unit-life.ts";
-import type { UnitRun } from "./unit-runs.ts";
+import { runsOf } from "./unit-runs.ts";
 import { unneededStock } from "./unneeded-stock.ts";
 
 /** Everything known ahead about dated stock. */
 export interface DatedStockForecast {
   /** In the order of the fleet's rows. */
-  units: DatedUnit[];
+  units: readonly DatedUnit[];
   crowdedMonths: CrowdedMonth[];
   /** The latest visits that meet every expiry with `swaps_per_month`; empty where the policy does not say it. */
   swapCalendar: SwapVisit[];
@@ -48,9 +48,9 @@ export function forecastDatedStock(fleet: Fleet, policy: Policy): DatedStockFore
     shareInstalled(ofItem, policy.asOf);
     shareOnShelves(ofItem, policy);
   }
-  const units = [...needing.stock];
+  const units = needing.stock;
   const moves = needing.items.flatMap((ofItem) => proposeMoves(ofItem, policy));
-  const capacity = swapCapacity(countDue(units, policy), policy.swapsPerMonth);
+  const capacity = swapCapacity(countDue(needing.items, policy), policy.swapsPerMonth);
   return {
     units,
     crowdedMonths: crowdedMonths(units, moves, policy),
@@ -78,7 +78,7 @@ function shareInstalled({ use, places }: ItemPlaces, asOf: Day): void {
   for (const place of places) {
     if (place.use === null && place.routinePerYear === 0) continue;
     const here = place.stock.filter(({ row, swapBy }) => swapBy >= asOf && row.held === null && row.quantity > 0);
-    if (here.length > 0) shareOut(here, swapDayOf, (runs) => unitsUsed(runs, place, unitsPerUse));
+    if (here.length > 0) shareOut(here, swapDayOf, (days, units) => usedByDay(days, units, place, unitsPerUse));
   }
 }
 
@@ -101,7 +101,7 @@ function shareOnShelves({ item, use, places, stock }: ItemPlaces, policy: Policy
     usesPerMonth: places.reduce((sum, { use }) => sum + (use ? use.rate.shape / use.rate.exposure : 0), 0),
     unitsPerUse: use?.unitsPerUse ?? UNIT_USES,
   };
-  shareOut(here, lastDay, (runs) => unitsServed(runs, needs));
+  shareOut(here, lastDay, (days, units) => unitsServed(runsOf(days, units), needs));
 }
 
 /** Days of needs at a place; of one row or of growth no more than the shelves' units, which is all they can serve. */
@@ -118,26 +118,29 @@ function knownNeeds(place: ItemPlace, end: number, onShelves: number, { asOf }: 
 /**
  * Gives each row the mean chance of its units. Puts the rows in the order of their last days.
  *
- * @param usedOf  units used of each run, which are by last day, ascending
+ * @param usedOf  units used of those of each last day, given the days, ascending, and the units of each
  */
 function shareOut(
   rows: StockUnit[],
   lastDay: (unit: StockUnit) => Day,
-  usedOf: (runs: readonly UnitRun[]) => readonly number[],
+  usedOf: (days: readonly Day[], units: readonly number[]) => readonly number[],
 ): void {
   rows.sort((a, b) => lastDay(a) - lastDay(b));
-  const runs: UnitRun[] = [];
+  const days: Day[] = [];
+  const units: number[] = [];
   for (const unit of rows) {
     const day = lastDay(unit);
-    const last = runs[runs.length - 1];
-    if (last?.day === day) last.units += unit.row.quantity;
-    else runs.push({ day, units: unit.row.quantity });
+    if (days[days.length - 1] === day) units[units.length - 1]! += unit.row.quantity;
+    else {
+      days.push(day);
+      units.push(unit.row.quantity);
+    }
   }
-  const used = usedOf(runs);
+  const used = usedOf(days, units);
   // rows of one last day are alike: each gets the mean of all their units, whatever the order of rows
-  let run = 0;
+  let at = 0;
   for (const unit of rows) {
-    if (runs[run]!.day !== lastDay(unit)) run++;
-    unit.chanceUsed = runs[run]!.units === 0 ? 0 : used[run]! / runs[run]!.units;
+    if (days[at] !== lastDay(unit)) at++;
+    unit.chanceUsed = units[at] === 0 ? 0 : used[at]! / units[at]!;
   }
 }

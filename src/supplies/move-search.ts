@@ -1,5 +1,4 @@
 import type { Day } from "../calendar/day.ts";
-import { merged } from "../fleet/merged.ts";
 import { type Offer, offersOf, type PlaceState, ROUNDING, stateAfter, stateOf, tryOn } from "./exchange-state.ts";
 import type { MovePlace } from "./move-place.ts";
 import { TakersByDay } from "./takers-by-day.ts";
@@ -132,12 +131,25 @@ export function exchangeSteps(places: readonly MovePlace[], costPerUnitMoved: nu
     ] as const;
     for (const [index, out, into] of changed) {
       state[index] = stateAfter(state[index]!, out, into);
-      const others = offers.filter((offer) => offer.from !== index);
-      offers = merged(others, offersOf(state[index]!, index, latest, cost).sort(mostBound), mostBound);
+      const fresh = offersOf(state[index]!, index, latest, cost).sort(mostBound);
+      offers = withFresh(offers, index, fresh);
       takers.changed(index);
     }
   }
   return { days: state.map(({ days }) => [...days]), saved };
+}
+
+/** The offers of all places but one, with those that it has now, in their order. */
+function withFresh(offers: readonly Offer[], from: number, fresh: readonly Offer[]): Offer[] {
+  const all: Offer[] = [];
+  let next = 0;
+  for (const offer of offers) {
+    if (offer.from === from) continue;
+    while (next < fresh.length && mostBound(fresh[next]!, offer) < 0) all.push(fresh[next++]!);
+    all.push(offer);
+  }
+  while (next < fresh.length) all.push(fresh[next++]!);
+  return all;
 }
 
 function mostBound(a: Offer, b: Offer): number {

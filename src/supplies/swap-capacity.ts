@@ -1,5 +1,6 @@
 import { type Month, monthOfDay } from "../calendar/month.ts";
 import type { Policy } from "../fleet/policy.ts";
+import type { ItemPlaces } from "./item-places.ts";
 import type { StockUnit } from "./stock-units.ts";
 import type { SwapCapacity } from "./types.ts";
 
@@ -23,18 +24,20 @@ export interface VisitCounts {
 }
 
 /** The visits of `visitsDue`, counted without being listed. */
-export function countDue(units: readonly StockUnit[], policy: Policy): VisitCounts {
+export function countDue(items: readonly Pick<ItemPlaces, "places">[], policy: Policy): VisitCounts {
   const first = monthOfDay(policy.asOf);
   const last = first + policy.horizonMonths - 1;
   const unitsAt = new Map<string, number[]>();
-  for (const unit of units) {
-    if (!needsVisit(unit, last)) continue;
-    let byMonth = unitsAt.get(unit.placeKey);
-    if (!byMonth) {
-      byMonth = new Array<number>(policy.horizonMonths).fill(0);
-      unitsAt.set(unit.placeKey, byMonth);
+  for (const { places } of items) {
+    for (const { key, stock } of places) {
+      let byMonth = unitsAt.get(key);
+      if (!byMonth) {
+        byMonth = new Array<number>(policy.horizonMonths).fill(0);
+        unitsAt.set(key, byMonth);
+      }
+      for (const unit of stock)
+        if (needsVisit(unit, last)) byMonth[Math.max(0, unit.swapMonth - first)]! += unit.row.quantity;
     }
-    byMonth[Math.max(0, unit.swapMonth - first)]! += unit.row.quantity;
   }
   const tally = new VisitTally();
   for (const byMonth of unitsAt.values())

@@ -6,24 +6,31 @@ export interface UnitRun {
   units: number;
 }
 
+/** A run for each day. */
+export function runsOf(days: readonly Day[], units: readonly number[]): UnitRun[] {
+  return days.map((day, at) => ({ day, units: units[at]! }));
+}
+
 /** Units of all runs together. */
-export function unitsOfRuns(runs: readonly UnitRun[]): number {
-  return runs.reduce((sum, { units }) => sum + units, 0);
+export function total(units: readonly number[]): number {
+  let sum = 0;
+  for (const count of units) sum += count;
+  return sum;
 }
 
 /** The day of each unit, in the order of the runs. */
-export function daysOfRuns(runs: readonly UnitRun[]): Day[] {
-  const days: Day[] = [];
-  for (const { day, units } of runs) for (let left = units; left > 0; left--) days.push(day);
-  return days;
+export function eachUnit(days: readonly Day[], units: readonly number[]): Day[] {
+  const each: Day[] = [];
+  for (let run = 0; run < days.length; run++) for (let left = units[run]!; left > 0; left--) each.push(days[run]!);
+  return each;
 }
 
 /** What the units of each run have together, of a figure that is known unit by unit in the order of the runs. */
-export function sumsByRun(runs: readonly UnitRun[], ofUnits: Float64Array): number[] {
+export function sumsByRun(units: readonly number[], ofUnits: Float64Array): number[] {
   let unit = 0;
-  return runs.map(({ units }) => {
+  return units.map((count) => {
     let sum = 0;
-    for (const end = unit + units; unit < end; unit++) sum += ofUnits[unit]!;
+    for (const end = unit + count; unit < end; unit++) sum += ofUnits[unit]!;
     return sum;
   });
 }
