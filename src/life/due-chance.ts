@@ -36,8 +36,8 @@ export function dueOnAverage(
   { asOf, horizonMonths: months }: Policy,
 ): Float64Array {
   const paceOf = exposure?.risk.paceOf ?? ONE_PACE;
-  const lasting = exposure === null ? [] : lastingByPace(exposure, monthEndsAhead(asOf, months));
-  const paces = Math.max(1, lasting.length);
+  const lasting = exposure === null ? null : lastingByPace(exposure, monthEndsAhead(asOf, months));
+  const paces = exposure?.risk.paces.length ?? 1;
   const draws = new Float64Array(paces);
   for (const pace of paceOf) draws[pace] = draws[pace]! + 1;
   const below = decline === null ? new Float64Array(paces * months) : monthlySums(decline, asOf, months, paceOf, paces);
@@ -45,7 +45,7 @@ export function dueOnAverage(
   for (let m = 0; m < months; m++) {
     let sum = 0;
     for (let pace = 0; pace < paces; pace++) {
-      const last = lasting[pace]?.[m] ?? 1;
+      const last = lasting === null ? 1 : lasting[pace * months + m]!;
       sum += draws[pace]! - (draws[pace]! - below[pace * months + m]!) * last;
     }
     // divided once, so that certainty in every draw is exactly 1

@@ -1,5 +1,6 @@
 import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { GRID_DAYS } from "../fade/time-grid.ts";
+import { keptFor } from "./kept-for.ts";
 import { cumulativeHazard, type FailureRisk } from "./sudden-failures.ts";
 
 /** A pack's exposure to sudden failure: its item's risk, and its years in service at as-of (negative before). */
@@ -19,16 +20,29 @@ export function addFailures(chances: Float64Array, exposure: Exposure, days: Arr
   const lasting = lastingByPace(exposure, days);
   const months = days.length;
   for (let draw = 0; draw * months < chances.length; draw++) {
-    const last = lasting[paceOf[draw]!]!;
+    const pace = paceOf[draw]! * months;
     const from = draw * months;
-    for (let m = 0; m < months; m++) chances[from + m] = 1 - (1 - chances[from + m]!) * last[m]!;
+    for (let m = 0; m < months; m++) chances[from + m] = 1 - (1 - chances[from + m]!) * lasting[pace + m]!;
   }
 }
 
-/** Chance to last without a sudden failure at times ahead, by pace of failure. */
-export function lastingByPace(exposure: Exposure, days: ArrayLike<number>): Float64Array[] {
-  const hazards = hazardsAhead(exposure, days);
-  return Array.from(exposure.risk.paces, (pace) => hazards.map((hazard) => Math.exp(-pace * hazard)));
+/** A pack's chances to last, which hang on no end of life. */
+const lastingOf = keptFor<Exposure, Float64Array>();
+
+/**
+ * Chance to last without a sudden failure at times ahead, by pace of failure.
+ *
+ * @returns paces * days, pace-major
+ */
+export function lastingByPace(exposure: Exposure, days: ArrayLike<number>): Float64Array {
+  return lastingOf(exposure, [days], () => {
+    const hazards = hazardsAhead(exposure, days);
+    const { paces } = exposure.risk;
+    const lasting = new Float64Array(paces.length * days.length);
+    let at = 0;
+    for (const pace of paces) for (const hazard of hazards) lasting[at++] = Math.exp(-pace * hazard);
+    return lasting;
+  });
 }
 
 /** Chance to last without a sudden failure at the times of the grid, averaged over the paces. */
