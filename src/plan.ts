@@ -20,12 +20,13 @@ import { usableLots } from "./supplies/usable-lots.ts";
  *
  * @param reading   the sheets as `readSheets` understood them
  * @param policy    as `resolvePolicy` filled it; its as-of is the day from which everything is forecast
- * @param remember  stages of earlier plans, kept between calls by whoever plans again and again: what a changed policy
+ * @param again     stages of earlier plans, kept between calls by whoever plans again and again: what a changed policy
  *                  value does not touch is then not computed anew, and the plan is the same
  */
-export function makePlan(reading: Reading, policy: Policy, remember: Remembered = rememberStages()): Plan {
+export function makePlan(reading: Reading, policy: Policy, again?: Remembered): Plan {
+  const remember = again ?? rememberStages();
   const { fleet } = reading;
-  const life = remember("life", [fleet], policy, (choices) => forecastPacks(fleet, choices, remember));
+  const life = remember("life", [fleet], policy, (choices) => forecastPacks(fleet, choices, again));
   const dated = remember("dated", [fleet], policy, (choices) => forecastDatedStock(fleet, choices));
   const demand = remember("demand", [life, dated], policy, (choices) => forecastDemand(choices, life, dated, remember));
   const lots = usableLots(fleet, policy, life.stock);

@@ -2,7 +2,8 @@ import type { PackEvidence } from "./evidence.ts";
 import type { ItemFit } from "./item-fit.ts";
 import { startVarianceAt } from "./level-form.ts";
 import { powersRoom } from "./node-tables.ts";
-import { emptyPosterior, levelOf, packPosterior } from "./pack-posterior.ts";
+import { levelOf } from "./pack-posterior.ts";
+import { emptyHead, headOf, NODE_PLACES, type PosteriorsByCurve, posteriorsByCurve } from "./posteriors-by-curve.ts";
 import { FIRST, POINTS, SECOND } from "./spread-points.ts";
 import type { CapacityBand } from "./types.ts";
 import { type WearAhead, wearOn } from "./wear-ahead.ts";
@@ -16,7 +17,7 @@ const CURVES_ENOUGH = 50;
 const CURVES_AT_LEAST = 12;
 const NODE_WORTH_COUNTING = 2e-3;
 
-const posterior = emptyPosterior();
+const head = emptyHead();
 const powersHere = powersRoom();
 
 /** Of many days, every third is worked out and the others lie on straight lines between: fade bends slowly. */
@@ -26,8 +27,9 @@ const FEW_DAYS = 6;
 /**
  * Bands of a pack's true capacity on given days (not of the next reading, which scatters more).
  *
- * @param ahead  the pack's clocks from as-of on
- * @param days   days ahead of as-of, ascending, >= 0
+ * @param ahead       the pack's clocks from as-of on
+ * @param days        days ahead of as-of, ascending, >= 0
+ * @param posteriors  the pack's under the fit's curves, where they are kept
  * @returns one band a day, fractions of rated
  */
 export function capacityBands(
@@ -35,12 +37,13 @@ export function capacityBands(
   ahead: WearAhead,
   fit: ItemFit,
   days: readonly number[],
+  posteriors = posteriorsByCurve(evidence, fit.tables),
 ): CapacityBand[] {
   const last = days.length - 1;
   const between = days.length <= FEW_DAYS ? 1 : DAYS_BETWEEN_KNOTS;
   const knots = days.flatMap((_, m) => (m % between === 0 || m === last ? [m] : []));
   const bands = bandsOn(
-    evidence,
+    posteriors,
     ahead,
     fit,
     knots.map((m) => days[m]!),
@@ -63,7 +66,7 @@ function mixOf(one: CapacityBand, other: CapacityBand, share: number): CapacityB
 let tallies = new Float64Array(0);
 
 function bandsOn(
-  evidence: PackEvidence,
+  posteriors: PosteriorsByCurve,
   ahead: WearAhead,
   { tables: curves, stretch }: ItemFit,
   days: readonly number[],
@@ -74,25 +77,25 @@ function bandsOn(
     1,
     Math.floor(curves.length / (curves.length > CURVES_ENOUGH ? CURVES_ENOUGH : CURVES_AT_LEAST)),
   );
+  const { nodes, numbers } = posteriors;
   let dealt = 0;
   for (let c = 0; c < curves.length; c += every) {
     const { curve, powers, slow, knee } = curves[c]!;
-    packPosterior(evidence, curves[c]!, posterior);
-    const { count, nodes, chance, startMean, riseMean, spread } = posterior;
+    headOf(posteriors, c, head);
     // with the model error of one draw, and a pace of the pack's own
     const factor = Math.exp(stretch.common[c]! + stretch.own * SECOND[c % POINTS]!);
     for (let m = 0; m < days.length; m++) {
       powersOf(powers, wearOn(ahead, curve.useShare, days[m]! * factor), powersHere);
       const r = powersHere[RISE]!;
       const k = powersHere[KNEE]!;
-      const sd = Math.sqrt(startVarianceAt(spread, r));
+      const sd = Math.sqrt(startVarianceAt(head, r));
       const tally = m * BINS;
-      for (let i = 0; i < count; i++) {
-        const weight = chance[i]!;
+      for (let i = head.from; i < head.end; i++) {
+        const weight = numbers[i * NODE_PLACES]!;
         if (weight < NODE_WORTH_COUNTING) continue;
         const node = nodes[i]!;
-        const capacity =
-          startMean[i]! + r * riseMean[i]! - slow[node]! * powersHere[SLOW + levelOf(node)]! - knee[node]! * k;
+        const level = numbers[i * NODE_PLACES + 1]! + r * numbers[i * NODE_PLACES + 2]!;
+        const capacity = level - slow[node]! * powersHere[SLOW + levelOf(node)]! - knee[node]! * k;
         const off = FIRST[dealt]! * sd;
         dealt = dealt + 1 === POINTS ? 0 : dealt + 1;
         const above = tally + binOf(capacity + off);

@@ -1,11 +1,12 @@
 import type { Day } from "../calendar/day.ts";
 import { type PackEvidence, packEvidence } from "./evidence.ts";
+import { chanceAt, type GridChances } from "./grid-chances.ts";
 import { heededReadings } from "./heeded-readings.ts";
 import { DRAWS, type ItemFit } from "./item-fit.ts";
 import type { FadingPack } from "./items-with-evidence.ts";
 import { chancesBelow } from "./pack-outlook.ts";
 import { MODEL_ERROR } from "./priors.ts";
-import { GRID_SIZE, gridIndex, gridValue } from "./time-grid.ts";
+import { gridIndex } from "./time-grid.ts";
 import { timeStretch } from "./time-stretch.ts";
 import { wearAhead } from "./wear-ahead.ts";
 
@@ -79,12 +80,12 @@ function posteriorMean(scores: readonly number[]): number {
 /** Equally likely points with mean 0 and variance 1: medians of fifths, widened to the normal's variance. */
 const OWN_POINTS = [-1.4635, -0.5988, 0, 0.5988, 1.4635];
 
-function averageAt(chances: Float32Array, days: number, common: Float64Array, own: number): number {
-  const curves = chances.length / GRID_SIZE;
+function averageAt(chances: GridChances, days: number, common: Float64Array, own: number): number {
+  const { curves } = chances;
   let sum = 0;
   for (let draw = 0; draw < common.length; draw++) {
     for (const point of OWN_POINTS) {
-      sum += gridValue(chances, (draw % curves) * GRID_SIZE, gridIndex(days, common[draw]! + own * point));
+      sum += chanceAt(chances, draw % curves, gridIndex(days, common[draw]! + own * point));
     }
   }
   return sum / (common.length * OWN_POINTS.length);

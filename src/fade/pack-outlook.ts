@@ -1,17 +1,16 @@
 import { type Crossing, wearAtRoom } from "./crossing.ts";
 import { type PackEvidence, wearAt } from "./evidence.ts";
+import { type GridChances, gridChances } from "./grid-chances.ts";
 import type { ItemFit } from "./item-fit.ts";
 import { startVarianceAt } from "./level-form.ts";
 import { LOG_LIFE_STEP } from "./life-grid.ts";
-import { emptyPosterior, packPosterior } from "./pack-posterior.ts";
+import { emptyHead, headOf, NODE_PLACES, posteriorsByCurve } from "./posteriors-by-curve.ts";
 import { FIRST, POINTS, SECOND } from "./spread-points.ts";
-import { GRID_SIZE, INDEX_PER_LOG_STRETCH } from "./time-grid.ts";
+import { INDEX_PER_LOG_STRETCH } from "./time-grid.ts";
 import { addArrival, chancesOf, spreadOverSteps, spreadTally, TALLY_SIZE } from "./time-tally.ts";
 import { crossingOf, usualCrossings } from "./usual-crossings.ts";
 import { daysToWear, type WearAhead } from "./wear-ahead.ts";
 
-/** Chance below which a node is left out of a pack's forecast. */
-const NODE_WORTH_COUNTING = 3e-4;
 /** Spread of a node's log time ahead up to which only its variance is added to the spread of all. */
 const NARROW = 0.1;
 /** Up to here three points stand for it (Gauss-Hermite); beyond, many. */
@@ -26,7 +25,7 @@ const FLAT = Math.sqrt(1 / 12);
 const narrow = new Float64Array(TALLY_SIZE);
 const wide = new Float64Array(TALLY_SIZE);
 const spreadOut = new Float64Array(TALLY_SIZE);
-const posterior = emptyPosterior();
+const head = emptyHead();
 const crossing: Crossing = { wear: 0, room: 1, slope: 1, bend: 0, rise: 1 };
 
 /**
@@ -36,11 +35,12 @@ const crossing: Crossing = { wear: 0, room: 1, slope: 1, bend: 0, rise: 1 };
  * Each life and shape that the readings leave open crosses the threshold at one wear; its start capacity, the pace of
  * time and the step from one life to the next spread that crossing in time.
  *
- * @param evidence   the pack's readings; empty for a pack never tested
- * @param ahead      the pack's clocks from now on
- * @param threshold  fraction of rated
- * @param ownSpread  standard deviation of log time ahead, the pack's own part
- * @returns curves * GRID_SIZE chances, curve-major; tests/fade/pack-outlook.test.ts holds their error
+ * @param evidence    the pack's readings; empty for a pack never tested
+ * @param ahead       the pack's clocks from now on
+ * @param threshold   fraction of rated
+ * @param ownSpread   standard deviation of log time ahead, the pack's own part
+ * @param posteriors  the pack's under the fit's curves, where they are kept
+ * @returns chances by curve; tests/fade/pack-outlook.test.ts holds their error
  */
 export function chancesBelow(
   evidence: PackEvidence,
@@ -48,33 +48,33 @@ export function chancesBelow(
   fit: Pick<ItemFit, "tables">,
   threshold: number,
   ownSpread: number,
-): Float32Array {
-  const result = new Float32Array(fit.tables.length * GRID_SIZE);
+  posteriors = posteriorsByCurve(evidence, fit.tables),
+): GridChances {
+  const { nodes, numbers } = posteriors;
   const own = spreadOverSteps(ownSpread * INDEX_PER_LOG_STRETCH);
   let dealt = 0;
-  for (let c = 0; c < fit.tables.length; c++) {
+  return gridChances(fit.tables.length, (c, into) => {
     const tables = fit.tables[c]!;
     const { useShare } = tables.curve;
-    packPosterior(evidence, tables, posterior);
-    const { count, nodes, chance, startMean, riseMean, spread } = posterior;
+    headOf(posteriors, c, head);
     const usual = usualCrossings(tables, threshold);
     const now = wearAt(ahead.now, useShare);
     const perDay = wearAt(ahead.perDay, useShare);
-    const lifeStep = posterior.step === 1 ? 0 : FLAT * LOG_LIFE_STEP * posterior.step;
+    const lifeStep = head.step === 1 ? 0 : FLAT * LOG_LIFE_STEP * head.step;
     narrow.fill(0);
     wide.fill(0);
     let counted = 0;
     let variances = 0;
     let narrows = 0;
-    for (let i = 0; i < count; i++) {
-      const weight = chance[i]!;
-      if (weight < NODE_WORTH_COUNTING) continue;
+    for (let i = head.from; i < head.end; i++) {
+      const weight = numbers[i * NODE_PLACES]!;
       counted += weight;
-      crossingOf(usual, nodes[i]!, startMean[i]!, riseMean[i]!, crossing);
+      crossingOf(usual, nodes[i]!, numbers[i * NODE_PLACES + 1]!, numbers[i * NODE_PLACES + 2]!, crossing);
       const { wear, slope, room } = crossing;
       const aheadShare = (wear - now) / wear;
+      const startVariance = startVarianceAt(head, crossing.rise);
       // of the log of wear at the crossing; of the time ahead it is greater, the less of that wear lies ahead
-      const ofWear = startVarianceAt(spread, crossing.rise) / (room * room * slope * slope);
+      const ofWear = startVariance / (room * room * slope * slope);
       if (aheadShare > 0 && ofWear + lifeStep * lifeStep < NARROW * NARROW * aheadShare * aheadShare) {
         const days = ahead.even ? (wear - now) / perDay : daysToWear(ahead, useShare, wear);
         addArrival(narrow, days, weight);
@@ -82,7 +82,7 @@ export function chancesBelow(
         narrows += weight;
         continue;
       }
-      const relative = Math.sqrt(startVarianceAt(spread, crossing.rise)) / room;
+      const relative = Math.sqrt(startVariance) / room;
       const few = aheadShare > 0 && ofWear < NEARLY_NORMAL * NEARLY_NORMAL * aheadShare * aheadShare;
       for (let point = 0; point < (few ? OFFSETS.length : POINTS_A_NODE); point++) {
         let at = wearAtRoom(crossing, 1 + (few ? OFFSETS[point]! : FIRST[dealt]!) * relative);
@@ -98,7 +98,6 @@ export function chancesBelow(
       spreadTally(narrow, spreadOverSteps(sd * INDEX_PER_LOG_STRETCH), spreadOut);
     }
     if (narrows < counted) spreadTally(wide, own, spreadOut);
-    chancesOf(spreadOut, counted, result, c * GRID_SIZE);
-  }
-  return result;
+    chancesOf(spreadOut, counted, into);
+  });
 }

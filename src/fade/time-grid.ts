@@ -17,19 +17,21 @@ export const GRID_DAYS: Float64Array = Float64Array.from({ length: GRID_SIZE }, 
   k === 0 ? 0 : FIRST_DAYS * Math.exp((k - 1) * LOG_STEP),
 );
 
+/** Grid steps by which a stretch of e^1 shifts a time. */
+export const INDEX_PER_LOG_STRETCH = 1 / LOG_STEP;
+
+const FIRST_INDEX = 1 - Math.log(FIRST_DAYS) * INDEX_PER_LOG_STRETCH;
+
 /**
  * Where a time ahead, stretched by e^logStretch, lies on the grid, as a fractional index: 0 at as-of, GRID_SIZE - 1
  * at the end.
  */
 export function gridIndex(daysAhead: number, logStretch: number): number {
   if (daysAhead <= 0) return 0;
-  const index = 1 + (Math.log(daysAhead / FIRST_DAYS) + logStretch) / LOG_STEP;
+  const index = FIRST_INDEX + (Math.log(daysAhead) + logStretch) * INDEX_PER_LOG_STRETCH;
   if (index < 1) return (daysAhead * Math.exp(logStretch)) / FIRST_DAYS;
   return Math.min(GRID_SIZE - 1, index);
 }
-
-/** Grid steps by which a stretch of e^1 shifts a time. */
-export const INDEX_PER_LOG_STRETCH = 1 / LOG_STEP;
 
 /**
  * The index of a grid time after a stretch: a plain shift, since the grid's steps are equal in log time.

@@ -75,14 +75,14 @@ export function spreadTally(tally: Float64Array, spread: Float64Array, into: Flo
  * Chances by grid time from a tally.
  *
  * @param scale  total weight
- * @param into   receives GRID_SIZE chances from `from` on
+ * @param into   receives GRID_SIZE chances
  */
-export function chancesOf(tally: Float64Array, scale: number, into: Float32Array, from: number): void {
+export function chancesOf(tally: Float64Array, scale: number, into: Float32Array): void {
   // what comes at a grid time has half come by it, as times lie about it on both sides
   let before = tally[0]!;
   for (let k = 0; k < GRID_SIZE; k++) {
     const here = tally[k + 1]!;
-    into[from + k] = Math.min(1, (before + (k === 0 ? 0 : 0.5 * here)) / scale);
+    into[k] = Math.min(1, (before + (k === 0 ? 0 : 0.5 * here)) / scale);
     before += here;
   }
 }

@@ -1,59 +1,72 @@
 import type { Day } from "../calendar/day.ts";
 import { lastDayOfMonth, monthOfDay } from "../calendar/month.ts";
-import { GRID_DAYS, GRID_SIZE, gridIndex, gridValue, INDEX_PER_LOG_STRETCH, shiftedIndex } from "../fade/time-grid.ts";
+import { chanceAt, SPAN_PLACES } from "../fade/grid-chances.ts";
+import { GRID_DAYS, GRID_SIZE, gridIndex, INDEX_PER_LOG_STRETCH, shiftedIndex } from "../fade/time-grid.ts";
 import type { DateBand, ForecastKind } from "../fade/types.ts";
+import type { Decline } from "./decline.ts";
 import { keptFor } from "./kept-for.ts";
 
 /** Dates later than this are as good as never. */
 const NEVER_AFTER_DAYS = 30 * 365.25;
 
 /** How a pack runs down, as `Decline` has it. */
-interface Chances {
-  chances: Float32Array;
-  common: Float64Array;
+type Chances = Pick<Decline, "chances" | "common">;
+
+/** Where a draw's model error takes the grid's own times: those near as-of, where the grid is straight, one by one. */
+interface Shift {
+  /** Whole steps, and the part of one that is left. */
+  whole: number;
+  share: number;
+  /** The first grid times' places after the shift, and the grid time from which a shift leads beyond the grid. */
+  near: Float64Array;
+  end: number;
+}
+
+/** The model error is the same for all packs of an item, and so is where it leads. */
+const shiftsOf = keptFor<Float64Array, Shift[]>();
+
+function shiftsBy(common: Float64Array): Shift[] {
+  return Array.from(common, (stretch) => {
+    const shift = stretch * INDEX_PER_LOG_STRETCH;
+    const whole = Math.floor(shift);
+    return {
+      whole,
+      share: shift - whole,
+      near: Float64Array.from({ length: Math.max(1, 1 - whole) }, (_, k) => shiftedIndex(k, shift)),
+      end: Math.min(GRID_SIZE, GRID_SIZE - 1 - whole),
+    };
+  });
 }
 
 /** Average over draws of chances on the time grid. */
 export function averageChances({ chances, common }: Chances): Float64Array {
+  const { curves, spans, values } = chances;
   const result = new Float64Array(GRID_SIZE);
-  const curves = chances.length / GRID_SIZE;
-  const draws = common.length;
-  const spans = Array.from({ length: curves }, (_, curve) => changingSpan(chances, curve * GRID_SIZE));
   // what begins to count at a grid time and counts as much at all later ones
   const lasting = new Float64Array(GRID_SIZE);
-  for (let draw = 0; draw < draws; draw++) {
-    const shift = common[draw]! * INDEX_PER_LOG_STRETCH;
+  const shifts = shiftsOf(common, [], () => shiftsBy(common));
+  for (let draw = 0; draw < shifts.length; draw++) {
+    const { whole, share, near, end } = shifts[draw]!;
     const curve = draw % curves;
-    const from = curve * GRID_SIZE;
-    const { begins, settles } = spans[curve]!;
-    // a shift moves every time by the same part of a step, but for those near as-of, where the grid is straight
-    const whole = Math.floor(shift);
-    const share = shift - whole;
-    const first = Math.max(1, 1 - whole);
-    const end = Math.min(GRID_SIZE, GRID_SIZE - 1 - whole);
-    for (let k = 0; k < first; k++) result[k] = result[k]! + gridValue(chances, from, shiftedIndex(k, shift));
+    const begins = spans[curve * SPAN_PLACES]!;
+    const settles = spans[curve * SPAN_PLACES + 1]!;
+    const from = spans[curve * SPAN_PLACES + 2]! - begins;
+    const first = near.length;
+    for (let k = 0; k < first; k++) result[k] = result[k]! + chanceAt(chances, curve, near[k]!);
+    // a shift moves every later time by the same part of a step
     const settled = Math.max(first, Math.min(end, settles - whole));
-    for (let k = Math.max(first, begins - whole - 1); k < settled; k++) {
-      const below = chances[from + k + whole]!;
-      result[k] = result[k]! + below + share * (chances[from + k + whole + 1]! - below);
+    for (let k = Math.max(first, begins - whole); k < settled; k++) {
+      const below = values[from + k + whole]!;
+      result[k] = result[k]! + below + share * (values[from + k + whole + 1]! - below);
     }
-    if (settled < GRID_SIZE) lasting[settled] = lasting[settled]! + chances[from + GRID_SIZE - 1]!;
+    if (settled < GRID_SIZE) lasting[settled] = lasting[settled]! + values[from + settles]!;
   }
   let sum = 0;
   for (let k = 0; k < GRID_SIZE; k++) {
     sum += lasting[k]!;
-    result[k] = Math.min(1, (result[k]! + sum) / draws);
+    result[k] = Math.min(1, (result[k]! + sum) / shifts.length);
   }
   return result;
-}
-
-/** The grid times at which a curve's chance is no more nothing, and from which on it stays as it is. */
-function changingSpan(chances: Float32Array, from: number): { begins: number; settles: number } {
-  let begins = 0;
-  let settles = GRID_SIZE - 1;
-  while (begins < settles && chances[from + begins] === 0) begins++;
-  while (settles > begins && chances[from + settles - 1] === chances[from + settles]) settles--;
-  return { begins, settles };
 }
 
 /**
@@ -103,33 +116,48 @@ export function monthlySums(
   groupOf: Uint8Array,
   groups: number,
 ): Float64Array {
-  const curves = chances.length / GRID_SIZE;
+  const { curves, spans, values } = chances;
   const days = monthEndsAhead(asOf, months);
   const { below, share } = placesOf(common, [days], () => placesAhead(common, days));
   const sums = new Float64Array(groups * months);
   for (let draw = 0; draw < common.length; draw++) {
-    const from = (draw % curves) * GRID_SIZE;
+    const span = (draw % curves) * SPAN_PLACES;
+    const begins = spans[span]!;
+    const settles = spans[span + 1]!;
+    const from = spans[span + 2]! - begins;
     const into = groupOf[draw]! * months;
-    for (let m = 0; m < months; m++) {
-      const at = draw * months + m;
-      const k = from + below[at]!;
-      sums[into + m] = sums[into + m]! + chances[k]! * (1 - share[at]!) + chances[k + 1]! * share[at]!;
+    const at = draw * months;
+    let m = 0;
+    while (m < months && below[at + m]! < begins) m++;
+    for (; m < months && below[at + m]! < settles; m++) {
+      const k = from + below[at + m]!;
+      const part = share[at + m]!;
+      sums[into + m] = sums[into + m]! + values[k]! * (1 - part) + values[k + 1]! * part;
     }
+    const last = values[from + settles]!;
+    for (; m < months; m++) sums[into + m] = sums[into + m]! + last;
   }
   return sums;
 }
 
-/** Chances by some days ahead, by draw; `into` receives draws * days, draw-major. */
+/** Chances by some days ahead, rising, by draw; `into` receives draws * days, draw-major. */
 export function chancesOnDays({ chances, common }: Chances, days: readonly number[], into: Float64Array): void {
-  const curves = chances.length / GRID_SIZE;
+  const { curves, spans, values } = chances;
   const { below, share } = placesOf(common, [days], () => placesAhead(common, days));
   for (let draw = 0; draw < common.length; draw++) {
-    const from = (draw % curves) * GRID_SIZE;
+    const span = (draw % curves) * SPAN_PLACES;
+    const begins = spans[span]!;
+    const settles = spans[span + 1]!;
+    const from = spans[span + 2]! - begins;
     const end = (draw + 1) * days.length;
-    for (let at = draw * days.length; at < end; at++) {
+    let at = draw * days.length;
+    while (at < end && below[at]! < begins) into[at++] = 0;
+    for (; at < end && below[at]! < settles; at++) {
       const k = from + below[at]!;
-      into[at] = chances[k]! * (1 - share[at]!) + chances[k + 1]! * share[at]!;
+      into[at] = values[k]! * (1 - share[at]!) + values[k + 1]! * share[at]!;
     }
+    const last = values[from + settles]!;
+    while (at < end) into[at++] = last;
   }
 }
 

@@ -1,4 +1,5 @@
 import { DRAWS } from "../fade/item-fit.ts";
+import { KeptPosteriors } from "../fade/posteriors-by-curve.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Remembered, rememberStages } from "../fleet/policy-reads.ts";
 import { type Fleet, nameKey } from "../fleet/rows.ts";
@@ -18,20 +19,28 @@ import { type SiblingFacts, siblingFacts } from "./sibling-facts.ts";
 import { earlySigns } from "./signs/early-signs.ts";
 import { failureRecord } from "./survival-by-year.ts";
 import { withoutOldPacks } from "./swapped-packs.ts";
-import type { LifeForecast } from "./types.ts";
+import type { LifeForecast, PackLife } from "./types.ts";
 
 /**
  * Forecasts the life of every pack: the earliest of fade, sudden failure and whatever limits policy and catalogue set.
  *
- * @param remember  what earlier forecasts of the fleet found that hangs on no end of life
+ * @param again  of whoever forecasts again and again: what earlier forecasts found that hangs on no end of life
  */
-export function forecastPacks(sheets: Fleet, policy: Policy, remember: Remembered = rememberStages()): LifeForecast {
+export function forecastPacks(sheets: Fleet, policy: Policy, again?: Remembered): LifeForecast {
+  const remember = again ?? rememberStages();
   const { asOf, horizonMonths: months } = policy;
   const { fleet, swaps } = withoutOldPacks(withNamedItems(sheets), asOf);
   const { items, packs, stock } = remember("serving packs", [fleet], policy, (choices) => servingPacks(fleet, choices));
   const siblings = siblingsOf(fleet, policy);
-  const cases = packs.map((pack) => packCase(pack, items, siblings(pack.life), policy));
-  const lives = cases.map((one) => packLife(one, policy));
+  const kept = again?.("posteriors", [items], policy, () => new KeptPosteriors()) ?? null;
+  const cases: PackCase[] = [];
+  const lives: PackLife[] = [];
+  for (const serving of packs) {
+    const one = packCase(serving, items, siblings(serving.life), policy, kept);
+    cases.push(one);
+    // at once, as both rest on the pack's posterior
+    lives.push(packLife(one, policy));
+  }
   return {
     months,
     draws: DRAWS,
@@ -65,9 +74,15 @@ function siblingsOf(fleet: Fleet, { endOfLifePercent }: Policy): (life: ItemLife
   };
 }
 
-function packCase(serving: ServingPack, items: ItemLives, siblings: SiblingsFrom, policy: Policy): PackCase {
+function packCase(
+  serving: ServingPack,
+  items: ItemLives,
+  siblings: SiblingsFrom,
+  policy: Policy,
+  kept: KeptPosteriors | null,
+): PackCase {
   const { pack, life, readings, lastDoubted, lasting, failedOn, limit } = serving;
-  const decline = declineOf(pack, life, items, policy);
+  const decline = declineOf(pack, life, items, policy, kept);
   const last = life.fade === null || lastDoubted ? null : (readings.at(-1) ?? null);
   return {
     ...serving,

@@ -1,6 +1,7 @@
 import { type FadingItem, fadeItems } from "../fade/fade-items.ts";
 import { DRAWS } from "../fade/item-fit.ts";
 import type { FadingPack } from "../fade/items-with-evidence.ts";
+import type { KeptPosteriors } from "../fade/posteriors-by-curve.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import type { WatchedLife } from "../maths/kaplan-meier.ts";
@@ -79,9 +80,15 @@ export function itemLives(fleet: Fleet, policy: Policy, isStock: (pack: PackRow)
 }
 
 /** How one pack of an item runs down; null where nothing tells. */
-export function declineOf(pack: PackRow, life: ItemLife, lives: ItemLives, policy: Policy): Decline | null {
+export function declineOf(
+  pack: PackRow,
+  life: ItemLife,
+  lives: ItemLives,
+  policy: Policy,
+  kept: KeptPosteriors | null,
+): Decline | null {
   const fading = lives.fadingPack(pack);
-  if (fading !== null && life.fade !== null) return fadeDecline(fading, life.fade, policy);
+  if (fading !== null && life.fade !== null) return fadeDecline(fading, life.fade, policy, kept);
   const primary = lives.primaryPack(pack);
   return primary !== null && life.primary !== null ? primaryDecline(life.primary, primary, policy) : null;
 }

@@ -1,6 +1,7 @@
 import { DAYS_PER_MONTH, DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { packEvidence } from "../fade/evidence.ts";
 import type { FadingItem } from "../fade/fade-items.ts";
+import type { GridChances } from "../fade/grid-chances.ts";
 import { chancesBelow } from "../fade/pack-outlook.ts";
 import { wearAhead } from "../fade/wear-ahead.ts";
 import type { Policy } from "../fleet/policy.ts";
@@ -25,7 +26,7 @@ export interface NewPack {
 }
 
 /** Chances by draw on the grid that a new pack in typical use has faded below the threshold. */
-export function newFadeChances(item: FadingItem, { endOfLifePercent }: Policy): Float32Array {
+export function newFadeChances(item: FadingItem, { endOfLifePercent }: Policy): GridChances {
   return chancesBelow(UNTESTED, NEW, item.fit, endOfLifePercent / 100, item.fit.stretch.own);
 }
 

@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
+import { type GridChances, gridChances } from "../fade/grid-chances.ts";
 import { GRID_DAYS, GRID_SIZE, gridValue, INDEX_PER_LOG_STRETCH, shiftedIndex } from "../fade/time-grid.ts";
 import type { CapacityBand } from "../fade/types.ts";
 import type { Policy } from "../fleet/policy.ts";
@@ -30,7 +31,7 @@ export function primaryDecline(item: PrimaryItem, pack: PrimaryPack, { asOf, pri
 }
 
 /** Chances by draw on the grid that a new pack has run down, installed at the grid's start. */
-export function newPrimaryChances(item: PrimaryItem, { primaryEndPercent }: Policy): Float32Array {
+export function newPrimaryChances(item: PrimaryItem, { primaryEndPercent }: Policy): GridChances {
   const years = Array.from(GRID_DAYS, (days) => days / DAYS_PER_YEAR);
   return chancesOfEnd(item, { sums: lineSums([]), dated: true }, years, primaryEndPercent / 100);
 }
@@ -40,13 +41,12 @@ function chancesOfEnd(
   pack: Pick<PrimaryPack, "sums" | "dated">,
   years: readonly number[],
   threshold: number,
-): Float32Array {
-  const result = new Float32Array(item.draws.length * GRID_SIZE);
+): GridChances {
   const own = Float64Array.from(POINTS, (z) => z * item.stretch.own * INDEX_PER_LOG_STRETCH);
   const before = new Float64Array(GRID_SIZE);
   const line = blankLine();
-  item.draws.forEach((draw, d) => {
-    packLine(pack, draw, line);
+  return gridChances(item.draws.length, (draw, into) => {
+    packLine(pack, item.draws[draw]!, line);
     let highest = -Infinity;
     for (let k = 0; k < GRID_SIZE; k++) {
       const { charge, sd } = chargeAt(line, years[k]!);
@@ -58,10 +58,9 @@ function chancesOfEnd(
     for (let k = 0; k < GRID_SIZE; k++) {
       let sum = 0;
       for (const shift of own) sum += gridValue(before, 0, shiftedIndex(k, shift));
-      result[d * GRID_SIZE + k] = sum / own.length;
+      into[k] = sum / own.length;
     }
   });
-  return result;
 }
 
 function chargeAt(line: RandomLine, years: number): { charge: number; sd: number } {

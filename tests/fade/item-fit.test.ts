@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { curveFromCoordinates } from "../../src/fade/curve.ts";
 import { type PackEvidence, packEvidence } from "../../src/fade/evidence.ts";
+import { chanceAt } from "../../src/fade/grid-chances.ts";
 import { DRAWS, fitCurves } from "../../src/fade/item-fit.ts";
 import { usualPrior } from "../../src/fade/item-prior.ts";
 import { nodeTables } from "../../src/fade/node-tables.ts";
@@ -66,7 +67,7 @@ function yearsTo(level: number, pack: PackEvidence, age: number, curves: readonl
   const chances = chancesBelow(pack, ahead, { tables }, 0.8, 0);
   for (let k = 0; k < GRID_SIZE; k++) {
     let mean = 0;
-    for (let draw = 0; draw < tables.length; draw++) mean += chances[draw * GRID_SIZE + k]! / tables.length;
+    for (let draw = 0; draw < tables.length; draw++) mean += chanceAt(chances, draw, k) / tables.length;
     if (mean >= level) return GRID_DAYS[k]! / 365.25;
   }
   return Infinity;

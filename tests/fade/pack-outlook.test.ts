@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { curveFromCoordinates, riseShare } from "../../src/fade/curve.ts";
 import { type PackEvidence, packEvidence, wearAt } from "../../src/fade/evidence.ts";
+import { chanceAt } from "../../src/fade/grid-chances.ts";
 import { LOG_LIVES } from "../../src/fade/life-grid.ts";
 import { forecastTables, type NodeTables, SHAPE_LEVELS } from "../../src/fade/node-tables.ts";
 import { chancesBelow } from "../../src/fade/pack-outlook.ts";
+import { KeptPosteriors } from "../../src/fade/posteriors-by-curve.ts";
 import { PRIORS } from "../../src/fade/priors.ts";
 import { GRID_DAYS, GRID_SIZE } from "../../src/fade/time-grid.ts";
 import { wearAhead } from "../../src/fade/wear-ahead.ts";
@@ -96,10 +98,24 @@ describe("chancesBelow", () => {
     let worst = 0;
     for (let k = 0; k < GRID_SIZE - 1; k += 6) {
       let ours = 0;
-      for (let c = 0; c < CURVES.length; c++) ours += chances[c * GRID_SIZE + k]! / CURVES.length;
+      for (let c = 0; c < CURVES.length; c++) ours += chanceAt(chances, c, k) / CURVES.length;
       worst = Math.max(worst, Math.abs(ours - byBruteForce(pack, GRID_DAYS[k]!)));
     }
 
     expect(worst).toBeLessThan(0.004);
+  });
+
+  it("is the same by posteriors that were kept, at any threshold", () => {
+    const kept = new KeptPosteriors();
+    const packs = [packOf(3, 0.04, 0.5), packOf(1, 0.04, 99)];
+    const clock = { momentAt: (day: number) => ({ years: 3 + day / 365.25, useYears: 3 + day / 365.25 }) };
+    const ahead = wearAhead(clock, 0);
+    for (const threshold of [0.8, 0.7, 0.8]) {
+      for (const { evidence } of packs) {
+        const anew = chancesBelow(evidence, ahead, { tables: CURVES }, threshold, OWN);
+        const again = chancesBelow(evidence, ahead, { tables: CURVES }, threshold, OWN, kept.of(evidence, CURVES));
+        expect(again).toEqual(anew);
+      }
+    }
   });
 });

@@ -9,7 +9,7 @@ function chancesFor(arrivals: [days: number, weight: number][], sd: number): Flo
   const chances = new Float32Array(GRID_SIZE);
   const spread = new Float64Array(TALLY_SIZE);
   spreadTally(tally, spreadOverSteps(sd), spread);
-  chancesOf(spread, 1, chances, 0);
+  chancesOf(spread, 1, chances);
   return chances;
 }
 
