@@ -1,8 +1,22 @@
-import { deflateAsync } from "@gfx/zopfli";
+import { readFileSync } from "node:fs";
+import { build } from "esbuild";
+import { compress } from "lzma1";
 import { withCodedWords, withWords } from "./word-codes.ts";
 
-/** How hard to look for a shorter packing: more rounds save a few dozen bytes and cost seconds. */
-const HOW_HARD = { numiterations: 15, blocksplittingmax: 40 };
+/** The hardest that the packer looks. */
+const HOW_HARD = 9;
+
+/** What unpacks it: the packer's other half without the packer, which its front door would bring along. */
+const LZMA = new URL("../node_modules/lzma1/lib/", import.meta.url).pathname;
+const UNPACKER = `
+  import { Decoder } from "${LZMA}decoder.js";
+  import { InputBuffer, OutputBuffer } from "${LZMA}streams.js";
+  export function unpack(bytes, size) {
+    const text = new OutputBuffer(size);
+    new Decoder().decompress(new InputBuffer(bytes), text);
+    return new TextDecoder().decode(text.toArray());
+  }
+`;
 
 /** The worker's text as vite first writes it into the module that would start it (vite 8). */
 const WORKER_TEXT = /const jsContent = ("(?:[^"\\]|\\.)*");/;
@@ -23,22 +37,44 @@ export function workerText() {
 
 const SCRIPT = /(<script type="module")[^>]*>([\s\S]+?)(<\/script>)/;
 
-/** Unpacks the page's script and has it run, as one more script in the page: what the page's own policy allows. */
-const unpacked = (packed: string) =>
-  `try{const bytes=Uint8Array.from(atob("${packed}"),(one)=>one.charCodeAt(0)),script=document.createElement("script");` +
-  'script.type="module";script.textContent=(' +
-  withWords +
-  ")(await new Response(new Blob([bytes]).stream()" +
-  '.pipeThrough(new DecompressionStream("deflate-raw"))).text());document.head.append(script)}' +
+/**
+ * Unpacks the page's script and has it run, as one more script in the page: what the page's own policy allows. The
+ * stream named first is one that the page needs later; a browser without it is too old.
+ */
+const unpacked = (packed: Uint8Array, size: number, unpacker: string) =>
+  `try{DecompressionStream;${unpacker}const bytes=Uint8Array.from(atob("${Buffer.from(packed).toString("base64")}"),(one)=>one.charCodeAt(0)),` +
+  'script=document.createElement("script");script.type="module";' +
+  `script.textContent=(${withWords})(lzma.unpack(bytes,${size}));document.head.append(script)}` +
   'catch{const page=document.getElementById("page");page.textContent=page.dataset.tooOld}';
 
+/** The script of the unpacker, which leaves its function in `lzma`. */
+async function unpackerScript(): Promise<string> {
+  const { outputFiles } = await build({
+    stdin: { contents: UNPACKER, resolveDir: LZMA },
+    bundle: true,
+    minify: true,
+    write: false,
+    format: "iife",
+    globalName: "lzma",
+    target: "es2022",
+  });
+  return outputFiles[0]!.text;
+}
+
+/** The notice that the unpacker goes under, as a section of the page's list of licences. */
+export function unpackerLicence(): string {
+  const [version, licence] = ["package.json", "LICENSE"].map((file) => readFileSync(`${LZMA}../${file}`, "utf8"));
+  return `## lzma1 - ${JSON.parse(version!).version} (MIT)\n\n${licence}`;
+}
+
 /**
- * The page with its script, the worker's text inside it, its words coded, deflated (RFC 1951) and in base64, which takes half off it.
- * Every browser that the page runs in unpacks it by itself.
+ * The page with its script, the worker's text inside it, its words coded, packed by LZMA and in base64: deflate, which
+ * looks back 32 KB only, leaves a tenth more. What unpacks it comes along, for browsers have no LZMA of their own.
  */
 export async function packedPage(html: string): Promise<string> {
   const [, open, code, close] = SCRIPT.exec(html) ?? [];
   if (code === undefined) throw new Error("no script in the page");
-  const packed = await deflateAsync(Buffer.from(withCodedWords(code)), HOW_HARD);
-  return html.replace(SCRIPT, () => `${open}>${unpacked(Buffer.from(packed).toString("base64"))}${close}`);
+  const coded = Buffer.from(withCodedWords(code));
+  const script = unpacked(compress(coded, HOW_HARD), coded.length, await unpackerScript());
+  return html.replace(SCRIPT, () => `${open}>${script}${close}`);
 }

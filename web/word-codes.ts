@@ -1,6 +1,6 @@
 /*
- * Deflate looks back 32 KB only, and pays two to three bytes for each word that it finds there. A list of the words that
- * come most often, each then written as one or two characters, takes four hundredths more off the page's script.
+ * A packer pays two to three bytes for each word that it finds again. A list of the words that come most often, each then
+ * written as one or two characters, takes four hundredths more off the page's script.
  */
 
 /** Characters that the script holds nowhere: each of the first stands for a word, the others with a character after them. */
