@@ -17,6 +17,10 @@ import { noteLikelyCopies } from "./likely-copies.ts";
 export function withoutRepeats(entries: Entry[], log: FindingLog): Entry[] {
   const sheet = entries[0]?.sheet;
   if (!sheet) return [];
+  if (entries.every((entry) => keyOf(entry) === null)) {
+    noteLoose(entries, log);
+    return entries;
+  }
   const byKey = new Map<string, Entry | Entry[]>();
   const byDay = new DaysOfNames();
   const nameAndDay = sheet.key.length === 2 ? (sheet.key as [string, string]) : null;
@@ -40,12 +44,17 @@ export function withoutRepeats(entries: Entry[], log: FindingLog): Entry[] {
     else if (Array.isArray(before)) before.push(entry);
     else byKey.set(key, [before, entry]);
   }
-  noteLikelyCopies(loose, where, log);
-  noteCountedAgain(loose, where, log);
+  noteLoose(loose, log);
   const gone = new Set<Entry>();
   for (const group of byDay.groups()) settleGroup(group, gone, log);
   for (const group of byKey.values()) if (Array.isArray(group)) settleGroup(group, gone, log);
   return gone.size === 0 ? entries : entries.filter((entry) => !gone.has(entry));
+}
+
+/** Findings for entries without a key, of which none is ever dropped. */
+function noteLoose(entries: readonly Entry[], log: FindingLog): void {
+  noteLikelyCopies(entries, where, log);
+  noteCountedAgain(entries, where, log);
 }
 
 /** The entry's key; null where it has none. */

@@ -12,7 +12,7 @@ import { withoutDittos } from "./dittos.ts";
 import { type HeaderRows, knownNames, nameIn, oneRowHeader, twoRowHeader } from "./header-rows.ts";
 import { type Heading, headingAbove } from "./heading.ts";
 import { interpret, kindsOf } from "./interpret.ts";
-import { holdsValue, looksLikeData } from "./looks-like-data.ts";
+import { endOfValues, holdsValue, looksLikeData } from "./looks-like-data.ts";
 import { ownOutput } from "./own-outputs.ts";
 import { type SetAsidePart, setAsideParts } from "./set-aside-tables.ts";
 import type { Output, Table } from "./table.ts";
@@ -48,7 +48,7 @@ interface Found {
 
 /** Every table of a text file or tab. Rows above a header are titles and no rows; so are those between tables. */
 export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
-  const rows = grid.rows.filter((row) => !isBlankRow(row));
+  const rows = grid.rows.some(isBlankRow) ? grid.rows.filter((row) => !isBlankRow(row)) : grid.rows;
   const parts = setAsideParts(rows);
   if (parts) return parts.map((part, at) => tableOf(grid, foundPart(part), at + 1));
   const found: Found[] = [];
@@ -56,7 +56,10 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
   for (let i = 0; i < rows.length; i++) {
     const row = rows[i] as GridRow;
     if (columns === null && current !== null && holdsValue(cellAt(row, current.typed))) {
-      current.body.push(row);
+      const end = endOfValues(rows, i + 1, current.typed);
+      if (current.body.length === 0) current.body = rows.slice(i, end);
+      else for (let at = i; at < end; at++) current.body.push(rows[at] as GridRow);
+      i = end - 1;
       continue;
     }
     const mapped = columns === null ? null : mappedAt(rows, i, columns, grid);

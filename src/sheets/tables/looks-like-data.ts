@@ -1,4 +1,4 @@
-import type { Cell } from "../grid.ts";
+import { type Cell, cellAt, type GridRow } from "../grid.ts";
 import { parseHeader } from "../words/parse-header.ts";
 
 /** Above this share of cells with a digit a row is data, never a header. */
@@ -16,6 +16,13 @@ export function holdsValue(cell: Cell | undefined): boolean {
     if (c < 44 || c > 57) return false;
   }
   return true;
+}
+
+/** The first row from one on whose cell in a column holds no such value. */
+export function endOfValues(rows: readonly GridRow[], from: number, column: number): number {
+  let end = from;
+  while (end < rows.length && holdsValue(cellAt(rows[end] as GridRow, column))) end++;
+  return end;
 }
 
 /** True for a row most of whose cells hold values, not names. */

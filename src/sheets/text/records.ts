@@ -2,7 +2,6 @@ import Papa from "papaparse";
 import type { GridRow } from "../grid.ts";
 import { LIMITS } from "../limits.ts";
 import { ColumnTexts } from "./column-texts.ts";
-import { GrowingIntegers } from "./growing-integers.ts";
 import { TextRow } from "./text-row.ts";
 
 /** Separators that are tried, in order of preference. */
@@ -71,29 +70,45 @@ export function recordsOfFile(file: string, text: string, most: number): TextRec
 
 /** The records of a text without quotes: its lines. */
 function plainRecords(file: string, body: string, separator: string, most: number, firstLine: number): TextRow[] {
-  const columns: ColumnTexts[] = [];
-  const numbers = new GrowingIntegers();
-  const starts = new GrowingIntegers();
+  if (body === "") return [];
   const parting = separator.charCodeAt(0);
-  let records = 0;
-  for (let at = 0, from = 0, column = 0; body !== "" && at <= body.length && records < most; at++) {
+  // counted first: a list that grows is moved again and again, and large ones never stay where they are made
+  const size = countCells(body, parting, most);
+  const numbers = new Int32Array(size.cells);
+  const starts = new Int32Array(size.records + 1);
+  const columns: ColumnTexts[] = [];
+  const text = { firstLine, columns, numbers, starts };
+  const rows = new Array<TextRow>(size.records);
+  let cell = 0;
+  for (let record = 0, at = 0, from = 0, column = 0; record < size.records; at++) {
     const code = at === body.length ? LINE_FEED : body.charCodeAt(at);
     if (code !== parting && code !== LINE_FEED) continue;
-    if (column === 0) starts.push(numbers.length);
     if (column === columns.length && column <= LIMITS.columns) columns.push(new ColumnTexts());
     // beyond the columns that a sheet may have the file is refused anyway
-    numbers.push(column > LIMITS.columns ? 0 : columns[column]!.numberOf(body.slice(from, at)));
+    if (column <= LIMITS.columns) numbers[cell] = columns[column]!.numberOf(body.slice(from, at));
+    cell++;
     column++;
     from = at + 1;
     if (code === parting) continue;
-    records++;
+    rows[record] = new TextRow(file, firstLine + record, text);
+    record++;
+    starts[record] = cell;
     column = 0;
   }
-  starts.push(numbers.length);
-  const text = { firstLine, columns, numbers: numbers.all(), starts: starts.all() };
-  const rows: TextRow[] = [];
-  for (let record = 0; record < records; record++) rows.push(new TextRow(file, firstLine + record, text));
   return rows;
+}
+
+/** How many records a text has, and cells in them, as far as they are read. */
+function countCells(body: string, parting: number, most: number): { records: number; cells: number } {
+  let records = 0;
+  let cells = 0;
+  for (let at = 0; at <= body.length && records < most; at++) {
+    const code = at === body.length ? LINE_FEED : body.charCodeAt(at);
+    if (code !== parting && code !== LINE_FEED) continue;
+    cells++;
+    if (code === LINE_FEED) records++;
+  }
+  return { records, cells };
 }
 
 /** Where a line starts, counted from 0, in a text. */

@@ -43,9 +43,8 @@ export class TextRow implements Source {
 
   /** A list of its own at each call. */
   get cells(): string[] {
-    const cells: string[] = [];
-    const width = this.width;
-    for (let column = 0; column < width; column++) cells.push(this.at(column)!);
+    const cells = new Array<string>(this.width);
+    for (let column = 0; column < cells.length; column++) cells[column] = this.at(column)!;
     return cells;
   }
 }
