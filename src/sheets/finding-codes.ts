@@ -68,6 +68,12 @@ export const FINDING_CODES = {
     "swollen, replace",
     "Look at the thing now; write in a column held why it may not be used, and the plan replaces it.",
   ),
+  "gone-unread": code(
+    "warning",
+    "A remark in a column that is not read says that a pack is gone.",
+    "scrapped 2025",
+    "Give the day in a column retired; else the plan counts on the pack.",
+  ),
   "date-presumed": code(
     "warning",
     "A column of dates does not say what happened on them; they were taken for the first day in service.",

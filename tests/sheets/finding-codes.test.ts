@@ -18,6 +18,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "serial-mangled": { "a.csv": "serial,cycles\n1.23457E+11,4\n" },
   "column-unread": { "a.csv": "serial,comment\nA,x\n" },
   "fault-unread": { "a.csv": "serial,in_service,remarks\nA,2024-05-01,swollen\n" },
+  "gone-unread": { "a.csv": "serial,in_service,remarks\nA,2019-05-01,scrapped 2025\n" },
   "date-presumed": { "a.csv": "serial,date\nA,2024-05-01\nB,2023-05-01\n" },
   "devices-counted": { "a.csv": "Site,No. of AEDs,Pads exp\nNorth,3,2027-01-01\n" },
   "copies-disagree": { "a.csv": "serial,cycles,cycles\nA,1,2\n" },

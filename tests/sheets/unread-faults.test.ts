@@ -59,6 +59,22 @@ describe("remarks that speak of a fault", () => {
     );
   });
 
+  it("are found in an answer of no to whether a thing is ready", () => {
+    const sheet = (header: string) =>
+      `AED serial,Pads expire,${header}\nAED-1,2027-09,yes\nAED-2,2027-02,no\nAED-3,2027-03,no - beeping\nAED-4,2027-03,nominal\n`;
+    for (const header of ["Ready?", "Operational", "Einsatzbereit"])
+      expect(faults(sheet(header)), header).toMatchObject([{ line: 3, lines: [4] }]);
+    expect(faults(sheet("Cabinet heated"))).toEqual([]);
+  });
+
+  it("tell of packs that are gone too, not of a device whose parts were replaced", () => {
+    const gone = (text: string) => read(text).findings.filter(({ code }) => code === "gone-unread");
+    expect(
+      gone("Serial,In use since,Note\nP1,2021-04-01,\nP2,2021-04-01,getauscht 10/26\nP3,2023-04-01,Scrapped\n"),
+    ).toMatchObject([{ line: 3, lines: [4], severity: "warning" }]);
+    expect(gone("AED,Site,Notes\nAED-1,Pool,replaced 2024\nAED-2,Hall,\n")).toEqual([]);
+  });
+
   it("are none in a log, which tells of what was", () => {
     expect(faults("date,item,quantity,place,remarks\n2026-03-01,pads,1,Van 1,electrode damaged\n")).toEqual([]);
     expect(faults("serial,date,percent,remarks\nA,2026-03-01,91,failed first\n")).toEqual([]);

@@ -4,43 +4,53 @@ import type { FindingLog } from "../finding-log.ts";
 import type { Cell, GridRow } from "../grid.ts";
 import type { Table } from "../tables/table.ts";
 import { cellText, MAX_TYPED_CHARACTERS } from "../values/cell-text.ts";
-import { speaksOfFault } from "../values/fault-words.ts";
+import { asksWhetherReady, saysNotReady, speaksOfFault } from "../values/fault-words.ts";
+import { standingOf } from "../values/status-words.ts";
 import { columnName } from "./column-name.ts";
 import type { Entry } from "./entry.ts";
 
 /** Sheets that list what the fleet relies on; a log's remarks tell of what was. */
 const OF_THINGS: ReadonlySet<SheetKind> = new Set(["devices", "packs", "dated_stock"]);
+/** A remark is longer than a cell of a typed column. */
+const MAX_REMARK_CHARACTERS = 4 * MAX_TYPED_CHARACTERS;
+
+const SAYS = { "fault-unread": "speaks of a fault", "gone-unread": "says that it is gone" } as const;
+type Said = keyof typeof SAYS;
 
 /**
- * Findings for remarks that speak of a fault, in columns that are not read, of things that have not left the fleet: the
- * plan would count on them as on any other.
+ * Findings for remarks that speak of a fault, or of a pack that is gone, in columns that are not read, of things that have
+ * not left the fleet: the plan would count on them as on any other.
  *
  * @param unread  columns from which nothing is read
  */
 export function noteUnreadFaults(table: Table, unread: readonly number[], entries: readonly Entry[], log: FindingLog) {
   const { file, sheet } = table.grid;
   for (const column of unread) {
-    const faults = new Set<Cell>();
-    for (const { cells } of table.rows) {
-      const cell = cells[column];
-      if (
-        typeof cell === "string" &&
-        cell.length <= MAX_TYPED_CHARACTERS * 4 &&
-        !faults.has(cell) &&
-        speaksOfFault(cell)
-      )
-        faults.add(cell);
-    }
-    if (faults.size === 0) continue;
+    const said = saidIn(table, column);
+    if (said.size === 0) continue;
     for (const { row, values, sheet: of } of entries) {
       if (!OF_THINGS.has(of.kind) || (values.retired ?? null) !== null) continue;
       const { cells, line } = table.rows[row] as GridRow;
       const cell = cells[column] ?? null;
-      if (!faults.has(cell)) continue;
+      const code = said.get(cell);
+      if (code === undefined || (code === "gone-unread" && of.kind !== "packs")) continue;
       const value = cellText(cell);
-      log.add("fault-unread", { file, sheet, line, column: column + 1, value }, () => ({
-        message: `"${shortened(value)}" in column ${columnName(table, column)} speaks of a fault, and the column is not read.`,
+      log.add(code, { file, sheet, line, column: column + 1, value }, () => ({
+        message: `"${shortened(value)}" in column ${columnName(table, column)} ${SAYS[code]}, and the column is not read.`,
       }));
     }
   }
+}
+
+/** What the different cells of a column say, of those that say anything. */
+function saidIn({ header, rows }: Table, column: number): Map<Cell, Said> {
+  const ready = asksWhetherReady(header[column] ?? "");
+  const said = new Map<Cell, Said | null>();
+  for (const { cells } of rows) {
+    const cell = cells[column];
+    if (typeof cell !== "string" || cell === "" || cell.length > MAX_REMARK_CHARACTERS || said.has(cell)) continue;
+    const fault = speaksOfFault(cell) || (ready && saysNotReady(cell));
+    said.set(cell, fault ? "fault-unread" : standingOf(cell) === "gone" ? "gone-unread" : null);
+  }
+  return new Map([...said].flatMap(([cell, code]) => (code === null ? [] : [[cell, code]])));
 }

@@ -1,4 +1,5 @@
 import { foldAccents } from "../words/fold.ts";
+import { readYesNo } from "./choice-words.ts";
 
 /** Stems in the languages of headers, without accents, by which people note that a thing should not be relied on. */
 const FAULT =
@@ -14,4 +15,17 @@ export function speaksOfFault(text: string): boolean {
     .toLowerCase()
     .replace(/[\s_-]+/g, " ");
   return FAULT.test(words) && !NOT_NOW.test(words);
+}
+
+const READY =
+  /ready|operational|functional|serviceable|working|\bok\b|in ordnung|einsatzbereit|betriebsbereit|funktionsfah|\bpret\b|operationnel|fonctionn|operativ|funciona|gereed|inzetbaar|bruikbaar|pronto|funzionant|operacional|\bklar\b|driftsklar|sprawn/;
+
+/** True for a header that asks whether a thing can be relied on: "Ready?". */
+export function asksWhetherReady(header: string): boolean {
+  return READY.test(foldAccents(header).toLowerCase());
+}
+
+/** True for an answer to that which begins with no: "no - beeping". */
+export function saysNotReady(text: string): boolean {
+  return readYesNo(text.trim().split(/[\s,;:–—-]/)[0]!) === false;
 }
