@@ -137,6 +137,12 @@ export const FINDING_CODES = {
     "870 %",
     "Correct the number or its unit.",
   ),
+  "unit-blank": code(
+    "info",
+    "A line of a register has no expiry of a unit of which most lines have one.",
+    "a device without a date under Pad expiry",
+    "Nothing, if it carries none; else look at the unit and write its expiry down.",
+  ),
   "nothing-left": code(
     "warning",
     "A test found hardly anything left and was read as failed.",

@@ -6,6 +6,7 @@ import type { Table } from "../tables/table.ts";
 import { TextRow } from "../text/text-row.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { isAside, parseHeader } from "../words/parse-header.ts";
+import { noteBlankUnits } from "./blank-units.ts";
 import { type Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader, type ReadOptions } from "./field-reader.ts";
 import { fillRow, type RowPlan, rowPlan, speaksOf, timeOf } from "./fill-row.ts";
@@ -82,6 +83,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   }
   lines.note();
   noteUnreadFaults(table, unread, entries, log);
+  noteBlankUnits(table, plans, state, log);
   if (table.thingColumns.length > 0) holdByDevices(table, entries, log);
   return { state, entries, beside, readers };
 }
