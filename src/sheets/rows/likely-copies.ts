@@ -1,3 +1,4 @@
+import { mixed } from "../../maths/mixed.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Entry } from "./entry.ts";
 
@@ -66,11 +67,6 @@ function numberOf(value: unknown): number {
   let sum = value.length;
   for (let at = 0; at < value.length; at++) sum = mixed(sum, value.charCodeAt(at));
   return sum;
-}
-
-/** One number more in a sum; the multiplier is from Knuth, The Art of Computer Programming, vol. 3, sec. 6.4 (from memory). */
-function mixed(sum: number, number: number): number {
-  return Math.imul(sum ^ number, 2654435761) ^ (sum >>> 15);
 }
 
 function agree(a: Entry, b: Entry, fields: readonly string[]): boolean {

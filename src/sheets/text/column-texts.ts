@@ -3,6 +3,8 @@ const TEXTS_TO_JUDGE_BY = 1000;
 const SHARE_REPEATED = 0.5;
 /** Different texts looked up at the most, so that memory stays bounded. */
 const MOST_KEPT = 20_000;
+/** Places looked at for a text at the most: texts made to crowd one place are not kept. */
+const MOST_LOOKS = 32;
 
 /**
  * The texts of a column, each under a number. One copy is kept of each: few lots, days and places stand in many rows, and
@@ -11,21 +13,68 @@ const MOST_KEPT = 20_000;
 export class ColumnTexts {
   /** By number. */
   readonly texts: string[] = [];
-  readonly #numbers = new Map<string, number>();
+  // a hash table of numbers, open addressed: a Map would need each cell cut out of its text before it is looked up
+  #slots = new Int32Array(64).fill(-1);
+  /** By number, as long as texts are looked up. */
+  readonly #hashes: number[] = [];
+  #kept = 0;
   #asked = 0;
   #looksUp = true;
 
-  /** The number under which a text is found. */
-  numberOf(text: string): number {
-    if (!this.#looksUp) return this.texts.push(text) - 1;
+  /**
+   * The number under which a part of a text is found.
+   *
+   * @param hash  a number that equal parts have in common
+   */
+  numberOf(body: string, from: number, to: number, hash: number): number {
+    if (!this.#looksUp) return this.texts.push(body.slice(from, to)) - 1;
     this.#asked++;
-    const known = this.#numbers.get(text);
-    if (known !== undefined) return known;
-    const number = this.texts.push(text) - 1;
-    if (this.#numbers.size >= MOST_KEPT) return number;
-    this.#numbers.set(text, number);
-    if (this.#asked >= TEXTS_TO_JUDGE_BY && this.#numbers.size > this.#asked * (1 - SHARE_REPEATED))
-      this.#looksUp = false;
+    const last = this.#slots.length - 1;
+    let slot = slotOf(hash) & last;
+    for (let looks = 0; looks < MOST_LOOKS; looks++) {
+      const number = this.#slots[slot]!;
+      if (number === -1) return this.#keep(body.slice(from, to), slot, hash);
+      if (this.#hashes[number] === hash && isPart(this.texts[number]!, body, from, to)) return number;
+      slot = (slot + 1) & last;
+    }
+    return this.#add(body.slice(from, to), hash);
+  }
+
+  #add(text: string, hash: number): number {
+    this.#hashes.push(hash);
+    return this.texts.push(text) - 1;
+  }
+
+  #keep(text: string, slot: number, hash: number): number {
+    const number = this.#add(text, hash);
+    if (this.#kept >= MOST_KEPT) return number;
+    this.#slots[slot] = number;
+    this.#kept++;
+    if (this.#asked >= TEXTS_TO_JUDGE_BY && this.#kept > this.#asked * (1 - SHARE_REPEATED)) this.#looksUp = false;
+    else if (2 * this.#kept > this.#slots.length) this.#widen();
     return number;
   }
+
+  #widen(): void {
+    const narrow = this.#slots;
+    this.#slots = new Int32Array(4 * narrow.length).fill(-1);
+    const last = this.#slots.length - 1;
+    for (const number of narrow) {
+      if (number === -1) continue;
+      let slot = slotOf(this.#hashes[number]!) & last;
+      while (this.#slots[slot] !== -1) slot = (slot + 1) & last;
+      this.#slots[slot] = number;
+    }
+  }
+}
+
+/** A sum's high digits tell texts apart as well as its low ones. */
+function slotOf(hash: number): number {
+  return hash ^ (hash >>> 16);
+}
+
+function isPart(text: string, body: string, from: number, to: number): boolean {
+  if (text.length !== to - from) return false;
+  for (let at = 0; at < text.length; at++) if (text.charCodeAt(at) !== body.charCodeAt(from + at)) return false;
+  return true;
 }

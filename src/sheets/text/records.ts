@@ -1,4 +1,5 @@
 import Papa from "papaparse";
+import { mixed } from "../../maths/mixed.ts";
 import type { GridRow } from "../grid.ts";
 import { LIMITS } from "../limits.ts";
 import { ColumnTexts } from "./column-texts.ts";
@@ -80,12 +81,17 @@ function plainRecords(file: string, body: string, separator: string, most: numbe
   const text = { firstLine, columns, numbers, starts };
   const rows = new Array<TextRow>(size.records);
   let cell = 0;
+  let hash = 0;
   for (let record = 0, at = 0, from = 0, column = 0; record < size.records; at++) {
     const code = at === body.length ? LINE_FEED : body.charCodeAt(at);
-    if (code !== parting && code !== LINE_FEED) continue;
+    if (code !== parting && code !== LINE_FEED) {
+      hash = mixed(hash, code);
+      continue;
+    }
     if (column === columns.length && column <= LIMITS.columns) columns.push(new ColumnTexts());
     // beyond the columns that a sheet may have the file is refused anyway
-    if (column <= LIMITS.columns) numbers[cell] = columns[column]!.numberOf(body.slice(from, at));
+    if (column <= LIMITS.columns) numbers[cell] = columns[column]!.numberOf(body, from, at, hash);
+    hash = 0;
     cell++;
     column++;
     from = at + 1;
