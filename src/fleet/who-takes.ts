@@ -77,9 +77,9 @@ export function whoTakes(fleet: Fleet, book: ItemBook, asOf: Day): WhoTakes {
     takers: (item) => {
       let found = memo.get(item.key);
       if (!found) {
-        found = [...devices]
-          .filter(([key, device]) => takes(key, device, item))
-          .map(([key, device]) => ({ device, key, units: unitsFor(device, item) }));
+        found = [];
+        for (const [key, device] of devices)
+          if (takes(key, device, item)) found.push({ device, key, units: unitsFor(device, item) });
         memo.set(item.key, found);
       }
       return found;

@@ -20,6 +20,7 @@ interface Keyed<Row> {
  */
 export function sortBy<Row>(rows: readonly Row[], key: (row: Row) => readonly KeyPart[]): Row[] {
   if (rows.length < FEW) return pairByPair(rows, key, 0);
+  if (areInOrder(rows, key)) return [...rows];
   const parts = rankedParts(rows, key);
   const order = parts.reduceRight(dealtOut, Int32Array.from(rows.keys()));
   const sorted: Row[] = [];
@@ -34,6 +35,16 @@ export function sortBy<Row>(rows: readonly Row[], key: (row: Row) => readonly Ke
     }
   }
   return sorted;
+}
+
+function areInOrder<Row>(rows: readonly Row[], key: (row: Row) => readonly KeyPart[]): boolean {
+  let before = key(rows[0]!);
+  for (let at = 1; at < rows.length; at++) {
+    const now = key(rows[at]!);
+    if (compareKeys(before, now, 0) > 0) return false;
+    before = now;
+  }
+  return true;
 }
 
 function sameRanks(parts: readonly RankedPart[], a: number, b: number): boolean {

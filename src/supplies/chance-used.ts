@@ -72,7 +72,7 @@ function workOut(swapDays: readonly Day[], place: UsingPlace, unitsPerUse: Float
   const runTo = (day: number) => {
     const stop = Math.max(at, Math.min(day, place.until));
     if (rate && stop > at) {
-      const weights = weightsOfEvents((stop - at) / DAYS_PER_MONTH, units);
+      const weights = weightsOfEvents((stop - at) / DAYS_PER_MONTH, units - fewest);
       if (sizes) useSizes(ways, units, fewest, weights, sizes);
       else useSingly(ways, units, fewest, unused, weights);
     }
@@ -155,10 +155,10 @@ function readOff(
   return chance;
 }
 
-/** Densities of 0, 1, 2 ... events in some months, at a rate of one, as far as there are units. */
-function weightsOfEvents(months: number, units: number): Float64Array {
+/** Densities of 0, 1, 2 ... events in some months, at a rate of one, as far as there are units left. */
+function weightsOfEvents(months: number, left: number): Float64Array {
   WEIGHTS[0] = 1;
-  for (let events = 1; events < units; events++) WEIGHTS[events] = WEIGHTS[events - 1]! * (months / events);
+  for (let events = 1; events < left; events++) WEIGHTS[events] = WEIGHTS[events - 1]! * (months / events);
   return WEIGHTS;
 }
 

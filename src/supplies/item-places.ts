@@ -39,7 +39,7 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
   const { from, uses } = usesByItem(fleet, book, policy);
   const packItems = new Set(fleet.packs.flatMap((pack) => (pack.item === null ? [] : [book.find(pack.item).key])));
   const stock = stockUnits(fleet, book, takes, policy);
-  const stockOf = groupBy(stock, ({ item }) => item.key);
+  const stockOf = stockByItem(stock);
   const routine = groupBy(
     fleet.routine.filter((row) => row.item !== null),
     (row) => book.find(row.item!).key,
@@ -53,11 +53,35 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
         perYear.set(key, (perYear.get(key) ?? 0) + row.perYear * (row.quantity ?? usualQuantity(item)));
       }
     }
-    const ofItem = stockOf.get(item.key) ?? [];
-    const places = placesOf(item, asPacks, use, perYear, ofItem, takes, policy);
-    return { item, asPacks, use, places, stock: ofItem };
+    const { all, installedAt } = stockOf.get(item.key) ?? { all: [], installedAt: new Map() };
+    const places = placesOf(item, asPacks, use, perYear, installedAt, takes, policy);
+    return { item, asPacks, use, places, stock: all };
   });
   return { book, takes, items, stock, uses };
+}
+
+/** An item's stock: all of it, and what is installed, by the key of its place. */
+interface StockOfItem {
+  all: StockUnit[];
+  installedAt: Map<string, StockUnit[]>;
+}
+
+/** Stock by item key. */
+function stockByItem(stock: readonly StockUnit[]): Map<string, StockOfItem> {
+  const found = new Map<string, StockOfItem>();
+  for (const unit of stock) {
+    let ofItem = found.get(unit.item.key);
+    if (!ofItem) {
+      ofItem = { all: [], installedAt: new Map() };
+      found.set(unit.item.key, ofItem);
+    }
+    ofItem.all.push(unit);
+    if (!unit.installed) continue;
+    const here = ofItem.installedAt.get(unit.placeKey);
+    if (here) here.push(unit);
+    else ofItem.installedAt.set(unit.placeKey, [unit]);
+  }
+  return found;
 }
 
 function placesOf(
@@ -65,14 +89,10 @@ function placesOf(
   asPacks: boolean,
   use: ItemUse | null,
   routinePerYear: ReadonlyMap<string, number>,
-  stock: readonly StockUnit[],
+  stockAt: ReadonlyMap<string, readonly StockUnit[]>,
   takes: WhoTakes,
   policy: Policy,
 ): ItemPlace[] {
-  const stockAt = groupBy(
-    stock.filter(({ installed }) => installed),
-    ({ placeKey }) => placeKey,
-  );
   const useAt = new Map((use?.places ?? []).map((place) => [place.key, place]));
   const newcomers = asPacks
     ? []
