@@ -57,37 +57,41 @@ export function fadeByAge(item: string, plan: Plan, reading: Reading, readings: 
 
 function bandsOf(paths: AgePoint[][]): AgeBand[] {
   const oldest = Math.max(0, ...paths.map((path) => path.at(-1)?.age ?? 0));
-  const bands: AgeBand[] = [];
-  let before = new Set<AgePoint[]>();
-  for (let age = 0; age <= oldest; age += STEP_YEARS) {
-    const here = paths.flatMap((path) => {
-      const value = valueAt(path, age);
-      return value === null ? [] : [{ path, value }];
-    });
-    const stay = here.filter(({ path }) => before.has(path)).length;
-    const anew = stay < MOST_STAY * Math.max(here.length, before.size);
-    before = new Set(here.map(({ path }) => path));
-    if (here.length < FEWEST_PACKS) continue;
-    const values = here.map(({ value }) => value).sort((a, b) => a - b);
-    bands.push({
-      age,
-      p10: quantile(values, 0.1),
-      p50: quantile(values, 0.5),
-      p90: quantile(values, 0.9),
+  const steps = Array.from({ length: Math.floor(oldest / STEP_YEARS) + 1 }, () => ({
+    values: [] as number[],
+    stay: 0,
+  }));
+  for (const path of paths) addTo(steps, path);
+  return steps.flatMap(({ values, stay }, at) => {
+    if (values.length < FEWEST_PACKS) return [];
+    const anew = stay < MOST_STAY * Math.max(values.length, steps[at - 1]?.values.length ?? 0);
+    const sorted = Float64Array.from(values).sort();
+    return {
+      age: at * STEP_YEARS,
+      p10: quantile(sorted, 0.1),
+      p50: quantile(sorted, 0.5),
+      p90: quantile(sorted, 0.9),
       packs: values.length,
       anew,
-    });
-  }
-  return bands;
+    };
+  });
 }
 
-/** Straight between the path's points; null before its start and after its end. */
-function valueAt(path: AgePoint[], age: number): number | null {
-  const after = path.findIndex((point) => point.age >= age);
-  if (after < 0) return null;
-  const [low, high] = [path[after - 1], path[after]!];
-  if (!low) return high.age === age ? high.percent : null;
-  return low.percent + ((high.percent - low.percent) * (age - low.age)) / (high.age - low.age);
+/** Adds a path, straight between its points, to the ages that it spans, and to those who stay since the age before. */
+function addTo(steps: { values: number[]; stay: number }[], path: AgePoint[]): void {
+  const first = Math.max(0, Math.ceil(path[0]!.age / STEP_YEARS));
+  const end = path.at(-1)!.age;
+  let after = 0;
+  for (let at = first; at * STEP_YEARS <= end; at += 1) {
+    const age = at * STEP_YEARS;
+    while (path[after]!.age < age) after += 1;
+    const high = path[after]!;
+    const low = path[after - 1];
+    steps[at]!.values.push(
+      low ? low.percent + ((high.percent - low.percent) * (age - low.age)) / (high.age - low.age) : high.percent,
+    );
+    if (at > first) steps[at]!.stay += 1;
+  }
 }
 
 /** Readings of all packs by age, whatever their item: what can be shown before there is a forecast. */
@@ -100,7 +104,7 @@ export function dotsByAge({ fleet }: Reading, readings: PackReadings): AgePoint[
 }
 
 /** Quantile of a sorted list, straight between neighbours. */
-export function quantile(sorted: number[], share: number): number {
+export function quantile(sorted: ArrayLike<number>, share: number): number {
   const at = share * (sorted.length - 1);
   const low = sorted[Math.floor(at)]!;
   return low + (sorted[Math.ceil(at)]! - low) * (at - Math.floor(at));

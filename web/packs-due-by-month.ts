@@ -28,7 +28,8 @@ export function packsDueByMonth(plan: Plan): PacksDueMonth[] {
     });
   };
   const [late, early] = [countsBy("p90"), countsBy("p10")];
-  const expected = months.map((_, index) => plan.packs.reduce((sum, pack) => sum + (pack.dueBy.chance[index] ?? 0), 0));
+  const expected = months.map(() => 0);
+  for (const { dueBy } of plan.packs) for (const index of months.keys()) expected[index]! += dueBy.chance[index] ?? 0;
   const quarters = new Map<string, number>();
   months.forEach((month, index) => {
     const step = (expected[index] ?? 0) - (expected[index - 1] ?? 0);
