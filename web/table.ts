@@ -31,10 +31,10 @@ export interface TableSpec<Row> {
 // So few rows are kept on one printed page.
 const SHORT = 12;
 // So many rows are made and laid out well within a tenth of a second.
-const PORTION = 150;
+const PORTION = 100;
 
 // So many rows of a long table tell how wide its columns are.
-const STAND_INS = 100;
+const STAND_INS = 40;
 
 type Direction = "ascending" | "descending";
 
@@ -46,23 +46,22 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   const heads = spec.columns.map((column) => head(column, () => sortBy(column)));
   const more = make("button", { type: "button", class: "more", click: () => showAll() }, "");
 
-  /** How many rows stand. */
-  let standing = 0;
+  /** How many rows stand in their order; what stands beyond them is taken away, or waits to be replaced. */
+  let placed = 0;
   let held = false;
   const linesARow = spec.below ? 2 : 1;
 
-  /** Adds the rows that are lacking, a portion a task, or all `atOnce` to be printed; takes away those beyond `count`. */
+  /** Places the rows that are lacking, a portion a task, or all `atOnce` to be printed; takes away those beyond `count`. */
   function fill(count = shown, atOnce = false): void {
     more.hidden = shown >= rows.length;
     more.textContent = say.table.all(numberWords(rows.length));
-    if (standing < count) put(atOnce ? count : Math.min(count, standing + PORTION));
-    if (standing >= count) {
+    if (!atOnce && count - placed > PORTION) holdWidths(true);
+    if (placed < count) place(atOnce ? count : Math.min(count, placed + PORTION));
+    if (placed < count) goOnFrom(placed);
+    else {
       takeFrom(count);
       // Very many rows stay held: to let go of them would lay out all at once.
-      if (atOnce || standing <= PORTION) holdWidths(false);
-    } else {
-      holdWidths(true);
-      goOnFrom(standing);
+      if (atOnce || placed <= PORTION) holdWidths(false);
     }
   }
 
@@ -83,17 +82,23 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
 
   function goOnFrom(before: number): void {
     setTimeout(() => {
-      if (standing === before) fill();
+      if (placed === before) fill();
     });
   }
 
-  function put(to: number): void {
-    body.append(...rows.slice(standing, to).flatMap(rowOf));
-    standing = to;
+  /** Puts rows in the place of those that stood there in another order, so that the page stays as long as it is. */
+  function place(to: number): void {
+    const lines = [...body.children];
+    const next = lines[to * linesARow];
+    for (const line of lines.slice(placed * linesARow, to * linesARow)) line.remove();
+    const made = rows.slice(placed, to).flatMap(rowOf);
+    if (next) next.before(...made);
+    else body.append(...made);
+    placed = to;
   }
 
   function takeFrom(count: number): void {
-    standing = count;
+    placed = count;
     for (const line of [...body.children].slice(count * linesARow)) line.remove();
   }
 
@@ -126,11 +131,11 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     const inOrder = sorted(spec.rows, column, direction);
     const show = () => {
       rows = inOrder;
-      takeFrom(0);
+      placed = 0;
       fill();
     };
     // of many rows, putting them in order and showing them are tasks of their own
-    if (standing > PORTION) setTimeout(show);
+    if (placed > PORTION) setTimeout(show);
     else show();
   }
 
