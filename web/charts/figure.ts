@@ -13,6 +13,8 @@ interface Live {
   chart: Chart | null;
   /** Drawn for what is over: for paper, or in the other colours. */
   stale: boolean;
+  /** Drawn for paper. */
+  paper: boolean;
 }
 
 const live = new Set<Live>();
@@ -29,8 +31,10 @@ export function figure(spec: FigureSpec): HTMLElement {
     canvas,
     chart: null,
     stale: true,
+    paper: false,
     draw: () => {
       entry.stale = false;
+      entry.paper = printing;
       entry.chart?.destroy();
       const colours = palette();
       const configuration = spec.draw(colours);
@@ -151,14 +155,43 @@ function redrawSoon(): void {
 /** Redraws the charts in ink on white, and finer, for as long as the page is being printed. */
 export function keepChartsPrintable(): void {
   window.addEventListener("beforeprint", () => {
-    document.documentElement.dataset.print = "";
-    printing = true;
-    for (const entry of live) if (entry.canvas.isConnected) entry.draw();
+    forPaper();
+    for (const entry of live) if (isLacking(entry)) entry.draw();
   });
-  window.addEventListener("afterprint", () => {
-    delete document.documentElement.dataset.print;
-    printing = false;
-    redrawSoon();
-  });
+  window.addEventListener("afterprint", forScreen);
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", redrawSoon);
+}
+
+/** Prints the page with its charts drawn beforehand, one a task, so that the page answers in between. */
+export async function printPage(): Promise<void> {
+  forPaper();
+  for (const entry of live) {
+    if (!isLacking(entry)) continue;
+    entry.draw();
+    await new Promise((done) => setTimeout(done));
+  }
+  let printed = false;
+  window.addEventListener(
+    "beforeprint",
+    () => {
+      printed = true;
+    },
+    { once: true },
+  );
+  window.print();
+  // a page that may not print hears of no end either
+  if (!printed) forScreen();
+}
+
+const isLacking = ({ canvas, paper }: Live) => canvas.isConnected && !paper;
+
+function forPaper(): void {
+  document.documentElement.dataset.print = "";
+  printing = true;
+}
+
+function forScreen(): void {
+  delete document.documentElement.dataset.print;
+  printing = false;
+  redrawSoon();
 }

@@ -1,3 +1,4 @@
+import { printPage } from "../charts/figure.ts";
 import { make } from "../dom.ts";
 import { dayWords, isoDates, monthWords, numberWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
@@ -41,7 +42,7 @@ function tools(switchIso: () => void): HTMLElement {
       make("input", { type: "checkbox", id: "iso-dates", checked: isoDates(), change: () => switchIso() }),
       make("span", {}, say.iso),
     ),
-    make("button", { type: "button", click: () => window.print() }, say.print),
+    make("button", { type: "button", click: printPage }, say.print),
   );
 }
 
