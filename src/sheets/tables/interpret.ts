@@ -14,7 +14,7 @@ import { placedOutputs } from "./placed-columns.ts";
 import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
 import { speaksFor } from "./speaks-for.ts";
-import type { FieldSource, Output, Unclear } from "./table.ts";
+import { type FieldSource, isCanonical, type Output, type Unclear } from "./table.ts";
 import { withUndatedResult } from "./undated-results.ts";
 
 /** A reading of a whole header: what rows it yields, and how many points its columns bring. */
@@ -112,7 +112,7 @@ function interpretPlain(views: readonly ColumnView[], heading: Heading | null): 
   const rivals = readings.filter(
     (other) => best.points - other.points < TIE_MARGIN && kindsOf(other) !== kindsOf(best) && !isPartOf(other, best),
   );
-  return { best, tied: rivals.length > 0 && !isCanonical(best) ? [best, ...rivals] : [] };
+  return { best, tied: rivals.length > 0 && !isCanonical(best.outputs) ? [best, ...rivals] : [] };
 }
 
 /** True where a reading finds nothing but what the other finds too, in no more columns: the fuller one is meant. */
@@ -126,10 +126,6 @@ function isPartOf({ outputs }: Interpretation, whole: Interpretation): boolean {
 /** The kinds of rows that a reading yields, as one text. */
 export function kindsOf({ outputs }: Interpretation): string {
   return [...new Set(outputs.map(({ sheet }) => sheet.kind))].sort().join(" and ");
-}
-
-function isCanonical({ outputs }: Interpretation): boolean {
-  return outputs.every(({ fields }) => fields.every(({ points }) => points >= 10));
 }
 
 function readAs(

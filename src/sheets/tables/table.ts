@@ -1,6 +1,7 @@
 import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
 import type { Grid, GridRow } from "../grid.ts";
 import type { CellPart } from "../values/lot-and-date.ts";
+import { POINTS } from "../words/meanings.ts";
 import type { RowThing } from "../words/row-thing.ts";
 
 /** One field of an output and the columns (0-based) that hold it; several columns are copies. */
@@ -68,4 +69,9 @@ export interface Table {
   counted: string[];
   /** What no longer fits the mapping that was given for it. */
   changes: string[];
+}
+
+/** True where every column goes by its canonical name: nothing else can be meant. */
+export function isCanonical(outputs: readonly Output[]): boolean {
+  return outputs.every(({ fields }) => fields.every(({ points }) => points >= POINTS.canonical));
 }

@@ -3,7 +3,7 @@ import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { ROW_THINGS, type RowThing, rowThing, thingOfRow } from "../words/row-thing.ts";
 import type { HeaderRows } from "./header-rows.ts";
 import type { ColumnView } from "./score-column.ts";
-import type { Output } from "./table.ts";
+import { isCanonical, type Output } from "./table.ts";
 import { isComplete, outputsOfThing } from "./thing-outputs.ts";
 
 /** A list of all sorts: the columns (0-based) whose words say of each line what it is about, and what the lines yield. */
@@ -48,6 +48,9 @@ export function thingsByRow(
   const otherList = plain.some(({ sheet, beside }) => !beside && OTHER_LISTS.has(sheet.kind));
   if (otherList && !(says("expiry") && (says("serial") || says("id")))) return null;
   if (plain.some(({ sheet }) => sheet.kind === "runtime_tests")) return null;
+  const read = new Set(plain.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns)));
+  if (isCanonical(plain) && views.every(({ column }) => read.has(column))) return null;
+  if (plain.some((output) => numbersBatteries(output, views))) return null;
   const some = rows.filter((_, at) => at % Math.ceil(rows.length / LOOKED_AT) === 0);
   const naming = views
     .filter(
@@ -76,6 +79,12 @@ export function thingsByRow(
   const complete = new Set(outputs.filter(isComplete).flatMap(({ thing }) => thing ?? []));
   if (complete.size < 2 || (!complete.has("device") && datedAll(plain, sorted.get("battery") ?? []))) return null;
   return { columns: naming, outputs };
+}
+
+/** True where a column says itself that it holds the numbers of batteries: every line is about one, whatever its item is called. */
+function numbersBatteries({ sheet, fields }: Output, views: readonly ColumnView[]): boolean {
+  const serial = sheet.kind === "packs" ? fields.find(({ spec }) => spec.field === "serial")?.columns[0] : undefined;
+  return views.some(({ column, meaning }) => column === serial && meaning.things === "battery");
 }
 
 /** In how many lines a column names a thing; 0 where it does not in most, or tells single things apart. */
