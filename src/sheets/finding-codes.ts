@@ -137,6 +137,12 @@ export const FINDING_CODES = {
     "870 %",
     "Correct the number or its unit.",
   ),
+  "packs-of-tests": code(
+    "info",
+    "No sheet lists packs, so those that were tested are taken for the fleet's.",
+    "a log of runtime tests alone",
+    "List the packs: their item and dates make the forecast surer, and those that have left it go out of the plan.",
+  ),
   "unit-blank": code(
     "info",
     "A line of a register has no expiry of a unit of which most lines have one.",

@@ -11,6 +11,7 @@ import type { BuiltTable } from "./rows/build-entries.ts";
 import { withCatalogueBeside } from "./rows/catalogue-beside.ts";
 import type { Entry } from "./rows/entry.ts";
 import { fleetRow } from "./rows/fleet-row.ts";
+import { packsOfTests } from "./rows/packs-of-tests.ts";
 import { withoutRepeats } from "./rows/repeats.ts";
 import { describeTable, setAsideRows } from "./rows/table-report.ts";
 
@@ -51,6 +52,8 @@ function keptEntries(built: readonly BuiltTable[], log: FindingLog): Map<string,
   );
   if (byKind.has("runtime_tests"))
     byKind.set("runtime_tests", dropOverRated(new Map(byKind).set("catalogue", catalogue), log));
+  const tests = byKind.get("runtime_tests") ?? [];
+  if ((byKind.get("packs") ?? []).length === 0 && tests.length > 0) byKind.set("packs", packsOfTests(tests, log));
   findUnknownNames(byKind, log);
   findDatesOutOfOrder(byKind, log);
   findImpossibleTests(byKind, log);

@@ -32,6 +32,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "number-unreadable": { "a.csv": "serial,cycles\nA,many\n" },
   "number-not-whole": { "a.csv": "item,expiry,quantity\nA,2027-01-01,2.5\n" },
   "number-out-of-range": { "a.csv": "serial,date,percent\nA,2026-01-01,870 %\n" },
+  "packs-of-tests": { "a.csv": "serial,date,percent\nA,2026-01-01,90\n" },
   "unit-blank": {
     "a.csv": "Site,AED serial,Pads expire\nPool,A,2027-09\nHall,B,\nGym,C,2027-09\nPark,D,2027-08\n",
   },

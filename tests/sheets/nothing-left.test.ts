@@ -6,7 +6,8 @@ import { read } from "./sheet-file.ts";
 const HEAD = "serial,date,percent,minutes,result,at_least\n";
 const USUAL = "A,2024-01-01,98,,pass,\nA,2025-01-01,95,,,\nB,2025-01-01,94,,,\nC,2025-01-01,96,,,\n";
 
-const reading = (rows: string) => read({ "t.csv": HEAD + USUAL + rows });
+const PACKS = "serial\nA\nB\nC\n";
+const reading = (rows: string) => read({ "p.csv": PACKS, "t.csv": HEAD + USUAL + rows });
 const lastTest = (rows: string) => reading(rows).fleet.runtimeTests[4];
 const aside = (rows: string) => reading(rows).setAside.map(({ line, reason }) => [line, reason]);
 

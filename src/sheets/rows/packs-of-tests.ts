@@ -1,0 +1,32 @@
+import { sheetSpec } from "../../fleet/columns.ts";
+import { nameKey } from "../../fleet/rows.ts";
+import type { FindingLog } from "../finding-log.ts";
+import type { Entry } from "./entry.ts";
+
+/**
+ * A pack for each serial that was tested, where no sheet lists packs: a log of tests alone still tells which fade. Each
+ * comes from the line of its first test, with nothing known of it but its serial.
+ */
+export function packsOfTests(tests: readonly Entry[], log: FindingLog): Entry[] {
+  const sheet = sheetSpec("packs");
+  const packs = new Map<string, Entry>();
+  for (const { values: test, state, row } of tests) {
+    const key = nameKey(String(test.serial));
+    if (packs.has(key)) continue;
+    const values = { ...blank(), serial: test.serial, source: test.source };
+    packs.set(key, { sheet, values, time: "", product: null, state, row });
+  }
+  const [first] = tests;
+  if (first) {
+    const { file, sheet: tab } = first.values.source;
+    const count = packs.size === 1 ? "1 serial that was tested was" : `${packs.size} serials that were tested were`;
+    log.add("packs-of-tests", { file, sheet: tab, line: null, column: null, value: null }, () => ({
+      message: `No sheet lists packs, so ${count} taken for packs in service.`,
+    }));
+  }
+  return [...packs.values()];
+}
+
+function blank(): Record<string, unknown> {
+  return Object.fromEntries(sheetSpec("packs").columns.map(({ field }) => [field, null]));
+}
