@@ -14,6 +14,12 @@ export function cellAt(row: GridRow, column: number): Cell | undefined {
   return row instanceof TextRow ? row.at(column) : row.cells[column];
 }
 
+/** The texts that stand in a column of a text's records, far fewer than its cells; null where each record must be asked. */
+export function textsInColumn(rows: readonly GridRow[], column: number): readonly string[] | null {
+  const [first] = rows;
+  return first instanceof TextRow ? (first.columns[column]?.texts ?? []) : null;
+}
+
 /** How many cells a record has. */
 export function widthOf(row: GridRow): number {
   return row instanceof TextRow ? row.width : row.cells.length;
@@ -41,6 +47,12 @@ export function isBlankRow(row: GridRow): boolean {
   const width = widthOf(row);
   for (let column = 0; column < width; column++) if (!isBlankCell(cellAt(row, column))) return false;
   return true;
+}
+
+/** True where some row of a file or tab holds nothing. */
+export function holdsBlankRow(rows: readonly GridRow[]): boolean {
+  // no row is blank where none starts with a blank
+  return (textsInColumn(rows, 0)?.some(isBlankCell) ?? true) && rows.some(isBlankRow);
 }
 
 /** True for a cell that holds nothing but blanks. */

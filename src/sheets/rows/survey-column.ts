@@ -1,6 +1,6 @@
 import type { Day } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
-import { type Cell, cellAt, type GridRow } from "../grid.ts";
+import { type Cell, cellAt, type GridRow, textsInColumn } from "../grid.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
 import { type DateOrder, readDateText, type WrittenDate } from "../values/date-text.ts";
 import { type DecimalMark, decimalMarkProof } from "../values/number-text.ts";
@@ -103,6 +103,8 @@ function surveyMark(
   spec: ColumnSpec,
   usual: DecimalMark,
 ): DecimalMark {
+  const texts = textsInColumn(rows, column);
+  if (texts !== null && !texts.some(holdsMark)) return usual;
   const proofs = new Map<string, DecimalMark | null>();
   const proofOf = (cell: string) => {
     let proof = proofs.get(cell);
@@ -118,7 +120,7 @@ function surveyMark(
   for (let i = 0; i < rows.length; i++) {
     const cell = cellAt(rows[i] as GridRow, column);
     if (typeof cell !== "string" || cell.length > MAX_TYPED_CHARACTERS) continue;
-    if ((!cell.includes(",") && !cell.includes(".")) || (skip.size > 0 && skip.has(i))) continue;
+    if (!holdsMark(cell) || (skip.size > 0 && skip.has(i))) continue;
     const proof = proofOf(cell);
     if (proof === ",") commas++;
     else if (proof === ".") points++;
@@ -130,4 +132,8 @@ function surveyMark(
   // Whole counts hold no decimals, so 1.214 cycles can only be grouped thousands.
   if (spec.type === "whole" && grouped !== null) return grouped === "," ? "." : ",";
   return usual;
+}
+
+function holdsMark(text: string): boolean {
+  return text.includes(",") || text.includes(".");
 }

@@ -1,4 +1,5 @@
 import { type Cell, cellAt, type GridRow, widthOf } from "../grid.ts";
+import { TextRow } from "../text/text-row.ts";
 
 /** Marks and words for "as above"; the word alone for a mark that is also a sign of nothing. */
 const DITTO = /^(?:["”„″〃]|''|,,|[-–]\s?["”]\s?[-–]|ditto|dito|dto\.?|idem|id\.|do\.)$/i;
@@ -8,6 +9,7 @@ const LONGEST = 5;
 
 /** The rows with each mark for "as above" replaced by what stands above it; the same rows where none holds one. */
 export function withoutDittos(rows: GridRow[]): GridRow[] {
+  if (!mayHoldDitto(rows)) return rows;
   const first = rows.findIndex((row, at) => at > 0 && holdsDitto(row));
   if (first === -1) return rows;
   let above = rows[first - 1] as GridRow;
@@ -15,6 +17,12 @@ export function withoutDittos(rows: GridRow[]): GridRow[] {
     if (at >= first) above = holdsDitto(row) ? filled(row, above) : row;
     return at >= first ? above : row;
   });
+}
+
+/** False where none of the texts in a text's columns is one: then no cell need be asked. */
+function mayHoldDitto(rows: readonly GridRow[]): boolean {
+  const [first] = rows;
+  return !(first instanceof TextRow) || first.columns.some(({ texts }) => texts.some(isDitto));
 }
 
 function holdsDitto(row: GridRow): boolean {

@@ -1,5 +1,5 @@
 import type { Cell, Grid, GridRow } from "../grid.ts";
-import { cellAt, isBlankRow } from "../grid.ts";
+import { cellAt, holdsBlankRow, isBlankRow } from "../grid.ts";
 import { type MappedHeader, mappedHeader, mappedOutputs } from "../mapping/apply-mapping.ts";
 import type { ColumnsFile } from "../mapping/columns-file.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
@@ -48,7 +48,7 @@ interface Found {
 
 /** Every table of a text file or tab. Rows above a header are titles and no rows; so are those between tables. */
 export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
-  const rows = grid.rows.some(isBlankRow) ? grid.rows.filter((row) => !isBlankRow(row)) : grid.rows;
+  const rows = holdsBlankRow(grid.rows) ? grid.rows.filter((row) => !isBlankRow(row)) : grid.rows;
   const parts = setAsideParts(rows);
   if (parts) return parts.map((part, at) => tableOf(grid, foundPart(part), at + 1));
   const found: Found[] = [];

@@ -28,6 +28,11 @@ export class TextRow implements Source {
     this.#text = text;
   }
 
+  /** By column, the texts that stand in it in any record of the text, each once or a few times. */
+  get columns(): readonly ColumnTexts[] {
+    return this.#text.columns;
+  }
+
   get width(): number {
     const { firstLine, starts } = this.#text;
     const record = this.line - firstLine;
