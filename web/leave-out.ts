@@ -76,12 +76,16 @@ const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
       "newWorker",
       "mainThreadReceivedMessage",
       "workerThreadReceivedMessage",
-      // The sheets' own reader names the delimiter and takes every record as it stands, header and all.
-      "guessDelimiter",
-      "fillHeaderFields",
+      // The sheets' own reader asks the parser itself, which is told all that these would find out.
+      "CsvToJson",
+      "ChunkStreamer",
+      "StringStreamer",
+      "ParserHandle",
+      "copy",
     ]
       .map((name): [string, string] => [name, "undefined"])
-      .concat([["applyHeaderAndDynamicTypingAndTransformation", "_results"]]),
+      // The writer is told the end of a line and nothing else.
+      .concat([["unpackConfig", "_newline = _config.newline"]]),
   ],
   [
     /hucre\/dist\/xlsx\/reader\.mjs$/,
@@ -176,19 +180,14 @@ const OBJECT_WORDS = new RegExp(`(\\b(?:means|example):)\\s*(?:${QUOTED})`, "g")
  * are read at once as rows of text, and written so (papaparse 5.7.1).
  */
 const OTHER_CSV = [
-  String.raw`if \(_config\.worker && Papa`,
-  String.raw`if \(_config\.downloadTimeout`,
   String.raw`else if \(typeof _input === 'object'\)`,
   String.raw`if \(skipEmptyLines === 'greedy' && hasHeader\)`,
-  String.raw`if \(this\.isFirstChunk && skipFirstNLines`,
-  String.raw`if \(this\.isFirstChunk && isFunction`,
-  String.raw`if \(IS_PAPA_WORKER\)\n\1\{(?:\n\1\t[^\n]*)*\n\1\}\n\1else if`,
-  String.raw`this\._sendError = `,
   String.raw`this\.(?:pause|resume|abort) = `,
-  String.raw`if \(isFunction\(_config\.step\)\)`,
-  String.raw`if \(_results && _delimiterError\)`,
   String.raw`if \(comments && row\.length === 0`,
   String.raw`if \(config\.header && !baseIndex`,
+  // a text without quotes is parted before it comes to the parser
+  String.raw`if \(fastMode \|\|`,
+  String.raw`if \(stepIsFunction\)`,
 ].map((begins) => new RegExp(`^(\\t+)${begins}[^\\n]*\\s*\\{[\\s\\S]*?\\n\\1\\}`, "gm"));
 
 /** Build plug-in: keeps out of the page some 100 KB of libraries of which a planning sheet has no use. */

@@ -35,6 +35,9 @@ export function workerText() {
   };
 }
 
+/** What the bundler notes for itself of calls that do nothing but give a value. */
+const MARKS = /\/\* @__PURE__ \*\/ ?/g;
+
 const SCRIPT = /(<script type="module")[^>]*>([\s\S]+?)(<\/script>)/;
 
 /**
@@ -74,7 +77,7 @@ export function unpackerLicence(): string {
 export async function packedPage(html: string): Promise<string> {
   const [, open, code, close] = SCRIPT.exec(html) ?? [];
   if (code === undefined) throw new Error("no script in the page");
-  const coded = Buffer.from(withCodedWords(code));
+  const coded = Buffer.from(withCodedWords(code.replace(MARKS, "")));
   const script = unpacked(compress(coded, HOW_HARD), coded.length, await unpackerScript());
   return html.replace(SCRIPT, () => `${open}>${script}${close}`);
 }

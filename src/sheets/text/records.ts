@@ -45,11 +45,7 @@ export function recordsOfFile(file: string, text: string, most: number): TextRec
   let line = 1 + skippedLines;
   let rest = body;
   while (rest !== "") {
-    const { data, errors } = Papa.parse<string[]>(rest, {
-      delimiter: separator,
-      newline: "\n",
-      preview: most - rows.length,
-    });
+    const { data, errors } = quotedRecords(rest, separator, most - rows.length);
     const open = errors.find(({ code }) => code === "MissingQuotes")?.row;
     const firstLine = line;
     for (const cells of open === undefined ? data : data.slice(0, open)) {
@@ -117,6 +113,16 @@ function countCells(body: string, parting: number, most: number): { records: num
   return { records, cells };
 }
 
+/** The records of a text that may hold quotes, and where one of them never closes. */
+function quotedRecords(
+  text: string,
+  delimiter: string,
+  preview: number,
+): { data: string[][]; errors: { code: string; row: number }[] } {
+  // the parser alone: nothing is streamed, guessed or named by its header
+  return new Papa.Parser({ delimiter, newline: "\n", preview }).parse(text, 0, false);
+}
+
 /** Where a line starts, counted from 0, in a text. */
 function startOfLine(text: string, line: number): number {
   let at = 0;
@@ -152,7 +158,7 @@ export function guessSeparator(text: string): string {
   const sample = text.slice(0, PREVIEW_CHARACTERS);
   let best = { separator: ",", score: 0 };
   for (const separator of SEPARATORS) {
-    const records = Papa.parse<string[]>(sample, { delimiter: separator, preview: PREVIEW_RECORDS }).data;
+    const records = quotedRecords(sample, separator, PREVIEW_RECORDS).data;
     const widths = new Map<number, number>();
     let filled = 0;
     for (const cells of records) {
