@@ -260,19 +260,13 @@ export const FINDING_CODES = {
     "warning",
     "In a list of all sorts a line is about nothing that is known here.",
     "Fire extinguisher among devices and pads",
-    "Nothing, if the fleet's forecast can do without it; else write device, battery, pads, gel, paper or sensor.",
+    "Nothing, if it does not matter; else write device, battery, pads, gel, paper or sensor.",
   ),
   "holder-presumed": code(
     "warning",
-    "A list of all sorts gives places only; what names no device was taken to be in the one listed there or right above.",
+    "A list of all sorts says where things are, not in which device: it was taken to be the only one there, or none.",
     "pads at Reception, where one AED is listed",
-    "Nothing, if it is right; else name the device in a column of its own.",
-  ),
-  "holder-open": code(
-    "warning",
-    "A list of all sorts does not say which of a place's devices holds a battery or supplies; they count as stock there.",
-    "two AEDs and two pairs of pads at Station 4",
-    "Name the device of each battery and of all supplies in a column of its own.",
+    "Nothing, if it is right; else give it a column that names the device.",
   ),
   "own-output": code(
     "warning",

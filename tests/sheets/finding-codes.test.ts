@@ -55,7 +55,6 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "things-by-row": { "a.csv": SORTS },
   "thing-unknown": { "a.csv": `${SORTS}Ladder,L1,,North\n` },
   "holder-presumed": { "a.csv": SORTS },
-  "holder-open": { "a.csv": `${SORTS}AED,A2,,North\n` },
   "own-output": {
     "orders.csv": "order_by,supplier,item,quantity,line_cost,covers_from\n2026-12-01,S,P-1,4,80,2027-01\n",
   },

@@ -2,7 +2,6 @@ import { sheetSpec } from "../../fleet/columns.ts";
 import type { HeaderRows } from "../tables/header-rows.ts";
 import { besideOutput } from "../tables/lists-beside.ts";
 import type { FieldSource, Output } from "../tables/table.ts";
-import { ownOfThing } from "../tables/thing-outputs.ts";
 import type { CellPart } from "../values/lot-and-date.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { columnKeys, sameKey } from "./column-keys.ts";
@@ -40,24 +39,21 @@ export function mappedHeader(
   return best;
 }
 
-function namesOf({ rows, things = [] }: MappedTable): string[] {
-  return [...new Set([...rows.flatMap(({ columns }) => Object.values(columns)), ...things])];
+function namesOf({ rows }: MappedTable): string[] {
+  return [...new Set(rows.flatMap(({ columns }) => Object.values(columns)))];
 }
 
 /** The outputs that a mapping asks for, and what of the sheet no longer fits it. */
 export function mappedOutputs({ rows: { header, groups }, mapped }: MappedHeader): {
   outputs: Output[];
-  thingColumns: number[];
   changes: string[];
 } {
   const keys = columnKeys(header, groups);
   const at = new Map(keys.flatMap((key, column) => (key === null ? [] : [[sameKey(key), column] as const])));
-  const columnOf = (name: string): number[] => [at.get(sameKey(name)) ?? []].flat();
   const missing = namesOf(mapped).filter((name) => !at.has(sameKey(name)));
   const known = new Set([...namesOf(mapped), ...mapped.unread].map(sameKey));
-  const thingColumns = (mapped.things ?? []).flatMap(columnOf);
   const added = keys.filter((key): key is string => key !== null && !known.has(sameKey(key)));
-  const outputs = mapped.rows.flatMap(({ kind, item, columns, thing, unless }): Output[] => {
+  const outputs = mapped.rows.flatMap(({ kind, item, columns, thing }): Output[] => {
     const sheet = sheetSpec(kind);
     const fields: FieldSource[] = [];
     for (const spec of sheet.columns) {
@@ -81,19 +77,16 @@ export function mappedOutputs({ rows: { header, groups }, mapped }: MappedHeader
         ({ required, field }) =>
           !required || implied[field] || (thing && field === "item") || fields.some(({ spec }) => spec.field === field),
       );
-    const sorted: Partial<Output> = thing === undefined || thingColumns.length === 0 ? {} : { thing };
-    const instead: Partial<Output> = unless === undefined ? {} : { unless: columnOf(unless) };
-    if (complete) return [{ sheet, fields, implied, own: [], ...sorted, ...instead }];
+    if (complete) return [{ sheet, fields, implied, own: [], ...(thing && { thing }) }];
     const list = mapped.rows.find((row) => row.kind === "packs" || row.kind === "dated_stock");
     const named = fields.find(({ spec }) => spec.field === "item");
     if (kind !== "catalogue" || list === undefined || named === undefined) return [];
     const beside = besideOutput(named, fields, list.kind === "packs");
     return beside === null ? [] : [beside];
   });
-  for (const output of outputs)
-    output.own = output.thing === undefined ? ownColumns(output, outputs) : ownOfThing(output, outputs, thingColumns);
+  for (const output of outputs) output.own = ownColumns(output, outputs);
   const changes = [...missing.map((name) => `"${name}" is gone`), ...added.map((name) => `"${name}" is new`)];
-  return { outputs, thingColumns, changes };
+  return { outputs, changes };
 }
 
 /** What of a column named for both the lot and the expiry a field means. */

@@ -13,10 +13,10 @@ export function columnsFileOf(files: readonly SheetFile[], columns: ColumnsFile 
   return { format: "wanecast.columns/1", tables };
 }
 
-function describe({ grid, number, header, groups, outputs, thingColumns }: Table): MappedTable {
+function describe({ grid, number, header, groups, outputs }: Table): MappedTable {
   const keys = columnKeys(header, groups);
-  const used = new Set(thingColumns);
-  const rows = outputs.map(({ sheet, fields, implied, thing, unless }): MappedTable["rows"][number] => {
+  const used = new Set<number>();
+  const rows = outputs.map(({ sheet, fields, implied, thing }): MappedTable["rows"][number] => {
     const columns: Record<string, string> = {};
     for (const field of fields) {
       columns[field.spec.name] = keys[field.columns[0]!]!;
@@ -27,10 +27,8 @@ function describe({ grid, number, header, groups, outputs, thingColumns }: Table
       ...(implied.item === undefined ? {} : { item: implied.item }),
       columns,
       ...(thing === undefined ? {} : { thing }),
-      ...(unless === undefined ? {} : { unless: keys[unless[0]!]! }),
     };
   });
   const unread = keys.flatMap((key, column) => (key === null || used.has(column) ? [] : [key]));
-  const table = { file: grid.file, sheet: grid.sheet, table: number, rows, unread };
-  return thingColumns.length === 0 ? table : { ...table, things: thingColumns.map((column) => keys[column]!) };
+  return { file: grid.file, sheet: grid.sheet, table: number, rows, unread };
 }

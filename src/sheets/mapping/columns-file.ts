@@ -19,8 +19,6 @@ const mappedRows = z
     columns: z.record(z.string(), words),
     /** In a list of all sorts, what a line must be about to be such a row. */
     thing: z.optional(z.enum(ROW_THINGS)),
-    /** The header that holds something where a line is no such row all the same. */
-    unless: z.optional(words),
   })
   .check(
     z.refine(({ kind, columns }) => Object.keys(columns).every((name) => specOf(kind, name) !== undefined), {
@@ -38,8 +36,6 @@ const mappedTable = z.strictObject({
   table: z.int().check(z.gte(1)),
   rows: z.array(mappedRows),
   unread: z.array(z.string()),
-  /** In a list of all sorts, the headers whose cells say of each line what it is about. */
-  things: z.optional(z.array(z.string())),
 });
 
 const columnsFile = z.strictObject({ format: z.literal("wanecast.columns/1"), tables: z.array(mappedTable) });
@@ -54,12 +50,9 @@ export interface MappedTable {
     item?: string | undefined;
     columns: Record<string, string>;
     thing?: RowThing | undefined;
-    unless?: string | undefined;
   }[];
   /** Headers that are not read. */
   unread: string[];
-  /** In a list of all sorts, the headers whose cells say of each line what it is about. */
-  things?: string[] | undefined;
 }
 
 /** How the columns of tables are to be read, as a file that people keep and edit. */

@@ -58,7 +58,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
     if (thing === null) continue;
     for (let at = 0; at < plans.length; at++) {
       const plan = plans[at] as RowPlan;
-      if (plan.output.thing !== thing || !speaksOf(plan, record.cells)) continue;
+      if ((plan.output.thing ?? thing) !== thing || !speaksOf(plan, record.cells)) continue;
       const values = { ...plan.template } as Entry["values"];
       if (thing !== undefined) lines.nameBy(values, plan.output, record.cells);
       const where = open[at];

@@ -6,8 +6,7 @@ import type { Table } from "../tables/table.ts";
 import type { Entry } from "./entry.ts";
 
 /** Places where things lie on a shelf, whatever devices are kept beside them. */
-const IS_STORE =
-  /stor(e|age)|stock|lager|magazi?[jn]|magasin|depot|almac|armaz|deposit|reserv|spare|warehouse|forrad|voorraad|supply|supplies|pharmac/i;
+const IS_STORE = /stor(e|age)|stock|lager|maga[sz]|depo|almac|armaz|reserv|spare|forrad|voorraad|suppl|pharma/i;
 const NOWHERE = "";
 
 /**
@@ -20,21 +19,21 @@ export function holdByDevices({ grid, rows, number }: Table, entries: readonly E
     if (devices.length === 0 || parts.length === 0 || IS_STORE.test(place)) continue;
     const single = devices.length === 1;
     const open = !single && !standUnderDevices(devices, parts);
-    const where = place === NOWHERE ? "no place" : `"${shortened(placeOf(parts[0] as Entry))}"`;
-    const words = () => ({ message: `What stands with ${where} and names no device ${takenFor(devices, open)}.` });
+    const where = place === NOWHERE ? "no site" : `"${shortened(placeOf(parts[0] as Entry))}"`;
+    const words = () => ({ message: `What is at ${where} and names no device ${takenFor(devices, open)}.` });
     for (const part of parts) {
       const holder = single ? devices[0] : devices.filter(({ row }) => row < part.row).at(-1);
       if (!open && holder) part.values[heldIn(part)] = holder.values.device;
       const { line } = rows[part.row] as GridRow;
       const at = { file: grid.file, sheet: grid.sheet, line, column: null, value: null };
-      log.add(open ? "holder-open" : "holder-presumed", at, words, `${number} ${single}`);
+      log.add("holder-presumed", at, words, `${number} ${single} ${open}`);
     }
   }
 }
 
 function takenFor(devices: readonly Entry[], open: boolean): string {
-  if (open) return `may be in any of the ${devices.length} devices there, so it counts as stock`;
-  if (devices.length > 1) return "was taken to be in the device listed above it";
+  if (open) return `counts as stock there, since any of ${devices.length} devices may hold it`;
+  if (devices.length > 1) return "was taken to be in the device above it";
   return `was taken to be in the one device there, "${shortened(String((devices[0] as Entry).values.device))}"`;
 }
 

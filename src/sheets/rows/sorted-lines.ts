@@ -1,3 +1,4 @@
+import type { SheetSpec } from "../../fleet/columns.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Cell, GridRow } from "../grid.ts";
@@ -7,11 +8,10 @@ import { ROW_THINGS, type RowThing, thingOfRow } from "../words/row-thing.ts";
 import { columnName } from "./column-name.ts";
 import type { TableState } from "./entry.ts";
 
-const MANY: Record<RowThing, [one: string, many: string]> = {
-  device: ["device", "devices"],
-  battery: ["battery", "batteries"],
-  supply: ["row of supplies", "rows of supplies"],
-};
+/** The column of a sheet that the word which sorts a line fills, until another names the thing better. */
+export function namedBySort({ kind }: SheetSpec): string {
+  return kind === "devices" ? "type" : "item";
+}
 
 /** What each line of a list of all sorts is about, and how many of each there were. */
 export class SortedLines {
@@ -37,8 +37,8 @@ export class SortedLines {
     const name = columnName(this.table, column);
     const message =
       text === ""
-        ? `Nothing in column ${name} says what the line is about.`
-        : `"${shortened(text)}" in column ${name} is no device, battery or dated supplies known here.`;
+        ? `Nothing stands in column ${name}.`
+        : `"${shortened(text)}" in column ${name} is no device, battery or supplies known here.`;
     this.state.never(row, "thing-unknown", message);
     this.log.add(
       "thing-unknown",
@@ -53,7 +53,7 @@ export class SortedLines {
 
   /** Names a row by the word that sorts its line, until a column names it better. */
   nameBy(values: Record<string, unknown>, { sheet }: Output, cells: readonly Cell[]): void {
-    values[sheet.kind === "devices" ? "type" : "item"] = this.#word(cells) || null;
+    values[namedBySort(sheet)] = this.#word(cells) || null;
   }
 
   #word(cells: readonly Cell[]): string {
@@ -66,10 +66,7 @@ export class SortedLines {
     const [column] = this.table.thingColumns;
     if (column === undefined) return;
     const { grid, headerLines, header, number } = this.table;
-    const said = ROW_THINGS.flatMap((thing) => {
-      const count = this.#counts.get(thing) ?? 0;
-      return count === 0 ? [] : [`${count} ${MANY[thing][count === 1 ? 0 : 1]}`];
-    });
+    const said = ROW_THINGS.map((thing) => `${this.#counts.get(thing) ?? 0} × ${thing}`).join(", ");
     const place = {
       file: grid.file,
       sheet: grid.sheet,
@@ -77,7 +74,7 @@ export class SortedLines {
       column: column + 1,
       value: header[column] ?? null,
     };
-    const message = `Each line was read as what column ${columnName(this.table, column)} says it is: ${said.join(", ")}.`;
+    const message = `Each line was read as what column ${columnName(this.table, column)} says it is: ${said}.`;
     this.log.add("things-by-row", place, () => ({ message }), String(number));
   }
 }

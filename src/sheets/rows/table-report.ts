@@ -1,8 +1,9 @@
 import type { SetAsideRow } from "../../fleet/finding.ts";
 import type { ReadColumn, ReadTable } from "../reading.ts";
-import type { Output, Table } from "../tables/table.ts";
+import type { DateOrder } from "../values/date-text.ts";
 import type { BuiltTable } from "./build-entries.ts";
 import type { TableState } from "./entry.ts";
+import { namedBySort } from "./sorted-lines.ts";
 
 /** How a table was read, for check and the page. */
 export function describeTable({ state, readers }: BuiltTable): ReadTable {
@@ -28,52 +29,27 @@ export function describeTable({ state, readers }: BuiltTable): ReadTable {
 
 function readColumns({ state: { table }, readers }: Pick<BuiltTable, "state" | "readers">): ReadColumn[] {
   return table.header.flatMap((header, column): ReadColumn[] => {
+    const as = (kind: string | null, field: string | null, by: ReadColumn["by"], dateOrder: DateOrder | null) => ({
+      column: column + 1,
+      header,
+      group: table.groups[column] ?? null,
+      kind,
+      field,
+      by,
+      dateOrder,
+    });
     const served = table.outputs.flatMap((output, at) =>
       output.fields.flatMap((field, f): ReadColumn[] => {
         const copy = field.columns.indexOf(column);
         if (copy === -1) return [];
-        return [
-          {
-            column: column + 1,
-            header,
-            group: table.groups[column] ?? null,
-            kind: output.sheet.kind,
-            field: field.spec.name,
-            by: field.by,
-            dateOrder: readers[at]?.[f]?.orders[copy] ?? null,
-          },
-        ];
+        return [as(output.sheet.kind, field.spec.name, field.by, readers[at]?.[f]?.orders[copy] ?? null)];
       }),
     );
-    if (served.length === 0 && table.thingColumns.includes(column))
-      return table.outputs.map((output) => namedBy(output, table, column));
     if (served.length > 0) return served;
-    if (header === null) return [];
-    return [
-      {
-        column: column + 1,
-        header,
-        group: table.groups[column] ?? null,
-        kind: null,
-        field: null,
-        by: null,
-        dateOrder: null,
-      },
-    ];
+    if (table.thingColumns.includes(column))
+      return table.outputs.map(({ sheet }) => as(sheet.kind, namedBySort(sheet), "contents", null));
+    return header === null ? [] : [as(null, null, null, null)];
   });
-}
-
-/** A column that says of each line what it is about, and names what no other column names. */
-function namedBy({ sheet }: Output, { header, groups }: Table, column: number): ReadColumn {
-  return {
-    column: column + 1,
-    header: header[column] ?? null,
-    group: groups[column] ?? null,
-    kind: sheet.kind,
-    field: sheet.kind === "devices" ? "type" : "item",
-    by: "contents",
-    dateOrder: null,
-  };
 }
 
 /** The records of a table that are not used, as they stood. */

@@ -16,7 +16,7 @@ import { endOfValues, holdsValue, looksLikeData } from "./looks-like-data.ts";
 import { ownOutput } from "./own-outputs.ts";
 import { type SetAsidePart, setAsideParts } from "./set-aside-tables.ts";
 import type { Output, Table } from "./table.ts";
-import { thingsByRow } from "./things-by-row.ts";
+import { thingsAsMapped, thingsByRow } from "./things-by-row.ts";
 import { unreadTable } from "./unread-table.ts";
 
 /** The least share of a row's cells that must name something known, in a header and in one below a table. */
@@ -271,14 +271,18 @@ function dropTitles(before: Found | null, header: GridRow): void {
 }
 
 function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number: number): Table {
-  const wanted = mapped ? mappedOutputs(mapped) : { outputs: [], thingColumns: [], changes: [] };
+  const wanted = mapped ? mappedOutputs(mapped) : { outputs: [], changes: [] };
   const isMapped = wanted.outputs.length > 0;
   const own = isMapped ? null : ownOutput(rows.header);
   const views = own === null ? columnViews(rows, body, null) : [];
   const { best, tied, unclear } = own === null ? interpret(views, heading) : { best: null, tied: [], unclear: null };
   const plain = best && tied.length === 0 ? best.outputs : [];
   const lines = odd.size === 0 ? body : body.filter((_, row) => !odd.has(row));
-  const sorts = isMapped || own !== null ? null : thingsByRow(rows, lines, views, plain);
+  const sorts = isMapped
+    ? thingsAsMapped(wanted.outputs, lines, views)
+    : own === null
+      ? thingsByRow(rows, lines, views, plain)
+      : null;
   return {
     grid,
     number,
@@ -286,7 +290,7 @@ function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number
     header: rows.header,
     groups: rows.groups,
     outputs: isMapped ? wanted.outputs : (sorts?.outputs ?? plain),
-    thingColumns: isMapped ? wanted.thingColumns : (sorts?.columns ?? []),
+    thingColumns: sorts?.columns ?? [],
     rows: withoutDittos(body),
     odd,
     tied: tied.length > 0 && !isMapped && sorts === null ? [...new Set(tied.map(kindsOf))] : null,

@@ -44,18 +44,22 @@ export function outputsOfThing(
     thing === "device" ? ["devices"] : thing === "supply" ? ["dated_stock"] : ["packs", "dated_stock"];
   const outputs = kinds.map((kind) => outputOf(kind, thing, views));
   const complete = outputs.filter(isComplete);
-  const found = complete.length === 0 ? outputs.slice(0, 1) : complete;
-  const [packs, dated] = found;
-  // A battery with an expiry is due then, whatever its age; its charge cycles alone say that it fades besides.
-  if (packs && dated && columnsOf(packs, "cycles").length === 0) packs.unless = columnsOf(dated, "expiry");
-  for (const output of found) output.own = ownOfThing(output, found, [sorting]);
-  return found;
+  return complete.length === 0 ? outputs.slice(0, 1) : complete;
 }
 
-/** Columns of which a filled one makes a line yield the output: any line of its thing, but a dated battery by its date alone. */
-export function ownOfThing(output: Output, outputs: readonly Output[], thingColumns: number[]): number[] {
-  const first = outputs.find(({ thing }) => thing === output.thing);
-  return first === output ? thingColumns : columnsOf(output, "expiry");
+/**
+ * Settles which lines of its thing yield each output: all of them, but a battery with an expiry is due then, whatever its
+ * age, and is a pack besides only where its charge cycles are told.
+ *
+ * @param sorting  the columns that say what a line is about
+ */
+export function settleThings(outputs: readonly Output[], sorting: number[]): void {
+  for (const output of outputs.filter(({ thing }) => thing)) {
+    const [packs, dated] = outputs.filter(({ thing }) => thing === output.thing);
+    const expiry = dated ? columnsOf(dated, "expiry") : [];
+    output.own = output === dated ? expiry : sorting;
+    if (output === packs && columnsOf(packs, "cycles").length === 0) output.unless = expiry;
+  }
 }
 
 /** True where the columns hold all that a row of the output needs. */

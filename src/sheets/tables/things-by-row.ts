@@ -4,7 +4,7 @@ import { ROW_THINGS, type RowThing, rowThing, thingOfRow } from "../words/row-th
 import type { HeaderRows } from "./header-rows.ts";
 import type { ColumnView } from "./score-column.ts";
 import { isCanonical, type Output } from "./table.ts";
-import { isComplete, outputsOfThing } from "./thing-outputs.ts";
+import { isComplete, outputsOfThing, settleThings } from "./thing-outputs.ts";
 
 /** A list of all sorts: the columns (0-based) whose words say of each line what it is about, and what the lines yield. */
 export interface ThingsByRow {
@@ -15,11 +15,10 @@ export interface ThingsByRow {
 /** What heads a column whose cells say something else of their lines, even where they name things. */
 const OF_ELSE =
   /site|place|holder|serial|lot|supplier|maker|duty|status|fits|alternatives|replacedby|task|order|key|value/;
-/** The share of a column's filled cells that must name a thing, and the most different texts in one that sorts lines. */
+/** The share of a column's filled cells that must name a thing. */
 const MOSTLY = 0.5;
-const MOST_TEXTS = 200;
 /** Lines looked at before all are, spread evenly over the list. */
-const LOOKED_AT = 500;
+const LOOKED_AT = 300;
 /** The share of different names from which a list holds each thing once. */
 const MOSTLY_ONCE = 0.7;
 /** Lists that name things of several kinds line by line without being a list of them. */
@@ -51,17 +50,7 @@ export function thingsByRow(
   const read = new Set(plain.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns)));
   if (isCanonical(plain) && views.every(({ column }) => read.has(column))) return null;
   if (plain.some((output) => numbersBatteries(output, views))) return null;
-  const some = rows.filter((_, at) => at % Math.ceil(rows.length / LOOKED_AT) === 0);
-  const naming = views
-    .filter(
-      ({ meaning, profile }) =>
-        !OF_ELSE.test(meaning.says) && profile.filled > 1 && profile.numbers + profile.dates < MOSTLY,
-    )
-    .map((view) => ({ view, named: linesNaming(some, view.column) }))
-    .filter(({ named }) => named > 0)
-    .sort((a, b) => b.named - a.named || a.view.column - b.view.column)
-    .map(({ view }) => view.column);
-  if (new Set(some.map(({ cells }) => thingOfRow(naming, cells))).size < 2) return null;
+  const naming = thingColumns(rows, views);
   const sorted = new Map<RowThing, GridRow[]>();
   for (const row of rows) {
     const thing = thingOfRow(naming, row.cells);
@@ -78,6 +67,7 @@ export function thingsByRow(
   if (outputs.some((output) => comesAgain(output, sorted.get(output.thing as RowThing) ?? []))) return null;
   const complete = new Set(outputs.filter(isComplete).flatMap(({ thing }) => thing ?? []));
   if (complete.size < 2 || (!complete.has("device") && datedAll(plain, sorted.get("battery") ?? []))) return null;
+  settleThings(outputs, naming);
   return { columns: naming, outputs };
 }
 
@@ -87,22 +77,38 @@ function numbersBatteries({ sheet, fields }: Output, views: readonly ColumnView[
   return views.some(({ column, meaning }) => column === serial && meaning.things === "battery");
 }
 
-/** In how many lines a column names a thing; 0 where it does not in most, or tells single things apart. */
+/** The same for a list whose columns were mapped; null where the mapping is of no list of all sorts. */
+export function thingsAsMapped(
+  outputs: Output[],
+  rows: readonly GridRow[],
+  views: readonly ColumnView[],
+): ThingsByRow | null {
+  if (!outputs.some(({ thing }) => thing)) return null;
+  const columns = thingColumns(rows, views);
+  settleThings(outputs, columns);
+  return { columns, outputs };
+}
+
+/** The columns (0-based) whose words say of most lines what they are about, the best first; empty where all are about one thing. */
+function thingColumns(rows: readonly GridRow[], views: readonly ColumnView[]): number[] {
+  const some = rows.filter((_, at) => at % Math.ceil(rows.length / LOOKED_AT) === 0);
+  const naming = views
+    .filter(
+      ({ meaning, profile }) =>
+        !OF_ELSE.test(meaning.says) && profile.filled > 1 && profile.numbers + profile.dates < MOSTLY,
+    )
+    .map((view) => ({ view, named: linesNaming(some, view.column) }))
+    .filter(({ named }) => named > 0)
+    .sort((a, b) => b.named - a.named || a.view.column - b.view.column)
+    .map(({ view }) => view.column);
+  return new Set(some.map(({ cells }) => thingOfRow(naming, cells))).size < 2 ? [] : naming;
+}
+
+/** In how many lines a column names a thing; 0 where it does not in most of them. */
 function linesNaming(rows: readonly GridRow[], column: number): number {
-  const texts = new Map<string, number>();
-  for (const row of rows) {
-    const text = cellText(cellAt(row, column) ?? null);
-    if (meansEmpty(text)) continue;
-    texts.set(text, (texts.get(text) ?? 0) + 1);
-    if (texts.size > MOST_TEXTS) return 0;
-  }
-  let filled = 0;
-  let named = 0;
-  for (const [text, lines] of texts) {
-    filled += lines;
-    if (rowThing(text) !== null) named += lines;
-  }
-  return named >= filled * MOSTLY ? named : 0;
+  const texts = rows.map((row) => cellText(cellAt(row, column) ?? null)).filter((text) => !meansEmpty(text));
+  const named = texts.filter((text) => rowThing(text) !== null).length;
+  return named >= texts.length * MOSTLY ? named : 0;
 }
 
 /** True where what names a device or battery comes again line by line: a log of checks, not a list of what there is. */

@@ -10,7 +10,7 @@ export type RowThing = (typeof ROW_THINGS)[number];
 
 /** What belongs to a device or battery and is neither. */
 const BESIDES =
-  /(?<!re)charg(er|eur|ing)|cargador|caricabat|ladeger|ladestat|lader\b|kabel|cable|\bcavo|\bcord\b|adapt|cabinet|schrank|\bkast\b|armoire|armario|armadi|szaf|skap\b|\bwall|\bwand|mount|halter|holder|soporte|bracket|houder|cover|tasche|\bbag\b|\bcarry|train|ubung|simul|dummy|\bsign\b|schild|panneau|printer|drucker|software/;
+  /(?<!re)charg|caric|lade(ger|stat|r\b)|ka?bel|cable|cord\b|adapt|cabinet|schrank|kast\b|armoire|armario|wall|wand|mount|halter|holder|bracket|houder|cover|tasche|\bbag\b|train|ubung|simul|dummy|sign\b|schild|print/;
 /** A device of these words is a set of things around one. */
 const SET_AROUND = /\bkit\b|\bcase\b|koffer/;
 /** Words by which a text speaks of two things at once. */

@@ -132,7 +132,7 @@ Parches,,L1,31/03/2027,Planta 1
         { item: "Parches", lot: "L1", place: "Planta 1" },
       ],
     },
-    findings: ["holder-open"],
+    findings: ["holder-presumed"],
   },
   {
     name: "a Swedish list with what belongs to a device right below it",
