@@ -36,7 +36,7 @@ export function workerText() {
 }
 
 /** What the bundler notes for itself of calls that do nothing but give a value. */
-const MARKS = /\/\* @__PURE__ \*\/ ?/g;
+const MARKS = /\/\* @__PURE__ \*\//g;
 
 const SCRIPT = /(<script type="module")[^>]*>([\s\S]+?)(<\/script>)/;
 
