@@ -14,11 +14,14 @@ const MOST = 0.5;
  */
 export function noteBlankUnits(table: Table, plans: readonly RowPlan[], state: TableState, log: FindingLog): void {
   const { file, sheet } = table.grid;
-  const lines = table.rows.filter((_, row) => state.live[row]! > 0);
-  for (const plan of plans) {
-    const { sheet: of, fields, beside } = plan.output;
-    const column = fields.find(({ spec }) => spec.field === "expiry")?.columns[0];
-    if (of.kind !== "dated_stock" || beside || plan.own === null || column === undefined) continue;
+  const registered = plans.filter(
+    ({ own, output: { sheet: of, beside } }) => of.kind === "dated_stock" && !beside && own !== null,
+  );
+  // most sheets are no registers, and need no list of their lines
+  const lines = registered.length === 0 ? [] : table.rows.filter((_, row) => state.live[row]! > 0);
+  for (const plan of registered) {
+    const column = plan.output.fields.find(({ spec }) => spec.field === "expiry")?.columns[0];
+    if (column === undefined) continue;
     const blank = lines.filter(({ cells }: GridRow) => !speaksOf(plan, cells));
     if (blank.length >= MOST * lines.length) continue;
     for (const { line } of blank)
