@@ -37,6 +37,7 @@ export { knowsNothing } from "./out/knows-nothing.ts";
 export { ordersCsv } from "./out/orders-csv.ts";
 export { ordersIcs } from "./out/orders-ics.ts";
 export { ordersText } from "./out/orders-text.ts";
+export { remarkedFaults } from "./out/out-now.ts";
 export { packsCsv } from "./out/packs-csv.ts";
 export { packsText } from "./out/packs-text.ts";
 export { pairMoves } from "./out/pair-moves.ts";
@@ -45,6 +46,7 @@ export { proveJson, proveText } from "./out/prove-out.ts";
 export { readPlan } from "./out/read-plan.ts";
 export { scanText } from "./out/scan-text.ts";
 export { setAsideCsv } from "./out/set-aside-csv.ts";
+export { yearsAboveSafe } from "./out/spend-notes.ts";
 export { summaryText } from "./out/summary-text.ts";
 export type { TextSetting } from "./out/text-section.ts";
 // Recalls

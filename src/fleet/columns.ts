@@ -181,18 +181,11 @@ export const SHEETS: readonly SheetSpec[] = [
     "runtime_tests",
     [
       column("serial", "text", required),
-      column("date", "date", {
-        ...amount,
-        notAfterAsOf: true,
-      }),
+      column("date", "date", { ...amount, notAfterAsOf: true }),
       column("minutes", "number", measure),
       column("wh", "number", measure),
       column("ah", "number", measure),
-      column("percent", "percent", {
-        measures: true,
-        failsBelow: true,
-        expects: "a capacity from 5 to 130 % of rated",
-      }),
+      column("percent", "percent", { ...measure, min: 5, expects: "a capacity from 5 to 130 % of rated" }),
       column("result", "choice", { choices: ["pass", "fail"] }),
       column("load_w", "number"),
       column("temperature_c", "number", celsius),

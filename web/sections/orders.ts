@@ -1,4 +1,4 @@
-import { yearsAboveSafe } from "../../src/out/spend-notes.ts";
+import { yearsAboveSafe } from "../../src/index.ts";
 import { spend } from "../charts/spend.ts";
 import { make } from "../dom.ts";
 import { offerDownload } from "../download.ts";

@@ -1,5 +1,4 @@
-import type { Plan } from "../../src/index.ts";
-import { remarkedFaults } from "../../src/out/out-now.ts";
+import { type Plan, remarkedFaults } from "../../src/index.ts";
 import { dayWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { points } from "./section.ts";
