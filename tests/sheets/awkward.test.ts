@@ -6,6 +6,7 @@ import { COUNTRIES } from "./awkward/countries.ts";
 import { COUNTS } from "./awkward/counts.ts";
 import { DEPARTMENTS } from "./awkward/departments.ts";
 import { HEADERS } from "./awkward/headers.ts";
+import { KEEPERS } from "./awkward/keepers.ts";
 import { LANGUAGES } from "./awkward/languages.ts";
 import { LISTS } from "./awkward/lists.ts";
 import { OFFICES } from "./awkward/offices.ts";
@@ -32,6 +33,7 @@ describe.each([
   ["shapes", SHAPES],
   ["sheets of workshops", WORKSHOPS],
   ["lists of all sorts", SORTS],
+  ["sheets of many keepers", KEEPERS],
   ["lists that count devices", COUNTS],
   ["registers with several tests in a line", REPEATED_TESTS],
 ])("readSheets: awkward %s", (_, sheets) => {

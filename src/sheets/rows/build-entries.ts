@@ -83,7 +83,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   }
   lines.note();
   noteUnreadFaults(table, unread, entries, log);
-  noteBlankUnits(table, plans, state, log);
+  if (table.thingColumns.length === 0) noteBlankUnits(table, plans, state, log);
   if (table.thingColumns.length > 0) holdByDevices(table, entries, log);
   return { state, entries, beside, readers };
 }

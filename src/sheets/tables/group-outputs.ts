@@ -11,7 +11,10 @@ export function impliedItem(views: readonly ColumnView[]): string {
       ({ things, meaning }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)) && meaning.subject !== "",
     ) ?? views.find(({ groupSubject }) => groupSubject !== "");
   if (!named) return "";
-  return named.groupSubject !== "" && !named.meaning.things ? named.groupSubject : named.meaning.subject;
+  const { groupSubject, meaning } = named;
+  if (groupSubject === "" || meaning.things) return meaning.subject;
+  // "Adult exp" and "Peds exp" below "Pads" are two items
+  return meaning.variant === "" ? groupSubject : `${groupSubject} ${meaning.subject}`;
 }
 
 /** Columns of one thing that stand together: the second pads, the child's pads, the battery. */

@@ -107,11 +107,13 @@ function interpretPlain(views: readonly ColumnView[], heading: Heading | null): 
     }
   }
   readings.sort((a, b) => b.points - a.points);
-  const [best] = readings;
-  if (!best) return { best: null, tied: [] };
-  const rivals = readings.filter(
-    (other) => best.points - other.points < TIE_MARGIN && kindsOf(other) !== kindsOf(best) && !isPartOf(other, best),
+  const [first] = readings;
+  if (!first) return { best: null, tied: [] };
+  const close = readings.filter(
+    (other) => first.points - other.points < TIE_MARGIN && kindsOf(other) !== kindsOf(first),
   );
+  const best = close.find((other) => isPartOf(first, other)) ?? first;
+  const rivals = close.filter((other) => kindsOf(other) !== kindsOf(best) && !isPartOf(other, best));
   return { best, tied: rivals.length > 0 && !isCanonical(best.outputs) ? [best, ...rivals] : [] };
 }
 

@@ -117,7 +117,7 @@ function addsNothing(word: string, { kind }: SheetSpec, { type, unit }: ColumnSp
 /** Points taken from a column of names whose cells speak against it. */
 function oddName({ meaning, things, profile }: ColumnView, { kind }: SheetSpec, { name, type }: ColumnSpec): number {
   const { filled, distinct, counts, yesNo, numbers } = profile;
-  const few = filled > 2 && distinct < MOSTLY_DIFFERENT;
+  const few = filled > 1 && distinct < MOSTLY_DIFFERENT;
   const bare = things !== "" && meaning.says === "";
   if (type === "date" && yesNo > MOSTLY_YES_NO) return POINTS.byWords;
   if (type === "text" && yesNo > MOSTLY_YES_NO && name !== "held") return WRONG_CONTENTS;
