@@ -1,5 +1,6 @@
 import { catalogueRowsByItem, firstFact } from "../fleet/catalogue-facts.ts";
 import { type Fleet, type ItemKind, nameKey } from "../fleet/rows.ts";
+import { itemsWithUseBy } from "./dated-packs.ts";
 
 /** What the catalogue says of an item's life. */
 export interface ItemLimits {
@@ -13,12 +14,13 @@ export interface ItemLimits {
 
 const NOTHING_SAID: ItemLimits = { kind: null, serviceMonths: null, maxCycles: null, useByMonths: null };
 
-/** Limits by item key; an item without a catalogue row has none. */
+/** Limits by item key; an item without a catalogue row has none, and a kind only where its packs' dates tell it. */
 export function itemLimits(fleet: Fleet): (item: string) => ItemLimits {
   const rows = catalogueRowsByItem(fleet);
+  const dated = itemsWithUseBy(fleet);
   return (item) => {
     const list = rows.get(nameKey(item));
-    if (!list) return NOTHING_SAID;
+    if (!list) return dated.has(nameKey(item)) ? { ...NOTHING_SAID, kind: "primary" } : NOTHING_SAID;
     const kind = firstFact(list, (row) => row.kind);
     return {
       kind,
@@ -29,7 +31,7 @@ export function itemLimits(fleet: Fleet): (item: string) => ItemLimits {
   };
 }
 
-/** Whether packs of an item fade by use: all but those that the catalogue calls primary. */
+/** Whether packs of an item fade by use: all but those that the catalogue, or their use-by dates, call primary. */
 export function rechargeable(fleet: Fleet): (item: string) => boolean {
   const limitsOf = itemLimits(fleet);
   return (item) => limitsOf(item).kind !== "primary";

@@ -16,8 +16,16 @@ export interface LifeLimit {
  * The earliest limit on a pack's life, or null where there is none. One that is held may not be used, and counts as due
  * until it is released. Age counts from when the pack was made;
  * service_months from its first day in service; cycles at the pack's own rate, else its duty's.
+ *
+ * @param useBy  the date that stands on the pack itself, or null
  */
-export function earliestLimit(pack: PackRow, clock: PackClock, limits: ItemLimits, policy: Policy): LifeLimit | null {
+export function earliestLimit(
+  pack: PackRow,
+  clock: PackClock,
+  limits: ItemLimits,
+  useBy: Day | null,
+  policy: Policy,
+): LifeLimit | null {
   if (pack.held !== null) return { day: policy.asOf, cause: "held" };
   const found: LifeLimit[] = [];
   const note = (day: Day | null, cause: LifeLimit["cause"]) => {
@@ -27,6 +35,7 @@ export function earliestLimit(pack: PackRow, clock: PackClock, limits: ItemLimit
     day === null || months === null ? null : addMonths(day, months);
   note(monthsAfter(clock.start, policy.packMaxAgeMonths), "age");
   note(monthsAfter(pack.inService ?? clock.start, limits.serviceMonths), "service-life");
+  note(useBy, "use-by");
   if (limits.useByMonths !== null) note(monthsAfter(pack.made ?? clock.start, limits.useByMonths), "use-by");
   const most = Math.min(policy.packMaxCycles ?? Infinity, limits.maxCycles ?? Infinity);
   note(dayOfCycles(clock, policy.asOf, most), "cycles");

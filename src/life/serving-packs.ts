@@ -3,6 +3,7 @@ import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { heededReadings } from "../fade/heeded-readings.ts";
 import { knownBy } from "../fade/known-fleet.ts";
 import { packClocks } from "../fade/pack-clock.ts";
+import { useByDates } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import { averageLasting, type Exposure } from "./failure-chances.ts";
@@ -50,6 +51,7 @@ export function servingPacks(fleet: Fleet, policy: Policy): ServingPacks {
   const clocks = packClocks(knownBy(fleet, asOf), asOf, policy.activationEnergyEv);
   const failedOn = standingFailures(fleet, asOf);
   const firstTest = firstTests(fleet, asOf);
+  const useBy = useByDates(fleet);
   const sites = new Map(fleet.devices.map((device) => [nameKey(device.device), device.site]));
   const serving = fleet.packs.filter((pack) => pack.retired === null || pack.retired > asOf);
   const packs = serving
@@ -74,7 +76,7 @@ export function servingPacks(fleet: Fleet, policy: Policy): ServingPacks {
         exposure,
         lasting: exposure === null ? null : averageLasting(exposure),
         failedOn: fading?.readings.failedOn ?? failedOn.get(key) ?? null,
-        limit: earliestLimit(pack, clock, life.limits, policy),
+        limit: earliestLimit(pack, clock, life.limits, useBy.get(key) ?? null, policy),
       };
     });
   return { items, packs, stock: serving.filter(isStock) };

@@ -1,5 +1,6 @@
 import { groupBy } from "../fleet/group-by.ts";
 import { type Item, type ItemBook, itemBook } from "../fleet/item-book.ts";
+import { listedAsPack } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { Fleet, UseLogRow } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
@@ -16,7 +17,7 @@ export interface ItemPlaces {
   use: ItemUse | null;
   /** By key ascending. */
   places: readonly ItemPlace[];
-  /** All rows of the item's dated stock, wherever they are. */
+  /** All rows of the item's dated stock, wherever they are, but those that are packs. */
   stock: readonly StockUnit[];
 }
 
@@ -39,7 +40,8 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
   const { from, uses } = usesByItem(fleet, book, policy);
   const packItems = new Set(fleet.packs.flatMap((pack) => (pack.item === null ? [] : [book.find(pack.item).key])));
   const stock = stockUnits(fleet, book, takes, policy);
-  const stockOf = stockByItem(stock);
+  const isPack = listedAsPack(fleet);
+  const stockOf = stockByItem(stock.filter(({ row }) => !isPack(row)));
   const routine = groupBy(
     fleet.routine.filter((row) => row.item !== null),
     (row) => book.find(row.item!).key,

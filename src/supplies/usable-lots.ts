@@ -1,5 +1,7 @@
+import type { Day } from "../calendar/day.ts";
 import { monthOfDay } from "../calendar/month.ts";
 import { itemBook } from "../fleet/item-book.ts";
+import { listedAsPack, useByDates } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import { whoTakes } from "../fleet/who-takes.ts";
@@ -18,11 +20,13 @@ import { expiryOfArrival, fittableUntil, packShelfEnd } from "./unit-life.ts";
 export function usableLots(fleet: Fleet, policy: Policy, stockPacks: readonly PackRow[]): UsableLot[] {
   const book = itemBook(fleet);
   const { devices, retired } = whoTakes(fleet, book, policy.asOf);
+  const isPack = listedAsPack(fleet);
+  const useBy = useByDates(fleet);
   const lots: UsableLot[] = [];
   for (const row of fleet.datedStock) {
     const place = row.place === null ? "" : nameKey(row.place);
     // what lies in a device out of service is in no store: nobody can count on finding it
-    if (row.held !== null || row.quantity <= 0 || devices.has(place) || retired.has(place)) continue;
+    if (isPack(row) || row.held !== null || row.quantity <= 0 || devices.has(place) || retired.has(place)) continue;
     const item = book.find(row.item);
     const reference = row.lot ?? row.serial;
     const usableUntil = fittableUntil(row, item, policy);
@@ -44,7 +48,7 @@ export function usableLots(fleet: Fleet, policy: Policy, stockPacks: readonly Pa
       item: item.name,
       quantity: 1,
       availableFrom: policy.asOf,
-      usableUntil: packShelfEnd(item, pack.made),
+      usableUntil: earlier(packShelfEnd(item, pack.made), useBy.get(nameKey(pack.serial)) ?? null),
       place: pack.site,
       origin: "shelf",
       reference: pack.serial,
@@ -89,4 +93,9 @@ function compare(a: readonly (string | number)[], b: readonly (string | number)[
     if (a[i] !== b[i]) return a[i]! < b[i]! ? -1 : 1;
   }
   return 0;
+}
+
+/** The earlier of two days, of which either may not be known. */
+function earlier(one: Day | null, other: Day | null): Day | null {
+  return one === null || other === null ? (one ?? other) : Math.min(one, other);
 }

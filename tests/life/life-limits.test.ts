@@ -9,8 +9,8 @@ const asOf = day("2026-11-01");
 const start = day("2024-11-01");
 const limits = { serviceMonths: 36, maxCycles: 400, useByMonths: null } as ItemLimits;
 const clock = (cycles: number) => ({ start, cyclesPerYear: 0, cyclesAt: () => cycles }) as unknown as PackClock;
-const limitAt = (cycles: number, held: string | null = null) =>
-  earliestLimit(pack("A", { inService: start, held }), clock(cycles), limits, {
+const limitAt = (cycles: number, held: string | null = null, useBy: number | null = null) =>
+  earliestLimit(pack("A", { inService: start, held }), clock(cycles), limits, useBy, {
     ...defaultPolicy(asOf),
     packMaxAgeMonths: 60,
   });
@@ -18,6 +18,11 @@ const limitAt = (cycles: number, held: string | null = null) =>
 it("the earliest of age, service life and cycles ends a pack; at its last cycle it is due at once", () => {
   expect(limitAt(399)).toEqual({ day: day("2027-11-01"), cause: "service-life" });
   expect(limitAt(400)).toEqual({ day: asOf, cause: "cycles" });
+});
+
+it("a use-by date of its own ends a pack where it is the earlier", () => {
+  expect(limitAt(399, null, day("2027-10-31"))).toEqual({ day: day("2027-10-31"), cause: "use-by" });
+  expect(limitAt(399, null, day("2027-11-30"))).toEqual({ day: day("2027-11-01"), cause: "service-life" });
 });
 
 it("a pack that is held may not be used: it is due now, whatever else would end it", () => {

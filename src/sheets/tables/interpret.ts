@@ -4,6 +4,7 @@ import { isAside } from "../words/parse-header.ts";
 import { withAlikeDates } from "./alike-dates.ts";
 import { assign } from "./assign.ts";
 import { unclearCounts } from "./counted-things.ts";
+import { withOneItem } from "./dated-batteries.ts";
 import { datedOutputs } from "./dated-columns.ts";
 import { groupOutputs, impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
@@ -66,7 +67,10 @@ export function interpret(views: readonly ColumnView[], heading: Heading | null)
   const { best, unclear } = interpreted;
   const counted = unclear ?? unclearCounts(views, best?.outputs ?? []);
   if (best === null || counted !== null) return { best: null, tied: [], unclear: counted ?? unclearTests(views) };
-  return { ...interpreted, best: { ...best, outputs: withUndatedResult(withAlikeDates(best.outputs, views), views) } };
+  return {
+    ...interpreted,
+    best: { ...best, outputs: withOneItem(withUndatedResult(withAlikeDates(best.outputs, views), views)) },
+  };
 }
 
 function interpretAll(views: readonly ColumnView[], heading: Heading | null): Interpreted {

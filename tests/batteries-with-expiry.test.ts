@@ -1,0 +1,56 @@
+import { describe, expect, it } from "vitest";
+import { dayFromIso } from "../src/calendar/day.ts";
+import { defaultPolicy } from "../src/fleet/policy.ts";
+import { makePlan } from "../src/index.ts";
+import { forecastPacks } from "../src/life/forecast-packs.ts";
+import { usableLots } from "../src/supplies/usable-lots.ts";
+import { read } from "./sheets/sheet-file.ts";
+
+const AS_OF = dayFromIso("2026-11-01")!;
+const planOf = (sheets: string | Record<string, string>) => makePlan(read(sheets), defaultPolicy(AS_OF));
+const needed = (plan: ReturnType<typeof planOf>) =>
+  Object.fromEntries(plan.demand.map(({ item, cumulative }) => [item, cumulative.p50.at(-1)]));
+
+// derived by hand: each battery is one need, on the earlier of its dates
+describe("batteries with a serial and an expiry", () => {
+  const REGISTER =
+    "AED,Site,Battery S/N,Battery installed,Battery expires,Pad expires\n" +
+    "AED-1,Pool,B1,2023-02-01,2027-03-31,2027-06-30\nAED-2,Hall,B2,2024-02-01,2028-03-31,2028-06-30\nAED-3,Gym,B3,2022-02-01,2026-12-31,2027-06-30\n";
+
+  it("of a register are each one need, by the date that stands on it", () => {
+    const plan = planOf(REGISTER);
+    expect(needed(plan)).toEqual({ Battery: 3, Pad: 3 });
+    expect(plan.packs.map(({ serial, replaceBy }) => [serial, replaceBy.p50, replaceBy.because]).sort()).toEqual([
+      ["B1", "2027-03-31", "use-by"],
+      ["B2", "2028-03-31", "use-by"],
+      ["B3", "2026-12-31", "use-by"],
+    ]);
+  });
+
+  it("fade as well where they were charged or tested", () => {
+    const cycled = REGISTER.replace("Battery expires", "Battery cycles,Battery expires").replace(
+      /,(202\d-02-01),/g,
+      ",$1,120,",
+    );
+    const plan = planOf(cycled);
+    expect(needed(plan).Battery).toBeGreaterThanOrEqual(3);
+    expect(plan.packs.every(({ capacityNow }) => capacityNow !== null)).toBe(true);
+    expect(plan.packs.find(({ serial }) => serial === "B3")!.replaceBy.p90! <= "2026-12-31").toBe(true);
+  });
+
+  it("are no spare besides the pack on the shelf", () => {
+    const lots = (dated: string) => {
+      const { fleet } = read({
+        "packs.csv": "serial,item,device,in_service,made\nB1,cell,D1,2022-01-01,2021-12-01\nS1,cell,,,2026-06-01\n",
+        "catalogue.csv": "item,kind,service_months\ncell,primary,60\n",
+        "devices.csv": "device,type\nD1,AED\n",
+        "dated_stock.csv": `item,expiry,serial,quantity,place\n${dated}`,
+      });
+      const policy = defaultPolicy(AS_OF);
+      const found = usableLots(fleet, policy, forecastPacks(fleet, policy).stock);
+      return found.filter(({ item }) => item === "cell").map(({ quantity, usableUntil }) => [quantity, usableUntil]);
+    };
+    expect(lots("pads,2027-05-31,,1,Store\n")).toEqual([[1, null]]);
+    expect(lots("cell,2030-05-31,s1,1,Store\n")).toEqual([[1, dayFromIso("2030-05-31")]]);
+  });
+});
