@@ -17,6 +17,7 @@ import { ownOutput } from "./own-outputs.ts";
 import { type SetAsidePart, setAsideParts } from "./set-aside-tables.ts";
 import type { Output, Table } from "./table.ts";
 import { thingsAsMapped, thingsByRow } from "./things-by-row.ts";
+import { dropTitles, repeatsTitle } from "./title-lines.ts";
 import { unreadTable } from "./unread-table.ts";
 
 /** The least share of a row's cells that must name something known, in a header and in one below a table. */
@@ -226,17 +227,6 @@ function mayStartTable(
     : strong >= 3 && strong >= filled * MIN_STRONG_SHARE;
 }
 
-/** How many lines above a header may come again at the head of each printed page, and the shortest text of one. */
-const PAGE_HEAD_LINES = 6;
-const SHORTEST_TITLE = 8;
-
-/** True for a line that starts as one above the header does: the head of a further page. */
-function repeatsTitle({ cells }: GridRow, rows: readonly GridRow[], { at }: Found): boolean {
-  const first = cells.find((cell) => cell !== null && cell !== "");
-  if (typeof first !== "string" || first.length < SHORTEST_TITLE) return false;
-  return rows.slice(Math.max(0, at - PAGE_HEAD_LINES), at).some((above) => above.cells.includes(first));
-}
-
 function sameHeader(a: HeaderRows, b: HeaderRows): boolean {
   const same = (x: readonly (string | null)[], y: readonly (string | null)[]) => {
     for (let i = 0; i < Math.max(x.length, y.length); i++)
@@ -252,22 +242,6 @@ function mappedAt(rows: readonly GridRow[], at: number, columns: ColumnsFile, gr
   const next = rows[at + 1];
   const candidates = [oneRowHeader(row), ...(next ? [twoRowHeader(row, next, grid.spans)] : [])];
   return mappedHeader(candidates, columns, grid.file, grid.sheet);
-}
-
-/** Takes the title lines of the next table off the end of the one before. */
-function dropTitles(before: Found | null, header: GridRow): void {
-  let line = header.line;
-  for (let last = before?.body.at(-1); before && last; last = before.body.at(-1)) {
-    const filled = last.cells.filter((cell) => cell !== null && String(cell).trim() !== "");
-    const title =
-      filled.length === 1 &&
-      typeof filled[0] === "string" &&
-      !before.odd.has(before.body.length - 1) &&
-      line - last.line <= 2;
-    if (!title) return;
-    line = last.line;
-    before.body.pop();
-  }
 }
 
 function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number: number): Table {
