@@ -26,7 +26,9 @@ describe("a test's result that no column dates", () => {
   });
 
   it("is none where it is a figure, nor where the pads were tested", () => {
-    expect(held(`${HEAD},Test result\nB1,Van 1,2023-03-01,92\nB2,Van 2,2023-03-01,88\n`)).toEqual([null, null]);
+    const figures = read(`${HEAD},Test result\nB1,Van 1,2023-03-01,92\nB2,Van 2,2023-03-01,88\n`);
+    expect(figures.fleet.packs.map((pack) => pack.held)).toEqual([null, null]);
+    expect(figures.findings.map(({ code }) => code)).toEqual(["column-unread"]);
     expect(held(`${HEAD},Pad result\nB1,Van 1,2023-03-01,FAIL\n`)).toEqual([null]);
   });
 
