@@ -52,14 +52,14 @@ function keptEntries(built: readonly BuiltTable[], log: FindingLog): Map<string,
   );
   if (byKind.has("runtime_tests"))
     byKind.set("runtime_tests", dropOverRated(new Map(byKind).set("catalogue", catalogue), log));
-  const tests = byKind.get("runtime_tests") ?? [];
-  if ((byKind.get("packs") ?? []).length === 0 && tests.length > 0) byKind.set("packs", packsOfTests(tests, log));
   findUnknownNames(byKind, log);
   findDatesOutOfOrder(byKind, log);
   findImpossibleTests(byKind, log);
   findUnusablePolicy(byKind, log);
   // names are held against catalogues proper only: a list of stock need not name all there is
   if (catalogue.length > 0) byKind.set("catalogue", catalogue);
+  const tests = byKind.get("runtime_tests") ?? [];
+  if ((byKind.get("packs") ?? []).length === 0 && tests.length > 0) byKind.set("packs", packsOfTests(tests, log));
   return byKind;
 }
 

@@ -10,7 +10,11 @@ import type { Entry } from "./entry.ts";
 export function packsOfTests(tests: readonly Entry[], log: FindingLog): Entry[] {
   const sheet = sheetSpec("packs");
   const packs = new Map<string, Entry>();
+  let last: unknown = null;
   for (const { values: test, state, row } of tests) {
+    // rows of one pack mostly stand together
+    if (test.serial === last) continue;
+    last = test.serial;
     const key = nameKey(String(test.serial));
     if (packs.has(key)) continue;
     const values = { ...blank(), serial: test.serial, source: test.source };
