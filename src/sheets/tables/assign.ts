@@ -1,7 +1,6 @@
 import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
-import { DATED_THINGS } from "../words/vocabulary.ts";
 import { fieldSource } from "./field-source.ts";
-import { type ColumnView, MIN_POINTS, pointsFor } from "./score-column.ts";
+import { type ColumnView, datedThing, MIN_POINTS, pointsFor } from "./score-column.ts";
 import type { FieldSource } from "./table.ts";
 
 /** Gives each field its best column, best pairs first; a column like it in every word is a copy. */
@@ -14,7 +13,8 @@ export function assign(sheet: SheetSpec, views: readonly ColumnView[]): FieldSou
     }
   }
   pairs.sort((a, b) => b.points - a.points || a.view.column - b.view.column);
-  const dated = datedThing(pairs.find(({ spec }) => spec.name === "expiry")?.view);
+  const expiring = pairs.find(({ spec }) => spec.name === "expiry")?.view;
+  const dated = expiring === undefined ? "" : datedThing(expiring);
   const fields = new Map<ColumnSpec, { source: FieldSource; words: string }>();
   const taken = new Set<ColumnView>();
   for (const { spec, view, points } of pairs) {
@@ -27,11 +27,6 @@ export function assign(sheet: SheetSpec, views: readonly ColumnView[]): FieldSou
     taken.add(view);
   }
   return sheet.columns.flatMap((spec) => fields.get(spec)?.source ?? []);
-}
-
-/** The pads, gel or the like that a column is about; empty where it names none. */
-function datedThing(view: ColumnView | undefined): string {
-  return view?.things.split(" ").find((thing) => DATED_THINGS.has(thing)) ?? "";
 }
 
 function wordsOf({ meaning, groupSubject }: ColumnView): string {

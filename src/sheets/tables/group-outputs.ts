@@ -1,15 +1,14 @@
 import { type ColumnSpec, type SheetKind, sheetSpec } from "../../fleet/columns.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import { fieldSource, sharedField } from "./field-source.ts";
-import { type ColumnView, MIN_POINTS, pointsFor } from "./score-column.ts";
+import { type ColumnView, datedThing, MIN_POINTS, pointsFor } from "./score-column.ts";
 import type { FieldSource, Output } from "./table.ts";
 
 /** The name that the header of a group gives to an item that no cell names. */
 export function impliedItem(views: readonly ColumnView[]): string {
   const named =
-    views.find(
-      ({ things, meaning }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)) && meaning.subject !== "",
-    ) ?? views.find(({ groupSubject }) => groupSubject !== "");
+    views.find((view) => datedThing(view) !== "" && view.meaning.subject !== "") ??
+    views.find(({ groupSubject }) => groupSubject !== "");
   if (!named) return "";
   const { groupSubject, meaning } = named;
   if (groupSubject === "" || meaning.things) return meaning.subject;
@@ -68,7 +67,7 @@ function groupsOf(left: readonly ColumnView[]): Group[] {
   const groups = new Map<string, Group>();
   let last = null as string | null;
   for (const view of left) {
-    const thing = view.things.split(" ").find((each) => DATED_THINGS.has(each)) ?? "";
+    const thing = datedThing(view);
     if (thing === "" && view.things !== "") continue;
     const { variant, index } = view;
     const named = `${thing}/${variant}/${index}`;

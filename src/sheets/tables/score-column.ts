@@ -3,6 +3,7 @@ import type { CellPart } from "../values/lot-and-date.ts";
 import { headerWords } from "../words/header-words.ts";
 import { HEADER_POINTS, POINTS, type Points } from "../words/meanings.ts";
 import { type HeaderMeaning, tellsStatus } from "../words/parse-header.ts";
+import { DATED_THINGS } from "../words/vocabulary.ts";
 import type { Profile } from "./profile.ts";
 
 /** A header below this share of known letters names nothing. */
@@ -56,6 +57,11 @@ export interface ColumnView {
   profile: Profile;
   /** The part of its cells that is looked at; null for all of them. */
   part: CellPart | null;
+}
+
+/** The pads, gel, battery or the like that a column is about; empty where it names none. */
+export function datedThing({ things }: Pick<ColumnView, "things">): string {
+  return things.split(" ").find((thing) => DATED_THINGS.has(thing)) ?? "";
 }
 
 /** Points of a column as one field of a sheet: by its words, less where its cells speak against them; 0 for none. */
