@@ -83,8 +83,8 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   }
   lines.note();
   noteUnreadFaults(table, unread, entries, log);
-  if (table.thingColumns.length === 0) noteBlankUnits(table, plans, state, log);
   if (table.thingColumns.length > 0) holdByDevices(table, entries, log);
+  else noteBlankUnits(table, plans, state, log);
   return { state, entries, beside, readers };
 }
 

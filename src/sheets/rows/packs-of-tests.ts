@@ -9,6 +9,7 @@ import type { Entry } from "./entry.ts";
  */
 export function packsOfTests(tests: readonly Entry[], log: FindingLog): Entry[] {
   const sheet = sheetSpec("packs");
+  const blank = Object.fromEntries(sheet.columns.map(({ field }) => [field, null]));
   const packs = new Map<string, Entry>();
   let last: unknown = null;
   for (const { values: test, state, row } of tests) {
@@ -17,7 +18,7 @@ export function packsOfTests(tests: readonly Entry[], log: FindingLog): Entry[] 
     last = test.serial;
     const key = nameKey(String(test.serial));
     if (packs.has(key)) continue;
-    const values = { ...blank(), serial: test.serial, source: test.source };
+    const values = { ...blank, serial: test.serial, source: test.source };
     packs.set(key, { sheet, values, time: "", product: null, state, row });
   }
   const [first] = tests;
@@ -29,8 +30,4 @@ export function packsOfTests(tests: readonly Entry[], log: FindingLog): Entry[] 
     }));
   }
   return [...packs.values()];
-}
-
-function blank(): Record<string, unknown> {
-  return Object.fromEntries(sheetSpec("packs").columns.map(({ field }) => [field, null]));
 }
