@@ -1,13 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { dayFromIso } from "../src/calendar/day.ts";
-import { defaultPolicy } from "../src/fleet/policy.ts";
+import { defaultPolicy, type Policy } from "../src/fleet/policy.ts";
 import { makePlan } from "../src/index.ts";
 import { forecastPacks } from "../src/life/forecast-packs.ts";
 import { usableLots } from "../src/supplies/usable-lots.ts";
 import { read } from "./sheets/sheet-file.ts";
 
 const AS_OF = dayFromIso("2026-11-01")!;
-const planOf = (sheets: string | Record<string, string>) => makePlan(read(sheets), defaultPolicy(AS_OF));
+const planOf = (sheets: string | Record<string, string>, policy: Partial<Policy> = {}) =>
+  makePlan(read(sheets), { ...defaultPolicy(AS_OF), ...policy });
 const needed = (plan: ReturnType<typeof planOf>) =>
   Object.fromEntries(plan.demand.map(({ item, cumulative }) => [item, cumulative.p50.at(-1)]));
 
@@ -25,6 +26,28 @@ describe("batteries with a serial and an expiry", () => {
       ["B2", "2028-03-31", "use-by"],
       ["B3", "2026-12-31", "use-by"],
     ]);
+  });
+
+  // a list of all sorts and a register of the same three batteries; 36 months from 2024-01-01 are over on 2027-01-01
+  it.each([
+    [
+      "a list of all sorts",
+      "Category,Serial,Lot,Installed,Expires,Site\n" +
+        "AED,AED-1,,2020-01-01,,Pool\nBattery,B1,,2024-01-01,2028-01-31,Pool\nPads,,L1,,2027-06-30,Pool\n" +
+        "AED,AED-2,,2020-01-01,,Hall\nBattery,B2,,2024-06-01,2027-03-31,Hall\nPads,,L2,,2027-06-30,Hall\n",
+    ],
+    [
+      "a register",
+      "AED,Site,Battery S/N,Battery installed,Battery expires,Pad lot,Pad expires\n" +
+        "AED-1,Pool,B1,2024-01-01,2028-01-31,L1,2027-06-30\nAED-2,Hall,B2,2024-06-01,2027-03-31,L2,2027-06-30\n",
+    ],
+  ])("of %s are packs, due by the earlier of age and expiry, and each is bought once", (_, sheet) => {
+    const plan = planOf(sheet, { packMaxAgeMonths: 36, horizonMonths: 14 });
+    expect(plan.packs.map(({ serial, replaceBy }) => [serial, replaceBy.p50, replaceBy.because]).sort()).toEqual([
+      ["B1", "2027-01-01", "age"],
+      ["B2", "2027-03-31", "use-by"],
+    ]);
+    expect(needed(plan)).toEqual({ [plan.packs[0]!.item!]: 2, [plan.datedStock.at(-1)!.item]: 2 });
   });
 
   it("fade as well where they were charged or tested", () => {

@@ -6,7 +6,7 @@ import type { FindingLog } from "../finding-log.ts";
 import type { Cell, GridRow } from "../grid.ts";
 import { fillFromLabel } from "../labels/fill-from-label.ts";
 import type { Output, Table } from "../tables/table.ts";
-import { cellText, meansEmpty } from "../values/cell-text.ts";
+import { cellText, fillsOne } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
 import { Problem } from "../values/problem.ts";
 import { readCell } from "../values/read-cell.ts";
@@ -110,11 +110,7 @@ function descriptionColumn({ header }: Table, { fields }: Output): number {
 
 /** True where the record says something of the output at all. */
 export function speaksOf({ own, output: { unless } }: RowPlan, cells: readonly Cell[]): boolean {
-  return (own === null || fillsOne(own, cells)) && !(unless && fillsOne(unless, cells));
-}
-
-function fillsOne(columns: readonly number[], cells: readonly Cell[]): boolean {
-  return columns.some((column) => !meansEmpty(cellText(cells[column] ?? null)));
+  return (own === null || fillsOne(own, cells)) && !unless?.(cells);
 }
 
 /** Fills a row's values from a record's cells and its label, noting what is wrong with them. */

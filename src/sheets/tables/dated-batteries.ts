@@ -1,20 +1,37 @@
-import type { FieldSource, Output } from "./table.ts";
+import type { Cell } from "../grid.ts";
+import { cellText, fillsOne } from "../values/cell-text.ts";
+import { readNumber } from "../values/number-text.ts";
+import { columnsOf, type Output } from "./table.ts";
+
+/*
+ * A battery with a serial and an expiry is read twice, as a pack and as dated stock. Its serial says that it is one
+ * (src/fleet/packs-in-stock.ts): the expiry then ends the pack, and is no need and no stock besides.
+ */
 
 /**
- * Outputs in which a battery goes by one item: where a line's battery is read as a pack and, with its expiry, as dated
- * stock, and no column names its item, the pack takes the name that its header gave the other. Else both would be bought.
+ * Outputs in which a battery goes by one item: where no column names it, the pack takes the name that its header gave the
+ * dated unit. Else both would be bought.
  */
 export function withOneItem(outputs: readonly Output[]): Output[] {
   const packs = outputs.find(({ sheet }) => sheet.kind === "packs");
-  const serial = packs && fieldOf(packs, "serial")?.columns[0];
+  const [serial] = packs ? columnsOf(packs, "serial") : [];
   const dated = outputs.find(
-    (output) => output.sheet.kind === "dated_stock" && fieldOf(output, "serial")?.columns[0] === serial,
+    (output) => output.sheet.kind === "dated_stock" && columnsOf(output, "serial")[0] === serial,
   );
   const item = dated?.implied.item;
-  if (!packs || serial === undefined || item === undefined || fieldOf(packs, "item")) return [...outputs];
+  if (!packs || serial === undefined || item === undefined || columnsOf(packs, "item").length > 0) return [...outputs];
   return outputs.map((output) => (output === packs ? { ...packs, implied: { ...packs.implied, item } } : output));
 }
 
-function fieldOf({ fields }: Output, field: string): FieldSource | undefined {
-  return fields.find(({ spec }) => spec.field === field);
+/**
+ * Tells lines of a list of all sorts whose battery is dated stock alone: one with an expiry and no serial, or one that
+ * counts none or several batteries, whose number is then their lot's.
+ */
+export function isDatedOnly(packs: Output, dated: Output): (cells: readonly Cell[]) => boolean {
+  const serial = columnsOf(packs, "serial");
+  const expiry = columnsOf(dated, "expiry");
+  const quantity = columnsOf(dated, "quantity");
+  const isOne = (cells: readonly Cell[]) =>
+    quantity.every((column) => (readNumber(cellText(cells[column] ?? null), ".")?.value ?? 1) === 1);
+  return (cells) => fillsOne(expiry, cells) && !(fillsOne(serial, cells) && isOne(cells));
 }

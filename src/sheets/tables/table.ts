@@ -1,5 +1,5 @@
 import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
-import type { Grid, GridRow } from "../grid.ts";
+import type { Cell, Grid, GridRow } from "../grid.ts";
 import type { CellPart } from "../values/lot-and-date.ts";
 import { POINTS } from "../words/meanings.ts";
 import type { RowThing } from "../words/row-thing.ts";
@@ -33,8 +33,8 @@ export interface Output {
   beside?: true;
   /** In a list of all sorts, what a line must be about to yield this; left out where every line may. */
   thing?: RowThing;
-  /** Columns of which a filled one says that the line yields something else instead. */
-  unless?: number[];
+  /** True for the cells of a line that yields something else instead. */
+  unless?: (cells: readonly Cell[]) => boolean;
 }
 
 /** A row of a table that is not data, with the reason why. */
@@ -74,4 +74,9 @@ export interface Table {
 /** True where every column goes by its canonical name: nothing else can be meant. */
 export function isCanonical(outputs: readonly Output[]): boolean {
   return outputs.every(({ fields }) => fields.every(({ points }) => points >= POINTS.canonical));
+}
+
+/** The columns (0-based) that hold a field of an output; none where it does not stand there. */
+export function columnsOf({ fields }: Output, field: string): readonly number[] {
+  return fields.find(({ spec }) => spec.field === field)?.columns ?? [];
 }

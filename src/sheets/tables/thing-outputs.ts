@@ -5,9 +5,10 @@ import { cellText, meansEmpty } from "../values/cell-text.ts";
 import type { RowThing } from "../words/row-thing.ts";
 import { assign } from "./assign.ts";
 import { columnViews } from "./column-views.ts";
+import { isDatedOnly } from "./dated-batteries.ts";
 import type { HeaderRows } from "./header-rows.ts";
 import type { ColumnView } from "./score-column.ts";
-import type { FieldSource, Output } from "./table.ts";
+import { columnsOf, type Output } from "./table.ts";
 
 /** The lines of a list of all sorts, by what each is about. */
 type SortedLines = ReadonlyMap<RowThing, readonly GridRow[]>;
@@ -48,17 +49,16 @@ export function outputsOfThing(
 }
 
 /**
- * Settles which lines of its thing yield each output: all of them, but a battery with an expiry is due then, whatever its
- * age, and is a pack besides only where its charge cycles are told.
+ * Settles which lines of its thing yield each output: all of them, but a battery is a dated unit only where it has an
+ * expiry, and a pack besides only where both are known for one.
  *
  * @param sorting  the columns that say what a line is about
  */
 export function settleThings(outputs: readonly Output[], sorting: number[]): void {
   for (const output of outputs.filter(({ thing }) => thing)) {
     const [packs, dated] = outputs.filter(({ thing }) => thing === output.thing);
-    const expiry = dated ? columnsOf(dated, "expiry") : [];
-    output.own = output === dated ? expiry : sorting;
-    if (output === packs && columnsOf(packs, "cycles").length === 0) output.unless = expiry;
+    output.own = dated && output === dated ? [...columnsOf(dated, "expiry")] : sorting;
+    if (output === packs && dated) output.unless = isDatedOnly(packs, dated);
   }
 }
 
@@ -73,10 +73,6 @@ export function isComplete({ sheet, fields, thing }: Output): boolean {
 function outputOf(kind: SheetKind, thing: RowThing, views: readonly ColumnView[]): Output {
   const sheet = sheetSpec(kind);
   return { sheet, fields: assign(sheet, views), implied: {}, own: [], thing };
-}
-
-function columnsOf({ fields }: Output, field: string): number[] {
-  return fields.find(({ spec }: FieldSource) => spec.field === field)?.columns ?? [];
 }
 
 /** True for a column of devices that names, in lines of other things, the device that holds them. */

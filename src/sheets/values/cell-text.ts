@@ -26,3 +26,8 @@ export function cellText(cell: Cell): string {
 export function meansEmpty(text: string): boolean {
   return text === "" || (text.length <= 14 && EMPTY_WORDS.has(text.toLowerCase()));
 }
+
+/** True where one of a record's cells in these columns (0-based) holds something. */
+export function fillsOne(columns: readonly number[], cells: readonly Cell[]): boolean {
+  return columns.some((column) => !meansEmpty(cellText(cells[column] ?? null)));
+}

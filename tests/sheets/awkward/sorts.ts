@@ -20,7 +20,10 @@ Fire extinguisher,FE2,F-1,,2027-01-01,Gym
         { device: "A-1001", type: "Defib A", site: "Reception" },
         { device: "A-1002", type: "Defib A", site: "Gym" },
       ],
-      packs: [],
+      packs: [
+        { item: "Bat 9", serial: "B-2001", device: "A-1001" },
+        { item: "Bat 9", serial: "B-2002", device: "A-1002" },
+      ],
       dated_stock: [
         { item: "Bat 9", serial: "B-2001", expiry: "2028-05-31", place: "A-1001" },
         { item: "Pad A", lot: "L123", expiry: "2027-03-31", place: "A-1001" },
@@ -68,6 +71,25 @@ Consumable,Paper roll,P55,4,12/2028,Station 1,
       ],
       use_log: [],
     },
+  },
+  {
+    name: "batteries with an expiry, one by its serial and a carton by its lot",
+    text: `Category,Description,Serial/Lot,Qty,Expiry date,Station
+Device,Defib A,D-01,1,,Station 1
+Battery,Lithium pack,BP-01,1,05/2028,Station 1
+Battery,Lithium pack,,1,06/2028,Station 1
+Battery,Lithium pack,LOT5,3,05/2029,Store
+`,
+    rows: {
+      devices: [{ device: "D-01" }],
+      packs: [{ serial: "BP-01", item: "Lithium pack", device: "D-01" }],
+      dated_stock: [
+        { item: "Lithium pack", serial: "BP-01", quantity: 1, expiry: "2028-05-31", place: "D-01" },
+        { item: "Lithium pack", serial: null, quantity: 1, expiry: "2028-06-30", place: "D-01" },
+        { item: "Lithium pack", serial: "LOT5", quantity: 3, expiry: "2029-05-31", place: "Store" },
+      ],
+    },
+    findings: ["things-by-row", "holder-presumed"],
   },
   {
     name: "asset numbers that are each thing's own",
