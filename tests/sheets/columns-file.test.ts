@@ -63,7 +63,7 @@ describe("columns files", () => {
     const columns = columnsFileOf([file]);
     const again = readSheets([textFile("a.csv", text)], { ...options, columns });
     expect(again.fleet).toEqual(readSheets([file], options).fleet);
-    expect(again.fleet.packs.map(({ serial }) => serial)).toEqual(["B1"]);
+    expect(again.fleet.packs.map(({ serial }) => serial)).toEqual(["B1", "B2"]);
     expect(again.setAside).toEqual([]);
     expect(again.findings.map(({ code }) => code)).toEqual(["things-by-row", "holder-presumed"]);
     expect(parseColumnsFile(JSON.stringify(columns))).toEqual({ columns });
