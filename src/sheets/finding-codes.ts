@@ -56,6 +56,18 @@ export const FINDING_CODES = {
     "1.23457E+11",
     "Format the column as text in the original, type the serial again and save.",
   ),
+  "listed-undated": code(
+    "warning",
+    "A cell lists supplies, and gives no expiry of one of them.",
+    '"2 x adult pads exp 03/2027; 1 roll paper" below "Consumables"',
+    "Write each item's expiry beside it, or give each item a line of its own.",
+  ),
+  "listed-unreadable": code(
+    "warning",
+    "A cell lists supplies, and a part of it names no item or holds several dates.",
+    '"adult pads 03/2027 05/2027" below "Consumables"',
+    "Part the items by semicolons, each with its number and its expiry, or give each a line of its own.",
+  ),
   "column-unread": code(
     "info",
     "A column is not used.",

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { SheetKind } from "../../src/fleet/columns.ts";
 import { canonicalRows } from "../../src/sheets/canonical-rows.ts";
 import type { AwkwardSheet } from "./awkward/awkward-sheet.ts";
+import { CELL_LISTS } from "./awkward/cell-lists.ts";
 import { COUNTRIES } from "./awkward/countries.ts";
 import { COUNTS } from "./awkward/counts.ts";
 import { DEPARTMENTS } from "./awkward/departments.ts";
@@ -35,6 +36,7 @@ describe.each([
   ["lists of all sorts", SORTS],
   ["sheets of many keepers", KEEPERS],
   ["lists that count devices", COUNTS],
+  ["lists inside cells", CELL_LISTS],
   ["registers with several tests in a line", REPEATED_TESTS],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {

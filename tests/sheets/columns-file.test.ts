@@ -55,6 +55,15 @@ describe("columns files", () => {
     expect(parseColumnsFile(JSON.stringify(columns))).toEqual({ columns });
   });
 
+  it("written from a sheet that lists supplies in cells read it the same way again", () => {
+    const text = 'Vehicle,Kit\nA 1,"2 x pads exp 03/2027; 1 gel exp 04/2027"\nA 2,1 x pads exp 05/2027\n';
+    const file = textFile("a.csv", text);
+    const options = { asOf: AS_OF, dateOrder: null };
+    const again = readSheets([textFile("a.csv", text)], { ...options, columns: columnsFileOf([file]) });
+    expect(again.fleet.datedStock).toHaveLength(3);
+    expect(again.fleet).toEqual(readSheets([file], options).fleet);
+  });
+
   it("written from a list of all sorts read it the same way again, as what each line says it is", () => {
     const text =
       "Type,Model,Serial,Lot,Expiry,Site\nAED,M,A1,,,North\nBattery,B,B1,,,North\nBattery,B,B2,,2028-01-31,North\nPads,P,,L1,2027-01-31,North\n";

@@ -1,6 +1,7 @@
 import { sheetSpec } from "../../fleet/columns.ts";
 import type { HeaderRows } from "../tables/header-rows.ts";
 import { besideOutput } from "../tables/lists-beside.ts";
+import { listedPartOf } from "../tables/supply-lists.ts";
 import type { FieldSource, Output } from "../tables/table.ts";
 import type { CellPart } from "../values/lot-and-date.ts";
 import { parseHeader } from "../words/parse-header.ts";
@@ -56,6 +57,9 @@ export function mappedOutputs({ rows: { header, groups }, mapped }: MappedHeader
   const outputs = mapped.rows.flatMap(({ kind, item, columns, thing }): Output[] => {
     const sheet = sheetSpec(kind);
     const fields: FieldSource[] = [];
+    // a column named for the item and its number lists several in a cell
+    const listing = columns.item !== undefined && columns.item === columns.quantity ? columns.item : null;
+    const lists = listing === null ? undefined : at.get(sameKey(listing));
     for (const spec of sheet.columns) {
       const name = columns[spec.name];
       const column = name === undefined ? undefined : at.get(sameKey(name));
@@ -65,7 +69,12 @@ export function mappedOutputs({ rows: { header, groups }, mapped }: MappedHeader
         columns: [column],
         by: "mapping",
         headerUnit: parseHeader(header[column] ?? "").unit,
-        part: columns.lot === undefined || columns.lot !== columns.expiry ? null : partFor(spec.name),
+        part:
+          column === lists
+            ? listedPartOf(kind, spec.field)
+            : columns.lot === undefined || columns.lot !== columns.expiry
+              ? null
+              : partFor(spec.name),
         points: 10,
       });
     }
@@ -77,7 +86,8 @@ export function mappedOutputs({ rows: { header, groups }, mapped }: MappedHeader
         ({ required, field }) =>
           !required || implied[field] || (thing && field === "item") || fields.some(({ spec }) => spec.field === field),
       );
-    if (complete) return [{ sheet, fields, implied, own: [], ...(thing && { thing }) }];
+    if (complete)
+      return [{ sheet, fields, implied, own: [], ...(thing && { thing }), ...(lists !== undefined && { lists }) }];
     const list = mapped.rows.find((row) => row.kind === "packs" || row.kind === "dated_stock");
     const named = fields.find(({ spec }) => spec.field === "item");
     if (kind !== "catalogue" || list === undefined || named === undefined) return [];

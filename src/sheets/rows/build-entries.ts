@@ -11,6 +11,7 @@ import { type Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader, type ReadOptions } from "./field-reader.ts";
 import { fillRow, type RowPlan, rowPlan, speaksOf, timeOf } from "./fill-row.ts";
 import { holdByDevices } from "./held-by-device.ts";
+import { listedEntries, listedTable } from "./listed-rows.ts";
 import { ODD_ROW_MESSAGES, oddRowTest } from "./odd-rows.ts";
 import { SortedLines } from "./sorted-lines.ts";
 import { noteUnreadFaults } from "./unread-faults.ts";
@@ -27,7 +28,10 @@ export interface BuiltTable {
 /** Reads every record of a table into entries, noting findings and why a record gave none. */
 export function buildEntries(table: Table, options: ReadOptions, log: FindingLog): BuiltTable {
   const state = new TableState(table);
-  const readers = table.outputs.map((output) => output.fields.map((field) => fieldReader(table, field, options, log)));
+  const readers = table.outputs.map((output) => {
+    const told = output.lists === undefined ? table : listedTable(table, output.lists);
+    return output.fields.map((field) => fieldReader(told, field, options, log));
+  });
   const plans = table.outputs.map((output, at) => rowPlan(table, output, readers[at]!, options, log));
   const entries: Entry[] = [];
   const beside: Entry[] = [];
@@ -68,6 +72,10 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
         // what a line says of its item counts only where the line itself does
         const counts = state.live[row]! > 0 && fillRow(values, plan, record, table, options.asOf, log).code === null;
         if (counts) beside.push({ sheet: plan.output.sheet, values, time: "", product: null, state, row });
+        continue;
+      }
+      if (plan.output.lists !== undefined) {
+        entries.push(...listedEntries(values, plan, record, row, state, options.asOf, log));
         continue;
       }
       const filled = fillRow(values, plan, record, table, options.asOf, log);

@@ -8,6 +8,7 @@ import type { HeaderRows } from "./header-rows.ts";
 import { withTestNumbers } from "./numbered-tests.ts";
 import { profileColumn } from "./profile.ts";
 import type { ColumnView } from "./score-column.ts";
+import { holdsLists } from "./supply-lists.ts";
 
 /** Every named column of a header, with what its words and its cells say. */
 export function columnViews({ header, groups }: HeaderRows, rows: readonly GridRow[], today: Day | null): ColumnView[] {
@@ -37,6 +38,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
       profile: whole,
       part: null,
     };
+    if (holdsLists(meaning.says, rows, column)) return [{ ...view, part: "listed item" }];
     if (!holdsLotAndDate(meaning.says, rows, column)) return [view];
     return (["lot", "date"] as const).map((part) => ({
       ...view,

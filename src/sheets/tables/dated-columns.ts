@@ -68,7 +68,7 @@ export function datedOutputs(views: readonly ColumnView[], heading: Heading | nu
   const measured = kind === "use_log" ? "quantity" : measuredBy(dated, heading);
   const says = `${heading?.text ?? ""} ${dated[0]?.groupSubject ?? ""}`;
   const dates = dated.map(({ name }) => dateOf(name, says));
-  if (measured === null || dates.includes(null) || (kind === "use_log" && !SAYS_USE.test(plain(says))))
+  if (measured === null || dates.includes(null) || (kind === "use_log" && !saysUse(says)))
     return unclear(dated, dates.includes(null));
   const spec = sheet.columns.find(({ name }) => name === measured) as ColumnSpec;
   return dated.map((view, at) => ({
@@ -77,6 +77,11 @@ export function datedOutputs(views: readonly ColumnView[], heading: Heading | nu
     implied: { date: dates[at] as string },
     own: [view.column],
   }));
+}
+
+/** True where a text says that numbers are units used up. */
+export function saysUse(text: string): boolean {
+  return SAYS_USE.test(plain(text));
 }
 
 function unclear(dated: readonly ColumnView[], noYear: boolean): Unclear {

@@ -170,7 +170,8 @@ function headsBetter(
   spans: Grid["spans"],
 ): boolean {
   const row = rows[at];
-  if (!row || looksLikeData(row.cells) || row.cells.some(isNothing) || row.cells.some(isCount)) return false;
+  if (!row || looksLikeData(row.cells) || row.cells.some((cell) => isNothing(cell) || isCount(cell) || isDay(cell)))
+    return false;
   const { known, filled } = knownNames(row.cells);
   if (known < 2 || known < filled * MIN_KNOWN_SHARE) return false;
   const lower = rows[at + 1];
@@ -195,6 +196,11 @@ function isLowerHeader(lower: GridRow, upper: GridRow, spans: Grid["spans"]): bo
 /** True for a bare number that is no year: a line below the names of columns that holds one is a record. */
 function isCount(cell: Cell): boolean {
   return typeof cell === "string" && /^\d{1,3}( \p{L}+)?$/u.test(cell.trim());
+}
+
+/** True for a whole date: below the names of columns it stands in a record. */
+function isDay(cell: Cell): boolean {
+  return typeof cell === "string" && /^\s*\d{1,4}([-/.])\d{1,2}\1\d{2,4}\s*$/.test(cell);
 }
 
 /** True for a cell that says "nothing here", as cells below a header do and headers do not. */

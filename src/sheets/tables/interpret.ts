@@ -8,6 +8,7 @@ import { withOneItem } from "./dated-batteries.ts";
 import { datedOutputs } from "./dated-columns.ts";
 import { groupOutputs, impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
+import type { Interpretation, Interpreted } from "./interpretation.ts";
 import { catalogueBeside, stockBeside } from "./lists-beside.ts";
 import { numberedLots } from "./numbered-lots.ts";
 import { unclearTests } from "./numbered-tests.ts";
@@ -15,14 +16,9 @@ import { placedOutputs } from "./placed-columns.ts";
 import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
 import { speaksFor } from "./speaks-for.ts";
-import { type FieldSource, isCanonical, type Output, type Unclear } from "./table.ts";
+import { withLists } from "./supply-lists.ts";
+import { type FieldSource, isCanonical, type Output } from "./table.ts";
 import { withUndatedResult } from "./undated-results.ts";
-
-/** A reading of a whole header: what rows it yields, and how many points its columns bring. */
-export interface Interpretation {
-  outputs: Output[];
-  points: number;
-}
 
 /** What a log of replaced batteries or a matrix of places is worth as a header. */
 const SPECIAL_POINTS = 20;
@@ -52,17 +48,13 @@ const CURRENCIES: Readonly<Record<string, string>> = {
 /** What it costs to read a column as of another thing than the one it stands behind. */
 const FAR_COST = 4;
 
-/** What came of reading a header's columns. */
-export interface Interpreted {
-  best: Interpretation | null;
-  /** Readings as good as each other; empty where one is best. */
-  tied: Interpretation[];
-  /** What must be told before the columns can be read; null where nothing is open. */
-  unclear: Unclear | null;
-}
-
 /** The best reading of a header's columns; the tied readings where two are as good; nothing where none fits. */
 export function interpret(views: readonly ColumnView[], heading: Heading | null): Interpreted {
+  const lists = views.filter(({ part }) => part === "listed item");
+  if (lists.length > 0) {
+    const others = views.filter((view) => !lists.includes(view));
+    return withLists(interpret(others, heading), lists, others, heading);
+  }
   const interpreted = interpretAll(views, heading);
   const { best, unclear } = interpreted;
   const counted = unclear ?? unclearCounts(views, best?.outputs ?? []);

@@ -31,6 +31,8 @@ export interface Output {
   own: number[];
   /** Set where the rows say of an item what its catalogue would, once a line of a list of other things. */
   beside?: true;
+  /** The column (0-based) whose cells list what a line yields, a row for each of a cell's parts. */
+  lists?: number;
   /** In a list of all sorts, what a line must be about to yield this; left out where every line may. */
   thing?: RowThing;
   /** True for the cells of a line that yields something else instead. */

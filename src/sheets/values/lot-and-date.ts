@@ -1,15 +1,17 @@
 import type { Cell } from "../grid.ts";
 import { cellText, MAX_TYPED_CHARACTERS } from "./cell-text.ts";
 import { readDateText } from "./date-text.ts";
+import { type ListedPart, listedPart } from "./listed-supplies.ts";
 
-/** Which part of a cell that holds a lot and its date is meant. */
-export type CellPart = "lot" | "date";
+/** Which part of a cell is meant, of one that holds a lot and its date or that lists supplies. */
+export type CellPart = LotOrDate | ListedPart;
+type LotOrDate = "lot" | "date";
 
 const LOT_WORD = /^(?:lote?|lotto|batch|charge|ch|lotnr|partij?|parti)\b(?:\s*(?:no|nr|n°|#))?[\s.:#]*/i;
 const EDGES = /^[\s/|,;:()[\]-]+|[\s/|,;:([\]-]+$/g;
 
 /** The lot and the date of a cell such as "L2231 / 05-2027" or "exp 05/2027 (L2231)"; null where it holds no such two. */
-export function lotAndDate(cell: Cell): Record<CellPart, string> | null {
+export function lotAndDate(cell: Cell): Record<LotOrDate, string> | null {
   const text = cellText(cell).replace(/\)$/, "");
   if (text.length > MAX_TYPED_CHARACTERS) return null;
   // Signs part more surely than blanks do, and the leftmost leaves most to the date.
@@ -31,6 +33,7 @@ export function lotAndDate(cell: Cell): Record<CellPart, string> | null {
 
 /** One part of a cell; the whole of it, as its date or lot, where it cannot be parted. */
 export function cellPart(cell: Cell, part: CellPart): Cell {
+  if (part !== "lot" && part !== "date") return listedPart(cellText(cell), part);
   const parts = lotAndDate(cell);
   if (parts) return parts[part];
   return (readDateText(cellText(cell)) !== null) === (part === "date") ? cell : null;

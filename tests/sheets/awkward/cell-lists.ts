@@ -1,0 +1,95 @@
+import type { AwkwardSheet } from "./awkward-sheet.ts";
+
+/** Sheets that list supplies inside a cell. */
+export const CELL_LISTS: AwkwardSheet[] = [
+  {
+    name: "consumables of vehicles in one cell",
+    text: `Vehicle,Consumables,Checked
+Ambulance 1,"2 x adult pads exp 03/2027; 1 roll paper",25/10/2026
+Ambulance 2,"1 x adult pads exp 08/2027; 2 rolls paper; gel 3",26/10/2026
+Ambulance 3,"child pads x2 (lot C77, exp 30/11/2026), 1 tube gel exp Jan 2028",25/10/2026
+Ambulance 4,"adult pads 03/2027 05/2027",25/10/2026
+Ambulance 5,,25/10/2026
+`,
+    rows: {
+      dated_stock: [
+        { item: "adult pads", quantity: 2, expiry: "2027-03-31", place: "Ambulance 1" },
+        { item: "adult pads", quantity: 1, expiry: "2027-08-31", place: "Ambulance 2" },
+        { item: "child pads", quantity: 2, expiry: "2026-11-30", lot: "C77", place: "Ambulance 3" },
+        { item: "gel", quantity: 1, expiry: "2028-01-31", place: "Ambulance 3" },
+      ],
+    },
+    aside: [
+      [5, "listed-unreadable"],
+      [6, "missing-required"],
+    ],
+    findings: ["listed-undated", "listed-unreadable"],
+    unread: ["Checked"],
+  },
+  {
+    name: "a register with the contents of each cabinet",
+    text: `AED,Location,Battery exp,Contents
+AED 1,Gym,2028-05-31,"adult pads 2 (exp 2027-03-31), child pads 1 (exp 2027-04-30)"
+AED 2,Pool,2028-06-30,"adult pads 1, exp 2027-09-30
+razor 1"
+`,
+    rows: {
+      devices: [
+        { device: "AED 1", site: "Gym" },
+        { device: "AED 2", site: "Pool" },
+      ],
+      dated_stock: [
+        { item: "Battery", expiry: "2028-05-31", place: "AED 1" },
+        { item: "adult pads", quantity: 2, expiry: "2027-03-31", place: "AED 1" },
+        { item: "child pads", quantity: 1, expiry: "2027-04-30", place: "AED 1" },
+        { item: "Battery", expiry: "2028-06-30", place: "AED 2" },
+        { item: "adult pads", quantity: 1, expiry: "2027-09-30", place: "AED 2" },
+      ],
+    },
+    findings: ["listed-undated"],
+  },
+  {
+    name: "the order of days in lists, settled by all of a column's cells together",
+    text: `Station,Kit
+North,"Elektroden Erw. 2 Stk, Verfall 03.04.2027; Gel 1, Verfall 30.04.2027"
+South,"Elektroden Erw. 1 Stk, Verfall 05.06.2027"
+`,
+    rows: {
+      dated_stock: [
+        { item: "Elektroden Erw.", quantity: 2, expiry: "2027-04-03", place: "North" },
+        { item: "Gel", quantity: 1, expiry: "2027-04-30", place: "North" },
+        { item: "Elektroden Erw.", quantity: 1, expiry: "2027-06-05", place: "South" },
+      ],
+    },
+  },
+  {
+    name: "a log of uses with what was used in one cell",
+    text: `Date,Vehicle,Used
+2026-03-01,Medic 1,"2 x adult pads; 1 gel"
+2026-03-09,Medic 2,1 x adult pads
+2026-04-02,Medic 1,"paper roll x3, electrodes"
+`,
+    rows: {
+      use_log: [
+        { date: "2026-03-01", item: "adult pads", quantity: 2, place: "Medic 1" },
+        { date: "2026-03-01", item: "gel", quantity: 1, place: "Medic 1" },
+        { date: "2026-03-09", item: "adult pads", quantity: 1, place: "Medic 2" },
+        { date: "2026-04-02", item: "paper roll", quantity: 3, place: "Medic 1" },
+        { date: "2026-04-02", item: "electrodes", quantity: 1, place: "Medic 1" },
+      ],
+    },
+  },
+  {
+    name: "item names that hold numbers, which are no lists",
+    text: `Item,Expiry,Qty
+Adult pads 2,2027-03-31,4
+"Electrodes, adult, 2 pairs",2027-05-31,3
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads 2", quantity: 4, expiry: "2027-03-31" },
+        { item: "Electrodes, adult, 2 pairs", quantity: 3, expiry: "2027-05-31" },
+      ],
+    },
+  },
+];
