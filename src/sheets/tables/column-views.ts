@@ -12,7 +12,6 @@ import { holdsLists } from "./supply-lists.ts";
 
 /** Every named column of a header, with what its words and its cells say. */
 export function columnViews({ header, groups }: HeaderRows, rows: readonly GridRow[], today: Day | null): ColumnView[] {
-  let after = "";
   const views = header.flatMap((name, column): ColumnView[] => {
     if (name === null) return [];
     const whole = profileColumn(rows, column, today);
@@ -22,15 +21,12 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     const named = meaning.things || above?.things || "";
     // of "Monitor battery A" and "Monitor battery B" the batteries are lettered
     const things = named === "battery device" && meaning.says === "" && meaning.index !== null ? "battery" : named;
-    const before = after;
-    if (things !== "")
-      after = things.split(" ").find((thing) => DATED_THINGS.has(thing)) ?? (things.includes("device") ? "device" : "");
     const view: ColumnView = {
       column,
       name,
       meaning,
       things,
-      after: before,
+      after: "",
       variant: meaning.variant || above?.variant || "",
       index: meaning.index ?? above?.index ?? null,
       groupSubject: group === null ? "" : group.replace(/\s+/g, " ").trim(),
@@ -49,9 +45,24 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     }));
   });
   const numbered = withTestNumbers(withCounts(views));
-  if (!isRegister(numbered) && !listsDevices(numbered)) return numbered;
+  if (!isRegister(numbered) && !listsDevices(numbered)) return withNeighbours(numbered);
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
-  return numbered.map((view, at) => (supplies === -1 || at < supplies ? asOfDevice(view) : view));
+  const units = !views.some(({ things }) => things.includes("device"));
+  return withNeighbours(
+    numbered.map((view, at) => (supplies === -1 || at < supplies ? asOfDevice(view, units) : view)),
+  );
+}
+
+/** The columns, each with the thing that those just before it are about. */
+function withNeighbours(views: readonly ColumnView[]): ColumnView[] {
+  let after = "";
+  return views.map((view) => {
+    const before = after;
+    const named = view.things.split(" ");
+    if (view.things !== "")
+      after = named.find((thing) => DATED_THINGS.has(thing)) ?? (named.includes("device") ? "device" : "");
+    return { ...view, after: before };
+  });
 }
 
 /** Rows in which a lot and its date are looked for in one cell. */
@@ -77,6 +88,8 @@ const NAMES_ONE = /serial|\bid\b/;
 const OF_A_BATTERY = /expiry|install|arrives|made|serial|\bid\b/;
 /** What a column before the first battery or pads says of the device itself, whatever it leaves out. */
 const OF_THE_DEVICE = /^(serial|id|install|made|retired|type|category)$/;
+/** A device called a unit: where another column names the device, the unit is its vehicle or ward. */
+const UNIT = /^((id|name|serial) )?unit$/;
 
 /** True where devices or pads stand in the line beside what else names its thing: a register, not one thing's list. */
 function isRegister(views: readonly ColumnView[]): boolean {
@@ -85,8 +98,15 @@ function isRegister(views: readonly ColumnView[]): boolean {
   const said = views.filter(
     ({ meaning, groupSubject }) => meaning.says !== "" && (meaning.things || groupSubject) !== "",
   );
-  const withPads = said.some(({ things, meaning }) => supplies(things) && meaning.says.includes("expiry"));
-  const withDevice = views.some(({ things }) => things.includes("device"));
+  const withPads = views.some(
+    ({ things, meaning, profile }) =>
+      supplies(things) && (meaning.says.includes("expiry") || (meaning.says === "" && profile.dates > 0.5)),
+  );
+  // a device goes by a number of its own that stands before all else, whatever it is called
+  const named = views.find(({ things, meaning: { says } }) => things !== "" || NAMES_ONE.test(says) || UNIT.test(says));
+  const withDevice =
+    views.some(({ things }) => things.includes("device")) ||
+    (named?.things === "" && named.column === views[0]?.column);
   const withBattery = said.some(({ things, meaning }) => things === "battery" && OF_A_BATTERY.test(meaning.says));
   return withPads || (withDevice && withBattery);
 }
@@ -102,6 +122,10 @@ function listsDevices(views: readonly ColumnView[]): boolean {
   );
 }
 
-function asOfDevice(view: ColumnView): ColumnView {
-  return view.things === "" && OF_THE_DEVICE.test(view.meaning.says) ? { ...view, things: "device" } : view;
+function asOfDevice(view: ColumnView, units: boolean): ColumnView {
+  const { things, meaning } = view;
+  if (things !== "") return view;
+  if (units && UNIT.test(meaning.says))
+    return { ...view, things: "device", meaning: { ...meaning, says: meaning.says.replace(/ ?unit$/, "") } };
+  return OF_THE_DEVICE.test(meaning.says) ? { ...view, things: "device" } : view;
 }

@@ -102,7 +102,10 @@ function fieldsIn(kind: SheetKind, { thing, views }: Group): FieldSource[] {
     sheet.columns.map((spec) => ({
       spec,
       view,
-      points: Math.max(pointsFor(view, sheet, spec), pointsFor({ ...view, things: thing }, sheet, spec)),
+      points: Math.max(
+        pointsFor(view, sheet, spec),
+        isOfThing(view, thing) ? pointsFor({ ...view, things: thing }, sheet, spec) : 0,
+      ),
     })),
   );
   pairs.sort((a, b) => b.points - a.points || a.view.column - b.view.column);
@@ -113,6 +116,11 @@ function fieldsIn(kind: SheetKind, { thing, views }: Group): FieldSource[] {
     taken.add(view);
   }
   return fields;
+}
+
+/** True for a column that names the thing, or none. */
+function isOfThing({ things }: ColumnView, thing: string): boolean {
+  return things === "" || things.split(" ").includes(thing);
 }
 
 function packOutput(group: Group, views: readonly ColumnView[], before: readonly Output[]): Output | null {
@@ -201,7 +209,7 @@ function testOutputs(rest: readonly ColumnView[], views: readonly ColumnView[], 
   const sheet = sheetSpec("runtime_tests");
   const outputs: Output[] = [];
   for (const index of new Set(rest.map(({ index }) => index))) {
-    const group: Group = { thing: "test", views: rest.filter((view) => view.index === index) };
+    const group: Group = { thing: "test", views: rest.filter((view) => view.index === index && mayTellOfTest(view)) };
     const fields = fieldsIn("runtime_tests", group).filter(({ spec }) => spec.field !== "serial");
     const has = (field: string) => fields.some(({ spec }) => spec.field === field);
     if (!has("date") || !sheet.oneOf.some(has)) continue;
@@ -209,6 +217,13 @@ function testOutputs(rest: readonly ColumnView[], views: readonly ColumnView[], 
     outputs.push({ sheet, fields: [sharedField(serial, sheet, "serial"), ...fields], implied: {}, own });
   }
   return views.length === 0 ? [] : outputs;
+}
+
+/** True for a column that names no other thing, and says something. */
+function mayTellOfTest({ things, meaning }: ColumnView): boolean {
+  return things === ""
+    ? meaning.says !== ""
+    : things.split(" ").every((thing) => thing === "test" || thing === "battery");
 }
 
 /** What else a line says of the device or pack that its main rows only refer to. */

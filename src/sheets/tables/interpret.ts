@@ -108,9 +108,23 @@ function interpretPlain(views: readonly ColumnView[], heading: Heading | null): 
   const close = readings.filter(
     (other) => first.points - other.points < TIE_MARGIN && kindsOf(other) !== kindsOf(first),
   );
-  const best = close.find((other) => isPartOf(first, other)) ?? first;
-  const rivals = close.filter((other) => kindsOf(other) !== kindsOf(best) && !isPartOf(other, best));
+  const ofDevices = startsWithDevices(views);
+  const best =
+    close.find((other) => isPartOf(first, other)) ?? (ofDevices ? fullest([first, ...close]) : undefined) ?? first;
+  const rivals = [first, ...close].filter(
+    (other) => kindsOf(other) !== kindsOf(best) && !isPartOf(other, best) && !(ofDevices && findsAll(best, other)),
+  );
   return { best, tied: rivals.length > 0 && !isCanonical(best.outputs) ? [best, ...rivals] : [] };
+}
+
+/** The reading that finds all kinds of rows that the others find: a register's line tells of its device too. */
+function fullest(readings: readonly Interpretation[]): Interpretation | undefined {
+  return readings.find((one) => readings.every((other) => findsAll(one, other)));
+}
+
+function findsAll({ outputs }: Interpretation, other: Interpretation): boolean {
+  const kinds = new Set(outputs.map(({ sheet }) => sheet));
+  return other.outputs.every(({ sheet }) => kinds.has(sheet));
 }
 
 /** True where a reading finds nothing but what the other finds too, in no more columns: the fuller one is meant. */

@@ -21,14 +21,14 @@ const WORDS: Record<string, string> = {
     "anbieter|bezugsquelle|dealer|distribuidor|distributeur|distributor|dostawca|fornecedor|fornitore|fournisseur|fournisseurs|handler|leverancier|leveranciers|leverandor|leverantor|lieferant|lieferer|ordered from|proveedor|reseller|sold by|source|supplied by|supplier|suppliers|vendor|vendors",
   order:
     "auftrag|auftragsnr|auftragsnummer|bc|bestallning|bestelling|bestellnr|bestellnummer|bestellung|bon commande|commande|encomenda|indent no|inkoopnummer|inkooporder|nota de encomenda|oc|ord|order|orders|ordine|ordre|p o|pedido|po|purchase order|req no|requisition|zamowienia|zamowienie",
-  test: "akkutest|analysis|analyzed|annual test|badania|badanie|calibrated|calibration|checked|collaudo|comprobado|conditioned|conditioning|control|controle|controllo|dernier essai|dernier test|discharge test|ensaios|ensayo|essai|essais|essaye|gemessen|gemeten|geprueft|gepruft|getest|kontrola|kontrolle|kontrolliert|laatste test|last check|letzte prufung|letzter test|maling|matning|measured|measurement|medicao|medida|medido|mess|messdatum|messung|mesure|mesuree|mesures|meting|performance test|pm test|pomiar|pomiaru|proba|probado|prova|prove|provning|prueba|pruebas|pruefdatum|prueftermin|pruefung|pruf|prufung|przeglad|qc|reconditioned|revision|test|tested|testing|tests|ultima prueba|ultimo test|verifica|verificacao",
+  test: "akkutest|analysis|batt check|battery check|battery checked|analyzed|annual test|badania|badanie|calibrated|calibration|checked|collaudo|comprobado|conditioned|conditioning|control|controle|controllo|dernier essai|dernier test|discharge test|ensaios|ensayo|essai|essais|essaye|gemessen|gemeten|geprueft|gepruft|getest|kontrola|kontrolle|kontrolliert|laatste test|last check|letzte prufung|letzter test|maling|matning|measured|measurement|medicao|medida|medido|mess|messdatum|messung|mesure|mesuree|mesures|meting|performance test|pm test|pomiar|pomiaru|proba|probado|prova|prove|provning|prueba|pruebas|pruefdatum|prueftermin|pruefung|pruf|prufung|przeglad|qc|reconditioned|revision|test|tested|testing|tests|ultima prueba|ultimo test|verifica|verificacao",
   task: "actividad|activite|activiteit|activity|atividade|attivita|aufgabe|aufgaben|check|checks|czynnosc|operation|opgave|pm task|procedimiento|procedure|routine|taak|tache|tarea|tarefa|task|tasks|tatigkeit|uppgift|wartung|what is done|zadanie",
   label:
     "bar code|barcode|code a barres|code barre|code barres|codigo de barras|data matrix|datamatrix|escaneado|escaneo|etikett|etiqueta|etiquette|full udi|gescannt|gs1|label|lectura|qr code|raw scan|scan|scan data|scan result|scan text|scanned|scannen|scanwert|streepjescode|udi",
   adult:
-    "ad|adlt|adul|adult|adulte|adultes|adulto|adultos|adults|dorosli|doroslych|erw|erw pads|erwachsene|erwachsenen|erwachsener|grown up|otona|seijin|voksen|voksne|volw|volwassen|volwassenen|vuxen|vuxna",
+    "ad|adlt|adul|adult|adulte|adultes|adulto|adultos|adults|dorosli|doroslych|erw|erwachsene|erwachsenen|erwachsener|grown up|otona|seijin|voksen|voksne|volw|volwassen|volwassenen|vuxen|vuxna",
   child:
-    "baby|bambini|bambino|barn|child|children|crianca|dzieci|enf|enfant|enfants|infant|infantil|infants|jr|junior|kid|kids|kinder|kinderen|kinderpads|kleinkind|kodomo|neo|neonatal|neonate|nin|nino|ninos|nins|nourrisson|padiatrisch|paed|paediatric|paediatrics|paeds|paeds pads|ped|pedi|pediatric|pediatriche|pediatrico|pediatrique|pediatrisch|pediatryczne|peds|peuter|shoni",
+    "baby|bambini|bambino|barn|child|children|crianca|dzieci|enf|enfant|enfants|infant|infantil|infants|jr|junior|kid|kids|kinder|kinderen|kinderpads|kleinkind|kodomo|neo|neonatal|neonate|nin|nino|ninos|nins|nourrisson|padiatrisch|paed|paediatric|paediatrics|paeds|ped|pedi|pediatric|pediatriche|pediatrico|pediatrique|pediatrisch|pediatryczne|peds|peuter|shoni",
   spare:
     "back up|backup|ersatz|ersatzsatz|extra|recambio|rechange|repuesto|res|reserva|reserve|reservepads|reservesatz|scorta|second|secondary|secours|spare|spares|zapas|zapasowe",
   primary:
@@ -36,7 +36,7 @@ const WORDS: Record<string, string> = {
   // What is said of them.
   serial:
     "fab nr|fabr nr|fabrikationsnummer|fabriknr|fabriknummer|matricula|mfg serial|mfr serial|numserie|s n|s no|s nr|sarjanumero|seizo bango|seizo no|ser|serial|serialno|serialnumber|serials|serie|seriell|seriennr|seriennummer|serienr|serienummer|seryjna|seryjny|sn|snr|werknummer",
-  id: "bango|barcode no|bezeichner|cod|code|codice|codigo|control no|id|identifiant|identificador|identificatie|identification|identifier|identifikation|identnr|ids|inwentarzowy|kanri|kenn nr|kennung|key no|kode|label id|label no|matricule no|n|nbr|no|nr|nro|num|number|numero|nummer|oznaczenie|ref|reference|referencia|referentie|referenz|refs|reg no|registration|tag",
+  id: "bango|barcode no|bezeichner|biomed|bme|cod|code|codice|codigo|control no|id|identifiant|identificador|identificatie|identification|identifier|identifikation|identnr|ids|inwentarzowy|kanri|kenn nr|kennung|key no|kode|label id|label no|matricule no|n|nbr|no|nr|nro|num|number|numero|nummer|oznaczenie|ref|reference|referencia|referentie|referenz|refs|reg no|registration|tag",
   name: "alias|called|denominacao|naam|name|namn|navn|nazwa|nickname|nom|nombre|nombres|nome|noms|title",
   lot: "batch|batchno|batchnr|batchnummer|ch b|charg|charge|chargen|chargenbez|chargennr|chargennummer|los nr|losnr|losnummer|lot|lote|lotnr|lotnummer|lots|lotti|lotto|mfg lot|nr serii|parti|partij|partijnr|partijnummer|seria produkcyjna",
   expiry:
@@ -76,7 +76,7 @@ const WORDS: Record<string, string> = {
   minutes:
     "akkulaufzeit|autonomia|autonomie|autonomy|betriebsdauer|betriebszeit|czas|czas pracy|dauer|discharge time|driftstid|drifttid|duracao|duracion|durata|duration|duree|duree test|duur|endurance|entladedauer|entladezeit|gebruiksduur|gebruikstijd|hold time|lauf zeit|laufzeit|looptijd|mins|minuten|minutes|minutes run|minutos|ontlaadduur|ontlaadtijd|op time|prufdauer|rt|run mins|run time|runtime|runtimes|standzeit|test time|testdauer|tiempo|time run|time to empty|werktijd",
   capacity:
-    "cap|capa|capacidad|capacite|capaciteit|capacity|condition percent|fcc percent|health|istkapazitat|kap|kapa|kapacitet|kapasitet|kapazitat|pct|percent|percent of rated|percentage|pojemnosc|pojemnosci|porcentaje|pourcentage|procent|prozent|rel cap|relative capacity|rest cap|restcapaciteit|restkapazitat|rsoc|salud|sante|soh|state of health",
+    "cap|capa|capacidad|capacite|capaciteit|capacity|condition percent|fcc percent|health|istkapazitat|kap|kapa|kapacitet|kapasitet|kapazitat|pct|percent|percent of rated|percentage|pojemnosc|pojemnosci|porcentaje|pourcentage|procent|prozent|rel cap|relative capacity|rest cap|restcapaciteit|restkapazitat|rsoc|salud|sante|so h|soh|state of health",
   wh: "energia|energie|energy|watt hour|watt hours|watthours|wattstunden|wh",
   ah: "ah|amp hour|amp hours|amperestunden|amphours|mah",
   load: "belasting|carga|carico|charge w|discharge load|draw|entladelast|last w|leistung|load|obciazenie|potencia|power|prueflast|pruefllast|pruflast|puissance|vermogen|watt|watts",
