@@ -74,7 +74,7 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
     const fatal = spec.required || (spec.measures && ABSURD.has(problem.code));
     if (problem.code.startsWith("date-order-")) return fatal ? problem : null;
     const value = cellText(cell);
-    log.add(problem.code as Parameters<FindingLog["add"]>[0], { file, sheet, line, column: column + 1, value }, () => ({
+    log.add(problem.code, { file, sheet, line, column: column + 1, value }, () => ({
       message: `"${shortened(value)}" in column ${columnName(table, column)} ${problem.because}; ${spec.expects} was expected.`,
       severity: fatal ? "error" : "warning",
     }));

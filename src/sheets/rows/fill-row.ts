@@ -84,7 +84,7 @@ function refusedHead(text: string, { code, because }: Problem, table: Table, log
   const message = `"${shortened(text)}", which stands for every row, ${because}.`;
   const { file, sheet } = table.grid;
   const place = { file, sheet, line: table.headerLines[0] ?? null, column: null, value: text };
-  log.add(code as Parameters<FindingLog["add"]>[0], place, () => ({ message }), text);
+  log.add(code, place, () => ({ message }), text);
   return { code, message };
 }
 

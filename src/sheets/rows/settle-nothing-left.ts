@@ -4,7 +4,7 @@ import type { Cell, GridRow } from "../grid.ts";
 import type { Table } from "../tables/table.ts";
 import { cellText } from "../values/cell-text.ts";
 import { NothingLeft } from "../values/nothing-left.ts";
-import { Problem } from "../values/problem.ts";
+import { outOfBounds, type Problem } from "../values/problem.ts";
 import { columnName } from "./column-name.ts";
 import type { FieldReader } from "./field-reader.ts";
 import type { Filled } from "./filled.ts";
@@ -44,7 +44,7 @@ export class NothingLeftSettler {
     const measured = this.#measures.some(({ spec }) => typeof values[spec.field] === "number");
     const otherwise = measured || values.result === "pass" || values.atLeast === true;
     if (otherwise || (values.result !== "fail" && this.#isMostlyNothing(reader))) {
-      const problem = new Problem("number-out-of-range", "is out of bounds");
+      const problem = outOfBounds();
       reader.complain(problem, cell, column, line);
       return refusedBy(problem, this.table, column, cell);
     }

@@ -48,6 +48,13 @@ const CURRENCIES: Readonly<Record<string, string>> = {
 /** What it costs to read a column as of another thing than the one it stands behind. */
 const FAR_COST = 4;
 
+/** What settles the outputs of the best reading, in this order, where columns bear on each other. */
+const SETTLED_BY: readonly ((outputs: Output[], views: readonly ColumnView[]) => Output[])[] = [
+  withAlikeDates,
+  withUndatedResult,
+  withOneItem,
+];
+
 /** The best reading of a header's columns; the tied readings where two are as good; nothing where none fits. */
 export function interpret(views: readonly ColumnView[], heading: Heading | null): Interpreted {
   const lists = views.filter(({ part }) => part === "listed item");
@@ -59,10 +66,8 @@ export function interpret(views: readonly ColumnView[], heading: Heading | null)
   const { best, unclear } = interpreted;
   const counted = unclear ?? unclearCounts(views, best?.outputs ?? []);
   if (best === null || counted !== null) return { best: null, tied: [], unclear: counted ?? unclearTests(views) };
-  return {
-    ...interpreted,
-    best: { ...best, outputs: withOneItem(withUndatedResult(withAlikeDates(best.outputs, views), views)) },
-  };
+  const outputs = SETTLED_BY.reduce((read, settle) => settle(read, views), best.outputs);
+  return { ...interpreted, best: { ...best, outputs } };
 }
 
 function interpretAll(views: readonly ColumnView[], heading: Heading | null): Interpreted {

@@ -1,6 +1,6 @@
 import type { PriceBreak } from "../../fleet/rows.ts";
 import { type DecimalMark, readNumber } from "./number-text.ts";
-import { Problem } from "./problem.ts";
+import { outOfBounds, Problem } from "./problem.ts";
 
 /** Most decimals that a written price may carry. */
 const MAX_PRICE_DECIMALS = 6;
@@ -16,7 +16,7 @@ export function readMoney(text: string, mark: DecimalMark): string | Problem {
   if (written === null) return new Problem("number-unreadable", "is no amount");
   if (/[%°]/.test(written.word))
     return new Problem("unit-unknown", `has the unit "${written.word}", which is no money`);
-  if (written.value < 0 || written.value > 1e9) return new Problem("number-out-of-range", "is out of bounds");
+  if (written.value < 0 || written.value > 1e9) return outOfBounds();
   return decimalText(written.value);
 }
 

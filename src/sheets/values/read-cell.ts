@@ -6,7 +6,7 @@ import { type DateOrder, readDateText } from "./date-text.ts";
 import { readBreaks, readList, readMoney } from "./lists-and-money.ts";
 import { NothingLeft } from "./nothing-left.ts";
 import { type DecimalMark, readNumber, type WrittenNumber } from "./number-text.ts";
-import { Problem } from "./problem.ts";
+import { outOfBounds, Problem } from "./problem.ts";
 import { type Gone, goneSince, standingOf } from "./status-words.ts";
 import { isBoxWord, unitFactor } from "./units.ts";
 
@@ -47,8 +47,7 @@ export function readCell(text: string, spec: ColumnSpec, context: CellContext): 
       : text;
   if (spec.type === "list") return readList(text);
   if (spec.type === "breaks") return readBreaks(text, context.mark);
-  if (text.length > MAX_TYPED_CHARACTERS)
-    return new Problem(`${unreadable(spec)}`, `is far too long for ${spec.expects}`);
+  if (text.length > MAX_TYPED_CHARACTERS) return new Problem(unreadable(spec), `is far too long for ${spec.expects}`);
   switch (spec.type) {
     case "date":
       return readDate(text, spec, context);
@@ -82,7 +81,7 @@ function standingByResult(text: string): "held" | "serves" | null {
   return result === null ? null : result === "fail" ? "held" : "serves";
 }
 
-function unreadable(spec: ColumnSpec): string {
+function unreadable(spec: ColumnSpec): Problem["code"] {
   return spec.type === "date"
     ? "date-unreadable"
     : spec.type === "choice" || spec.type === "yes-no"
@@ -134,7 +133,7 @@ function readMeasure(
   if (converted instanceof Problem) return converted;
   const value = Number(converted.toPrecision(12));
   if (spec.failsBelow && value >= 0 && value < spec.min) return new NothingLeft(value);
-  if (value < spec.min || value > spec.max) return new Problem("number-out-of-range", "is out of bounds");
+  if (value < spec.min || value > spec.max) return outOfBounds();
   if (spec.type === "whole" && !Number.isInteger(value)) return new Problem("number-not-whole", "is no whole number");
   return value;
 }
@@ -165,7 +164,7 @@ function bare(text: string, { name }: ColumnSpec): string {
 }
 
 function boxes(count: number): Boxes | Problem {
-  return count >= 0 && count <= 1e6 ? new Boxes(count) : new Problem("number-out-of-range", "is out of bounds");
+  return count >= 0 && count <= 1e6 ? new Boxes(count) : outOfBounds();
 }
 
 /** 0.87 without a sign is a share, since no capacity under 1.3 % is possible; 87 and "87 %" are percent. */
