@@ -68,24 +68,22 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
       const where = open[at];
       if (place !== null && where) values[where] = place;
       values.source = told instanceof TextRow ? told : { file, sheet, line: record.line };
-      if (plan.output.beside) {
-        // what a line says of its item counts only where the line itself does
-        const counts = state.live[row]! > 0 && fillRow(values, plan, record, table, options.asOf, log).code === null;
-        if (counts) beside.push({ sheet: plan.output.sheet, values, time: "", product: null, state, row });
-        continue;
-      }
       if (plan.output.lists !== undefined) {
-        entries.push(...listedEntries(values, plan, record, row, state, options.asOf, log));
+        entries.push(...listedEntries(values, plan, record, row, state, log));
         continue;
       }
-      const filled = fillRow(values, plan, record, table, options.asOf, log);
+      const isBeside = plan.output.beside === true;
+      // what a line says of its item counts only where the line itself does
+      if (isBeside && state.live[row] === 0) continue;
+      const filled = fillRow(values, plan, record, table);
       if (filled.code !== null) {
-        state.never(row, filled.code, filled.message);
+        if (!isBeside) state.never(row, filled.code, filled.message);
         continue;
       }
-      state.live[row]!++;
+      if (!isBeside) state.live[row]!++;
       const { product } = filled;
-      entries.push({ sheet: plan.output.sheet, values, time: timeOf(plan, record.cells), product, state, row });
+      const entry = { sheet: plan.output.sheet, values, time: timeOf(plan, record.cells), product, state, row };
+      (isBeside ? beside : entries).push(entry);
     }
     if (state.live[row] === 0) state.never(row, "missing-required", "No cell of a known column holds anything.");
   }

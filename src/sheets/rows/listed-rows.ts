@@ -1,4 +1,3 @@
-import type { Day } from "../../calendar/day.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Cell, GridRow } from "../grid.ts";
@@ -29,7 +28,6 @@ export function listedEntries(
   record: GridRow,
   row: number,
   state: TableState,
-  asOf: Day,
   log: FindingLog,
 ): Entry[] {
   const { sheet, lists: column = -1 } = plan.output;
@@ -53,7 +51,7 @@ export function listedEntries(
     else if (sheet.kind === "dated_stock" && listedDates(part) === 0) tell("listed-undated", part, "gives no expiry");
     else {
       const own = { ...values };
-      const filled = fillRow(own, plan, listed, table, asOf, log);
+      const filled = fillRow(own, plan, listed, table);
       if (filled.code === null) {
         state.live[row]!++;
         return [{ sheet, values: own, time: "", product: filled.product, state, row }];

@@ -1,4 +1,3 @@
-import type { SheetSpec } from "../../fleet/columns.ts";
 import { type Cell, cellAt } from "../grid.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
@@ -48,15 +47,6 @@ export function settledBy({ header, rows }: Table, { sheet, fields }: Output): S
  * @returns why nothing of the order is still to come; null where some is
  */
 export function settleOrder(
-  values: Record<string, unknown>,
-  { kind }: SheetSpec,
-  cells: readonly Cell[],
-  by: SettledBy,
-): Filled | null {
-  return kind === "on_order" ? settle(values, cells, by) : null;
-}
-
-function settle(
   values: Record<string, unknown>,
   cells: readonly Cell[],
   { received, receivedOn, status }: SettledBy,

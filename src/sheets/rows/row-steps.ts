@@ -1,0 +1,135 @@
+import type { Day } from "../../calendar/day.ts";
+import type { ColumnSpec } from "../../fleet/columns.ts";
+import type { Source } from "../../fleet/rows.ts";
+import type { FindingLog } from "../finding-log.ts";
+import type { GridRow } from "../grid.ts";
+import { fillFromLabel } from "../labels/fill-from-label.ts";
+import type { Output, Table } from "../tables/table.ts";
+import { cellText } from "../values/cell-text.ts";
+import { parseHeader } from "../words/parse-header.ts";
+import { columnName } from "./column-name.ts";
+import { type CountingColumns, countedIn } from "./counting-columns.ts";
+import type { FieldReader } from "./field-reader.ts";
+import type { Filled } from "./filled.ts";
+import { kindFromName } from "./kind-from-name.ts";
+import { settleGone } from "./settle-gone.ts";
+import { NothingLeftSettler } from "./settle-nothing-left.ts";
+import { type SettledBy, settleOrder } from "./settled-orders.ts";
+
+/** A row's values before it is known to be used, by field. */
+export type RowValues = Record<string, unknown> & { source: Source };
+
+/** Settles one thing about a row whose cells are read: null where it stands, else why not or what its label names. */
+export type RowStep = (values: RowValues, record: GridRow) => Filled | null;
+
+/** What the steps of one output of a table go by. */
+interface About {
+  table: Table;
+  output: Output;
+  readers: readonly FieldReader[];
+  counting: CountingColumns;
+  settled: SettledBy;
+  asOf: Day;
+  log: FindingLog;
+}
+
+/** Every step, in the order in which they are taken; null where it has no bearing on an output. */
+const STEPS: readonly ((about: About) => RowStep | null)[] = [
+  whatIsGone,
+  whatLeavesNothing,
+  unitsOfBoxes,
+  whatItsLabelSays,
+  kindByItsName,
+  whatItMustHold,
+  whatHasCome,
+  whatItMeasures,
+];
+
+/** The steps that settle the rows of an output, in their order. */
+export function rowSteps(about: About): RowStep[] {
+  return STEPS.flatMap((stepOf) => stepOf(about) ?? []);
+}
+
+function whatIsGone({ output: { sheet }, log }: About): RowStep | null {
+  const tells = sheet.columns.some(({ field }) => field === "held" || field === "retired");
+  return tells ? (values) => settleGone(values, sheet, log) : null;
+}
+
+function whatLeavesNothing({ output: { sheet }, readers, table, log }: About): RowStep | null {
+  if (!sheet.columns.some(({ failsBelow }) => failsBelow)) return null;
+  const nothingLeft = new NothingLeftSettler(readers, table, log);
+  return (values, record) => nothingLeft.settle(values, record);
+}
+
+function unitsOfBoxes({ counting }: About): RowStep | null {
+  if (counting.measure === -1 && counting.boxSize === -1) return null;
+  return (values, { cells }) => {
+    values.quantity = countedIn(values.quantity, cells, counting);
+    return null;
+  };
+}
+
+function whatItsLabelSays({ output: { sheet }, asOf, log }: About): RowStep | null {
+  if (!sheet.columns.some(({ field }) => field === "label")) return null;
+  return (values) => (typeof values.label === "string" ? fillFromLabel(values, values.label, asOf, log) : null);
+}
+
+function kindByItsName({ table, output, log }: About): RowStep | null {
+  if (output.sheet.kind !== "catalogue") return null;
+  const description = descriptionColumn(table, output);
+  return (values, { cells }) => {
+    if (values.kind === null) kindFromName(values, cellText(cells[description] ?? null), log);
+    // what a list of other things says of an item stands by the item's name alone
+    if (output.beside) values.kind ??= "other";
+    return null;
+  };
+}
+
+/** The column that describes the item beside its number; -1 where there is none. */
+function descriptionColumn({ header }: Table, { fields }: Output): number {
+  const read = new Set(fields.flatMap(({ columns }) => columns));
+  return header.findIndex((name, column) => {
+    if (name === null || read.has(column)) return false;
+    const { things, says } = parseHeader(name);
+    return things === "item" && says === "";
+  });
+}
+
+function whatItMustHold(about: About): RowStep {
+  const required = about.output.sheet.columns.filter((spec) => spec.required);
+  return (values, { line }) => {
+    for (const spec of required) if (values[spec.field] === null) return missing(spec, about, line);
+    return null;
+  };
+}
+
+function missing(spec: ColumnSpec, { table, output: { sheet }, readers, log }: About, line: number): Filled {
+  const column = readers.find((reader) => reader.spec === spec)?.columns[0] ?? null;
+  const named = column === null ? spec.name : `column ${columnName(table, column)}`;
+  const place = { file: table.grid.file, sheet: table.grid.sheet, line, value: null };
+  log.add(
+    "missing-required",
+    { ...place, column: column === null ? null : column + 1 },
+    () => ({
+      message: `The row has nothing in ${named}, without which ${sheet.kind.replaceAll("_", " ")} cannot be used.`,
+    }),
+    sheet.kind,
+  );
+  return { code: "missing-required", message: `Nothing stands in ${named}.` };
+}
+
+function whatHasCome({ output: { sheet }, settled }: About): RowStep | null {
+  return sheet.kind === "on_order" ? (values, { cells }) => settleOrder(values, cells, settled) : null;
+}
+
+function whatItMeasures({ output: { sheet }, table: { grid }, log }: About): RowStep | null {
+  if (sheet.oneOf.length === 0) return null;
+  const message = "The runtime test measures nothing that can be used.";
+  return (values, { line }) => {
+    for (const field of sheet.oneOf) if (values[field] !== null) return null;
+    log.add("no-measurement", { file: grid.file, sheet: grid.sheet, line, column: null, value: null }, () => ({
+      message,
+    }));
+    return { code: "no-measurement", message };
+  };
+}
