@@ -11,8 +11,13 @@ import {
   writeSync,
 } from "node:fs";
 import { dirname, join, resolve } from "node:path";
+import { setImmediate as nextTask } from "node:timers/promises";
 import { UsageError } from "./exit-codes.ts";
 import { isFolder } from "./read-inputs.ts";
+import { removedWhenStopped } from "./when-stopped.ts";
+
+/** How much is written between two looks at whether the program is to stop: some hundredths of a second's work. */
+const HEARD_EVERY_BYTES = 1 << 20;
 
 /** A file to be written: its name and its text or bytes in chunks. */
 export interface OutFile {
@@ -39,30 +44,33 @@ export function requireWritable(folder: string): void {
 
 /**
  * Writes files into a folder, whole or not at all: everything goes into temporary names first and is renamed
- * when all of it stands.
+ * when all of it stands. Where the program is stopped meanwhile, nothing of it stays.
  *
  * @param inputs  paths that were read; none of them is written over
  * @throws UsageError where an output would replace an input, or the folder has no name or takes no files
  */
-export function writeFiles(folder: string, files: readonly OutFile[], inputs: readonly string[]): void {
+export async function writeFiles(folder: string, files: readonly OutFile[], inputs: readonly string[]): Promise<void> {
   requireName(folder);
   const read = new Set(inputs.map(fileBehind));
   const replaced = files.find(({ name }) => read.has(fileBehind(join(folder, name))));
   if (replaced)
     throw new UsageError(`The input ${join(folder, replaced.name)} would be written over; choose another folder.`);
-  const written: { temporary: string; path: string }[] = [];
+  const written = files.map(({ name, chunks }) => ({
+    temporary: join(folder, `.${name}.${process.pid}.part`),
+    path: join(folder, name),
+    chunks,
+  }));
+  const temporaries = written.map(({ temporary }) => temporary);
+  const forget = removedWhenStopped(temporaries);
   try {
     makeFolder(resolve(folder));
-    for (const { name, chunks } of files) {
-      const temporary = join(folder, `.${name}.${process.pid}.part`);
-      written.push({ temporary, path: join(folder, name) });
-      writeChunks(temporary, chunks);
-    }
+    for (const { temporary, chunks } of written) await writeChunks(temporary, chunks);
     for (const { temporary, path } of written) renameSync(temporary, path);
   } catch (error) {
     throw whyNotWritten(folder, error);
   } finally {
-    for (const { temporary } of written) rmSync(temporary, { force: true });
+    forget();
+    for (const temporary of temporaries) rmSync(temporary, { force: true });
   }
 }
 
@@ -96,12 +104,21 @@ function makeFolder(path: string): void {
   mkdirSync(path);
 }
 
-function writeChunks(path: string, chunks: Iterable<string | Uint8Array>): void {
+async function writeChunks(path: string, chunks: Iterable<string | Uint8Array>): Promise<void> {
   rmSync(path, { force: true });
   // never through what someone else put there meanwhile: a link could lead anywhere
   const file = openSync(path, "wx");
   try {
-    for (const chunk of chunks) writeWhole(file, typeof chunk === "string" ? Buffer.from(chunk, "utf8") : chunk);
+    let unheard = 0;
+    for (const chunk of chunks) {
+      const bytes = typeof chunk === "string" ? Buffer.from(chunk, "utf8") : chunk;
+      writeWhole(file, bytes);
+      unheard += bytes.length;
+      if (unheard < HEARD_EVERY_BYTES) continue;
+      // signals are heard between tasks only
+      await nextTask();
+      unheard = 0;
+    }
   } finally {
     closeSync(file);
   }

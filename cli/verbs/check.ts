@@ -30,18 +30,18 @@ export async function runCheck(inputs: readonly string[], options: CheckOptions)
       { name: "check.json", chunks: jsonChunks(check) },
       { name: "set-aside.csv", chunks: [setAsideCsv(reading.setAside, reading.inputs)] },
     ];
-    writeFiles(options.out, written, paths);
+    await writeFiles(options.out, written, paths);
     note(`Written to ${options.out}: ${written.map(({ name }) => name).join(", ")}.`);
   }
   if (options.writeColumns !== undefined) {
     const text = `${JSON.stringify(columnsFileOf(files, columns), null, 2)}\n`;
-    writeFiles(dirname(options.writeColumns), [{ name: basename(options.writeColumns), chunks: [text] }], paths);
+    await writeFiles(dirname(options.writeColumns), [{ name: basename(options.writeColumns), chunks: [text] }], paths);
     note(`Written: ${options.writeColumns}. Edit it, then read with --columns ${options.writeColumns}.`);
   }
   if (options.writeClean !== undefined) {
     const sheets = cleanSheets(reading.fleet).map(({ name, text }) => ({ name, chunks: [text] }));
     const workbook = { name: "fleet.xlsx", chunks: [await cleanWorkbook(reading.fleet)] };
-    writeFiles(options.writeClean, [...sheets, workbook], paths);
+    await writeFiles(options.writeClean, [...sheets, workbook], paths);
     note(`Written to ${options.writeClean}: ${[...sheets, workbook].map(({ name }) => name).join(", ")}.`);
   }
   await print(options.json ? jsonChunks(check) : [checkText(reading, isoFromDay(policy.asOf), stdoutSetting())]);

@@ -21,7 +21,7 @@ export async function runCompare(inputs: readonly string[], options: CompareOpti
   const { a, b, paths } = await plansToCompare(inputs, options);
   const comparison = comparePlans(a, b);
   if (options.out !== undefined) {
-    writeFiles(options.out, [{ name: "compare.json", chunks: jsonChunks(comparison) }], paths);
+    await writeFiles(options.out, [{ name: "compare.json", chunks: jsonChunks(comparison) }], paths);
     note(`Written to ${options.out}: compare.json.`);
   }
   await print(options.json ? jsonChunks(comparison) : [compareText(comparison, stdoutSetting())]);

@@ -13,7 +13,7 @@ export async function runDates(inputs: readonly string[], options: VerbOptions):
   showProgress("Forecasting how dated stock lasts ...");
   const report = makeDates(reading, policy);
   if (options.out !== undefined) {
-    writeFiles(options.out, [{ name: "dates.csv", chunks: [datesCsv(report)] }], paths);
+    await writeFiles(options.out, [{ name: "dates.csv", chunks: [datesCsv(report)] }], paths);
     note(`Written to ${options.out}: dates.csv.`);
   }
   await print(options.json ? jsonChunks(report) : [datesText(report, stdoutSetting())]);

@@ -19,7 +19,7 @@ export async function runOrders(inputs: readonly string[], options: VerbOptions)
       { name: "orders.ics", chunks: [ordersIcs(plan)] },
       { name: "budget.txt", chunks: [budgetText(plan, { width: PAGE_WIDTH })] },
     ];
-    writeFiles(options.out, files, paths);
+    await writeFiles(options.out, files, paths);
     note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);
   }
   const json = () => jsonChunks(planPart(plan, ["demand", "orders", "budget", "deferrals", "short"]));

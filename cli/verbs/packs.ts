@@ -10,7 +10,7 @@ import { writeFiles } from "../write-files.ts";
 export async function runPacks(inputs: readonly string[], options: VerbOptions): Promise<void> {
   const { reading, plan, paths } = await loadPlan(inputs, options);
   if (options.out !== undefined) {
-    writeFiles(options.out, [{ name: "packs.csv", chunks: [packsCsv(plan)] }], paths);
+    await writeFiles(options.out, [{ name: "packs.csv", chunks: [packsCsv(plan)] }], paths);
     note(`Written to ${options.out}: packs.csv.`);
   }
   const json = () => jsonChunks(planPart(plan, ["fadeGroups", "packs", "suddenFailures", "earlySigns"]));

@@ -18,6 +18,6 @@ export async function runPage(inputs: readonly string[], options: VerbOptions, m
   const page = makePage(plan, reading);
   if (page === null) throw new InputRefused("The fleet is too large for one page: give the sheets of a part of it.");
   if (options.out === undefined) return print([page]);
-  writeFiles(options.out, [{ name: "page.html", chunks: [page] }], paths);
+  await writeFiles(options.out, [{ name: "page.html", chunks: [page] }], paths);
   note(`Written to ${options.out}: page.html. It holds the fleet's rows: pass it on as you would the sheets.`);
 }

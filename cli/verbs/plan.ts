@@ -26,7 +26,7 @@ export async function runPlan(inputs: readonly string[], options: VerbOptions, m
   const loaded = await loadPlan(inputs, options);
   const { reading, plan, paths } = loaded;
   const files = options.out === undefined ? [] : await planFiles(loaded, makePage(loaded.plan, loaded.reading));
-  if (options.out !== undefined) writeFiles(options.out, files, paths);
+  if (options.out !== undefined) await writeFiles(options.out, files, paths);
   await print(options.json ? writePlanJson(plan) : [summaryText(plan, stdoutSetting())]);
   if (options.out !== undefined) note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);
   if (options.out === undefined) {

@@ -28,7 +28,7 @@ export async function runProve(inputs: readonly string[], options: ProveOptions)
   showProgress(`Forecasting from what was known ${monthsBack.join(", ")} months ago ...`);
   const proof = prove(reading.fleet, policy, monthsBack);
   if (options.out !== undefined) {
-    writeFiles(options.out, [{ name: "prove.json", chunks: jsonChunks(proveJson(proof)) }], paths);
+    await writeFiles(options.out, [{ name: "prove.json", chunks: jsonChunks(proveJson(proof)) }], paths);
     note(`Written to ${options.out}: prove.json.`);
   }
   await print(options.json ? jsonChunks(proveJson(proof)) : [proveText(proof, stdoutSetting())]);

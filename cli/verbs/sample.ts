@@ -12,7 +12,7 @@ export async function runSample(folder: string): Promise<void> {
     return existsSync(path) && readFileSync(path, "utf8") !== text;
   });
   if (taken) throw new UsageError(`${join(folder, taken.name)} is there already and differs; choose an empty folder.`);
-  writeFiles(
+  await writeFiles(
     folder,
     SAMPLE_FILES.map(({ name, text }) => ({ name, chunks: [text] })),
     [],

@@ -32,7 +32,7 @@ export async function runScan(inputs: readonly string[], options: VerbOptions): 
       { name: STOCK, chunks: [csv] },
       { name: "set-aside.csv", chunks: [setAsideCsv(reading.setAside, reading.inputs)] },
     ];
-    writeFiles(options.out, written, paths);
+    await writeFiles(options.out, written, paths);
     note(`Written to ${options.out}: ${written.map(({ name }) => name).join(", ")}.`);
   }
   if (options.json) await print(jsonChunks(checkJson(reading, policy.asOf)));

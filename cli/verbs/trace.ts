@@ -36,7 +36,7 @@ export async function runTrace(args: readonly string[], options: TraceOptions): 
       { name: "trace.json", chunks: json() },
       { name: "trace.csv", chunks: [traceCsv(trace)] },
     ];
-    writeFiles(options.out, written, paths);
+    await writeFiles(options.out, written, paths);
     note(`Written to ${options.out}: trace.json, trace.csv.`);
   }
   await print(options.json ? json() : [traceText(trace, policy.asOf, stdoutSetting())]);
