@@ -1,6 +1,8 @@
 import { make } from "./dom.ts";
-import { compareNames, numberWords } from "./format.ts";
+import { numberWords } from "./format.ts";
 import { say } from "./strings.ts";
+import { laidOutAsMany } from "./table-layout.ts";
+import { type Direction, sorted } from "./table-order.ts";
 
 export interface Column<Row> {
   title: string;
@@ -30,54 +32,33 @@ export interface TableSpec<Row> {
 
 // So few rows are kept on one printed page.
 const SHORT = 12;
-// So many rows are made and laid out well within a tenth of a second.
+// So many rows are made within a frame or two.
 const PORTION = 100;
-
-// So many rows of a long table tell how wide its columns are.
-const STAND_INS = 40;
-
-type Direction = "ascending" | "descending";
 
 /** A table that sorts by its headers and scrolls sideways by itself where the page is narrow. */
 export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   let rows = [...spec.rows];
   let shown = Math.min(spec.first ?? 25, rows.length);
-  const body = make("tbody");
+  /** Where there are many rows the browser may not see a table in how they are laid out, and is told. */
+  const role = (name: string) => (rows.length > PORTION ? name : null);
   const heads = spec.columns.map((column) => head(column, () => sortBy(column)));
+  const thead = make("thead", { role: role("rowgroup") }, make("tr", { role: role("row") }, heads));
   const more = make("button", { type: "button", class: "more", click: () => showAll() }, "");
 
+  /** Rows in portions, each in a body of its own: where there are many, those out of sight wait to be laid out. */
+  const bodies = [newBody()];
   /** How many rows stand in their order; what stands beyond them is taken away, or waits to be replaced. */
   let placed = 0;
-  let held = false;
   const linesARow = spec.below ? 2 : 1;
 
   /** Places the rows that are lacking, a portion a task, or all `atOnce` to be printed; takes away those beyond `count`. */
   function fill(count = shown, atOnce = false): void {
     more.hidden = shown >= rows.length;
     more.textContent = say.table.all(numberWords(rows.length));
-    if (!atOnce && count - placed > PORTION) holdWidths(true);
-    if (placed < count) place(atOnce ? count : Math.min(count, placed + PORTION));
+    if (placed < count) place(count);
+    while (atOnce && placed < count) place(count);
     if (placed < count) goOnFrom(placed);
-    else {
-      takeFrom(count);
-      // Very many rows stay held: to let go of them would lay out all at once.
-      if (atOnce || placed <= PORTION) holdWidths(false);
-    }
-  }
-
-  /**
-   * Holds the columns as wide as their rows will want them, else every portion lays out all rows anew: rows from all
-   * over the table, and those with most to say, stand in for the others while widths are read.
-   */
-  function holdWidths(hold: boolean): void {
-    if (hold === held) return;
-    held = hold;
-    const others = make("tbody", {}, hold ? standIns(rows, spec.columns).flatMap(rowOf) : []);
-    if (hold) whole.append(others);
-    const widths = heads.map((head) => (hold ? getComputedStyle(head).width : ""));
-    others.remove();
-    for (const [at, head] of heads.entries()) head.style.width = widths[at]!;
-    whole.classList.toggle("held", hold);
+    else takeFrom(count);
   }
 
   function goOnFrom(before: number): void {
@@ -86,40 +67,59 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     });
   }
 
-  /** Puts rows in the place of those that stood there in another order, so that the page stays as long as it is. */
-  function place(to: number): void {
-    const lines = [...body.children];
-    const next = lines[to * linesARow];
-    for (const line of lines.slice(placed * linesARow, to * linesARow)) line.remove();
+  /** Fills the next body, in the place of rows that stood there in another order, so that the page stays as long as it is. */
+  function place(count: number): void {
+    const at = Math.floor(placed / PORTION);
+    const to = Math.min(count, (at + 1) * PORTION);
+    const body = bodies[at] ?? newBody();
     const made = rows.slice(placed, to).flatMap(rowOf);
-    if (next) next.before(...made);
+    if (placed % PORTION === 0) body.replaceChildren(...made);
     else body.append(...made);
-    placed = to;
+    body.style.setProperty("--rows", String(to - at * PORTION));
+    if (!bodies[at]) whole.append(body);
+    bodies[at] = body;
+    placed = Math.max(placed, to);
+  }
+
+  function newBody(): HTMLTableSectionElement {
+    return make("tbody", { role: role("rowgroup") });
   }
 
   function takeFrom(count: number): void {
     placed = count;
-    for (const line of [...body.children].slice(count * linesARow)) line.remove();
+    for (const body of bodies.splice(Math.max(1, Math.ceil(count / PORTION)))) body.remove();
+    const last = bodies.at(-1)!;
+    for (const line of [...last.rows].slice((count - (bodies.length - 1) * PORTION) * linesARow)) line.remove();
   }
 
   function rowOf(row: Row): HTMLTableRowElement[] {
-    const cells = spec.columns.map((column) => cell(column, row));
-    if (!spec.below) return [make("tr", {}, cells)];
+    const cells = spec.columns.map((column) => cell(column, row, role("cell")));
+    if (!spec.below) return [make("tr", { role: role("row") }, cells)];
     const below = make("div", { class: "under" }, spec.below(row));
     return [
-      make("tr", { class: "explained" }, cells),
-      make("tr", {}, make("td", { class: "below", colspan: spec.columns.length }, below)),
+      make("tr", { role: role("row"), class: "explained" }, cells),
+      make(
+        "tr",
+        { role: role("row") },
+        make("td", { role: role("cell"), class: "below", colspan: spec.columns.length }, below),
+      ),
     ];
   }
 
   function showAll(): void {
     const next = shown;
-    shown = rows.length;
-    fill();
-    // The button is gone: keep the keyboard where the new rows begin.
-    const row = body.rows[linesARow * next];
-    row?.setAttribute("tabindex", "-1");
-    row?.focus({ preventScroll: true });
+    const show = () => {
+      shown = rows.length;
+      fill();
+      // The button is gone: keep the keyboard where the new rows begin.
+      const row = bodies[Math.floor(next / PORTION)]?.rows[linesARow * (next % PORTION)];
+      row?.setAttribute("tabindex", "-1");
+      row?.focus({ preventScroll: true });
+    };
+    if (rows.length > PORTION) {
+      layOutAsMany();
+      setTimeout(show);
+    } else show();
   }
 
   function sortBy(column: Column<Row>): void {
@@ -143,14 +143,15 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     const sortable = spec.sortable !== false && spec.rows.length > 1;
     return make(
       "th",
-      { scope: "col", class: cellClass(column) },
+      { scope: "col", role: role("columnheader"), class: cellClass(column) },
       sortable && make("button", { type: "button", click: sort }, column.title),
       // Chromium leaves buttons out of a head that it repeats on the next page.
       make("span", { class: sortable ? "printed" : null }, column.title),
     );
   }
 
-  const whole = make("table", {}, make("caption", {}, spec.caption), make("thead", {}, make("tr", {}, heads)), body);
+  const whole = make("table", { role: role("table") }, make("caption", {}, spec.caption), thead, ...bodies);
+  const layOutAsMany = laidOutAsMany(whole, spec, rowOf);
   fill();
   const note = make("p", { class: "print-note" });
   const printing = (on: boolean) => () => {
@@ -167,7 +168,7 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   );
   markWhereItGoesOn(scroll, whole);
   const holder = make("div", { class: rows.length <= SHORT ? "table short" : "table" }, scroll, more, note);
-  whileInPage(holder, "resize", () => holdWidths(false));
+  whileInPage(holder, "resize", () => layOutAsMany(true));
   whileInPage(holder, "beforeprint", printing(true));
   whileInPage(holder, "afterprint", printing(false));
   return holder;
@@ -189,34 +190,16 @@ function whileInPage(element: Element, event: "resize" | "beforeprint" | "afterp
   window.addEventListener(event, heard);
 }
 
-/** Rows by which a long table's columns can be measured: every so manieth, and for each column that with most to say. */
-function standIns<Row>(rows: readonly Row[], columns: readonly Column<Row>[]): Row[] {
-  const every = Math.ceil(rows.length / STAND_INS);
-  const length = (row: Row, column: Column<Row>) => String(column.value(row)).length;
-  const longest = columns.map((column) =>
-    rows.reduce((most, row) => (length(row, column) > length(most, column) ? row : most)),
-  );
-  return [...rows.filter((_, at) => at % every === 0), ...longest];
-}
-
 function cellClass<Row>(column: Column<Row>): string | null {
   if (column.figures) return "figures";
   return column.wide ? "wide" : null;
 }
 
-function cell<Row>(column: Column<Row>, row: Row): HTMLTableCellElement {
+function cell<Row>(column: Column<Row>, row: Row, role: string | null): HTMLTableCellElement {
   const content = column.show ? column.show(row) : column.value(row);
-  return make("td", { class: cellClass(column) }, content instanceof Node ? content : String(content ?? say.none));
-}
-
-/** Sorts a copy; what is unknown stands last in both directions. */
-function sorted<Row>(rows: readonly Row[], column: Column<Row>, direction: Direction): Row[] {
-  const sign = direction === "ascending" ? 1 : -1;
-  const keyed = rows.map((row) => ({ row, key: column.value(row) }));
-  keyed.sort(({ key: x }, { key: y }) => {
-    if (x === null || y === null) return x === y ? 0 : x === null ? 1 : -1;
-    if (typeof x === "number" && typeof y === "number") return sign * (x - y);
-    return sign * compareNames(String(x), String(y));
-  });
-  return keyed.map(({ row }) => row);
+  return make(
+    "td",
+    { role, class: cellClass(column) },
+    content instanceof Node ? content : String(content ?? say.none),
+  );
 }
