@@ -1,8 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { dayFromIso } from "../src/calendar/day.ts";
+import { itemBook } from "../src/fleet/item-book.ts";
 import { defaultPolicy, type Policy } from "../src/fleet/policy.ts";
+import { whoTakes } from "../src/fleet/who-takes.ts";
 import { makePlan } from "../src/index.ts";
 import { forecastPacks } from "../src/life/forecast-packs.ts";
+import { standInGround } from "../src/orders/stand-ins.ts";
 import { usableLots } from "../src/supplies/usable-lots.ts";
 import { read } from "./sheets/sheet-file.ts";
 
@@ -59,6 +62,23 @@ describe("batteries with a serial and an expiry", () => {
     expect(needed(plan).Battery).toBeGreaterThanOrEqual(3);
     expect(plan.packs.every(({ capacityNow }) => capacityNow !== null)).toBe(true);
     expect(plan.packs.find(({ serial }) => serial === "B3")!.replaceBy.p90! <= "2026-12-31").toBe(true);
+  });
+
+  it("are one unit of the device that holds them, and a device to come needs no more", () => {
+    const { fleet } = read({
+      "packs.csv": "serial,item,device\nB1,cell,AED-1\nB2,cell,AED-2\n",
+      "dated_stock.csv": "item,expiry,serial,place\ncell,2028-03-31,B1,AED-1\ncell,2028-03-31,B2,AED-2\n",
+      "devices.csv": "device,type,in_service\nAED-1,AED,2022-01-01\nAED-2,AED,2022-01-01\nAED-3,AED,2027-02-01\n",
+    });
+    const book = itemBook(fleet);
+    const takes = whoTakes(fleet, book, AS_OF);
+    expect(takes.takers(book.find("cell")).map(({ device, units }) => [device.device, units])).toEqual([
+      ["AED-1", 1],
+      ["AED-2", 1],
+      ["AED-3", 1],
+    ]);
+    const ground = standInGround(fleet, defaultPolicy(AS_OF), book, []);
+    expect(ground.stockOf.get("cell")).toBeUndefined();
   });
 
   it("are no spare besides the pack on the shelf", () => {

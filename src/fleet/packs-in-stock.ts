@@ -8,6 +8,8 @@ import { type DatedStockRow, type Fleet, nameKey } from "./rows.ts";
 
 /** Tells rows of dated stock that are a pack under the same serial. */
 export function listedAsPack(fleet: Fleet): (row: DatedStockRow) => boolean {
+  // most fleets list the two apart, and a list of stock is long
+  if (fleet.packs.length === 0) return () => false;
   const serials = new Set(fleet.packs.map(({ serial }) => nameKey(serial)));
   return ({ serial }) => serial !== null && serials.has(nameKey(serial));
 }

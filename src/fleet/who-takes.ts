@@ -1,6 +1,7 @@
 import type { Day } from "../calendar/day.ts";
 import { groupBy } from "./group-by.ts";
 import type { Item, ItemBook } from "./item-book.ts";
+import { listedAsPack } from "./packs-in-stock.ts";
 import { remembered } from "./remembered.ts";
 import { type DeviceRow, type Fleet, nameKey } from "./rows.ts";
 
@@ -165,9 +166,10 @@ function unitsCarried(
     const device = deviceAt(pack.device);
     if (device !== -1) ofItem(pack.item)[device]! += 1;
   }
-  for (const { item, place, quantity } of fleet.datedStock) {
-    const device = place === null ? -1 : deviceAt(place);
-    if (device !== -1) ofItem(item)[device]! += quantity;
+  const isPack = listedAsPack(fleet);
+  for (const row of fleet.datedStock) {
+    const device = row.place === null ? -1 : deviceAt(row.place);
+    if (device !== -1 && !isPack(row)) ofItem(row.item)[device]! += row.quantity;
   }
   const held = (byDevice: readonly number[]) =>
     byDevice.flatMap((units, device) => (units === 0 ? [] : [[keys[device]!, units] as const]));

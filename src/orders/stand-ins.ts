@@ -2,6 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import { monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Item, ItemBook } from "../fleet/item-book.ts";
+import { listedAsPack } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type DatedStockRow, type Fleet, nameKey } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
@@ -30,19 +31,23 @@ export interface StandInGround {
   policy: Policy;
   book: ItemBook;
   takes: WhoTakes;
-  /** Rows of dated stock, and packs in service with their lives, by item key. */
+  /** Rows of dated stock that are no packs, and packs in service with their lives, by item key. */
   stockOf: ReadonlyMap<string, readonly DatedStockRow[]>;
   packsOf: ReadonlyMap<string, readonly PackLife[]>;
 }
 
 /** Sorts by item what stand-ins are looked for in: every late line looks. */
 export function standInGround(fleet: Fleet, policy: Policy, book: ItemBook, packs: readonly PackLife[]): StandInGround {
+  const isPack = listedAsPack(fleet);
   return {
     fleet,
     policy,
     book,
     takes: whoTakes(fleet, book, policy.asOf),
-    stockOf: groupBy(fleet.datedStock, (row) => book.find(row.item).key),
+    stockOf: groupBy(
+      fleet.datedStock.filter((row) => !isPack(row)),
+      (row) => book.find(row.item).key,
+    ),
     packsOf: groupBy(packs, (one) => book.find(one.item).key),
   };
 }
