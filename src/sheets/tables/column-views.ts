@@ -1,8 +1,8 @@
-import type { Day } from "../../calendar/day.ts";
 import type { GridRow } from "../grid.ts";
 import { lotAndDate } from "../values/lot-and-date.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
+import { withBatteryDates } from "./battery-dates.ts";
 import { withCounts } from "./counted-things.ts";
 import type { HeaderRows } from "./header-rows.ts";
 import { withTestNumbers } from "./numbered-tests.ts";
@@ -11,10 +11,10 @@ import type { ColumnView } from "./score-column.ts";
 import { holdsLists } from "./supply-lists.ts";
 
 /** Every named column of a header, with what its words and its cells say. */
-export function columnViews({ header, groups }: HeaderRows, rows: readonly GridRow[], today: Day | null): ColumnView[] {
+export function columnViews({ header, groups }: HeaderRows, rows: readonly GridRow[]): ColumnView[] {
   const views = header.flatMap((name, column): ColumnView[] => {
     if (name === null) return [];
-    const whole = profileColumn(rows, column, today);
+    const whole = profileColumn(rows, column);
     const meaning = withCellUnit(parseHeader(name), whole.unit);
     const group = groups[column] ?? null;
     const above = group === null ? null : parseHeader(group);
@@ -40,17 +40,38 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
       ...view,
       meaning: { ...meaning, says: part === "lot" ? "lot" : "expiry" },
       joined: null,
-      profile: profileColumn(rows, column, today, part),
+      profile: profileColumn(rows, column, part),
       part,
     }));
   });
-  const numbered = withTestNumbers(withCounts(views));
+  const numbered = withBatteryDates(withTestNumbers(withCounts(asPads(views))));
   if (!isRegister(numbered) && !listsDevices(numbered)) return withNeighbours(numbered);
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
-  const units = !views.some(({ things }) => things.includes("device"));
+  const battery = numbered.findIndex(({ things }) => things === "battery");
+  const units = !views.some(namesDevices);
   return withNeighbours(
-    numbered.map((view, at) => (supplies === -1 || at < supplies ? asOfDevice(view, units) : view)),
+    numbered.map((view, at) => {
+      if (supplies !== -1 && at >= supplies) return view;
+      // what describes a line between its device and its battery describes the device
+      const described = at > 0 && battery > at && view.things === "item" && view.meaning.says === "";
+      return described ? { ...view, things: "device item" } : asOfDevice(view, units);
+    }),
   );
+}
+
+/** True for a column that names devices one by one, and does not sort them ("Equipment" above monitors and AEDs). */
+function namesDevices({ things, meaning, profile }: ColumnView): boolean {
+  return things.includes("device") && (meaning.says !== "" || profile.distinct > 0.7);
+}
+
+/** The columns, those headed by adult or child alone taken for pads: "Adult exp" beside "Child exp". */
+function asPads(views: readonly ColumnView[]): ColumnView[] {
+  return views.map((view) => {
+    const { meaning, things, groupSubject } = view;
+    if (things !== "" || groupSubject !== "" || !/^(adult|child)$/.test(meaning.variant)) return view;
+    if (meaning.says !== "expiry" || meaning.coverage < 1) return view;
+    return { ...view, things: "pads", meaning: { ...meaning, things: "pads", subject: `${meaning.subject} pads` } };
+  });
 }
 
 /** The columns, each with the thing that those just before it are about. */
@@ -107,7 +128,12 @@ function isRegister(views: readonly ColumnView[]): boolean {
   const withDevice =
     views.some(({ things }) => things.includes("device")) ||
     (named?.things === "" && named.column === views[0]?.column);
-  const withBattery = said.some(({ things, meaning }) => things === "battery" && OF_A_BATTERY.test(meaning.says));
+  const withBattery =
+    said.some(({ things, meaning }) => things === "battery" && OF_A_BATTERY.test(meaning.says)) ||
+    views.some(
+      ({ things, meaning, profile }) =>
+        things === "battery" && meaning.says === "" && profile.dates < 0.5 && profile.distinct > 0.7,
+    );
   return withPads || (withDevice && withBattery);
 }
 

@@ -113,7 +113,7 @@ function typedColumn(outputs: readonly Output[]): number {
 }
 
 function outputsOf(header: HeaderRows): Output[] {
-  return interpret(columnViews(header, [], null), null).best?.outputs ?? [];
+  return interpret(columnViews(header, []), null).best?.outputs ?? [];
 }
 
 /** The header that starts at a row, over one line or two; null where the row names no columns. */
@@ -151,7 +151,7 @@ function headerAt(
   if (next && isLowerHeader(next, row, spans)) candidates.push(twoRowHeader(row, next, spans));
   const readings = candidates.map((header) => {
     const sample = rows.slice(at + header.lines.length, at + header.lines.length + LOOK_AHEAD);
-    const { best, unclear } = interpret(columnViews(header, sample, null), null);
+    const { best, unclear } = interpret(columnViews(header, sample), null);
     return { header, points: best?.points ?? 0, unclear: unclear !== null };
   });
   const best = readings.sort((a, b) => b.points - a.points)[0] as (typeof readings)[number];
@@ -180,7 +180,7 @@ function headsBetter(
     candidates.push(twoRowHeader(row, lower, spans));
   return candidates.some((header) => {
     const sample = rows.slice(at + header.lines.length, at + header.lines.length + LOOK_AHEAD);
-    return (interpret(columnViews(header, sample, null), null).best?.points ?? 0) > points + MORE_POINTS;
+    return (interpret(columnViews(header, sample), null).best?.points ?? 0) > points + MORE_POINTS;
   });
 }
 
@@ -254,7 +254,7 @@ function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number
   const wanted = mapped ? mappedOutputs(mapped) : { outputs: [], changes: [] };
   const isMapped = wanted.outputs.length > 0;
   const own = isMapped ? null : ownOutput(rows.header);
-  const views = own === null ? columnViews(rows, body, null) : [];
+  const views = own === null ? columnViews(rows, body) : [];
   const { best, tied, unclear } = own === null ? interpret(views, heading) : { best: null, tied: [], unclear: null };
   const plain = best && tied.length === 0 ? best.outputs : [];
   const lines = odd.size === 0 ? body : body.filter((_, row) => !odd.has(row));

@@ -1,3 +1,4 @@
+import type { Day } from "../../calendar/day.ts";
 import { cellAt, type GridRow } from "../grid.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
 import { saysResult } from "../values/choice-words.ts";
@@ -13,8 +14,9 @@ export interface Profile {
   /** Dates in any written form but bare numbers. */
   dates: number;
   numbers: number;
-  /** Share of the dates that lie after the sample's year of reference. */
-  future: number;
+  /** The first and the last of the dates, where an open order of day and month is read as day first; Infinity and -Infinity where there are none. */
+  earliest: Day;
+  latest: Day;
   /** Share of different texts among the filled cells. */
   distinct: number;
   /** Scans of labels. */
@@ -57,7 +59,8 @@ const EMPTY: Profile = {
   filled: 0,
   dates: 0,
   numbers: 0,
-  future: 0,
+  earliest: Infinity,
+  latest: -Infinity,
   distinct: 0,
   labels: 0,
   yesNo: 0,
@@ -72,12 +75,7 @@ const EMPTY: Profile = {
 };
 
 /** The profile of one column (0-based) over a sample spread evenly over the rows. */
-export function profileColumn(
-  rows: readonly GridRow[],
-  column: number,
-  today: number | null,
-  part: CellPart | null = null,
-): Profile {
+export function profileColumn(rows: readonly GridRow[], column: number, part: CellPart | null = null): Profile {
   const step = Math.max(1, Math.floor(rows.length / SAMPLE));
   const texts: string[] = [];
   for (let i = 0; i < rows.length; i += step) {
@@ -89,7 +87,8 @@ export function profileColumn(
   if (texts.length === 0) return EMPTY;
   let dates = 0;
   let numbers = 0;
-  let future = 0;
+  let earliest = Infinity;
+  let latest = -Infinity;
   let labels = 0;
   let yesNo = 0;
   let yes = false;
@@ -107,8 +106,9 @@ export function profileColumn(
     const written = bare ? null : readDateText(text);
     if (written !== null && written.kind !== "bad") {
       dates++;
-      const day = written.kind === "span" ? written.last : (written.days.dmy ?? written.days.mdy ?? 0);
-      if (today !== null && day > today) future++;
+      const day = written.kind === "span" ? written.last : (written.days.dmy ?? written.days.mdy ?? written.days.ymd);
+      if (day !== null && day < earliest) earliest = day;
+      if (day !== null && day > latest) latest = day;
     } else if (STARTS_AS_NUMBER.test(text) && (readNumber(text, ".") !== null || CLOCK.test(text))) numbers++;
   }
   const filled = texts.length;
@@ -120,7 +120,8 @@ export function profileColumn(
     filled,
     dates: dates / filled,
     numbers: numbers / filled,
-    future: dates === 0 ? 0 : future / dates,
+    earliest,
+    latest,
     distinct: different.size / filled,
     labels: labels / filled,
     yesNo: yes ? yesNo / filled : 0,

@@ -27,6 +27,11 @@ const COUNTED_ROWS = 1;
 /** Things whose dates, by whatever word, are their expiry; a battery has others. */
 const SUPPLIES = /^(pads|gel|sensor)$/;
 const MOSTLY_DATES = 0.6;
+/** The share of dates from which a column holds no numbers, whatever its header. */
+const ALL_DATES = 0.8;
+const NUMERIC: ReadonlySet<string> = new Set(["number", "whole", "percent"]);
+const CHECKED = /\bcheck(ed)?\b/;
+const LESS_THAN_TESTED = 1.2;
 const MOSTLY_DIFFERENT = 0.7;
 const MOSTLY_YES_NO = 0.6;
 /** The share of words for passed and failed from which a status is a test's result. */
@@ -85,6 +90,7 @@ export function pointsFor(view: ColumnView, sheet: SheetSpec, spec: ColumnSpec):
   const points = Math.max(own, together);
   if (points === 0) return 0;
   if (tellsStatus(meaning)) return points;
+  if (NUMERIC.has(spec.type) && profile.filled > 1 && profile.dates > ALL_DATES) return 0;
   return points - (contentsFit(spec, profile) ? 0 : WRONG_CONTENTS) - oddName(view, sheet, spec);
 }
 
@@ -134,8 +140,8 @@ function oddName({ meaning, things, profile }: ColumnView, { kind }: SheetSpec, 
   if (name === "type" && kind === "devices" && bare && things === "device")
     return few || profile.devices > 0.5 ? 0 : WRONG_CONTENTS;
   if (name === "item" && kind === "dated_stock" && bare && things !== "item") return numbers > 0.5 ? WRONG_CONTENTS : 0;
-  // A date that is only called one is the first day in service, if it is past.
-  if (name === "in_service" && meaning.says === "date") return profile.future > 0 ? POINTS.byWords : 0;
+  // What was checked need not have been measured: a test goes before.
+  if (name === "date" && kind === "runtime_tests" && CHECKED.test(meaning.words)) return LESS_THAN_TESTED;
   // "Capacity test" heads the dates of tests only where dates stand below it.
   if (name === "date" && /capacity|minutes/.test(meaning.says) && !/date/.test(meaning.says))
     return filled > 0 && profile.dates < 0.5 ? WRONG_CONTENTS : 0;

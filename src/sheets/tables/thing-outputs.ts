@@ -30,9 +30,7 @@ export function outputsOfThing(
   const devices = sorted.get("device") ?? [];
   const hosts =
     thing === "device" ? [] : all.filter((view) => namesHost(view, lines, devices)).map(({ column }) => column);
-  const filled = columnViews(header, lines, null).filter(
-    ({ column, profile }) => column !== sorting && profile.filled > 0,
-  );
+  const filled = columnViews(header, lines).filter(({ column, profile }) => column !== sorting && profile.filled > 0);
   const numbered = filled.some(({ things, meaning }) => things === "" && meaning.says.includes("serial"));
   const isAnothers = (view: ColumnView) =>
     isBesideHost(view, hosts) ||

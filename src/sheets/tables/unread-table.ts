@@ -76,6 +76,6 @@ function turnedAt(rows: readonly GridRow[]): number {
     line: column + 2,
     cells: fields.map(({ cells }) => cells[column + 1] ?? null),
   }));
-  const views = columnViews(oneRowHeader({ line: 1, cells: names }), records, null);
+  const views = columnViews(oneRowHeader({ line: 1, cells: names }), records);
   return interpret(views, null).best === null ? -1 : at;
 }
