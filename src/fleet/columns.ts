@@ -244,7 +244,8 @@ export const SHEETS: readonly SheetSpec[] = [
       column("carried_by", "list"),
       column("alternatives", "list"),
       column("replaced_by", "text"),
-      column("service_level", "share", { expects: "a share between 0 and 1, such as 0.95" }),
+      // no stock is sure to be enough, and none at all is no level
+      column("service_level", "share", { min: 1e-6, max: 1 - 1e-6, expects: "a share between 0 and 1, such as 0.95" }),
     ],
     { key: ["item", "supplier"], keyMayLack: ["supplier"] },
   ),

@@ -92,6 +92,14 @@ describe("readSheets", () => {
     expect(isoFromDay(fleet.runtimeTests[0]!.date)).toBe("2026-10-31");
   });
 
+  it("reads 0.95, 95 and 95 % as one service level, and takes no certainty for one", () => {
+    const { fleet, findings } = read(
+      "item,kind,service_level\na,pads,0.95\nb,pads,95\nc,pads,95 %\nd,pads,1\ne,pads,100 %\nf,pads,0\n",
+    );
+    expect(fleet.catalogue.map(({ serviceLevel }) => serviceLevel)).toEqual([0.95, 0.95, 0.95, null, null, null]);
+    expect(findings).toMatchObject([{ code: "number-out-of-range", severity: "warning", line: 5, lines: [6, 7] }]);
+  });
+
   it("reads 87, 0.87 and 87 % as one capacity", () => {
     const { fleet } = read(
       "serial,date,percent\nA,2026-01-01,87\nA,2026-01-02,0.87\nA,2026-01-03,87 %\nA,2026-01-04,1\n",

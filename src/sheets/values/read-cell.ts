@@ -142,7 +142,7 @@ function share({ value, word }: WrittenNumber, spec: ColumnSpec): number | Probl
   if (word !== "" && !/^(%|percent|pct|prozent|pour cent)( soh)?$/.test(word)) {
     return new Problem("unit-unknown", `has the unit "${word}", which is no share`);
   }
-  return spec.type === "percent" ? percentOf(value, word) : word === "" && value < 1 ? value : value / 100;
+  return spec.type === "percent" ? percentOf(value, word) : word === "" && value <= 1 ? value : value / 100;
 }
 
 function inUnit({ value, word }: WrittenNumber, spec: ColumnSpec, headerUnit: string): number | Problem {
