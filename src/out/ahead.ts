@@ -1,4 +1,4 @@
-import { counted } from "./count-text.ts";
+import { counted } from "../fleet/count-text.ts";
 import { firstYearEnd, planMonth } from "./horizon-text.ts";
 import { knowsNothing } from "./knows-nothing.ts";
 import type { Plan } from "./plan-schema.ts";

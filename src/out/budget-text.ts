@@ -1,6 +1,6 @@
 import { fiscalYearOfMonth } from "../calendar/fiscal-year.ts";
 import { monthFromText } from "../calendar/month.ts";
-import { counted } from "./count-text.ts";
+import { counted } from "../fleet/count-text.ts";
 import { horizonText } from "./horizon-text.ts";
 import { groupedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";

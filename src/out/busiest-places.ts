@@ -1,4 +1,4 @@
-import { countText } from "./count-text.ts";
+import { countText } from "../fleet/count-text.ts";
 import type { DatesReport } from "./dates-report.ts";
 import { firstYearEnd, planMonth } from "./horizon-text.ts";
 import { type PlaceToSwap, SOON_MONTHS } from "./places-to-swap.ts";

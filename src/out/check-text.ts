@@ -1,6 +1,6 @@
+import { counted, countText } from "../fleet/count-text.ts";
 import type { Finding, SetAsideRow } from "../fleet/finding.ts";
 import type { Reading, ReadTable } from "../sheets/reading.ts";
-import { counted, countText } from "./count-text.ts";
 import { findingRows, inputRows, tablesInOrder } from "./plan-head.ts";
 import { setAsideInOrder } from "./set-aside-csv.ts";
 import { sheetsRead } from "./summary-text.ts";

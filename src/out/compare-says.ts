@@ -1,5 +1,5 @@
+import { counted, countText } from "../fleet/count-text.ts";
 import type { Comparison } from "./comparison.ts";
-import { counted, countText } from "./count-text.ts";
 import { groupedMoney } from "./money-text.ts";
 
 /** What changed from plan a to plan b and what may be behind it, in plain sentences. */

@@ -1,5 +1,5 @@
+import { countText } from "../fleet/count-text.ts";
 import type { Comparison, ItemBeside, OrderChanged, PackMoved } from "./comparison.ts";
-import { countText } from "./count-text.ts";
 import { groupedMoney } from "./money-text.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { textTable } from "./text-table.ts";

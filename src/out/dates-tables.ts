@@ -1,5 +1,5 @@
+import { counted, countText } from "../fleet/count-text.ts";
 import { groupBy } from "../fleet/group-by.ts";
-import { counted, countText } from "./count-text.ts";
 import type { DatesReport } from "./dates-report.ts";
 import type { Exchange } from "./pair-moves.ts";
 import type { Plan } from "./plan-schema.ts";

@@ -1,8 +1,8 @@
+import { counted, countText } from "../fleet/count-text.ts";
 import { STOCK_FINDING_CODES } from "../supplies/finding-codes.ts";
 import { COST_PER_UNIT_MOVED } from "../supplies/moves.ts";
 import { busiestPlaces } from "./busiest-places.ts";
 import { findingLines } from "./check-text.ts";
-import { counted, countText } from "./count-text.ts";
 import { type DatedCounts, LATER, OVERDUE } from "./dated-counts.ts";
 import { countsOf, type DatesReport } from "./dates-report.ts";
 import { exchangeTable, swapCapacityLines, swapTable, useTable } from "./dates-tables.ts";

@@ -1,5 +1,5 @@
+import { counted } from "../fleet/count-text.ts";
 import type { DatedUnit } from "../supplies/types.ts";
-import { counted } from "./count-text.ts";
 import { listTold } from "./out-now.ts";
 import { datedRows } from "./plan-dated.ts";
 import type { Plan } from "./plan-schema.ts";

@@ -1,4 +1,4 @@
-import { countText } from "./count-text.ts";
+import { countText } from "../fleet/count-text.ts";
 import type { DatesReport } from "./dates-report.ts";
 import type { Lapse } from "./lapses.ts";
 import { textTable } from "./text-table.ts";

@@ -1,5 +1,5 @@
+import { counted } from "../fleet/count-text.ts";
 import { firstTold } from "../fleet/first-told.ts";
-import { counted } from "./count-text.ts";
 import type { Plan } from "./plan-schema.ts";
 
 /** Names told before the rest is counted. */

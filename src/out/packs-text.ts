@@ -1,4 +1,4 @@
-import { counted } from "./count-text.ts";
+import { counted } from "../fleet/count-text.ts";
 import { basisText, becauseText, capacityText, dueRangeText, dueText } from "./due-text.ts";
 import { failuresText } from "./failures-text.ts";
 import { firstYearEnd, horizonText, planMonth } from "./horizon-text.ts";

@@ -1,5 +1,5 @@
+import { counted } from "../fleet/count-text.ts";
 import type { LifeForecast } from "../life/types.ts";
-import { counted } from "./count-text.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundChance, roundTo, roundUnits } from "./rounding.ts";
 

@@ -1,4 +1,4 @@
-import { countText } from "./count-text.ts";
+import { countText } from "../fleet/count-text.ts";
 import type { DatesReport } from "./dates-report.ts";
 import { textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";

@@ -1,5 +1,5 @@
+import { chanceText, countText } from "../fleet/count-text.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
-import { chanceText, countText } from "./count-text.ts";
 import { firstYearEnd, horizonLength } from "./horizon-text.ts";
 import { groupedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";

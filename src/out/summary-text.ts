@@ -1,7 +1,7 @@
+import { counted, countText } from "../fleet/count-text.ts";
 import { groupedText } from "../fleet/money.ts";
 import { STOCK_FINDING_CODES } from "../supplies/finding-codes.ts";
 import { aheadText } from "./ahead.ts";
-import { counted, countText } from "./count-text.ts";
 import { horizonText } from "./horizon-text.ts";
 import { outNow } from "./out-now.ts";
 import type { Plan } from "./plan-schema.ts";

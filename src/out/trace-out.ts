@@ -1,7 +1,7 @@
 import { type Day, isoFromDay } from "../calendar/day.ts";
+import { counted } from "../fleet/count-text.ts";
 import { NO_PLACE, type Trace, type TracedAs, type TracedItem, type TracedStock } from "../supplies/trace.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
-import { counted } from "./count-text.ts";
 import { ENGINE } from "./engine.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
