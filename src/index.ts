@@ -34,6 +34,7 @@ export { datesText } from "./out/dates-text.ts";
 export { CAUSE_WORDS } from "./out/due-text.ts";
 export { embedInPage } from "./out/embed-in-page.ts";
 export { knowsNothing } from "./out/knows-nothing.ts";
+export { FORECAST_NOTE, isForecast, isPriced } from "./out/line-standing.ts";
 export { ordersCsv } from "./out/orders-csv.ts";
 export { ordersIcs } from "./out/orders-ics.ts";
 export { ordersText } from "./out/orders-text.ts";

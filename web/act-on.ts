@@ -10,3 +10,8 @@ export function actOn(day: string, passed: string | false): HTMLElement {
     passed !== false && make("em", {}, ` ${passed}`),
   );
 }
+
+/** A day in the plan on which nothing is to be done yet, with the word for that: "forecast". */
+export function notYet(day: string, word: string): HTMLElement {
+  return make("span", {}, dayWords(day), make("em", {}, ` ${word}`));
+}

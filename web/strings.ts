@@ -423,6 +423,7 @@ export const say = {
       linesOf: (supplier: string, n: number) => `The ${numberWords(n)} ${plural(n, "line", "lines")} for ${supplier}`,
     },
     late: "late",
+    forecast: "forecast",
     noPrices: "The catalogue gives no prices, so there is no spend to show.",
     spend: {
       heading: "What will it cost, year by year?",

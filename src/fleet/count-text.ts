@@ -1,4 +1,4 @@
-import { groupedText } from "../fleet/money.ts";
+import { groupedText } from "./money.ts";
 
 /** A whole number for people: 12,345. */
 export function countText(count: number): string {

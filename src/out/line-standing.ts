@@ -14,6 +14,10 @@ export function isForecast(line: Line, asOf: string): boolean {
   return dayFromIso(line.orderBy)! > addMonths(dayFromIso(asOf)!, PLANNED_ANEW_EVERY_MONTHS);
 }
 
+/** What the mark of such a line means, wherever it stands. */
+export const FORECAST_NOTE =
+  "A line marked forecast leaves after the next plan, which may change it: do not order it yet.";
+
 /** Whether the line has a price. The plan holds an unknown one as nought, which a buyer would read as free. */
 export function isPriced(line: Line): boolean {
   return line.lineCost > 0;

@@ -1,3 +1,4 @@
+import { counted } from "../fleet/count-text.ts";
 import { FindingLog } from "./finding-log.ts";
 import type { Grid } from "./grid.ts";
 import { type OpenedFile, openFile } from "./open-file.ts";
@@ -67,10 +68,6 @@ function noteOpenQuotes({ file, sheet, openQuotes }: Grid, log: FindingLog): voi
       message: "A quote opens in the line and never closes, so the line was read as it stands.",
     }));
   }
-}
-
-function counted(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? "" : "s"}`;
 }
 
 function noteHidden({ file, sheet, hidden }: Grid, log: FindingLog): void {

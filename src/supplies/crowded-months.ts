@@ -94,8 +94,6 @@ function crowdsOfItem(
       ...found,
       says: describeCrowd(found, {
         item,
-        months,
-        deliveries: inSpan,
         spanChance,
         used: ofMonth.reduce((sum, { row, chanceUsed }) => sum + row.quantity * chanceUsed, 0),
         moved: unitsMoved(ofMonth, moves),

@@ -1,4 +1,5 @@
 import { isoFromDay } from "../calendar/day.ts";
+import { counted } from "../fleet/count-text.ts";
 import type { Finding } from "../fleet/finding.ts";
 import { firstTold } from "../fleet/first-told.ts";
 import { groupBy } from "../fleet/group-by.ts";
@@ -128,10 +129,6 @@ function unitCount(rows: readonly DatedStockRow[]): string {
     rows.reduce((sum, row) => sum + row.quantity, 0),
     "unit",
   );
-}
-
-function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? "" : "s"}`;
 }
 
 function list(names: readonly string[]): string {

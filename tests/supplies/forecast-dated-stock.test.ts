@@ -179,8 +179,8 @@ describe("forecastDatedStock: crowded months", () => {
       return { ...carried, by: day("2027-01-01"), unitsSaved: 0.5 };
     });
     const [crowd] = crowdedMonths(units, moves, policy);
-    expect(crowd!.says).toContain("Of them 8.5 are expected to be used before.");
-    expect(crowd!.says).toContain("The moves proposed carry 1 of them to where they are more likely to be used.");
+    expect(crowd!.says).toContain(", and 8.5 are likely to be used before.");
+    expect(crowd!.says).toContain("The moves proposed carry 1 of them to where more are used.");
   });
 
   // By hand, in 12 months with 12 deliveries: that five or more of them fall into one month has a chance of at most

@@ -28,7 +28,12 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
     byDate.length > 0 &&
       answer(
         say.ahead.firstHeading,
-        orderTable({ caption: say.ahead.firstHeading, orders: byDate.slice(0, FIRST_ORDERS), short: true }),
+        orderTable({
+          caption: say.ahead.firstHeading,
+          asOf: plan.asOf,
+          orders: byDate.slice(0, FIRST_ORDERS),
+          short: true,
+        }),
       ),
     uncertain(),
   );

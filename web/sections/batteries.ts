@@ -19,7 +19,7 @@ const YEAR = 12;
 
 type Pack = Plan["packs"][number];
 
-/** Batteries: when the packs run out, one pack in detail, and every pack in a table. */
+/** Batteries: when the packs run out, every pack in a table, one item and one pack in detail, and what stands out. */
 export function batteries(session: PlannedSession): HTMLElement {
   const { plan } = session;
   const packs = byLikelyDate(plan.packs);
@@ -33,15 +33,15 @@ export function batteries(session: PlannedSession): HTMLElement {
     say.batteries.heading,
     lead(leadText()),
     packsDue(plan, due),
-    itemDetail(session),
-    detail,
-    earlySignsTable(session, choose),
-    outlivedTable(plan),
     answer(
       say.batteries.table.heading,
       make("p", {}, say.batteries.table.note, " ", make("span", { class: "act-on" }, say.batteries.table.choose)),
       make("div", { id: "packs" }, packTable(packs, choose)),
     ),
+    itemDetail(session),
+    detail,
+    earlySignsTable(session, choose),
+    outlivedTable(plan),
   );
 
   function choose(pack: Pack): void {

@@ -1,5 +1,5 @@
-import type { Plan } from "../../src/index.ts";
-import { actOn } from "../act-on.ts";
+import { isForecast, isPriced, type Plan } from "../../src/index.ts";
+import { actOn, notYet } from "../act-on.ts";
 import { filteredTable } from "../filtered-table.ts";
 import { dayWords, moneyWords, numberWords, sentenceWords } from "../format.ts";
 import { say } from "../strings.ts";
@@ -10,22 +10,25 @@ type Order = Plan["orders"][number];
 // Some five printed pages.
 const PRINTED = 100;
 
-/** Order lines as a table: the day to act on first; what is late says so in words. */
-export function orderTable(spec: { caption: string; orders: Order[]; short: boolean }): HTMLElement {
+/** Order lines as a table: the day to act on first; what is late, or not to be ordered yet, says so in words. */
+export function orderTable(spec: { caption: string; asOf: string; orders: Order[]; short: boolean }): HTMLElement {
   const heads = say.orders.heads;
   const columns: Column<Order>[] = [
     {
       title: heads.orderBy,
       value: (row) => row.orderBy,
-      show: (row) => actOn(row.orderBy, row.late && say.orders.late),
+      show: (row) =>
+        isForecast(row, spec.asOf)
+          ? notYet(row.orderBy, say.orders.forecast)
+          : actOn(row.orderBy, row.late && say.orders.late),
     },
     { title: heads.item, value: (row) => row.item, wide: true },
     { title: heads.quantity, value: (row) => row.quantity, show: (row) => numberWords(row.quantity), figures: true },
     { title: heads.supplier, value: (row) => row.supplier },
     {
       title: heads.lineCost,
-      value: (row) => row.lineCost,
-      show: (row) => moneyWords(row.lineCost, row.currency),
+      value: (row) => (isPriced(row) ? row.lineCost : null),
+      show: (row) => (isPriced(row) ? moneyWords(row.lineCost, row.currency) : null),
       figures: true,
     },
     { title: heads.arrives, value: (row) => row.arriveBy, show: (row) => dayWords(row.arriveBy) },
@@ -39,8 +42,8 @@ export function orderTable(spec: { caption: string; orders: Order[]; short: bool
     });
     columns.splice(5, 0, {
       title: heads.unitPrice,
-      value: (row) => Number(row.unitPrice),
-      show: (row) => (row.unitPrice === "0.00" ? say.none : row.unitPrice),
+      value: (row) => (isPriced(row) ? Number(row.unitPrice) : null),
+      show: (row) => (isPriced(row) ? row.unitPrice : null),
       figures: true,
     });
     if (spec.orders.some((row) => row.feeShare > 0)) {

@@ -1,4 +1,4 @@
-import { yearsAboveSafe } from "../../src/index.ts";
+import { FORECAST_NOTE, isForecast, yearsAboveSafe } from "../../src/index.ts";
 import { spend } from "../charts/spend.ts";
 import { make } from "../dom.ts";
 import { offerDownload } from "../download.ts";
@@ -25,7 +25,9 @@ export function orders({ plan }: PlannedSession): HTMLElement {
     "orders",
     words.heading,
     lead(plan.orders.length === 0 ? words.none : words.lead(plan.orders.length, separate, costs(), late)),
-    plan.orders.length > 0 && orderTable({ caption: words.caption, orders: plan.orders, short: false }),
+    plan.orders.length > 0 &&
+      orderTable({ caption: words.caption, asOf: plan.asOf, orders: plan.orders, short: false }),
+    plan.orders.some((order) => isForecast(order, plan.asOf)) && make("p", {}, FORECAST_NOTE),
     supplierTables(plan),
     ...(currencies.length === 0 && plan.orders.length > 0
       ? [make("p", {}, words.noPrices)]

@@ -16,7 +16,7 @@ export function setAsideTable(reading: Reading, correct: Correct | null): HTMLEl
     rows: reading.setAside,
     first: 20,
     columns: [
-      { title: heads[0]!, value: (row) => (row.sheet === null ? row.file : `${row.file} · ${row.sheet}`) },
+      { title: heads[0]!, value: (row) => (row.sheet === null ? row.file : `${row.file} · ${row.sheet}`), wide: true },
       { title: heads[1]!, value: (row) => row.line, figures: true },
       { title: heads[2]!, value: (row) => row.message, wide: true },
     ],

@@ -1,4 +1,4 @@
-import type { Plan } from "../../src/index.ts";
+import { isPriced, type Plan } from "../../src/index.ts";
 import { make } from "../dom.ts";
 import { compareNames, dayWords, moneyWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
@@ -40,21 +40,21 @@ export function supplierTables(plan: Plan): HTMLElement | null {
         {
           title: words.heads[4]!,
           value: total,
-          show: (share) => moneyWords(total(share), share.currency),
+          show: (share) => (share.lines.some(isPriced) ? moneyWords(total(share), share.currency) : null),
           figures: true,
         },
       ],
     }),
-    ...shares.map(linesOf),
+    ...shares.map((share) => linesOf(share, plan.asOf)),
   );
 }
 
-function linesOf({ supplier, lines }: Share): HTMLElement {
+function linesOf({ supplier, lines }: Share, asOf: string): HTMLElement {
   const title = say.orders.bySupplier.linesOf(supplier, lines.length);
   const details = make("details", {}, make("summary", {}, title));
   details.addEventListener("toggle", () => {
     if (details.open && details.children.length === 1)
-      details.append(orderTable({ caption: title, orders: lines, short: true }));
+      details.append(orderTable({ caption: title, asOf, orders: lines, short: true }));
   });
   return details;
 }

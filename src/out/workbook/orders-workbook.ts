@@ -2,7 +2,7 @@ import { dayFromIso } from "../../calendar/day.ts";
 import { minorDigits, NO_CURRENCY } from "../../fleet/currency.ts";
 import { groupBy } from "../../fleet/group-by.ts";
 import { STANDING_CAUTIONS } from "../cautions.ts";
-import { isForecast, isPriced } from "../line-standing.ts";
+import { FORECAST_NOTE, isForecast, isPriced } from "../line-standing.ts";
 import { decimalMoney } from "../money-text.ts";
 import type { Plan } from "../plan-schema.ts";
 import { sortBy } from "../sort-by.ts";
@@ -87,12 +87,9 @@ function tab(
 
 /** What a buyer should know who gets the workbook alone. */
 function notes({ asOf, horizon }: Plan): Row[] {
-  return [
-    "",
-    `Planned as of ${asOf}, for needs up to ${horizon.to}.`,
-    "A line marked forecast leaves after the next plan, which may change it: do not order it yet.",
-    STANDING_CAUTIONS[0]!,
-  ].map((supplier) => ({ supplier }));
+  return ["", `Planned as of ${asOf}, for needs up to ${horizon.to}.`, FORECAST_NOTE, STANDING_CAUTIONS[0]!].map(
+    (supplier) => ({ supplier }),
+  );
 }
 
 function lineRows(lines: readonly Line[], asOf: string): Row[] {
