@@ -16,6 +16,7 @@ import { REPEATED_TESTS } from "./awkward/repeated-tests.ts";
 import { SHAPES } from "./awkward/shapes.ts";
 import { SORTS } from "./awkward/sorts.ts";
 import { STRANGERS } from "./awkward/strangers.ts";
+import { TITLED_PLACES } from "./awkward/titled-places.ts";
 import { VALUES } from "./awkward/values.ts";
 import { WORKSHOPS } from "./awkward/workshops.ts";
 import { read } from "./sheet-file.ts";
@@ -37,6 +38,7 @@ describe.each([
   ["sheets of many keepers", KEEPERS],
   ["lists that count devices", COUNTS],
   ["lists inside cells", CELL_LISTS],
+  ["places above a table", TITLED_PLACES],
   ["registers with several tests in a line", REPEATED_TESTS],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {

@@ -1,7 +1,8 @@
 import type { FindingLog } from "../finding-log.ts";
-import type { Cell, GridRow } from "../grid.ts";
-import { namesPlace, openPlace } from "../tables/named-places.ts";
+import { type GridRow, isBlankCell } from "../grid.ts";
+import { openPlace } from "../tables/named-places.ts";
 import type { Table } from "../tables/table.ts";
+import { placeOfSection } from "../tables/titled-places.ts";
 import { TextRow } from "../text/text-row.ts";
 import { cellText } from "../values/cell-text.ts";
 import { noteBlankUnits } from "./blank-units.ts";
@@ -52,7 +53,8 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
     const odd = table.odd.get(row) ?? oddRow(record.cells, row);
     if (odd !== null) {
       state.never(row, odd, ODD_ROW_MESSAGES[odd]);
-      if (odd === "section-line") place = placeIn(record.cells);
+      if (odd === "section-line")
+        place = placeOfSection(cellText(record.cells.find((cell) => !isBlankCell(cell)) ?? null));
       continue;
     }
     if (unknown) {
@@ -93,10 +95,4 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   if (table.thingColumns.length > 0) holdByDevices(table, entries, log);
   else noteBlankUnits(table, plans, state, log);
   return { state, entries, beside, readers };
-}
-
-/** The place that a line above a group of rows names; null where it names something else. */
-function placeIn(cells: readonly Cell[]): string | null {
-  const text = cellText(cells.find((cell) => cell !== null && cell !== "") ?? null);
-  return namesPlace(text) ? text : null;
 }

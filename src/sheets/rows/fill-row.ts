@@ -48,7 +48,7 @@ export function rowPlan(
     const value = readCell(text, spec, { asOf: options.asOf, order: options.dateOrder, mark: ".", headerUnit: "" });
     if (value instanceof Problem) refused = refusedHead(text, value, table, log);
     else template[field] = value;
-    if (output.fromHeading === field && refused === null) noteHeading(text, spec, table, log);
+    if (output.fromHeading?.includes(field) && refused === null) noteHeading(text, spec, table, log);
   }
   // The place of the source is kept from the start: an object that grows later is many times dearer to make.
   template.source = null;

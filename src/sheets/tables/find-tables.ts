@@ -18,6 +18,7 @@ import { type SetAsidePart, setAsideParts } from "./set-aside-tables.ts";
 import type { Output, Table } from "./table.ts";
 import { thingsAsMapped, thingsByRow } from "./things-by-row.ts";
 import { dropTitles, repeatsTitle } from "./title-lines.ts";
+import { withTitledPlace } from "./titled-places.ts";
 import { unreadTable } from "./unread-table.ts";
 
 /** The least share of a row's cells that must name something known, in a header and in one below a table. */
@@ -269,7 +270,7 @@ function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number
     headerLines: rows.lines,
     header: rows.header,
     groups: rows.groups,
-    outputs: isMapped ? wanted.outputs : (sorts?.outputs ?? plain),
+    outputs: withTitledPlace(isMapped ? wanted.outputs : (sorts?.outputs ?? plain), heading?.place ?? null),
     thingColumns: sorts?.columns ?? [],
     rows: withoutDittos(body),
     odd,

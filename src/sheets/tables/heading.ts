@@ -2,6 +2,7 @@ import type { GridRow } from "../grid.ts";
 import { readDateText } from "../values/date-text.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { nameIn } from "./header-rows.ts";
+import { placeAbove } from "./titled-places.ts";
 
 /** What stands above a table's header. */
 export interface Heading {
@@ -11,6 +12,8 @@ export interface Heading {
   text: string;
   /** The day on which the table's tests were made, as a line above it gives it ("Date tested: 12.03.2026"). */
   testedOn: string | null;
+  /** The place whose things the table lists, as a line above it names it ("Ambulance 7"). */
+  place: string | null;
 }
 
 /** How many lines above a header may be its title, and how many may belong to its head. */
@@ -21,8 +24,11 @@ const HEAD_LINES = 15;
 export function headingAbove(rows: readonly GridRow[], at: number, first: boolean): Heading {
   const above = rows.slice(Math.max(0, at - (first ? HEAD_LINES : TITLE_LINES)), at);
   const lone: string[] = [];
-  for (const { cells } of [...above].reverse()) {
+  let place: string | null = null;
+  for (const row of [...above].reverse()) {
+    const { cells } = row;
     const texts = cells.flatMap((cell) => nameIn(cell) ?? []);
+    if (first || texts.length === 1) place ??= placeAbove(row);
     if (texts.length !== 1) break;
     lone.push(texts[0] as string);
   }
@@ -31,6 +37,7 @@ export function headingAbove(rows: readonly GridRow[], at: number, first: boolea
     title: titles.find(({ things }) => things !== "") ?? null,
     text: lone.join("\n"),
     testedOn: first ? testedOn(above) : null,
+    place,
   };
 }
 

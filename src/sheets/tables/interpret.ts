@@ -249,7 +249,7 @@ function mainOutput(
   }
   if (sheet.kind === "runtime_tests" && !has("date") && heading?.testedOn) {
     output.implied.date = heading.testedOn;
-    output.fromHeading = "date";
+    output.fromHeading = ["date"];
   }
   if (sheet.kind === "catalogue") Object.assign(output.implied, impliedByPrice(fields, views));
   // Item and quantity alone may be stock, a count or a wish: only their own sheet's names say that they are ordered.

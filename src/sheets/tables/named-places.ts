@@ -11,11 +11,11 @@ const WHERE: Partial<Record<SheetKind, string>> = {
   use_log: "place",
 };
 
-/** The field of an output that says where its thing is, as far as no column holds it; null otherwise. */
-export function openPlace({ sheet, fields, implied }: Output): string | null {
+/** The field of an output that says where its thing is, as far as no column and no header holds it; null otherwise. */
+export function openPlace({ sheet, fields, implied, fromHeading = [] }: Output): string | null {
   const where = WHERE[sheet.kind];
   const told = fields.some(({ spec }) => spec.field === "place" || spec.field === "site");
-  return where === undefined || told || implied[where] !== undefined ? null : where;
+  return where === undefined || told || (implied[where] !== undefined && !fromHeading.includes(where)) ? null : where;
 }
 
 /** True for a text that names a station, store, vehicle or the like, and no supplies. */
@@ -37,7 +37,8 @@ export function withTabPlaces(tables: readonly Table[]): Table[] {
     if (!places.includes(name)) return table;
     const outputs = table.outputs.map((output) => {
       const where = openPlace(output);
-      return where === null ? output : { ...output, implied: { ...output.implied, [where]: name }, fromHeading: where };
+      // a title stands closer to the rows than the tab's name
+      return where === null || output.implied[where] !== undefined ? output : { ...output, implied: { ...output.implied, [where]: name }, fromHeading: [...(output.fromHeading ?? []), where] };
     });
     return { ...table, outputs };
   });

@@ -25,8 +25,8 @@ export interface Output {
   fields: FieldSource[];
   /** Values that the header implies, by field, as written: an unnamed item takes its header group's name. */
   implied: Record<string, string>;
-  /** The implied field that was taken from above the table or from its tab's name. */
-  fromHeading?: string;
+  /** The implied fields that were taken from above the table or from its tab's name. */
+  fromHeading?: string[];
   /** Columns that make this output; the other ones are shared and make no row by themselves. */
   own: number[];
   /** Set where the rows say of an item what its catalogue would, once a line of a list of other things. */

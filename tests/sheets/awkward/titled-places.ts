@@ -1,0 +1,90 @@
+import type { AwkwardSheet } from "./awkward-sheet.ts";
+
+/** Sheets whose place stands above the table. */
+export const TITLED_PLACES: AwkwardSheet[] = [
+  {
+    name: "a station in the title",
+    text: "Station North - defib stock\nItem,Lot,Expiry,Qty\nadult pads,L1,2027-03-31,2\ngel,L2,2027-05-31,3\n",
+    rows: {
+      dated_stock: [
+        { item: "adult pads", place: "Station North" },
+        { item: "gel", place: "Station North" },
+      ],
+    },
+    findings: ["from-heading"],
+  },
+  {
+    name: "a vehicle above each part of a list",
+    text: `Ambulance 7,,,
+Item,Lot,Expiry,Qty
+adult pads,L1,2027-03-31,2
+Ambulance 8 stock,,,
+adult pads,L2,2027-05-31,2
+
+Station South,,,
+Item,Lot,Expiry,Qty
+gel,L9,2027-03-31,2
+`,
+    rows: {
+      dated_stock: [
+        { lot: "L1", place: "Ambulance 7" },
+        { lot: "L2", place: "Ambulance 8 stock" },
+        { lot: "L9", place: "Station South" },
+      ],
+    },
+    aside: [
+      [4, "section-line"],
+      [7, "section-line"],
+      [8, "repeated-header"],
+    ],
+  },
+  {
+    name: "a place behind its label, in a cell of its own and in one",
+    text: `Stock list,,,
+Station:,North,Counted on:,2026-05-01
+Item,Lot,Expiry,Qty
+adult pads,L1,2027-03-31,2
+
+Vehicle: 12,,,
+Item,Expiry,Lot,Qty
+gel,2027-03-31,L2,2
+`,
+    rows: {
+      dated_stock: [
+        { lot: "L1", place: "North" },
+        { lot: "L2", place: "Vehicle 12" },
+      ],
+    },
+  },
+  {
+    name: "titles that name a list, not a place",
+    text: `Station Overview 2026,,,
+Vehicle stock list,,,
+Item,Lot,Expiry,Qty
+adult pads,L1,2027-03-31,2
+`,
+    rows: { dated_stock: [{ lot: "L1", place: null }] },
+  },
+  {
+    name: "a place of a register's devices in its title, German",
+    text: `Rettungswache Nord: Geräteliste;;
+Gerät;Seriennummer;Pads Verfall
+AED 1;A-77;31.05.2027
+`,
+    rows: {
+      devices: [{ device: "A-77", site: "Rettungswache Nord" }],
+      dated_stock: [{ expiry: "2027-05-31", place: "A-77" }],
+    },
+    unread: ["Gerät"],
+  },
+  {
+    name: "a column of places, which a title does not outdo",
+    text: "Station North - stock\nItem,Place,Expiry\nadult pads,Ambulance 7,2027-03-31\ngel,,2027-05-31\n",
+    rows: {
+      dated_stock: [
+        { item: "adult pads", place: "Ambulance 7" },
+        { item: "gel", place: null },
+      ],
+    },
+  },
+];
