@@ -38,7 +38,13 @@ export function withTabPlaces(tables: readonly Table[]): Table[] {
     const outputs = table.outputs.map((output) => {
       const where = openPlace(output);
       // a title stands closer to the rows than the tab's name
-      return where === null || output.implied[where] !== undefined ? output : { ...output, implied: { ...output.implied, [where]: name }, fromHeading: [...(output.fromHeading ?? []), where] };
+      return where === null || output.implied[where] !== undefined
+        ? output
+        : {
+            ...output,
+            implied: { ...output.implied, [where]: name },
+            fromHeading: [...(output.fromHeading ?? []), where],
+          };
     });
     return { ...table, outputs };
   });

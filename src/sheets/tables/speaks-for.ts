@@ -9,6 +9,8 @@ const UNLIKELY = 2;
 /** The share of different serials from which each stands once, and what that is worth. */
 const MOSTLY_ONCE = 0.9;
 const SERIAL_POINTS = 1.5;
+/** What speaks against stock of one item each of whose lines stands for another device. */
+const LINE_A_DEVICE = 4;
 /** What a title above the table, or what its cells name, is worth. */
 const TITLE_POINTS = 2.5;
 
@@ -45,7 +47,16 @@ function bonus(output: Output | null, views: readonly ColumnView[]): number {
       views.some(({ things }) => things === "battery") &&
       !views.some(({ things }) => things.includes("device")),
   };
-  return required + onceOrOften(output, views) + namedInCells(output, views) - (unlikely[sheet.kind] ? UNLIKELY : 0);
+  const against = (unlikely[sheet.kind] ? UNLIKELY : 0) + (isLineADevice(output, views) ? LINE_A_DEVICE : 0);
+  return required + onceOrOften(output, views) + namedInCells(output, views) - against;
+}
+
+/** True for dated units of what the header names, each at a device of its own: a list of devices with what they carry. */
+function isLineADevice({ sheet, fields, implied }: Output, views: readonly ColumnView[]): boolean {
+  if (sheet.kind !== "dated_stock" || implied.item === undefined) return false;
+  const place = fields.find(({ spec }) => spec.field === "place")?.columns[0];
+  const view = views.find(({ column }) => column === place);
+  return view?.things.includes("device") === true && view.profile.distinct > MOSTLY_ONCE;
 }
 
 /** Cells that name devices ("AED") or batteries under a type or item speak for a list of them. */

@@ -28,7 +28,7 @@ gel,L9,2027-03-31,2
     rows: {
       dated_stock: [
         { lot: "L1", place: "Ambulance 7" },
-        { lot: "L2", place: "Ambulance 8 stock" },
+        { lot: "L2", place: "Ambulance 8" },
         { lot: "L9", place: "Station South" },
       ],
     },
@@ -72,10 +72,10 @@ Gerät;Seriennummer;Pads Verfall
 AED 1;A-77;31.05.2027
 `,
     rows: {
-      devices: [{ device: "A-77", site: "Rettungswache Nord" }],
-      dated_stock: [{ expiry: "2027-05-31", place: "A-77" }],
+      devices: [{ device: "AED 1", site: "Rettungswache Nord" }],
+      dated_stock: [{ expiry: "2027-05-31", place: "AED 1" }],
     },
-    unread: ["Gerät"],
+    unread: ["Seriennummer"],
   },
   {
     name: "a column of places, which a title does not outdo",
