@@ -92,6 +92,18 @@ export const FINDING_CODES = {
     "Date beside Serial, and nothing else",
     "Name the column in_service, made or expiry, or map it with --columns.",
   ),
+  "uses-presumed": code(
+    "warning",
+    "A log has a date and a column for each kind of supplies, and nothing says that its numbers are units used.",
+    "Date, Station, Adult pads, Gel with numbers below them",
+    'Write "used" into each header if they are; else leave the sheet out, or give what is there its expiry.',
+  ),
+  "year-alone": code(
+    "warning",
+    "Columns of readings are headed by years alone, so the days of their tests are not known.",
+    "Cap 2024 (%), Cap 2025 (%)",
+    "Write the month of the tests into each header, as in Cap 2025-03 (%), or give each test a row with its date.",
+  ),
   "devices-counted": code(
     "warning",
     "A column counts devices and names none; no device of it is in the fleet.",

@@ -3,6 +3,7 @@ import type { SheetKind } from "../../src/fleet/columns.ts";
 import { canonicalRows } from "../../src/sheets/canonical-rows.ts";
 import type { AwkwardSheet } from "./awkward/awkward-sheet.ts";
 import { CELL_LISTS } from "./awkward/cell-lists.ts";
+import { COLUMNS_OF_NUMBERS } from "./awkward/columns-of-numbers.ts";
 import { COUNTRIES } from "./awkward/countries.ts";
 import { COUNTS } from "./awkward/counts.ts";
 import { DEPARTMENTS } from "./awkward/departments.ts";
@@ -38,6 +39,7 @@ describe.each([
   ["sheets of many keepers", KEEPERS],
   ["lists that count devices", COUNTS],
   ["lists inside cells", CELL_LISTS],
+  ["columns of numbers", COLUMNS_OF_NUMBERS],
   ["places above a table", TITLED_PLACES],
   ["registers with several tests in a line", REPEATED_TESTS],
 ])("readSheets: awkward %s", (_, sheets) => {

@@ -22,6 +22,8 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "fault-unread": { "a.csv": "serial,in_service,remarks\nA,2024-05-01,swollen\n" },
   "gone-unread": { "a.csv": "serial,in_service,remarks\nA,2019-05-01,scrapped 2025\n" },
   "date-presumed": { "a.csv": "serial,date\nA,2024-05-01\nB,2023-05-01\n" },
+  "uses-presumed": { "a.csv": "date,adult pads,gel\n2026-01-05,1,0\n2026-02-05,0,2\n" },
+  "year-alone": { "a.csv": "serial,2024 %,2025 %\nA,95,90\n" },
   "devices-counted": { "a.csv": "Site,No. of AEDs,Pads exp\nNorth,3,2027-01-01\n" },
   "copies-disagree": { "a.csv": "serial,cycles,cycles\nA,1,2\n" },
   "date-order-unsettled": { "a.csv": "item,expiry\nA,03/04/2027\n" },

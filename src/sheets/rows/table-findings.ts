@@ -16,7 +16,28 @@ export function notePresumed(
     const message = `"${shortened(name)}" does not say which day it gives; it was taken for the first day in service.`;
     log.add("date-presumed", place, () => ({ message }), String(number));
   }
+  for (const presumed of new Set(outputs.map((output) => output.presumed))) {
+    if (presumed === undefined) continue;
+    const columns = outputs.flatMap((output) => (output.presumed === presumed ? output.own : []));
+    const names = columns.map((column) => shortened(header[column] ?? "")).join(", ");
+    const place = { file, sheet, line: headerLines[0] ?? null, column: null, value: null };
+    const { code, says } = PRESUMED[presumed];
+    log.add(code, place, () => ({ message: says(names) }), String(number));
+  }
 }
+
+/** What is said of columns by what was presumed of them. */
+const PRESUMED = {
+  uses: {
+    code: "uses-presumed",
+    says: (names: string) => `Nothing says what the numbers under ${names} count; they were taken for units used.`,
+  },
+  "mid-year": {
+    code: "year-alone",
+    says: (names: string) =>
+      `The columns ${names} give years alone; their readings were dated the middle of each year.`,
+  },
+} as const;
 
 /** A finding for each column that counts devices, which are then not in the fleet. */
 export function noteCounted(

@@ -20,6 +20,8 @@ const SAYS_USE = /consum|usage|used|issued|uses\b|verbrauch|entnahme|consom|util
 
 /** Neighbouring columns (0-based) named by dates written alike, such as "Mar 2026" or "2026-03"; month names alone too. */
 export function datedColumns(names: readonly (Cell | undefined)[]): number[] {
+  const years = yearColumns(names);
+  if (years.length > 0) return years;
   const found = names.flatMap((cell, column) => {
     const name = typeof cell === "string" ? nameIn(cell) : null;
     if (name === null || /^\d+$/.test(name)) return [];
@@ -30,6 +32,29 @@ export function datedColumns(names: readonly (Cell | undefined)[]): number[] {
   const shapes = new Set(texts.map((text) => text.replace(/\d+/g, "0").replace(/[a-z]+/g, "a")));
   const together = found.every((column, at) => column === found[0]! + at);
   return found.length >= FEWEST && together && shapes.size === 1 && new Set(texts).size === found.length ? found : [];
+}
+
+/** Neighbouring columns (0-based) whose names differ by the year in them alone: "Cap 2024 (%)", "Cap 2025 (%)". */
+function yearColumns(names: readonly (Cell | undefined)[]): number[] {
+  const found = names.flatMap((cell, column) => (yearOf(cell) === null ? [] : [column]));
+  const texts = found.map((column) => plain(String(names[column])));
+  const together = found.every((column, at) => column === found[0]! + at);
+  const alike = new Set(texts.map((text) => text.replace(YEAR, "")));
+  return found.length >= FEWEST && together && alike.size === 1 && new Set(texts).size === found.length ? found : [];
+}
+
+/** A year in this century that stands alone among a name's digits. */
+const YEAR = /(?<![\d-])20\d\d(?![\d-])/;
+
+function yearOf(cell: Cell | undefined): string | null {
+  const name = typeof cell === "number" ? String(cell) : typeof cell === "string" ? nameIn(cell) : null;
+  return name !== null && /^\D*20\d\d\D*$/.test(name) && !hasMonth(name) ? (YEAR.exec(name)?.[0] ?? null) : null;
+}
+
+function hasMonth(name: string): boolean {
+  return plain(name)
+    .split(/[^a-z]+/)
+    .some((word) => word !== "" && monthOfWord(word) !== null);
 }
 
 function plain(name: string): string {
@@ -76,6 +101,7 @@ export function datedOutputs(views: readonly ColumnView[], heading: Heading | nu
     fields: [...fields, fieldSource(spec, view, 6)],
     implied: { date: dates[at] as string },
     own: [view.column],
+    ...(yearOf(view.name) !== null && { presumed: "mid-year" as const }),
   }));
 }
 
@@ -96,13 +122,16 @@ function unclear(dated: readonly ColumnView[], noYear: boolean): Unclear {
 function dateOf(name: string, says: string): string | null {
   const written = readDateText(name);
   if (written !== null && written.kind !== "bad") return name;
+  const year = yearOf(name);
+  if (year !== null) return `${year}-H1`;
   const years = new Set(says.match(/\b20\d\d\b/g));
   return years.size === 1 && !/\b20\d\d\s?[/-]\s?\d/.test(says) ? `${name} ${[...years][0]}` : null;
 }
 
 /** The field of a test that the numbers are; null where neither heading nor cells say it. */
 function measuredBy(dated: readonly ColumnView[], heading: Heading | null): string | null {
-  const texts = [...(heading?.text.split("\n") ?? []), ...dated.map(({ groupSubject }) => groupSubject)];
+  const above = dated.map(({ groupSubject, name }) => `${groupSubject} ${name}`);
+  const texts = [...(heading?.text.split("\n") ?? []), ...above];
   const said = new Set(texts.flatMap((text) => parseHeader(text).says.split(" ")));
   const [unit] = dated.map(({ profile }) => profile.unit).filter((each) => each !== "");
   for (const [field, ...words] of [

@@ -19,6 +19,7 @@ import { speaksFor } from "./speaks-for.ts";
 import { withLists } from "./supply-lists.ts";
 import { type FieldSource, isCanonical, type Output } from "./table.ts";
 import { withUndatedResult } from "./undated-results.ts";
+import { usesByColumn } from "./uses-by-column.ts";
 
 /** What a log of replaced batteries or a matrix of places is worth as a header. */
 const SPECIAL_POINTS = 20;
@@ -71,11 +72,20 @@ export function interpret(views: readonly ColumnView[], heading: Heading | null)
 }
 
 function interpretAll(views: readonly ColumnView[], heading: Heading | null): Interpreted {
-  const special = replacedPacks(views) ?? placedOutputs(views) ?? numberedLots(views);
+  const uses = usesByColumn(views, heading);
+  const open = uses !== null && "message" in uses ? uses : null;
+  const special =
+    replacedPacks(views) ??
+    placedOutputs(views) ??
+    numberedLots(views) ??
+    (open === null ? (uses as Output[] | null) : null);
   if (special) return { best: { outputs: special, points: SPECIAL_POINTS }, tied: [], unclear: null };
   const dated = datedOutputs(views, heading);
   if (dated !== null && "message" in dated) return { best: null, tied: [], unclear: dated };
-  if (dated === null) return { ...withListBeside(interpretPlain(views, heading), views), unclear: null };
+  if (dated === null) {
+    const plain = withListBeside(interpretPlain(views, heading), views);
+    return { ...plain, unclear: plain.best === null ? open : null };
+  }
   const used = new Set(dated.flatMap(({ own }) => own));
   // Packs beside their tests are read too, where more is said of them than their serials.
   const { best } = interpretPlain(

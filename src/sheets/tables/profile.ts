@@ -11,6 +11,8 @@ import { VOCABULARY } from "../words/vocabulary.ts";
 /** What a sample of a column's cells looks like, each as a share of its filled cells. */
 export interface Profile {
   filled: number;
+  /** Share of all the rows looked at in which nothing stands, or 0. */
+  nothing: number;
   /** Dates in any written form but bare numbers. */
   dates: number;
   numbers: number;
@@ -57,6 +59,7 @@ const YES_NO = /^(y|yes|n|no|ja|j|nein|oui|o|non|si|sí|s|nee|x|ok|true|false)$/
 
 const EMPTY: Profile = {
   filled: 0,
+  nothing: 1,
   dates: 0,
   numbers: 0,
   earliest: Infinity,
@@ -78,7 +81,8 @@ const EMPTY: Profile = {
 export function profileColumn(rows: readonly GridRow[], column: number, part: CellPart | null = null): Profile {
   const step = Math.max(1, Math.floor(rows.length / SAMPLE));
   const texts: string[] = [];
-  for (let i = 0; i < rows.length; i += step) {
+  let looked = 0;
+  for (let i = 0; i < rows.length; i += step, looked++) {
     const row = rows[i];
     const cell = (row && cellAt(row, column)) ?? null;
     const text = cellText(part === null ? cell : cellPart(cell, part));
@@ -118,6 +122,7 @@ export function profileColumn(rows: readonly GridRow[], column: number, part: Ce
   const total = [...units.values()].reduce((sum, count) => sum + count, 0);
   return {
     filled,
+    nothing: 1 - texts.filter((text) => text !== "0").length / looked,
     dates: dates / filled,
     numbers: numbers / filled,
     earliest,

@@ -143,6 +143,7 @@ const GAP = "[\\s.,/-]*";
 const WEEKS = [new RegExp(`^(\\d{4})${GAP}${WEEK_WORD}${GAP}(\\d{1,2})(?:-(\\d))?$`), /^(\d{4})w(\d{2})(\d)$/];
 const WEEK_FIRST = new RegExp(`^${WEEK_WORD}${GAP}(\\d{1,2})[\\s.,/-]+${YEAR}$`);
 const QUARTERS = new RegExp(`^(\\d{4})${GAP}${QUARTER_WORD}${GAP}([1-4])$`);
+const HALF_YEAR = new RegExp(`^(\\d{4})${GAP}(?:h|hj)([12])$`);
 const QUARTER_FIRST = new RegExp(`^${QUARTER_WORD}${GAP}([1-4])[\\s.,/-]+${YEAR}$`);
 const QUARTER_NAMED = new RegExp(
   `^([1-4]|i{1,3}|iv)(?:\\.|st|nd|rd|th|er|e|eme|o|a|ste|de)?\\s*${QUARTER_WORD}${GAP}${YEAR}$`,
@@ -157,6 +158,8 @@ function weekOrQuarter(text: string): WrittenDate | null {
   }
   const week = WEEK_FIRST.exec(text);
   if (week) return isoWeek(fullYear(week[2]!), Number(week[1]), null);
+  const half = HALF_YEAR.exec(text);
+  if (half) return half[2] === "1" ? months(Number(half[1]), 1, 6) : months(Number(half[1]), 7, 12);
   const yearFirst = QUARTERS.exec(text);
   if (yearFirst) return quarter(Number(yearFirst[1]), Number(yearFirst[2]));
   const named = QUARTER_FIRST.exec(text) ?? QUARTER_NAMED.exec(text);
@@ -164,7 +167,11 @@ function weekOrQuarter(text: string): WrittenDate | null {
 }
 
 function quarter(year: number, number: number): WrittenDate {
-  return span(firstDayOfMonth(monthFromParts(year, number * 3 - 2)), lastDayOfMonth(monthFromParts(year, number * 3)));
+  return months(year, number * 3 - 2, number * 3);
+}
+
+function months(year: number, from: number, to: number): WrittenDate {
+  return span(firstDayOfMonth(monthFromParts(year, from)), lastDayOfMonth(monthFromParts(year, to)));
 }
 
 /** ISO 8601: week 1 holds 4 January, weeks start on Monday. */

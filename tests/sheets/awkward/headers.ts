@@ -111,13 +111,17 @@ Ladder 1,exp. 05/27,none
 B1,98,93,88
 B2,97,94,90
 `,
-    rows: {},
-    aside: [
-      [2, "unknown-table"],
-      [3, "unknown-table"],
-    ],
-    findings: ["unknown-table"],
-    unread: ["Serial", "Cap 2024 (%)", "Cap 2025 (%)", "Cap 2026 (%)"],
+    rows: {
+      runtime_tests: [
+        { serial: "B1", date: "2024-06-30", percent: 98 },
+        { serial: "B1", date: "2025-06-30", percent: 93 },
+        { serial: "B1", date: "2026-06-30", percent: 88 },
+        { serial: "B2", date: "2024-06-30", percent: 97 },
+        { serial: "B2", date: "2025-06-30", percent: 94 },
+        { serial: "B2", date: "2026-06-30", percent: 90 },
+      ],
+    },
+    findings: ["year-alone"],
   },
   {
     name: "what was replaced and what is next due",

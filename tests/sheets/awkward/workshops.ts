@@ -97,9 +97,20 @@ K1;2021;99;95;90
 K2;2021;98;92;84
 K3;2022;100;97;93
 `,
-    rows: {},
-    findings: ["little-read", "date-impossible"],
-    unread: ["2023", "2024", "2025"],
+    rows: {
+      runtime_tests: [
+        { serial: "K1", date: "2023-06-30", percent: 99 },
+        { serial: "K1", date: "2024-06-30", percent: 95 },
+        { serial: "K1", date: "2025-06-30", percent: 90 },
+        { serial: "K2", date: "2023-06-30", percent: 98 },
+        { serial: "K2", date: "2024-06-30", percent: 92 },
+        { serial: "K2", date: "2025-06-30", percent: 84 },
+        { serial: "K3", date: "2023-06-30", percent: 100 },
+        { serial: "K3", date: "2024-06-30", percent: 97 },
+        { serial: "K3", date: "2025-06-30", percent: 93 },
+      ],
+    },
+    findings: ["year-alone", "date-impossible"],
   },
   {
     name: "a report of two printed pages",
