@@ -59,7 +59,7 @@ interface Table {
   /** The state before the lot; -1 = no lot. */
   from: Int32Array;
   /** Twice the source, plus one where the lot goes past its life. */
-  how: Uint8Array;
+  how: Uint16Array;
   /** Sizes of the lots that go past their life. */
   pastLife: Map<number, number>;
 }
@@ -83,7 +83,7 @@ interface Step {
 
 function emptyTable(periods: number, states: number): Table {
   const entries = periods * states;
-  return { states, from: new Int32Array(entries).fill(-1), how: new Uint8Array(entries), pastLife: new Map() };
+  return { states, from: new Int32Array(entries).fill(-1), how: new Uint16Array(entries), pastLife: new Map() };
 }
 
 function boxRange(tier: LotTier, below: number, box: number): { least: number; most: number } {

@@ -136,3 +136,13 @@ describe("planLots: what lapses", () => {
     expect(planLots({ cumulativeNeed: [1], sources: [source], surplusAtEnd: true })).toBeNull();
   });
 });
+
+// by hand: each source is a crown dearer than the next, so the last is the cheapest
+it("planLots names the source that it buys from, however many there are", () => {
+  const sources = Array.from({ length: 300 }, (_, at): LotSource => {
+    const tier = { fromUnits: 1, unitCost: 300 - at, lotCost: 0, holdingCost: 0 };
+    return { unitsPerBox: 1, lastServed: () => 0, tiersAt: () => [tier] };
+  });
+  const plan = planLots({ cumulativeNeed: [7], sources, surplusAtEnd: false });
+  expect(plan).toMatchObject({ cost: 7, lots: [{ source: 299, units: 7 }] });
+});
