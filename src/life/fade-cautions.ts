@@ -1,5 +1,6 @@
 import type { FadingItem } from "../fade/fade-items.ts";
 import { heededReadings } from "../fade/heeded-readings.ts";
+import { listed } from "../fleet/first-told.ts";
 
 /** Mean start capacity, fraction of rated, under which a rating or a test load is likelier wrong than every pack. */
 const START_TOO_LOW = 0.9;
@@ -16,7 +17,7 @@ export function fadeCautions(items: readonly FadingItem[], threshold: number): s
   return items.flatMap(({ item, packs, completedLives, borrowsFrom, group }) => {
     const cautions: string[] = [];
     if (borrowsFrom.length > 0) {
-      cautions.push(`There are few tests of ${item}: its curve leans on those of ${borrowsFrom.join(" and ")}.`);
+      cautions.push(`There are few tests of ${item}: its curve leans on those of ${listed(borrowsFrom)}.`);
     }
     // a pack read well below the threshold has been seen to its end, whether or not it was retired for it
     const readBelow = packs.some((pack) => (heededReadings(pack).at(-1)?.capacity ?? 1) < threshold - SCATTER);

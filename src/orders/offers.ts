@@ -1,5 +1,6 @@
 import { blankCatalogueRow } from "../fleet/blank-catalogue-row.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
+import { listed } from "../fleet/first-told.ts";
 import { dividedExact, type Exact, exactFromText, minorUnits } from "../fleet/money.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type CatalogueRow, type Fleet, type ItemKind, nameKey, type SupplierRow } from "../fleet/rows.ts";
@@ -72,7 +73,7 @@ export function offersForItem(
   const wanted = policy.currency?.trim().toUpperCase() ?? "";
   const kept = currencies.includes(wanted) ? wanted : currencies[0]!;
   if (currencies.length > 1) {
-    const sold = `sold in ${currencies.join(" and ")}, which cannot be compared: only ${kept} is used.`;
+    const sold = `sold in ${listed(currencies)}, which cannot be compared: only ${kept} is used.`;
     cautions.push({ item, one: `is ${sold}`, many: `are ${sold}` });
   }
   const offers = priced.filter((offer) => offer.currency === kept);

@@ -1,7 +1,7 @@
 import { aheadText } from "./ahead.ts";
 import { horizonText } from "./horizon-text.ts";
 import type { Plan } from "./plan-schema.ts";
-import { deferralsTable, ordersTable, shortTable, spendBlocks } from "./summary-tables.ts";
+import { deferralsTable, orderBlocks, shortBlocks, spendBlocks } from "./summary-tables.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
 
@@ -13,7 +13,7 @@ export function ordersText(plan: Plan, setting: TextSetting): string {
     titleLine(`Orders ${horizonText(plan)}`, setting),
     "",
     wrapText(aheadText(plan), width),
-    ...section("Schedule", plan.orders.length > 0 ? [ordersTable(plan.orders, width)] : [], setting),
+    ...section("Schedule", orderBlocks(plan.orders, plan.asOf, width), setting),
     ...section(
       "Late",
       bullets(
@@ -28,7 +28,7 @@ export function ordersText(plan: Plan, setting: TextSetting): string {
       plan.deferrals.length > 0 ? [deferralsTable(plan.deferrals, width)] : [],
       setting,
     ),
-    ...section("Devices short, expected", plan.short.length > 0 ? [shortTable(plan, width)] : [], setting),
+    ...section("Devices short, expected", shortBlocks(plan, width), setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
 }

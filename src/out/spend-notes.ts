@@ -1,6 +1,7 @@
 import { fiscalYearOfMonth } from "../calendar/fiscal-year.ts";
 import { monthFromText } from "../calendar/month.ts";
 import { counted } from "../fleet/count-text.ts";
+import { listed } from "../fleet/first-told.ts";
 import { horizonLength } from "./horizon-text.ts";
 import type { Plan } from "./plan-schema.ts";
 
@@ -19,7 +20,7 @@ export function spendNotes(plan: Plan): string[] {
     ...(above.length === 0
       ? []
       : [
-          `In ${above.join(" and ")} more is planned than the year's safe sum: each item is bought safely by itself, and hardly will all need their most at once.`,
+          `In ${listed(above)} more is planned than the year's safe sum: each item is bought safely by itself, and hardly will all need their most at once.`,
         ]),
   ];
 }

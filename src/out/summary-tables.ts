@@ -1,6 +1,7 @@
 import { chanceText, countText } from "../fleet/count-text.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
 import { firstYearEnd, horizonLength } from "./horizon-text.ts";
+import { FORECAST_NOTE, isForecast, isPriced } from "./line-standing.ts";
 import { groupedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
 import { sortBy } from "./sort-by.ts";
@@ -28,19 +29,26 @@ export function neededTable(plan: Plan, width: number): string {
   );
 }
 
-/** Order lines with their dates and cost. */
-export function ordersTable(lines: Plan["orders"], width: number): string {
+/** Order lines with their dates and cost, and what a line marked forecast is; nothing without any. */
+export function orderBlocks(lines: Plan["orders"], asOf: string, width: number): string[] {
+  if (lines.length === 0) return [];
+  const note = lines.some((line) => isForecast(line, asOf)) ? [wrapText(FORECAST_NOTE, width)] : [];
+  return [ordersTable(lines, asOf, width), ...note];
+}
+
+function ordersTable(lines: Plan["orders"], asOf: string, width: number): string {
   type Line = Plan["orders"][number];
+  const standing = (line: Line) => (line.late ? "LATE" : isForecast(line, asOf) ? "forecast" : "");
   return textTable<Line>(
     [
       { head: "order by", cell: (line) => line.orderBy },
-      ...(lines.some((line) => line.late) ? [{ head: "", cell: (line: Line) => (line.late ? "LATE" : "") }] : []),
+      ...(lines.some((line) => standing(line) !== "") ? [{ head: "", cell: standing }] : []),
       { head: "supplier", cell: (line) => line.supplier, clipTo: 10, dropRank: 2 },
       { head: "item", cell: (line) => line.item, clipTo: 12 },
       { head: "units", align: "right", cell: (line) => countText(line.quantity) },
-      { head: "boxes", align: "right", cell: (line) => countText(line.boxes), dropRank: 3 },
-      ...moneyColumns<Line>(lines, { cost: (line) => line.lineCost + line.feeShare }),
-      { head: "arrives", cell: (line) => line.arriveBy, dropRank: 4 },
+      { head: "boxes", align: "right", cell: (line) => countText(line.boxes), dropRank: 4 },
+      ...moneyColumns<Line>(lines, { cost: (line) => (isPriced(line) ? line.lineCost + line.feeShare : null) }),
+      { head: "arrives", cell: (line) => line.arriveBy, dropRank: 3 },
       { head: "covers", cell: coversText, dropRank: 5 },
     ],
     lines,
@@ -92,7 +100,7 @@ export function deferralsTable(deferrals: Plan["deferrals"], width: number): str
 /** Amounts, with the currency in the first head where all rows share it and in a column of its own where not. */
 function moneyColumns<Row extends { currency: string }>(
   rows: readonly Row[],
-  amounts: Record<string, (row: Row) => number>,
+  amounts: Record<string, (row: Row) => number | null>,
 ): TextColumn<Row>[] {
   const currencies = [...new Set(rows.map((row) => row.currency))];
   const shared = currencies.length === 1 && currencies[0] !== NO_CURRENCY ? ` ${currencies[0]}` : "";
@@ -106,8 +114,12 @@ function moneyColumns<Row extends { currency: string }>(
   return currencies.length > 1 ? [...columns, { head: "currency", cell: (row) => row.currency }] : columns;
 }
 
-/** Devices short at some months' ends, with nothing bought and with the schedule followed. */
-export function shortTable(plan: Plan, width: number): string {
+/** Devices short at some months' ends, with nothing bought and with the schedule followed; nothing without devices. */
+export function shortBlocks(plan: Plan, width: number): string[] {
+  return plan.short.some(({ devices }) => devices > 0) ? [shortTable(plan, width)] : [];
+}
+
+function shortTable(plan: Plan, width: number): string {
   type ShortMonth = Plan["short"][number];
   const last = horizonLength(plan) - 1;
   const shown = new Set([0, 2, 5, 11, 23, last]);
@@ -135,8 +147,8 @@ export function shortTable(plan: Plan, width: number): string {
 }
 
 /** An amount, or a hyphen where no price is known. */
-function priced(amount: number, currency: string): string {
-  return amount === 0 && currency === NO_CURRENCY ? "-" : groupedMoney(amount, currency);
+function priced(amount: number | null, currency: string): string {
+  return amount === null || (amount === 0 && currency === NO_CURRENCY) ? "-" : groupedMoney(amount, currency);
 }
 
 function coversText({ covers }: Plan["orders"][number]): string {

@@ -7,7 +7,7 @@ import { outNow } from "./out-now.ts";
 import type { Plan } from "./plan-schema.ts";
 import { signsTold } from "./plan-signs.ts";
 import { sortBy } from "./sort-by.ts";
-import { neededTable, ordersTable, shortTable, spendBlocks } from "./summary-tables.ts";
+import { neededTable, orderBlocks, shortBlocks, spendBlocks } from "./summary-tables.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
 
@@ -33,7 +33,7 @@ export function summaryText(plan: Plan, setting: TextSetting): string {
     ...section("Crowded months", crowds(plan, setting), setting),
     ...section("Next orders", nextOrders(plan, width), setting),
     ...section("Spend by fiscal year of the order", spend(plan, width), setting),
-    ...section("Devices short, expected", plan.short.length > 0 ? [shortTable(plan, width)] : [], setting),
+    ...section("Devices short, expected", shortBlocks(plan, width), setting),
     ...section("Sheets", [wrapText(`${sheetsRead(plan)} ${whereFound(plan)}`, width)], setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
@@ -79,7 +79,7 @@ function nextOrders(plan: Plan, width: number): string[] {
   const lines = sortBy(plan.orders, (line) => [line.late ? 0 : 1, line.orderBy, line.supplier, line.item]);
   const more = lines.length - SHOWN_ORDERS;
   return [
-    ordersTable(lines.slice(0, SHOWN_ORDERS), width),
+    ...orderBlocks(lines.slice(0, SHOWN_ORDERS), plan.asOf, width),
     ...(more > 0 ? [`${counted(more, "more line", "more lines")} in the verb orders.`] : []),
   ];
 }

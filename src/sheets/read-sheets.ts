@@ -1,4 +1,5 @@
 import { counted } from "../fleet/count-text.ts";
+import { listed } from "../fleet/first-told.ts";
 import { FindingLog } from "./finding-log.ts";
 import type { Grid } from "./grid.ts";
 import { type OpenedFile, openFile } from "./open-file.ts";
@@ -78,6 +79,6 @@ function noteHidden({ file, sheet, hidden }: Grid, log: FindingLog): void {
   ].filter((part) => part !== "");
   if (parts.length === 0) return;
   log.add("hidden-read", { file, sheet, line: null, column: null, value: null }, () => ({
-    message: `Tab "${sheet}" hides ${parts.join(" and ")}; what is hidden was read too.`,
+    message: `Tab "${sheet}" hides ${listed(parts)}; what is hidden was read too.`,
   }));
 }

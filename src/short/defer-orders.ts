@@ -1,5 +1,6 @@
 import { fiscalYearOfMonth, fiscalYearStart } from "../calendar/fiscal-year.ts";
 import { firstDayOfMonth, monthOfDay } from "../calendar/month.ts";
+import { listed } from "../fleet/first-told.ts";
 import { exactFromText, minorUnits } from "../fleet/money.ts";
 import type { OrderLine } from "../orders/types.ts";
 import type { UsableLot } from "../supplies/types.ts";
@@ -125,7 +126,5 @@ function cautionsOn(currency: string, currencies: readonly string[], named: bool
   const others = currencies.filter((one) => one !== currency);
   if (others.length === 0) return [];
   const which = named ? "" : " Name the budget's currency in the policy.";
-  return [
-    `The budget is taken to be in ${currency}; orders in ${others.join(" and ")} are not held against it.${which}`,
-  ];
+  return [`The budget is taken to be in ${currency}; orders in ${listed(others)} are not held against it.${which}`];
 }

@@ -63,11 +63,28 @@ Cautions
 `);
   });
 
+  it("ordersText: marks lines that the next plan may change, and leaves out devices where there are none", () => {
+    const [line] = aPlan().orders;
+    const [now, later] = ["2026-11-20", "2027-03-01"].map((orderBy) => ({ ...line!, orderBy, late: false }));
+    const text = ordersText(aPlan({ orders: [now!, later!] }), { width: 120 });
+    expect(text).toMatch(/^2026-11-20 {12}Fenwold/m);
+    expect(text).toMatch(/^2027-03-01 {2}forecast {2}Fenwold/m);
+    expect(text).toContain(
+      "A line marked forecast leaves after the next plan, which may change it: do not order it yet.",
+    );
+    expect(ordersText(aPlan(), { width: 120 })).not.toContain("forecast");
+    const short = aPlan().short.map((month) => ({ ...month, devices: 0 }));
+    expect(ordersText(aPlan({ short }), { width: 120 })).not.toContain("Devices short");
+  });
+
   it("ordersText: no amount where no price is known, a currency's column where there are several", () => {
     const [line] = aPlan().orders;
     const free = { ...line!, lineCost: 0, feeShare: 0, currency: "XXX", late: false };
     expect(ordersText(aPlan({ orders: [free] }), { width: 120 })).toMatch(/ boxes {2}cost {2}arrives/);
     expect(ordersText(aPlan({ orders: [free] }), { width: 120 })).toMatch(/ 12 {5}- {2}2026-12-13/);
+    // a currency alone is no price
+    const unpriced = aPlan({ orders: [line!, { ...free, currency: "EUR" }] });
+    expect(ordersText(unpriced, { width: 120 })).toMatch(/ 12 {9}- {2}2026-12-13/);
     const both = ordersText(aPlan({ orders: [line!, free] }), { width: 120 });
     expect(both).toMatch(/ cost {2}currency {2}arrives/);
     expect(both).toMatch(/4,733\.00 {2}EUR /);

@@ -1,3 +1,4 @@
+import { listed } from "../../fleet/first-told.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Table } from "../tables/table.ts";
@@ -40,7 +41,7 @@ function noteLittleRead(
   );
   const read = header.filter((name) => name !== null).length - unread.length;
   if (open.length <= read) return;
-  const as = [...new Set(outputs.map(({ sheet: { kind } }) => kind))].join(" and ");
+  const as = listed([...new Set(outputs.map(({ sheet: { kind } }) => kind))]);
   const place = { file, sheet, line: headerLines[0] ?? null, column: null, value: null };
   const message = `Of ${read + open.length} columns only ${read} ${read === 1 ? "was" : "were"} understood, as ${as}; the table may be something else.`;
   log.add("little-read", place, () => ({ message }), String(number));
