@@ -14,6 +14,7 @@ import { fleetRow } from "./rows/fleet-row.ts";
 import { packsOfTests } from "./rows/packs-of-tests.ts";
 import { withoutRepeats } from "./rows/repeats.ts";
 import { describeTable, setAsideRows } from "./rows/table-report.ts";
+import { settleVehicleNames } from "./rows/vehicle-names.ts";
 
 /** What came of the tables of all files together: the fleet, how each table was read, and every row not used. */
 export function readingOf(built: readonly BuiltTable[], log: FindingLog): Omit<Reading, "refused"> {
@@ -42,6 +43,7 @@ function keptEntries(built: readonly BuiltTable[], log: FindingLog): Map<string,
       else byKind.set(entry.sheet.kind, [entry]);
     }
   }
+  settleVehicleNames(byKind, built);
   nameProducts(byKind);
   resolveBoxes(byKind, log);
   for (const [kind, entries] of byKind) byKind.set(kind, withoutRepeats(entries, log));

@@ -123,9 +123,11 @@ function observePlaces(rows: readonly UseLogRow[], takes: WhoTakes, item: Item, 
   const siteKey = remembered((site: string | null) => (site === null ? "" : nameKey(site)));
   // most logs name devices only
   let bySite: Map<string, typeof takers> | null = null;
+  let stations: Map<string, typeof takers> | null = null;
   const atSite = (key: string) => {
     bySite ??= groupBy(takers, ({ device }) => siteKey(device.site));
-    return bySite.get(key) ?? [];
+    stations ??= groupBy(takers, ({ device }) => stationOf(siteKey(device.site)));
+    return bySite.get(key) ?? stations.get(key) ?? [];
   };
   const sharedAt = remembered((key: string) => new SharedUses(key === "" ? takers : atSite(key), from));
   const keyOf = remembered((place: string | null) => (place === null ? "" : nameKey(place)));
@@ -140,6 +142,11 @@ function observePlaces(rows: readonly UseLogRow[], takes: WhoTakes, item: Item, 
   // in one order, so that sums do not hang on the order of rows
   for (const key of [...sharedKeys].sort()) sharedAt(key).deal();
   return [...observed.values()];
+}
+
+/** Of a site such as "north, ambulance 7", a vehicle at its station, the station. */
+function stationOf(site: string): string {
+  return site.includes(", ") ? site.slice(0, site.indexOf(", ")) : "";
 }
 
 function rateGroup(duty: string, group: readonly Observed[], all: readonly Observed[]): PlaceUse[] {

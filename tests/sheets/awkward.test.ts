@@ -19,6 +19,7 @@ import { SORTS } from "./awkward/sorts.ts";
 import { STRANGERS } from "./awkward/strangers.ts";
 import { TITLED_PLACES } from "./awkward/titled-places.ts";
 import { VALUES } from "./awkward/values.ts";
+import { VEHICLES } from "./awkward/vehicles.ts";
 import { WORKSHOPS } from "./awkward/workshops.ts";
 import { read } from "./sheet-file.ts";
 
@@ -38,6 +39,7 @@ describe.each([
   ["lists of all sorts", SORTS],
   ["sheets of many keepers", KEEPERS],
   ["lists that count devices", COUNTS],
+  ["vehicles at their sites", VEHICLES],
   ["lists inside cells", CELL_LISTS],
   ["columns of numbers", COLUMNS_OF_NUMBERS],
   ["places above a table", TITLED_PLACES],

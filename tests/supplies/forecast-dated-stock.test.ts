@@ -139,6 +139,21 @@ describe("forecastDatedStock: use rates", () => {
       ["store training room", 1],
     ]);
   });
+
+  it("shares a use logged at a station among the devices of its vehicles", () => {
+    const fleet: Fleet = {
+      ...emptyFleet(),
+      devices: [device("A1", { site: "North, Ambulance 7" }), device("A2", { site: "North, Ambulance 8" })],
+      catalogue: [catalogued("Pads", "pads", { carriedBy: [] })],
+      datedStock: ["A1", "A2"].map((place) => stock("Pads", "2028-01-31", place)),
+      useLog: [use("2026-01-01", "Pads", "North"), use("2026-02-01", "Pads", "North, Ambulance 8")],
+    };
+    const places = forecastDatedStock(fleet, policy).needing.items[0]!.use!.places;
+    expect(places.map((place) => [place.key, place.events])).toEqual([
+      ["a1", 0.5],
+      ["a2", 1.5],
+    ]);
+  });
 });
 
 describe("forecastDatedStock: crowded months", () => {

@@ -5,7 +5,7 @@ import type { FindingLog } from "../finding-log.ts";
 import type { Cell, GridRow } from "../grid.ts";
 import type { ColumnsFile } from "../mapping/columns-file.ts";
 import type { FieldSource, Table } from "../tables/table.ts";
-import { cellText } from "../values/cell-text.ts";
+import { cellText, meansEmpty } from "../values/cell-text.ts";
 import type { DateOrder } from "../values/date-text.ts";
 import { type CellPart, cellPart } from "../values/lot-and-date.ts";
 import { Problem } from "../values/problem.ts";
@@ -14,6 +14,7 @@ import { parseHeader, tellsStatus } from "../words/parse-header.ts";
 import { columnName } from "./column-name.ts";
 import { logSurvey } from "./log-survey.ts";
 import { surveyColumn } from "./survey-column.ts";
+import { vehicleAtSite } from "./vehicle-at-site.ts";
 
 /** Reads one field of a record: its value, null where empty or unusable. */
 export interface FieldReader {
@@ -27,6 +28,8 @@ export interface FieldReader {
   peek: (cells: readonly Cell[]) => unknown;
   /** Notes what is wrong with a cell; gives the problem back where the record cannot stand with it. */
   complain: (problem: Problem, cell: Cell, column: number, line: number) => Problem | null;
+  /** Of places that are a site and a vehicle together: the vehicle's own name by both. */
+  joined?: ReadonlyMap<string, string>;
 }
 
 /** What reading needs to know from outside the sheets. */
@@ -46,6 +49,7 @@ const ABSURD = new Set(["number-out-of-range", "number-not-whole"]);
 /** The reader of one field of a table. */
 export function fieldReader(table: Table, source: FieldSource, options: ReadOptions, log: FindingLog): FieldReader {
   const { spec, columns, part } = source;
+  if (source.joins) return vehicleReader(source);
   const { file, sheet, semicolons } = table.grid;
   const surveys = columns.map((column) => {
     const rows = part === null ? table.rows : partOfRows(table.rows, column, part);
@@ -114,6 +118,23 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
         };
   const peek = (cells: readonly Cell[]) => firstReader!(cells[firstColumn!] ?? null);
   return { spec, columns, orders: surveys.map(({ order }) => order.order), read, peek, complain };
+}
+
+/** The reader of a place from a column of sites and one of vehicles. */
+function vehicleReader({ spec, columns }: FieldSource): FieldReader {
+  const [site, vehicle] = columns as [number, number];
+  const joined = new Map<string, string>();
+  const textIn = (cells: readonly Cell[], column: number) => {
+    const text = cellText(cells[column] ?? null);
+    return meansEmpty(text) ? "" : text;
+  };
+  const read = (cells: readonly Cell[]) => {
+    const own = textIn(cells, vehicle);
+    const name = vehicleAtSite(textIn(cells, site), own);
+    if (name !== own && own !== "") joined.set(name, own);
+    return name === "" ? null : name;
+  };
+  return { spec, columns, orders: [null, null], read, peek: read, complain: () => null, joined };
 }
 
 /** What a field's columns tell how things stand by, going by their headers; null where they do not. */

@@ -1,6 +1,7 @@
 import type { Cell, Grid, GridRow } from "../grid.ts";
 import { cellAt, holdsBlankRow, isBlankRow } from "../grid.ts";
 import { type MappedHeader, mappedHeader, mappedOutputs } from "../mapping/apply-mapping.ts";
+import { sameKey } from "../mapping/column-keys.ts";
 import type { ColumnsFile } from "../mapping/columns-file.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
@@ -14,12 +15,14 @@ import { type Heading, headingAbove } from "./heading.ts";
 import { interpret, kindsOf } from "./interpret.ts";
 import { endOfValues, holdsValue, looksLikeData } from "./looks-like-data.ts";
 import { ownOutput } from "./own-outputs.ts";
+import type { ColumnView } from "./score-column.ts";
 import { type SetAsidePart, setAsideParts } from "./set-aside-tables.ts";
 import type { Output, Table } from "./table.ts";
 import { thingsAsMapped, thingsByRow } from "./things-by-row.ts";
 import { dropTitles, repeatsTitle } from "./title-lines.ts";
 import { withTitledPlace } from "./titled-places.ts";
 import { unreadTable } from "./unread-table.ts";
+import { withVehiclesAtSites } from "./vehicles-at-sites.ts";
 
 /** The least share of a row's cells that must name something known, in a header and in one below a table. */
 const MIN_KNOWN_SHARE = 0.4;
@@ -251,6 +254,15 @@ function mappedAt(rows: readonly GridRow[], at: number, columns: ColumnsFile, gr
   return mappedHeader(candidates, columns, grid.file, grid.sheet);
 }
 
+/** Outputs as mapped, with vehicles at their sites, unless the mapping leaves the vehicles unread. */
+function withVehicles(outputs: Output[], views: readonly ColumnView[], mapped: MappedHeader | null): Output[] {
+  const unread = new Set(mapped?.mapped.unread.map(sameKey));
+  return withVehiclesAtSites(
+    outputs,
+    views.filter(({ name }) => !unread.has(sameKey(name))),
+  );
+}
+
 function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number: number): Table {
   const wanted = mapped ? mappedOutputs(mapped) : { outputs: [], changes: [] };
   const isMapped = wanted.outputs.length > 0;
@@ -270,7 +282,10 @@ function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number
     headerLines: rows.lines,
     header: rows.header,
     groups: rows.groups,
-    outputs: withTitledPlace(isMapped ? wanted.outputs : (sorts?.outputs ?? plain), heading?.place ?? null),
+    outputs: withTitledPlace(
+      isMapped ? withVehicles(wanted.outputs, views, mapped) : (sorts?.outputs ?? plain),
+      heading?.place ?? null,
+    ),
     thingColumns: sorts?.columns ?? [],
     rows: withoutDittos(body),
     odd,

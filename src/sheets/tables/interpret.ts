@@ -8,6 +8,7 @@ import { withOneItem } from "./dated-batteries.ts";
 import { datedOutputs } from "./dated-columns.ts";
 import { groupOutputs, impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
+import { impliedByPrice } from "./implied-by-price.ts";
 import type { Interpretation, Interpreted } from "./interpretation.ts";
 import { catalogueBeside, stockBeside } from "./lists-beside.ts";
 import { numberedLots } from "./numbered-lots.ts";
@@ -20,6 +21,7 @@ import { withLists } from "./supply-lists.ts";
 import { type FieldSource, isCanonical, type Output } from "./table.ts";
 import { withUndatedResult } from "./undated-results.ts";
 import { usesByColumn } from "./uses-by-column.ts";
+import { withVehiclesAtSites } from "./vehicles-at-sites.ts";
 
 /** What a log of replaced batteries or a matrix of places is worth as a header. */
 const SPECIAL_POINTS = 20;
@@ -40,12 +42,6 @@ const PRICE_LIST: ReadonlySet<string> = new Set([
   "gtin",
   "shelfMonths",
 ]);
-/** Currencies as the header of prices names them. */
-const CURRENCIES: Readonly<Record<string, string>> = {
-  ...Object.fromEntries(["EUR", "USD", "GBP", "CHF", "CAD", "AUD", "NZD"].map((code) => [code.toLowerCase(), code])),
-  "€": "EUR",
-  "£": "GBP",
-};
 /** What it costs to read a column as of another thing than the one it stands behind. */
 const FAR_COST = 4;
 
@@ -54,6 +50,7 @@ const SETTLED_BY: readonly ((outputs: Output[], views: readonly ColumnView[]) =>
   withAlikeDates,
   withUndatedResult,
   withOneItem,
+  withVehiclesAtSites,
 ];
 
 /** The best reading of a header's columns; the tied readings where two are as good; nothing where none fits. */
@@ -289,17 +286,4 @@ function isLone({ sheet, fields }: Output, views: readonly ColumnView[]): boolea
   const bare = sheet.kind === "devices" && only.points < POINTS.byWords;
   if (!bare && sheet.kind !== "packs" && sheet.kind !== "suppliers") return false;
   return views.filter(({ column, meaning }) => !only.columns.includes(column) && !isAside(meaning)).length >= 2;
-}
-
-/** What the header of the prices says of them: "Price per box (EUR)". */
-function impliedByPrice(fields: readonly FieldSource[], views: readonly ColumnView[]): Record<string, string> {
-  const column = fields.find(({ spec }) => spec.field === "price")?.columns[0];
-  const { meaning, name = "" } = views.find((view) => view.column === column) ?? {};
-  if (!meaning) return {};
-  const implied: Record<string, string> = {};
-  const has = (field: string) => fields.some(({ spec }) => spec.field === field);
-  const currency = CURRENCIES[meaning.unit] ?? CURRENCIES[/[€£]/.exec(name)?.[0] ?? ""] ?? "";
-  if (currency !== "" && !has("currency")) implied.currency = currency;
-  if (meaning.says.split(" ").includes("box") && !has("pricePer")) implied.pricePer = "box";
-  return implied;
 }

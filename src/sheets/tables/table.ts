@@ -13,6 +13,8 @@ export interface FieldSource {
   headerUnit: string;
   /** The part of the column's cells that is meant; null for all of it. */
   part: CellPart | null;
+  /** Set where its two columns are no copies but a site and a vehicle of it, which make one place. */
+  joins?: true;
   /** How surely the column was recognised; 0 for one shared with other rows. */
   points: number;
   /** Columns of dates that only a number tells apart from it: one order of day and month holds for all. */

@@ -11,8 +11,8 @@ Sta 1,L-1,X10022,4/13/2021,05/27,N/A,exp 07/28,7/15/2023
 `,
     rows: {
       devices: [
-        { device: "X10021", site: "Sta 1", in_service: "2021-04-13" },
-        { device: "X10022", site: "Sta 1", in_service: "2021-04-13" },
+        { device: "X10021", site: "Sta 1, E-1", in_service: "2021-04-13" },
+        { device: "X10022", site: "Sta 1, L-1", in_service: "2021-04-13" },
       ],
       dated_stock: [
         { item: "Pads Adult", expiry: "2027-05-31", place: "X10021" },
@@ -22,7 +22,7 @@ Sta 1,L-1,X10022,4/13/2021,05/27,N/A,exp 07/28,7/15/2023
         { item: "Battery", expiry: "2028-07-31", place: "X10022" },
       ],
     },
-    unread: ["Unit", "Install"],
+    unread: ["Install"],
   },
   {
     name: "huts with lots and expiries, and spare pads in a box",
