@@ -47,6 +47,8 @@ export interface ColumnSpec {
   measures: boolean;
   /** A test that measures less than `min`, though no less than nothing, failed. */
   failsBelow: boolean;
+  /** Which whole number stands for one between two: days, months and units a device are planned in whole. */
+  rounds: "up" | "down" | null;
   /** Inclusive bounds of a number, in the column's unit. */
   min: number;
   max: number;
@@ -111,6 +113,7 @@ function column(name: string, type: CellType, rules: Rules = {}): ColumnSpec {
     required: false,
     measures: false,
     failsBelow: false,
+    rounds: null,
     min: type === "percent" ? 5 : 0,
     max: type === "percent" ? 130 : type === "share" ? 1 : 1e9,
     month: "not-after-as-of",
@@ -132,6 +135,9 @@ const celsius = { min: -40, max: 85, expects: "degrees Celsius from -40 to 85" }
 const cycles = { max: 20_000, expects: "a whole number from 0 to 20,000" } as const;
 const rating = { measures: true, min: 1e-9 } as const;
 const measure = { ...rating, failsBelow: true } as const;
+// the safe way: an order takes longer, a life is shorter
+const wait = { max: 3650, rounds: "up" } as const;
+const life = { max: 600, rounds: "down" } as const;
 
 function sheet(
   kind: SheetKind,
@@ -228,18 +234,18 @@ export const SHEETS: readonly SheetSpec[] = [
       column("units_per_box", "whole", { min: 1 }),
       column("minimum_order", "whole"),
       column("price_breaks", "breaks"),
-      column("lead_days", "number", { max: 3650 }),
+      column("lead_days", "number", wait),
       column("lead_sd_days", "number", { max: 3650 }),
-      column("shelf_months", "number", { max: 600 }),
-      column("arrives_with_months", "number", { max: 600 }),
-      column("service_months", "number", { max: 600 }),
+      column("shelf_months", "number", life),
+      column("arrives_with_months", "number", life),
+      column("service_months", "number", life),
       column("max_cycles", "whole", cycles),
       column("rated_wh", "number", rating),
       column("rated_ah", "number", rating),
       column("rated_minutes", "number", rating),
-      column("opened_days", "number", { max: 36_500 }),
+      column("opened_days", "number", { ...life, max: 36_500 }),
       column("unit_length_m", "number"),
-      column("per_device", "number", { max: 1000 }),
+      column("per_device", "number", { max: 1000, rounds: "up" }),
       column("fits", "list"),
       column("carried_by", "list"),
       column("alternatives", "list"),

@@ -100,6 +100,17 @@ describe("readSheets", () => {
     expect(findings).toMatchObject([{ code: "number-out-of-range", severity: "warning", line: 5, lines: [6, 7] }]);
   });
 
+  it("reads a part of a day, month or unit as the whole one that is safe to plan with", () => {
+    const { fleet } = read(
+      "item,kind,lead_days,shelf_months,arrives_with_months,opened_days,per_device\n" +
+        "a,pads,2.5,30.5,22.9,29.5,1.5\nb,gel,1.5 weeks,2.5 years,12,30,2\n",
+    );
+    expect(fleet.catalogue).toMatchObject([
+      { leadDays: 3, shelfMonths: 30, arrivesWithMonths: 22, openedDays: 29, perDevice: 2 },
+      { leadDays: 11, shelfMonths: 30, arrivesWithMonths: 12, openedDays: 30, perDevice: 2 },
+    ]);
+  });
+
   it("reads 87, 0.87 and 87 % as one capacity", () => {
     const { fleet } = read(
       "serial,date,percent\nA,2026-01-01,87\nA,2026-01-02,0.87\nA,2026-01-03,87 %\nA,2026-01-04,1\n",

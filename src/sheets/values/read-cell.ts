@@ -131,11 +131,16 @@ function readMeasure(
   const converted =
     spec.type === "percent" || spec.type === "share" ? share(written, spec) : inUnit(written, spec, headerUnit);
   if (converted instanceof Problem) return converted;
-  const value = Number(converted.toPrecision(12));
+  const value = rounded(Number(converted.toPrecision(12)), spec);
   if (spec.failsBelow && value >= 0 && value < spec.min) return new NothingLeft(value);
   if (value < spec.min || value > spec.max) return outOfBounds();
   if (spec.type === "whole" && !Number.isInteger(value)) return new Problem("number-not-whole", "is no whole number");
   return value;
+}
+
+function rounded(value: number, { rounds }: ColumnSpec): number {
+  if (rounds === null) return value;
+  return rounds === "up" ? Math.ceil(value) : Math.floor(value);
 }
 
 function share({ value, word }: WrittenNumber, spec: ColumnSpec): number | Problem {
