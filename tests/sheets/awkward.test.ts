@@ -12,6 +12,7 @@ import { KEEPERS } from "./awkward/keepers.ts";
 import { LANGUAGES } from "./awkward/languages.ts";
 import { LISTS } from "./awkward/lists.ts";
 import { OFFICES } from "./awkward/offices.ts";
+import { RATINGS } from "./awkward/ratings.ts";
 import { REGISTERS } from "./awkward/registers.ts";
 import { REPEATED_TESTS } from "./awkward/repeated-tests.ts";
 import { SHAPES } from "./awkward/shapes.ts";
@@ -40,6 +41,7 @@ describe.each([
   ["sheets of many keepers", KEEPERS],
   ["lists that count devices", COUNTS],
   ["vehicles at their sites", VEHICLES],
+  ["ratings beside tests", RATINGS],
   ["lists inside cells", CELL_LISTS],
   ["columns of numbers", COLUMNS_OF_NUMBERS],
   ["places above a table", TITLED_PLACES],

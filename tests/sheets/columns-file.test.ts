@@ -64,6 +64,15 @@ describe("columns files", () => {
     expect(again.fleet).toEqual(readSheets([file], options).fleet);
   });
 
+  it("written from tests with their rating beside them read them the same way again", () => {
+    const text = "Serial,Test date,Ah,Rated Ah\nB-1,2026-01-05,2.5,4\n";
+    const file = textFile("a.csv", text);
+    const options = { asOf: AS_OF, dateOrder: null };
+    const again = readSheets([textFile("a.csv", text)], { ...options, columns: columnsFileOf([file]) });
+    expect(again.fleet.runtimeTests[0]?.percent).toBe(62.5);
+    expect(again.fleet).toEqual(readSheets([file], options).fleet);
+  });
+
   it("written from a list of all sorts read it the same way again, as what each line says it is", () => {
     const text =
       "Type,Model,Serial,Lot,Expiry,Site\nAED,M,A1,,,North\nBattery,B,B1,,,North\nBattery,B,B2,,2028-01-31,North\nPads,P,,L1,2027-01-31,North\n";

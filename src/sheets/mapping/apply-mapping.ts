@@ -1,6 +1,6 @@
 import { sheetSpec } from "../../fleet/columns.ts";
 import type { HeaderRows } from "../tables/header-rows.ts";
-import { besideOutput } from "../tables/lists-beside.ts";
+import { besideOutput, ratingOutput } from "../tables/lists-beside.ts";
 import { listedPartOf } from "../tables/supply-lists.ts";
 import type { FieldSource, Output } from "../tables/table.ts";
 import type { CellPart } from "../values/lot-and-date.ts";
@@ -90,9 +90,10 @@ export function mappedOutputs({ rows: { header, groups }, mapped }: MappedHeader
       return [{ sheet, fields, implied, own: [], ...(thing && { thing }), ...(lists !== undefined && { lists }) }];
     const list = mapped.rows.find((row) => row.kind === "packs" || row.kind === "dated_stock");
     const named = fields.find(({ spec }) => spec.field === "item");
-    if (kind !== "catalogue" || list === undefined || named === undefined) return [];
-    const beside = besideOutput(named, fields, list.kind === "packs");
-    return beside === null ? [] : [beside];
+    if (kind !== "catalogue") return [];
+    const beside =
+      named === undefined ? ratingOutput(fields) : list && besideOutput(named, fields, list.kind === "packs");
+    return beside ? [beside] : [];
   });
   for (const output of outputs) output.own = ownColumns(output, outputs);
   const changes = [...missing.map((name) => `"${name}" is gone`), ...added.map((name) => `"${name}" is new`)];

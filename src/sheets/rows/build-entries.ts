@@ -12,6 +12,7 @@ import { fillRow, type RowPlan, rowPlan, speaksOf, timeOf } from "./fill-row.ts"
 import { holdByDevices } from "./held-by-device.ts";
 import { listedEntries, listedTable } from "./listed-rows.ts";
 import { ODD_ROW_MESSAGES, oddRowTest } from "./odd-rows.ts";
+import { rateTests } from "./rated-tests.ts";
 import { SortedLines } from "./sorted-lines.ts";
 import { noteChanges, noteCounted, notePresumed, unknownTable } from "./table-findings.ts";
 import { noteUnread, unreadColumns } from "./unread-columns.ts";
@@ -63,6 +64,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
     }
     const thing = lines.thingOf(record, row);
     if (thing === null) continue;
+    const before = entries.length;
     for (let at = 0; at < plans.length; at++) {
       const plan = plans[at] as RowPlan;
       if ((plan.output.thing ?? thing) !== thing || !speaksOf(plan, record.cells)) continue;
@@ -73,6 +75,10 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
       values.source = told instanceof TextRow ? told : { file, sheet, line: record.line };
       if (plan.output.lists !== undefined) {
         entries.push(...listedEntries(values, plan, record, row, state, log));
+        continue;
+      }
+      if (plan.output.rates) {
+        rateTests(entries, before, plan, record, log);
         continue;
       }
       const isBeside = plan.output.beside === true;

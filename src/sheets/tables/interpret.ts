@@ -10,7 +10,7 @@ import { groupOutputs, impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
 import { impliedByPrice } from "./implied-by-price.ts";
 import type { Interpretation, Interpreted } from "./interpretation.ts";
-import { catalogueBeside, stockBeside } from "./lists-beside.ts";
+import { catalogueBeside, ratingBeside, stockBeside } from "./lists-beside.ts";
 import { numberedLots } from "./numbered-lots.ts";
 import { unclearTests } from "./numbered-tests.ts";
 import { placedOutputs } from "./placed-columns.ts";
@@ -100,7 +100,8 @@ function interpretAll(views: readonly ColumnView[], heading: Heading | null): In
 /** The best reading with what its columns hold of another list, which neither speaks for it nor against it. */
 function withListBeside<T extends Pick<Interpreted, "best">>(interpreted: T, views: readonly ColumnView[]): T {
   const { best } = interpreted;
-  const beside = best === null ? null : (catalogueBeside(best.outputs, views) ?? stockBeside(best.outputs, views));
+  const { outputs } = best ?? { outputs: [] };
+  const beside = catalogueBeside(outputs, views) ?? stockBeside(outputs, views) ?? ratingBeside(outputs, views);
   if (best === null || beside === null) return interpreted;
   if (beside.beside) Object.assign(beside.implied, impliedByPrice(beside.fields, views));
   return { ...interpreted, best: { ...best, outputs: [...best.outputs, beside] } };

@@ -43,6 +43,29 @@ export function catalogueBeside(outputs: readonly Output[], views: readonly Colu
   return besideOutput(sharedField(item, sheet, "item"), fields, isPack);
 }
 
+/** What rates the tests of a line that names no item: "Rated Ah" beside "Ah"; null where nothing does. */
+export function ratingBeside(outputs: readonly Output[], views: readonly ColumnView[]): Output | null {
+  const all = outputs.flatMap(({ fields }) => fields);
+  const isTests = outputs.some(({ sheet }) => sheet.kind === "runtime_tests");
+  if (!isTests || all.some(({ spec }) => spec.field === "item")) return null;
+  const used = new Set(all.flatMap(({ columns }) => columns));
+  const sheet = sheetSpec("catalogue");
+  const fields = assign(
+    sheet,
+    views.filter(({ column }) => !used.has(column)),
+  ).filter(({ points }) => points >= NAMED);
+  return ratingOutput(fields);
+}
+
+/** The rows that rate the tests of their lines, from the columns that may hold a rating; null where none does. */
+export function ratingOutput(said: readonly FieldSource[]): Output | null {
+  const fields = said.filter(({ spec: { field } }) => field.startsWith("rated"));
+  const own = fields.flatMap(({ columns }) => columns);
+  return own.length === 0
+    ? null
+    : { sheet: sheetSpec("catalogue"), fields, implied: {}, own, beside: true, rates: true };
+}
+
 /** The catalogue of a list's items from the columns that may say something of them; null where none does. */
 export function besideOutput(item: FieldSource, said: readonly FieldSource[], isPack: boolean): Output | null {
   const fields = said.filter(({ spec: { field } }) => OF_THE_ITEM.has(field) || (isPack && OF_A_PACK.has(field)));

@@ -33,6 +33,8 @@ export interface Output {
   own: number[];
   /** Set where the rows say of an item what its catalogue would, once a line of a list of other things. */
   beside?: true;
+  /** Set where the rows rate the tests of their line, which name no item that a catalogue could rate. */
+  rates?: true;
   /** The column (0-based) whose cells list what a line yields, a row for each of a cell's parts. */
   lists?: number;
   /** What its numbers were taken for, or its readings' days, though nothing says so. */
