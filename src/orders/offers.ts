@@ -77,6 +77,12 @@ export function offersForItem(
     cautions.push({ item, one: `is ${sold}`, many: `are ${sold}` });
   }
   const offers = priced.filter((offer) => offer.currency === kept);
+  for (const { supplier, currency } of offers) {
+    const terms = fleet.suppliers.find((one) => nameKey(one.supplier) === nameKey(supplier));
+    if (!terms?.orderFee || inCurrency(terms, currency)) continue;
+    const fee = `bought from ${supplier} in ${currency}, whose order fee is in ${terms.currency}: it is not counted.`;
+    cautions.push({ item, one: `is ${fee}`, many: `are ${fee}` });
+  }
   if (rows.every((row) => row.leadDays === null)) {
     const planned = "orders are planned to arrive on the day they leave.";
     const one = `has no lead time in the catalogue: its ${planned}`;
@@ -94,9 +100,8 @@ function offerFromRow(row: CatalogueRow, supplier: SupplierRow | undefined, poli
   const leadDays = row.leadDays ?? 0;
   const spread = row.leadSdDays ?? 0;
   const leavesByExpiry = row.kind !== "pack";
-  const sameCurrency = (supplier?.currency ?? currency).trim().toUpperCase() === currency;
   const money = (text: string | null | undefined) =>
-    text && sameCurrency ? minorUnits(exactFromText(text), currency) : null;
+    text && inCurrency(supplier, currency) ? minorUnits(exactFromText(text), currency) : null;
   return {
     supplier: row.supplier?.trim() || UNNAMED_SUPPLIER,
     item: row.item,
@@ -122,4 +127,9 @@ function offerFromRow(row: CatalogueRow, supplier: SupplierRow | undefined, poli
     fee: money(supplier?.orderFee) ?? 0,
     freeOver: money(supplier?.freeOver),
   };
+}
+
+/** Whether a supplier's fee is in a currency; one that names none charges in that of its prices. */
+function inCurrency(supplier: SupplierRow | undefined, currency: string): boolean {
+  return (supplier?.currency ?? currency).trim().toUpperCase() === currency;
 }

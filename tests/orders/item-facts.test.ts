@@ -191,3 +191,19 @@ describe("late orders and calendars", () => {
     expect(cautions.join(" ")).toContain("ordered outside its calendar");
   });
 });
+
+// a fee can be added to a price of its own currency only
+it("offersForItem says so where a supplier's fee is in another currency than its prices", () => {
+  const cautionsWith = (currency: string | null) => {
+    const catalogue = [catalogueRow({ item: ITEM, price: "40", currency: "EUR", supplier: "Fenwold" })];
+    const suppliers = [supplierRow({ supplier: "Fenwold", orderFee: "25", currency })];
+    const { offers, cautions } = offersForItem(ITEM, fleetWith({ catalogue, suppliers }), policyWith(), 0.95);
+    return [offers[0]!.fee, ...cautions.map(({ one }) => one)];
+  };
+  expect(cautionsWith("USD")).toEqual([
+    0,
+    "is bought from Fenwold in EUR, whose order fee is in USD: it is not counted.",
+  ]);
+  expect(cautionsWith("eur")).toEqual([2500]);
+  expect(cautionsWith(null)).toEqual([2500]);
+});
