@@ -25,7 +25,7 @@ function entry(name: string, file: string): string {
   ).exec(text);
   expect(found, `${name} has a docstring`).not.toBeNull();
   const [, comment, word, rest] = found!;
-  const shape = word === "function" || word === "const" ? /^(.*?);\n/s.exec(rest!)![1]! : "";
+  const shape = word === "function" || word === "const" ? /^(.*?);\n(?![ }])/s.exec(rest!)![1]! : "";
   const declared = `${name}${shape}`.replace(/\s+/g, " ");
   return `- \`${word === "interface" ? "type" : word} ${declared}\`  \n  ${told(comment!)}`;
 }
