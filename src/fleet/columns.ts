@@ -1,3 +1,4 @@
+import { countText } from "./count-text.ts";
 import { type Fleet, ITEM_KINDS, RETIRED_BECAUSE, USE_REASONS } from "./rows.ts";
 
 /** The kinds of sheet, by the name that people see. */
@@ -73,6 +74,9 @@ export interface SheetSpec {
   oneOf: readonly string[];
 }
 
+/** The largest number in a column without an upper bound of its own. */
+const NO_BOUND = 1e9;
+
 type Rules = Partial<Omit<ColumnSpec, "name" | "field" | "type">>;
 
 const EXPECTS: Record<CellType, string> = {
@@ -80,7 +84,7 @@ const EXPECTS: Record<CellType, string> = {
   date: "a date such as 2027-04-03",
   number: "a number",
   whole: "a whole number",
-  percent: "a percentage such as 87",
+  percent: "a percentage",
   share: "a share such as 0.95 or 95 %",
   "yes-no": "yes or no",
   choice: "one of the known words",
@@ -104,7 +108,16 @@ function unitOf(name: string): Unit {
   return /quantity|units|minimum_order|per_device/.test(name) ? "units" : null;
 }
 
+/** What is expected of a number, with its bounds: "a whole number from 1 to 120". */
+function boundedNumber(type: CellType, min: number, max: number): string {
+  if (max < NO_BOUND) return `${EXPECTS[type]} from ${countText(min)} to ${countText(max)}`;
+  return `${EXPECTS[type]} ${min > 0 && min < 1 ? "over 0" : `of ${countText(min)} or more`}`;
+}
+
 function column(name: string, type: CellType, rules: Rules = {}): ColumnSpec {
+  const min = rules.min ?? (type === "percent" ? 5 : 0);
+  const max = rules.max ?? (type === "percent" ? 130 : type === "share" ? 1 : NO_BOUND);
+  const isNumber = type === "number" || type === "whole" || type === "percent";
   return {
     name,
     field: camel(name),
@@ -114,12 +127,16 @@ function column(name: string, type: CellType, rules: Rules = {}): ColumnSpec {
     measures: false,
     failsBelow: false,
     rounds: null,
-    min: type === "percent" ? 5 : 0,
-    max: type === "percent" ? 130 : type === "share" ? 1 : 1e9,
+    min,
+    max,
     month: "not-after-as-of",
     notAfterAsOf: false,
     choices: [],
-    expects: rules.choices ? `one of ${rules.choices.join(", ")}` : EXPECTS[type],
+    expects: rules.choices
+      ? `one of ${rules.choices.join(", ")}`
+      : isNumber
+        ? boundedNumber(type, min, max)
+        : EXPECTS[type],
     ...rules,
   };
 }
@@ -132,7 +149,7 @@ const amount = { required: true, measures: true } as const;
 const units = { measures: true, max: 1_000_000, expects: "a whole number of units up to 1,000,000" } as const;
 const unitsAtOnce = { measures: true, max: 10_000, expects: "a whole number of units up to 10,000" } as const;
 const celsius = { min: -40, max: 85, expects: "degrees Celsius from -40 to 85" } as const;
-const cycles = { max: 20_000, expects: "a whole number from 0 to 20,000" } as const;
+const cycles = { max: 20_000 } as const;
 const rating = { measures: true, min: 1e-9 } as const;
 const measure = { ...rating, failsBelow: true } as const;
 // the safe way: an order takes longer, a life is shorter
@@ -244,7 +261,8 @@ export const SHEETS: readonly SheetSpec[] = [
       column("rated_ah", "number", rating),
       column("rated_minutes", "number", rating),
       column("opened_days", "number", { ...life, max: 36_500 }),
-      column("unit_length_m", "number"),
+      // a roll without length would be used up at once, for ever
+      column("unit_length_m", "number", { min: 1, max: 1000 }),
       column("per_device", "number", { max: 1000, rounds: "up" }),
       column("fits", "list"),
       column("carried_by", "list"),
@@ -277,7 +295,7 @@ export const SHEETS: readonly SheetSpec[] = [
   sheet("routine", [
     column("task", "text", required),
     // once an hour is 8,766
-    column("per_year", "number", { ...amount, max: 10_000, expects: "a number up to 10,000" }),
+    column("per_year", "number", { ...amount, max: 10_000 }),
     column("duty", "text"),
     column("item", "text"),
     column("quantity", "number", { ...unitsAtOnce, max: 1000, expects: "a number of units up to 1,000" }),

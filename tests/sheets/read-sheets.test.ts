@@ -100,6 +100,14 @@ describe("readSheets", () => {
     expect(findings).toMatchObject([{ code: "number-out-of-range", severity: "warning", line: 5, lines: [6, 7] }]);
   });
 
+  it("takes no roll of paper without length, and says what was expected", () => {
+    const { fleet, findings } = read("item,kind,unit_length_m\na,paper,0\nb,paper,30\n");
+    expect(fleet.catalogue.map(({ unitLengthM }) => unitLengthM)).toEqual([null, 30]);
+    expect(findings[0]!.message).toBe(
+      '"0" in column "unit_length_m" (C) is out of bounds; a number from 1 to 1,000 was expected.',
+    );
+  });
+
   it("reads a part of a day, month or unit as the whole one that is safe to plan with", () => {
     const { fleet } = read(
       "item,kind,lead_days,shelf_months,arrives_with_months,opened_days,per_device\n" +
