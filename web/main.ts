@@ -3,7 +3,8 @@ import "./style/figure.css";
 import "./style/table.css";
 import "./style/form.css";
 import "./style/print.css";
-import { forgetFigures, keepChartsPrintable } from "./charts/figure.ts";
+import { followColours, forgetFigures } from "./charts/figure.ts";
+import { keepChartsPrintable } from "./charts/paper.ts";
 import { make } from "./dom.ts";
 import { followStages } from "./engine/engine.ts";
 import type { Read } from "./engine/messages.ts";
@@ -84,6 +85,7 @@ function switchIso(): void {
   plans.showAgain();
 }
 
+followColours();
 keepChartsPrintable();
 listenForDrops(plans.takeFiles);
 listenForPastes(plans.takeFiles);

@@ -18,7 +18,8 @@ export function packsDueByMonth(plan: Plan): PacksDueMonth[] {
     const fallDue = new Map<string, number>();
     for (const { replaceBy } of plan.packs) {
       // What was due before the plan starts counts from its first month on.
-      const month = [replaceBy[date]?.slice(0, 7) ?? "9999", plan.horizon.from].sort()[1]!;
+      let month = replaceBy[date]?.slice(0, 7) ?? "9999";
+      if (month < plan.horizon.from) month = plan.horizon.from;
       fallDue.set(month, (fallDue.get(month) ?? 0) + 1);
     }
     let soFar = 0;

@@ -1,5 +1,6 @@
-import { forgetFigures } from "./charts/figure.ts";
+import { drawFigures, forgetFigures } from "./charts/figure.ts";
 import { make } from "./dom.ts";
+import { nextTask } from "./next-task.ts";
 import { ahead } from "./sections/ahead.ts";
 import { type AssumptionActions, assumptions } from "./sections/assumptions.ts";
 import { batteries } from "./sections/batteries.ts";
@@ -16,7 +17,11 @@ export interface ReportActions extends AssumptionActions, SheetActions {
 }
 
 /** The parts of the planning sheet, top to bottom, each made when its turn comes. */
-function parts(session: PlannedSession, actions: ReportActions, tools: HTMLElement[]): (() => HTMLElement)[] {
+function parts(
+  session: PlannedSession,
+  actions: ReportActions,
+  tools: HTMLElement[],
+): (() => HTMLElement | Promise<HTMLElement>)[] {
   return [
     () => ahead(session),
     () => cautions(session.words.cautions, session.plan.cautions),
@@ -31,7 +36,7 @@ function parts(session: PlannedSession, actions: ReportActions, tools: HTMLEleme
 let latest = 0;
 
 /**
- * Shows the planning sheet. Parts are made one a task, so that a large fleet does not hold up the page, and each takes
+ * Shows the planning sheet. Parts are made one a task or in several, so that a large fleet does not hold up the page, and each takes
  * the place of the one before it, so that nothing jumps while the plan is made anew. What is in view comes first then.
  */
 export async function showReport(
@@ -57,14 +62,16 @@ export async function showReport(
   }
   const all = [...parts(session, actions, tools).entries()];
   for (const [index, part] of inViewFirst(all, main)) {
+    const made = await part();
+    if (mine !== latest) return forgetFigures(made);
     const before = main.children[index];
-    const made = part();
     if (before) {
       forgetFigures(before);
       openAsBefore(before, made);
       before.replaceWith(made);
       stay();
     } else main.append(made);
+    drawFigures();
     await nextTask();
     if (mine !== latest) return;
   }
@@ -110,8 +117,4 @@ async function focusWhenThere(id: string | undefined): Promise<void> {
     if (element) return element.focus({ preventScroll: true });
     await new Promise((done) => setTimeout(done, FOCUS_EVERY_MS));
   }
-}
-
-function nextTask(): Promise<void> {
-  return new Promise((done) => setTimeout(done));
 }

@@ -182,6 +182,35 @@ describe("the page with a plan inside", () => {
     }
   });
 
+  it("has every chart ready for paper in dark ink on a dark screen too, and draws at once what is not ready", async () => {
+    const { page } = await openPage(browser, data, { colorScheme: "dark" });
+    await chartsDrawn(page);
+    const papers = page.locator(".paper");
+    const charts = await page.locator(".plot canvas").count();
+    expect(await papers.count()).toBe(charts);
+    await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
+    expect(await page.locator(".paper > :is(img, canvas)").count()).toBe(charts);
+    const { page: quiet } = await openPage(browser, data, { colorScheme: "dark" });
+    await quiet.waitForFunction(
+      (count) => count > 0 && document.querySelectorAll(".paper > img").length === count,
+      charts,
+    );
+    // an axis is ruled in --soft of web/style/page.css, which is another for dark screens
+    const rules = await quiet.evaluate(() =>
+      [...document.querySelectorAll<HTMLImageElement>(".paper > img")].map((image) => {
+        const canvas = document.createElement("canvas");
+        [canvas.width, canvas.height] = [image.naturalWidth, image.naturalHeight];
+        const pen = canvas.getContext("2d")!;
+        pen.drawImage(image, 0, 0);
+        const bytes = pen.getImageData(0, 0, canvas.width, canvas.height).data;
+        return bytes.some(
+          (red, at) => at % 4 === 0 && red === 0x5b && bytes[at + 1] === 0x57 && bytes[at + 2] === 0x4e,
+        );
+      }),
+    );
+    expect(rules).toEqual(rules.map(() => true));
+  });
+
   it("adds up what goes to each supplier, and opens its lines", async () => {
     const plan = structuredClone(smallPlan);
     plan.orders[0]!.supplier = "Harbour Traders";

@@ -1,3 +1,4 @@
+import type { AgePoint } from "../fade-by-age.ts";
 import { percentWords } from "../format.ts";
 import { say } from "../strings.ts";
 import type { CommonOptions } from "./chart-options.ts";
@@ -46,9 +47,9 @@ export function thresholdRule(colours: Palette, percent: number): Rule {
 const MANY_DOTS = 400;
 
 /** Readings as the dots of a chart by age. */
-export function readingDots(colours: Palette, dots: readonly { age: number; percent: number }[]) {
+export function readingDots(colours: Palette, dots: readonly AgePoint[]) {
   return {
-    dots: dots.map((dot) => ({ x: dot.age, y: dot.percent })),
+    dots,
     radius: dots.length > MANY_DOTS ? 1.5 : 2.25,
     dotColour: colours.ink,
   };

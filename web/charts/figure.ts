@@ -4,6 +4,7 @@ import { Chart } from "./chart-kit.ts";
 import type { FigureSpec } from "./figure-spec.ts";
 import { chartKey } from "./key.ts";
 import { palette } from "./palette.ts";
+import { forgetSheets, onPaper, prepareForPaper } from "./paper.ts";
 import { savePicture } from "./picture.ts";
 import { showReadingLine } from "./rules.ts";
 
@@ -11,10 +12,8 @@ interface Live {
   canvas: HTMLCanvasElement;
   draw: () => void;
   chart: Chart | null;
-  /** Drawn for what is over: for paper, or in the other colours. */
+  /** Not drawn yet, or in the other colours. */
   stale: boolean;
-  /** Drawn for paper. */
-  paper: boolean;
 }
 
 const live = new Set<Live>();
@@ -31,18 +30,12 @@ export function figure(spec: FigureSpec): HTMLElement {
     canvas,
     chart: null,
     stale: true,
-    paper: false,
     draw: () => {
       entry.stale = false;
-      entry.paper = printing;
       entry.chart?.destroy();
       const colours = palette();
       const configuration = spec.draw(colours);
       configuration.options = { ...configuration.options, color: colours.soft };
-      if (printing) {
-        Object.assign(canvas, { width: PRINT_WIDTH, height: PRINT_HEIGHT });
-        Object.assign(configuration.options, { responsive: false, devicePixelRatio: PRINT_FINENESS });
-      }
       configuration.plugins = [{ id: "step", afterLayout: (chart) => layStep(step, chart, spec.points) }];
       entry.chart = new Chart(canvas, configuration);
     },
@@ -80,7 +73,7 @@ export function figure(spec: FigureSpec): HTMLElement {
   });
 
   live.add(entry);
-  drawSoon();
+  drawFigures();
   return make(
     "figure",
     {},
@@ -89,6 +82,7 @@ export function figure(spec: FigureSpec): HTMLElement {
     spec.choices,
     chartKey(spec.key),
     make("div", { class: "plot" }, canvas),
+    onPaper(spec),
     spec.points.length > 1 && make("div", { class: "readout" }, step, output),
     make("figcaption", {}, spec.caption),
     make(
@@ -117,8 +111,8 @@ function layStep(step: HTMLElement, chart: Chart, points: FigureSpec["points"]):
   step.style.width = `${to - from + THUMB}px`;
 }
 
-/** Draws what is not drawn yet, one chart a task, so that the page answers in between. */
-function drawSoon(): void {
+/** Draws the charts in the page that are not drawn yet, one a task, so that the page answers in between. */
+export function drawFigures(): void {
   if (pending) return;
   pending = true;
   setTimeout(() => {
@@ -126,14 +120,16 @@ function drawSoon(): void {
     for (const entry of live) {
       if (!entry.stale || !entry.canvas.isConnected) continue;
       entry.draw();
-      drawSoon();
+      drawFigures();
       return;
     }
+    prepareForPaper();
   });
 }
 
 /** Forgets the charts of a part of the page that is about to be replaced. */
 export function forgetFigures(within: Element): void {
+  forgetSheets(within);
   for (const entry of live) {
     if (!within.contains(entry.canvas)) continue;
     entry.chart?.destroy();
@@ -141,57 +137,10 @@ export function forgetFigures(within: Element): void {
   }
 }
 
-const PRINT_WIDTH = 660;
-const PRINT_HEIGHT = 260;
-// 96 CSS pixels an inch on paper: three times that is as fine as most printers print.
-const PRINT_FINENESS = 3;
-let printing = false;
-
-function redrawSoon(): void {
-  for (const entry of live) entry.stale = true;
-  drawSoon();
-}
-
-/** Redraws the charts in ink on white, and finer, for as long as the page is being printed. */
-export function keepChartsPrintable(): void {
-  window.addEventListener("beforeprint", () => {
-    forPaper();
-    for (const entry of live) if (isLacking(entry)) entry.draw();
+/** Draws the charts anew where the reader's screen goes from light to dark or back. */
+export function followColours(): void {
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {
+    for (const entry of live) entry.stale = true;
+    drawFigures();
   });
-  window.addEventListener("afterprint", forScreen);
-  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", redrawSoon);
-}
-
-/** Prints the page with its charts drawn beforehand, one a task, so that the page answers in between. */
-export async function printPage(): Promise<void> {
-  forPaper();
-  for (const entry of live) {
-    if (!isLacking(entry)) continue;
-    entry.draw();
-    await new Promise((done) => setTimeout(done));
-  }
-  let printed = false;
-  window.addEventListener(
-    "beforeprint",
-    () => {
-      printed = true;
-    },
-    { once: true },
-  );
-  window.print();
-  // a page that may not print hears of no end either
-  if (!printed) forScreen();
-}
-
-const isLacking = ({ canvas, paper }: Live) => canvas.isConnected && !paper;
-
-function forPaper(): void {
-  document.documentElement.dataset.print = "";
-  printing = true;
-}
-
-function forScreen(): void {
-  delete document.documentElement.dataset.print;
-  printing = false;
-  redrawSoon();
 }

@@ -10,13 +10,10 @@ import { ageAxis, capacityAxis, readingDots, thresholdRule } from "./capacity-ch
 import { commonOptions } from "./chart-options.ts";
 import { figure } from "./figure.ts";
 
-// More lines than this are a grey smear that says no more.
-const MOST_PATHS = 150;
-
 /** Every reading of an item's packs and their likely paths, by age. */
 export function itemFade(item: string, { plan, reading, readings }: PlannedSession, choices: HTMLElement): HTMLElement {
   const words = say.batteries.fleet;
-  const { dots, paths, bands } = fadeByAge(item, plan, reading, readings);
+  const { dots, paths, bands, oldest } = fadeByAge(item, plan, reading, readings);
   const threshold = thresholdPercent(item, plan, reading);
   const packs = plan.packs.filter((pack) => pack.item === item).length;
   const breaks = bands.some(({ anew }, at) => at > 0 && anew);
@@ -43,8 +40,6 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
     firstPoint: Math.max(0, Math.floor(bands.length / 2)),
     draw: (colours) => {
       const options = commonOptions(colours, words.unit, [thresholdRule(colours, threshold)]);
-      const ages = [...dots, ...paths.flat()].map((point) => point.age);
-      const oldest = ages.reduce((most, age) => Math.max(most, age), 1);
       const bandLine = (key: "p10" | "p50" | "p90") =>
         bands.flatMap((band) => [
           ...(band.anew ? [{ x: band.age, y: Number.NaN }] : []),
@@ -61,14 +56,14 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
         options: {
           ...options,
           scales: {
-            x: ageAxis(options, Math.ceil(oldest)),
-            y: capacityAxis(options, threshold, [...bands.map((band) => band.p10), ...dots.map((dot) => dot.percent)]),
+            x: ageAxis(options, Math.ceil(Math.max(1, oldest))),
+            y: capacityAxis(options, threshold, [...bands.map((band) => band.p10), ...dots.map((dot) => dot.y)]),
           },
           plugins: {
             ...options.plugins,
             scatter: {
               ...readingDots(colours, dots),
-              lines: paths.slice(0, MOST_PATHS).map((path) => path.map(({ age, percent }) => ({ x: age, y: percent }))),
+              lines: paths,
               lineColour: colours.grey,
             },
           },

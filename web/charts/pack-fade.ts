@@ -74,16 +74,17 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
               pointBorderColor: colours.paper,
               pointBorderWidth: 1,
             },
-            ...siblings.map((sibling) => ({
-              data: pathOf(sibling, asOf).map((point) => ({ x: point.day, y: point.p50 })),
-              borderColor: colours.grey,
-              borderWidth: 1,
-              pointRadius: 0,
-            })),
           ],
         },
         options: {
           ...options,
+          plugins: {
+            ...options.plugins,
+            scatter: {
+              lines: siblings.map((sibling) => pathOf(sibling, asOf).map(({ day, p50 }) => ({ x: day, y: p50 }))),
+              lineColour: colours.grey,
+            },
+          },
           scales: {
             x: {
               ...options.scales?.x,

@@ -17,8 +17,9 @@ export interface Palette {
 const SMALLEST = 12;
 const SHARE = 0.72;
 
-export function palette(): Palette {
-  const style = getComputedStyle(document.documentElement);
+/** As an element has them: the page, or what stands on paper. */
+export function palette(element: Element = document.documentElement): Palette {
+  const style = getComputedStyle(element);
   const of = (name: string) => style.getPropertyValue(name).trim();
   return {
     paper: of("--paper"),

@@ -6,7 +6,9 @@ import type { FigureSpec } from "./figure-spec.ts";
 import { hatch } from "./hatch.ts";
 import type { KeyEntry, Mark } from "./key.ts";
 import { type Palette, palette } from "./palette.ts";
+import { plot } from "./plot.ts";
 
+// 96 CSS pixels an inch on paper: three times that is as fine as most printers print.
 const FINENESS = 3;
 const WIDTH = 960;
 const PLOT_HEIGHT = 400;
@@ -15,18 +17,19 @@ const MARGIN = 32;
 /** Saves a figure as a PNG of three times the screen's fineness, with its question, unit, key and caption. */
 export async function savePicture(spec: FigureSpec): Promise<void> {
   const colours = palette();
-  const plot = plotOf(spec, colours);
+  const chart = plot(spec, colours, { width: WIDTH - 2 * MARGIN, height: PLOT_HEIGHT, fineness: FINENESS });
   const sheet = document.createElement("canvas");
   const pen = sheet.getContext("2d");
   if (!pen) return;
   // Once without a canvas to speak of, to learn how high the words stand.
-  const height = drawSheet(pen, spec, plot, colours);
+  const height = drawSheet(pen, spec, chart, colours);
   sheet.width = WIDTH * FINENESS;
   sheet.height = height * FINENESS;
   pen.scale(FINENESS, FINENESS);
   pen.fillStyle = colours.paper;
   pen.fillRect(0, 0, WIDTH, height);
-  drawSheet(pen, spec, plot, colours);
+  drawSheet(pen, spec, chart, colours);
+  Chart.getChart(chart)?.destroy();
   const blob = await new Promise<Blob | null>((done) => sheet.toBlob(done, "image/png"));
   if (blob) saveBlob(blob, `${fileName(spec.question)}.png`);
 }
@@ -38,18 +41,13 @@ function fileName(question: string): string {
     .replace(/^-|-$/g, "");
 }
 
-function plotOf(spec: FigureSpec, colours: Palette): HTMLCanvasElement {
-  const canvas = document.createElement("canvas");
-  canvas.width = WIDTH - 2 * MARGIN;
-  canvas.height = PLOT_HEIGHT;
-  const configuration = spec.draw(colours);
-  configuration.options = { ...configuration.options, responsive: false, devicePixelRatio: FINENESS };
-  new Chart(canvas, configuration);
-  return canvas;
-}
-
 /** Draws the picture from top to bottom and returns its height. */
-function drawSheet(pen: CanvasRenderingContext2D, spec: FigureSpec, plot: HTMLCanvasElement, colours: Palette): number {
+function drawSheet(
+  pen: CanvasRenderingContext2D,
+  spec: FigureSpec,
+  chart: HTMLCanvasElement,
+  colours: Palette,
+): number {
   const inner = WIDTH - 2 * MARGIN;
   let y = MARGIN + 22;
   const line = (text: string, font: string, colour: string, step: number) => {
@@ -63,7 +61,7 @@ function drawSheet(pen: CanvasRenderingContext2D, spec: FigureSpec, plot: HTMLCa
   line(spec.question, `italic 24px ${colours.serif}`, colours.ink, 26);
   line(spec.unit, `14px ${colours.font}`, colours.soft, 24);
   y = drawKey(pen, spec.key, colours, y);
-  pen.drawImage(plot, MARGIN, y, inner, PLOT_HEIGHT);
+  pen.drawImage(chart, MARGIN, y, inner, PLOT_HEIGHT);
   y += PLOT_HEIGHT + 26;
   line(spec.caption, `16px ${colours.serif}`, colours.ink, 22);
   line(`${say.name}. ${footerLine()}`, `12px ${colours.font}`, colours.soft, 18);

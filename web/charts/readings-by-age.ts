@@ -1,6 +1,6 @@
 import type { ChartConfiguration } from "chart.js";
 import type { Reading } from "../../src/index.ts";
-import { dotsByAge, quantile } from "../fade-by-age.ts";
+import { type AgePoint, dotsByAge, quantile } from "../fade-by-age.ts";
 import { numberWords, percentWords } from "../format.ts";
 import { nameKey, type PackReadings } from "../pack-readings.ts";
 import { say } from "../strings.ts";
@@ -13,7 +13,7 @@ const USUAL_END_PERCENT = 80;
 
 /** Every reading by the age of its pack: the first chart, shown while the forecast is being made. */
 export function readingsByAge(reading: Reading, readings: PackReadings): HTMLElement | null {
-  const dots = dotsByAge(reading, readings).filter(({ age }) => age >= 0);
+  const dots = dotsByAge(reading, readings).filter(({ x }) => x >= 0);
   if (dots.length === 0) return null;
   const words = say.firstLook;
   const years = byYear(dots);
@@ -40,7 +40,7 @@ export function readingsByAge(reading: Reading, readings: PackReadings): HTMLEle
             y: capacityAxis(
               options,
               USUAL_END_PERCENT,
-              dots.map((dot) => dot.percent),
+              dots.map((dot) => dot.y),
             ),
           },
         },
@@ -60,12 +60,12 @@ export function readingsByAge(reading: Reading, readings: PackReadings): HTMLEle
   });
 }
 
-function byYear(dots: readonly { age: number; percent: number }[]): { age: number; count: number; middle: number }[] {
+function byYear(dots: readonly AgePoint[]): { age: number; count: number; middle: number }[] {
   const years: number[][] = [];
-  for (const { age, percent } of dots) {
-    const year = Math.floor(age);
+  for (const { x, y } of dots) {
+    const year = Math.floor(x);
     while (years.length <= year) years.push([]);
-    years[year]!.push(percent);
+    years[year]!.push(y);
   }
   return years.map((values, age) => ({
     age,

@@ -6,6 +6,7 @@ import { packsDue } from "../charts/packs-due.ts";
 import { make } from "../dom.ts";
 import { compareNames, monthWords } from "../format.ts";
 import { keepChoice, keptChoice } from "../kept-choices.ts";
+import { nextTask } from "../next-task.ts";
 import { packsDueByMonth } from "../packs-due-by-month.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
@@ -19,30 +20,34 @@ const YEAR = 12;
 
 type Pack = Plan["packs"][number];
 
-/** Batteries: when the packs run out, every pack in a table, one item and one pack in detail, and what stands out. */
-export function batteries(session: PlannedSession): HTMLElement {
+/**
+ * Batteries: when the packs run out, every pack in a table, one item and one pack in detail, and what stands out; of
+ * thousands of packs, made over several tasks.
+ */
+export async function batteries(session: PlannedSession): Promise<HTMLElement> {
   const { plan } = session;
   const packs = byLikelyDate(plan.packs);
   if (packs.length === 0) return section("batteries", say.batteries.heading, lead(say.batteries.none));
+  await nextTask();
   const due = packsDueByMonth(plan);
-  const detail = make("div", { id: "pack" });
-  let chosen = packs.find(({ serial }) => serial === keptChoice("pack-choice")) ?? firstWorthSeeing(packs);
-  drawDetail();
-  return section(
-    "batteries",
-    say.batteries.heading,
-    lead(leadText()),
-    packsDue(plan, due),
+  const whole = section("batteries", say.batteries.heading, lead(leadText()), packsDue(plan, due));
+  await nextTask();
+  whole.append(
     answer(
       say.batteries.table.heading,
       make("p", {}, say.batteries.table.note, " ", make("span", { class: "act-on" }, say.batteries.table.choose)),
       make("div", { id: "packs" }, packTable(packs, choose)),
     ),
-    itemDetail(session),
-    detail,
-    earlySignsTable(session, choose),
-    outlivedTable(plan),
   );
+  await nextTask();
+  whole.append(itemDetail(session));
+  await nextTask();
+  const detail = make("div", { id: "pack" });
+  let chosen = packs.find(({ serial }) => serial === keptChoice("pack-choice")) ?? firstWorthSeeing(packs);
+  drawDetail();
+  const standsOut = [earlySignsTable(session, choose), outlivedTable(plan)];
+  whole.append(detail, ...standsOut.filter((part) => part !== null));
+  return whole;
 
   function choose(pack: Pack): void {
     chosen = pack;

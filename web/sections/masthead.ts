@@ -1,4 +1,4 @@
-import { printPage } from "../charts/figure.ts";
+import { printPage } from "../charts/paper.ts";
 import { make } from "../dom.ts";
 import { dayWords, isoDates, monthWords, numberWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
