@@ -41,6 +41,8 @@ const PRICE_LIST: ReadonlySet<string> = new Set([
   "priceBreaks",
   "gtin",
   "shelfMonths",
+  "supplier",
+  "currency",
 ]);
 /** What it costs to read a column as of another thing than the one it stands behind. */
 const FAR_COST = 4;

@@ -24,7 +24,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
     serial: SERIAL,
     item: "item, battery item, battery type, type:5, id item, battery id item, item type, battery item type, category:3, battery category:4, battery id:3.5",
     device:
-      "device, device id, device serial, device name, battery device, device install:4, device place:4, holder, device holder, battery holder, unit:4, device unit, id unit",
+      "device, device id, device serial, device name, battery device, device install:4, device place:4, holder, device holder, battery holder, fits:4, unit:4, device unit, id unit",
     site: "site, battery site, place, battery place, device site:5, place site, id site:5, id place:5, site unit, unit:3.5",
     made: "made, battery made",
     in_service: "install, battery install, battery date:4, date:2.6",
@@ -55,7 +55,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
       "expiry, dated expiry, expiry item, dated date:4, dated arrives:4, dated:3.5, expiry lot:4, dated expiry lot:4",
     lot: "lot, dated lot, item lot",
     serial: "serial, dated serial, item serial",
-    quantity: "quantity, dated quantity, item quantity",
+    quantity: "quantity, dated quantity, item quantity, id:3",
     place:
       "place, site, device, device id, device name, device serial, device site:5, id place, id site, device place, place site, dated place, dated site, holder, dated holder, unit, device unit, id unit, name place, name site, place unit, site unit",
     made: "made, dated made, item made",
