@@ -32,6 +32,9 @@ const TIE_MARGIN = 1.5;
 /** What each kind of row beyond the first costs, so that one sheet is not read as two without need. */
 const OUTPUT_COST = 3;
 
+/** Points above which a column's header names it, and does not just not speak against it. */
+const NAMED_OUTRIGHT = 3.5;
+
 /** Columns of which two make a price list. */
 const PRICE_LIST: ReadonlySet<string> = new Set([
   "price",
@@ -263,7 +266,11 @@ function mainOutput(
   }
   if (sheet.kind === "catalogue") Object.assign(output.implied, impliedByPrice(fields, views));
   // Item and quantity alone may be stock, a count or a wish: only their own sheet's names say that they are ordered.
-  const ordered = has("order") || has("arrives") || has("supplier");
+  // Stock has a supplier too: what has an expiry is on order where an order's number or its arrival is named.
+  const named = (field: string) => fields.some(({ spec, points }) => spec.field === field && points > NAMED_OUTRIGHT);
+  const ordered = has("expiry")
+    ? named("order") || named("arrives")
+    : has("order") || has("arrives") || has("supplier");
   if (
     sheet.kind === "on_order" &&
     !ordered &&

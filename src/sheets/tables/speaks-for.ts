@@ -39,8 +39,11 @@ function bonus(output: Output | null, views: readonly ColumnView[]): number {
   const has = (field: string) => fields.some(({ spec }) => spec.field === field);
   const required = fields.filter(({ spec }) => spec.required).length * REQUIRED_POINTS;
   const unlikely: Partial<Record<SheetKind, boolean>> = {
-    on_order: !has("order") && !has("arrives") && !has("supplier"),
-    catalogue: fields.length < 2,
+    on_order: (!has("order") && !has("arrives") && !has("supplier")) || (has("expiry") && liesSomewhere(views)),
+    catalogue:
+      fields.length < 2 ||
+      comesAgain("item", fields, views) ||
+      (liesSomewhere(views) && views.some(({ meaning }) => meaning.says === "expiry")),
     // A bare serial beside a battery's columns is hardly a device's.
     devices:
       fields[0]!.points <= 4 &&
@@ -57,6 +60,18 @@ function isLineADevice({ sheet, fields, implied }: Output, views: readonly Colum
   const place = fields.find(({ spec }) => spec.field === "place")?.columns[0];
   const view = views.find(({ column }) => column === place);
   return view?.things.includes("device") === true && view.profile.distinct > MOSTLY_ONCE;
+}
+
+/** True where what names each row of a list stands in several of them. */
+function comesAgain(field: string, fields: Output["fields"], views: readonly ColumnView[]): boolean {
+  const column = fields.find(({ spec }) => spec.field === field)?.columns[0];
+  const profile = views.find((view) => view.column === column)?.profile;
+  return profile !== undefined && profile.filled > 2 && profile.distinct < MOSTLY_ONCE;
+}
+
+/** True where a column says where things are: what has an expiry besides is stock, whoever delivered it for how much. */
+function liesSomewhere(views: readonly ColumnView[]): boolean {
+  return views.some(({ meaning, things }) => things === "" && /place|site|holder/.test(meaning.says));
 }
 
 /** Cells that name devices ("AED") or batteries under a type or item speak for a list of them. */
