@@ -43,6 +43,9 @@ export interface ReadOptions {
 /** Columns that a status fills: what may not be used, and what is gone. */
 const STANDING: ReadonlySet<string> = new Set(["held", "retired"]);
 
+/** What an item's name may tell where its own column does not. */
+const TOLD_BY_NAMES: ReadonlySet<string> = new Set(["kind"]);
+
 /** Problems with a measuring cell that make its whole record absurd. */
 const ABSURD = new Set(["number-out-of-range", "number-not-whole"]);
 
@@ -75,7 +78,7 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
   });
 
   const complain = (problem: Problem, cell: Cell, column: number, line: number): Problem | null => {
-    const fatal = spec.required || (spec.measures && ABSURD.has(problem.code));
+    const fatal = (spec.required && !TOLD_BY_NAMES.has(spec.name)) || (spec.measures && ABSURD.has(problem.code));
     if (problem.code.startsWith("date-order-")) return fatal ? problem : null;
     const value = cellText(cell);
     log.add(problem.code, { file, sheet, line, column: column + 1, value }, () => ({

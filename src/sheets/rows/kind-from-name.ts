@@ -27,8 +27,16 @@ export function kindFromName(
   values.kind = kind;
   const { file, sheet, line } = values.source;
   log.add("kind-from-name", { file, sheet, line, column: null, value: item }, () => ({
-    message: `"${shortened(item)}" has no kind in the catalogue and was taken for ${kind} by its name.`,
+    message: `"${shortened(item)}" has no kind that is known in the catalogue and was taken for ${kind} by its name.`,
   }));
+}
+
+/** Words under a kind's heading that sort an item without saying what it is. */
+const SORTS_ONLY = /^(accessor(y|ies)|consumables?|misc\.?|supplies)$/i;
+
+/** True for a word such as "Consumables", beside which an item's name says more. */
+export function namesNoKind(word: string): boolean {
+  return SORTS_ONLY.test(word.trim());
 }
 
 /** The one kind that a name speaks of; null where it names none or several ("Battery for pads"). */

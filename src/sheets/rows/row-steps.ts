@@ -11,7 +11,7 @@ import { columnName } from "./column-name.ts";
 import { type CountingColumns, countedIn } from "./counting-columns.ts";
 import type { FieldReader } from "./field-reader.ts";
 import type { Filled } from "./filled.ts";
-import { kindFromName } from "./kind-from-name.ts";
+import { kindFromName, namesNoKind } from "./kind-from-name.ts";
 import { settleGone } from "./settle-gone.ts";
 import { NothingLeftSettler } from "./settle-nothing-left.ts";
 import { type SettledBy, settleOrder } from "./settled-orders.ts";
@@ -77,8 +77,10 @@ function whatItsLabelSays({ output: { sheet }, asOf, log }: About): RowStep | nu
 function kindByItsName({ table, output, log }: About): RowStep | null {
   if (output.sheet.kind !== "catalogue") return null;
   const description = descriptionColumn(table, output);
+  const kind = output.fields.find(({ spec }) => spec.field === "kind")?.columns[0] ?? -1;
   return (values, { cells }) => {
-    if (values.kind === null) kindFromName(values, cellText(cells[description] ?? null), log);
+    if (values.kind === null || namesNoKind(cellText(cells[kind] ?? null)))
+      kindFromName(values, cellText(cells[description] ?? null), log);
     // what a list of other things says of an item stands by the item's name alone
     if (output.beside) values.kind ??= "other";
     return null;
@@ -97,25 +99,30 @@ function descriptionColumn({ header }: Table, { fields }: Output): number {
 
 function whatItMustHold(about: About): RowStep {
   const required = about.output.sheet.columns.filter((spec) => spec.required);
-  return (values, { line }) => {
-    for (const spec of required) if (values[spec.field] === null) return missing(spec, about, line);
+  return (values, record) => {
+    for (const spec of required) if (values[spec.field] === null) return missing(spec, about, record);
     return null;
   };
 }
 
-function missing(spec: ColumnSpec, { table, output: { sheet }, readers, log }: About, line: number): Filled {
+function missing(
+  spec: ColumnSpec,
+  { table, output: { sheet }, readers, log }: About,
+  { line, cells }: GridRow,
+): Filled {
   const column = readers.find((reader) => reader.spec === spec)?.columns[0] ?? null;
+  const blank = column === null || cellText(cells[column] ?? null) === "";
   const named = column === null ? spec.name : `column ${columnName(table, column)}`;
   const place = { file: table.grid.file, sheet: table.grid.sheet, line, value: null };
   log.add(
     "missing-required",
     { ...place, column: column === null ? null : column + 1 },
     () => ({
-      message: `The row has nothing in ${named}, without which ${sheet.kind.replaceAll("_", " ")} cannot be used.`,
+      message: `The row has nothing ${blank ? "" : "that is known "}in ${named}, without which ${sheet.kind.replaceAll("_", " ")} cannot be used.`,
     }),
     sheet.kind,
   );
-  return { code: "missing-required", message: `Nothing stands in ${named}.` };
+  return { code: "missing-required", message: `${blank ? "Nothing" : "Nothing that is known"} stands in ${named}.` };
 }
 
 function whatHasCome({ output: { sheet }, settled }: About): RowStep | null {
