@@ -11,6 +11,7 @@ import { HEADERS } from "./awkward/headers.ts";
 import { KEEPERS } from "./awkward/keepers.ts";
 import { LANGUAGES } from "./awkward/languages.ts";
 import { LISTS } from "./awkward/lists.ts";
+import { MISTAKEN } from "./awkward/mistaken.ts";
 import { OFFICES } from "./awkward/offices.ts";
 import { RATINGS } from "./awkward/ratings.ts";
 import { REGISTERS } from "./awkward/registers.ts";
@@ -45,6 +46,7 @@ describe.each([
   ["lists inside cells", CELL_LISTS],
   ["columns of numbers", COLUMNS_OF_NUMBERS],
   ["places above a table", TITLED_PLACES],
+  ["sheets easily mistaken", MISTAKEN],
   ["registers with several tests in a line", REPEATED_TESTS],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {

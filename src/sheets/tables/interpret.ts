@@ -14,6 +14,7 @@ import { catalogueBeside, ratingBeside, stockBeside } from "./lists-beside.ts";
 import { numberedLots } from "./numbered-lots.ts";
 import { unclearTests } from "./numbered-tests.ts";
 import { placedOutputs } from "./placed-columns.ts";
+import { impliedByPrice, isPriceList } from "./price-lists.ts";
 import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
 import { speaksFor } from "./speaks-for.ts";
@@ -35,18 +36,6 @@ const OUTPUT_COST = 3;
 /** Points above which a column's header names it, and does not just not speak against it. */
 const NAMED_OUTRIGHT = 3.5;
 
-/** Columns of which two make a price list. */
-const PRICE_LIST: ReadonlySet<string> = new Set([
-  "price",
-  "leadDays",
-  "unitsPerBox",
-  "minimumOrder",
-  "priceBreaks",
-  "gtin",
-  "shelfMonths",
-  "supplier",
-  "currency",
-]);
 /** What it costs to read a column as of another thing than the one it stands behind. */
 const FAR_COST = 4;
 
@@ -278,7 +267,7 @@ function mainOutput(
   )
     return null;
   // A price list often leaves the kind to the item's name; it is a price list by what else it says.
-  const priced = sheet.kind === "catalogue" && fields.filter(({ spec }) => PRICE_LIST.has(spec.field)).length >= 2;
+  const priced = sheet.kind === "catalogue" && isPriceList(fields);
   const complete = sheet.columns.every(
     ({ required, field }) =>
       !required || has(field) || output.implied[field] !== undefined || (priced && field === "kind"),

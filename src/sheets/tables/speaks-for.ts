@@ -69,9 +69,9 @@ function comesAgain(field: string, fields: Output["fields"], views: readonly Col
   return profile !== undefined && profile.filled > 2 && profile.distinct < MOSTLY_ONCE;
 }
 
-/** True where a column says where things are: what has an expiry besides is stock, whoever delivered it for how much. */
+/** True where a column says where things are, or their lot: what has an expiry besides is stock, whoever delivered it for how much. */
 function liesSomewhere(views: readonly ColumnView[]): boolean {
-  return views.some(({ meaning, things }) => things === "" && /place|site|holder/.test(meaning.says));
+  return views.some(({ meaning, things }) => things === "" && /place|site|holder|lot/.test(meaning.says));
 }
 
 /** Cells that name devices ("AED") or batteries under a type or item speak for a list of them. */

@@ -1,0 +1,108 @@
+import type { AwkwardSheet } from "./awkward-sheet.ts";
+
+/** Sheets whose words could be taken for another kind of sheet's, or for another column's. */
+export const MISTAKEN: AwkwardSheet[] = [
+  {
+    name: "stock with a supplier and a reference, which is not on order",
+    text: `Name,Expiration date,QOH,Supplier,Ref no,Par level
+Adult pads,2027-03-31,6,Quillmark,R10,4
+Adult pads,2027-09-30,2,Quillmark,R10,4
+Gel tube,2026-12-31,5,Quillmark,R8,2
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-03-31", quantity: 6 },
+        { item: "Adult pads", expiry: "2027-09-30", quantity: 2 },
+        { item: "Gel tube", expiry: "2026-12-31", quantity: 5 },
+      ],
+      on_order: [],
+    },
+    unread: ["Ref no", "Par level"],
+  },
+  {
+    name: "a number that counts, beside lots and places",
+    text: `Item,Lot no,Expiry,Number,Cupboard
+Adult pads,L1,2027-03-31,6,North
+Gel tube,L2,2026-12-31,2,North
+Gel tube,L3,2027-02-28,2,Quay
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", quantity: 6, place: "North" },
+        { item: "Gel tube", quantity: 2, place: "North" },
+        { item: "Gel tube", quantity: 2, place: "Quay" },
+      ],
+    },
+  },
+  {
+    name: "a price list sorted by words of its own",
+    text: `Item,Category,Vendor,Price (EUR)
+Gel tube,Tubes,Quillmark,2.00
+Adult pads,Consumables,Quillmark,30.00
+Razor,Prep,Quillmark,1.00
+`,
+    rows: {
+      catalogue: [
+        { item: "Gel tube", kind: "gel", supplier: "Quillmark", price: "2" },
+        { item: "Adult pads", kind: "pads" },
+      ],
+    },
+    aside: [[4, "missing-required"]],
+    findings: ["word-unknown", "kind-from-name"],
+  },
+  {
+    name: "the day of a battery's test, which is no expiry, and pads that are no test",
+    text: `ID,Ward,Battery ID,Battery last tested,SoH,Paeds pads,Adult exp,Next service
+E-1,ED,B-1,2026-05-04,91,2027-03,2027-04,2027-01-10
+E-2,ICU,B-2,2026-06-08,84,2027-05,2027-08,2027-01-10
+`,
+    rows: {
+      devices: [
+        { device: "E-1", site: "ED" },
+        { device: "E-2", site: "ICU" },
+      ],
+      packs: [
+        { serial: "B-1", device: "E-1", site: "ED" },
+        { serial: "B-2", device: "E-2", site: "ICU" },
+      ],
+      runtime_tests: [
+        { serial: "B-1", date: "2026-05-04", percent: 91 },
+        { serial: "B-2", date: "2026-06-08", percent: 84 },
+      ],
+      dated_stock: [
+        { item: "Paeds pads", expiry: "2027-03-31", place: "E-1" },
+        { item: "Adult pads", expiry: "2027-04-30", place: "E-1" },
+        { item: "Paeds pads", expiry: "2027-05-31", place: "E-2" },
+        { item: "Adult pads", expiry: "2027-08-31", place: "E-2" },
+      ],
+    },
+    unread: ["Next service"],
+  },
+  {
+    name: "a battery's dates that lie before every expiry, which are when it was fitted",
+    text: `Device,Battery S/N,Battery in,Pads exp
+E-1,B-1,2022-05-04,2027-03-31
+E-2,B-2,2024-06-08,2027-05-31
+`,
+    rows: {
+      packs: [
+        { serial: "B-1", device: "E-1", in_service: "2022-05-04" },
+        { serial: "B-2", device: "E-2", in_service: "2024-06-08" },
+      ],
+      dated_stock: [
+        { expiry: "2027-03-31", place: "E-1" },
+        { expiry: "2027-05-31", place: "E-2" },
+      ],
+    },
+  },
+  {
+    name: "orders whose headings all say ordered",
+    text: `Item ordered,Qty ordered,PO no,Ordered from,Ordered on,Expected
+Adult pads,12,PO-7,Quillmark,2026-10-01,2026-12-04
+`,
+    rows: {
+      on_order: [{ item: "Adult pads", quantity: 12, order: "PO-7", supplier: "Quillmark", arrives: "2026-12-04" }],
+    },
+    unread: ["Ordered on"],
+  },
+];
