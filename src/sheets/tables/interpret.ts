@@ -14,7 +14,7 @@ import { catalogueBeside, ratingBeside, stockBeside } from "./lists-beside.ts";
 import { numberedLots } from "./numbered-lots.ts";
 import { unclearTests } from "./numbered-tests.ts";
 import { placedOutputs } from "./placed-columns.ts";
-import { impliedByPrice, isPriceList } from "./price-lists.ts";
+import { isPriceList } from "./price-lists.ts";
 import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
 import { speaksFor } from "./speaks-for.ts";
