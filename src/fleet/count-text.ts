@@ -5,6 +5,11 @@ export function countText(count: number): string {
   return groupedText(String(count));
 }
 
+/** An expected number for people, to the tenth: 12,345.7. */
+export function tenthsText(expected: number): string {
+  return groupedText(expected.toFixed(1));
+}
+
 /** A count with its noun: "1 pack", "12 packs"; the plural is given where an s does not make it. */
 export function counted(count: number, singular: string, plural = `${singular}s`): string {
   return `${countText(count)} ${count === 1 ? singular : plural}`;

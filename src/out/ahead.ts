@@ -4,7 +4,7 @@ import { knowsNothing } from "./knows-nothing.ts";
 import type { Plan } from "./plan-schema.ts";
 
 const NOTHING_KNOWN =
-  "Nothing can be forecast: no battery pack, no dated unit and no use of supplies could be read from the sheets.";
+  "Nothing can be forecast: no battery pack in service, no dated unit and no use of supplies could be read from the sheets.";
 
 /**
  * What lies ahead in a sentence or two that can be read out: what the first year will need at P50 (the sum

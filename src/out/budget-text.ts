@@ -1,6 +1,6 @@
 import { fiscalYearOfMonth } from "../calendar/fiscal-year.ts";
 import { monthFromText } from "../calendar/month.ts";
-import { counted } from "../fleet/count-text.ts";
+import { counted, tenthsText } from "../fleet/count-text.ts";
 import { horizonText } from "./horizon-text.ts";
 import { groupedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
@@ -73,7 +73,7 @@ function readiness(plan: Plan): string[] {
     years.set(year, [...(years.get(year) ?? []), row]);
   }
   return [...years].map(([year, rows]) => {
-    const most = (of: (row: Plan["short"][number]) => number) => Math.max(...rows.map(of)).toFixed(1);
+    const most = (of: (row: Plan["short"][number]) => number) => tenthsText(Math.max(...rows.map(of)));
     const within = rows.some((row) => row.withinBudget !== null)
       ? `, within the budget ${most((row) => row.withinBudget?.expected ?? 0)}`
       : "";

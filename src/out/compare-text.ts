@@ -1,4 +1,4 @@
-import { countText } from "../fleet/count-text.ts";
+import { countText, tenthsText } from "../fleet/count-text.ts";
 import type { Comparison, ItemBeside, OrderChanged, PackMoved } from "./comparison.ts";
 import { groupedMoney } from "./money-text.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
@@ -63,8 +63,8 @@ function itemsTable(items: readonly ItemBeside[], width: number): string {
   return textTable<ItemBeside>(
     [
       { head: "item", cell: (row) => row.item, clipTo: 12 },
-      { head: "needed A", align: "right", dropRank: 1, cell: (row) => row.needed.a.toFixed(1) },
-      { head: "needed B", align: "right", dropRank: 1, cell: (row) => row.needed.b.toFixed(1) },
+      { head: "needed A", align: "right", dropRank: 1, cell: (row) => tenthsText(row.needed.a) },
+      { head: "needed B", align: "right", dropRank: 1, cell: (row) => tenthsText(row.needed.b) },
       { head: "units A", align: "right", cell: (row) => countText(row.units.a) },
       { head: "units B", align: "right", cell: (row) => countText(row.units.b) },
       { head: "orders A", align: "right", cell: (row) => countText(row.orders.a) },

@@ -1,4 +1,4 @@
-import { counted, countText } from "../fleet/count-text.ts";
+import { counted, countText, tenthsText } from "../fleet/count-text.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { DatesReport } from "./dates-report.ts";
 import type { Exchange } from "./pair-moves.ts";
@@ -92,7 +92,7 @@ export function useTable({ useRates }: DatesReport, width: number): string {
       {
         head: "units a year",
         align: "right",
-        cell: (rows) => sum(rows, ({ unitsPerYear }) => unitsPerYear).toFixed(1),
+        cell: (rows) => tenthsText(sum(rows, ({ unitsPerYear }) => unitsPerYear)),
         dropRank: 1,
       },
       { head: "at a place", align: "right", cell: (rows) => range(rows, "unitsPerYear", "unitsPerYear") },

@@ -1,4 +1,4 @@
-import { countText } from "../fleet/count-text.ts";
+import { countText, tenthsText } from "../fleet/count-text.ts";
 import type { DatesReport } from "./dates-report.ts";
 import type { Lapse } from "./lapses.ts";
 import { textTable } from "./text-table.ts";
@@ -10,10 +10,10 @@ export function lapseTable({ lapses, moves }: DatesReport, width: number): strin
     [
       { head: "item", cell: ({ item }) => item, clipTo: 10 },
       { head: "units due", align: "right", cell: ({ due }) => countText(due) },
-      { head: "used before", align: "right", cell: ({ used }) => used.toFixed(1) },
-      { head: "lapse unused", align: "right", cell: ({ due, used }) => (due - used).toFixed(1) },
+      { head: "used before", align: "right", cell: ({ used }) => tenthsText(used) },
+      { head: "lapse unused", align: "right", cell: ({ due, used }) => tenthsText(due - used) },
       ...(moves.length > 0
-        ? [{ head: "moves save", align: "right" as const, cell: ({ saved }: Lapse) => saved.toFixed(1) }]
+        ? [{ head: "moves save", align: "right" as const, cell: ({ saved }: Lapse) => tenthsText(saved) }]
         : []),
     ],
     lapses,

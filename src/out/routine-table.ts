@@ -1,4 +1,4 @@
-import { countText } from "../fleet/count-text.ts";
+import { countText, tenthsText } from "../fleet/count-text.ts";
 import type { DatesReport } from "./dates-report.ts";
 import { textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";
@@ -18,7 +18,7 @@ export function routineLines({ routine }: DatesReport, width: number): string[] 
         align: "right",
         cell: ({ quantity, assumed }) => `${Number(quantity.toPrecision(2))}${assumed ? " *" : ""}`,
       },
-      { head: "units a year", align: "right", cell: ({ unitsPerYear }) => unitsPerYear.toFixed(1) },
+      { head: "units a year", align: "right", cell: ({ unitsPerYear }) => tenthsText(unitsPerYear) },
     ],
     routine,
     width,

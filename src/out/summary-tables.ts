@@ -1,4 +1,4 @@
-import { chanceText, countText } from "../fleet/count-text.ts";
+import { chanceText, countText, tenthsText } from "../fleet/count-text.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
 import { firstYearEnd, horizonLength } from "./horizon-text.ts";
 import { FORECAST_NOTE, isForecast, isPriced } from "./line-standing.ts";
@@ -90,7 +90,7 @@ export function deferralsTable(deferrals: Plan["deferrals"], width: number): str
       { head: "units", align: "right", cell: (one) => countText(one.quantity) },
       ...moneyColumns<Deferral>(deferrals, { saves: (one) => one.saves }),
       { head: "deferred to", cell: (one) => one.deferredTo, dropRank: 1 },
-      { head: "device-months short", align: "right", cell: (one) => one.deviceMonthsShort.toFixed(1) },
+      { head: "device-months short", align: "right", cell: (one) => tenthsText(one.deviceMonthsShort) },
     ],
     deferrals,
     width,
@@ -127,9 +127,9 @@ function shortTable(plan: Plan, width: number): string {
     [
       { head: "end of", cell: (row) => row.month },
       { head: "devices", align: "right", cell: (row) => countText(row.devices), dropRank: 1 },
-      { head: "nothing bought", align: "right", cell: (row) => row.withoutBuying.expected.toFixed(1) },
+      { head: "nothing bought", align: "right", cell: (row) => tenthsText(row.withoutBuying.expected) },
       { head: "any short", align: "right", dropRank: 2, cell: (row) => chanceText(row.withoutBuying.anyChance) },
-      { head: "schedule followed", align: "right", cell: (row) => row.withSchedule.expected.toFixed(1) },
+      { head: "schedule followed", align: "right", cell: (row) => tenthsText(row.withSchedule.expected) },
       { head: "any short", align: "right", dropRank: 2, cell: (row) => chanceText(row.withSchedule.anyChance) },
       ...(plan.deferrals.length === 0
         ? []
@@ -137,7 +137,7 @@ function shortTable(plan: Plan, width: number): string {
             {
               head: "within budget",
               align: "right" as const,
-              cell: (row: ShortMonth) => row.withinBudget?.expected.toFixed(1) ?? "-",
+              cell: (row: ShortMonth) => (row.withinBudget ? tenthsText(row.withinBudget.expected) : "-"),
             },
           ]),
     ],

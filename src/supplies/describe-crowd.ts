@@ -1,5 +1,5 @@
 import { monthText } from "../calendar/month.ts";
-import { counted } from "../fleet/count-text.ts";
+import { counted, tenthsText } from "../fleet/count-text.ts";
 import type { Item } from "../fleet/item-book.ts";
 import { exactFromText, exactText, groupedText, timesExact } from "../fleet/money.ts";
 import type { CrowdedMonth } from "./types.ts";
@@ -28,9 +28,9 @@ const LEAST_USED = 0.05;
 export function describeCrowd(found: Omit<CrowdedMonth, "says">, facts: CrowdFacts): string {
   const { item, month, units, evenShare, pValue, span, lots, places } = found;
   const from = lots.length === 0 ? "" : ` from ${counted(lots.length, "lot")}`;
-  const used = facts.used < LEAST_USED ? "" : `, and ${facts.used.toFixed(1)} are likely to be used before`;
+  const used = facts.used < LEAST_USED ? "" : `, and ${tenthsText(facts.used)} are likely to be used before`;
   const sentences = [
-    `${units} units of ${item} fall due in ${monthText(month)}, against ${evenShare.toFixed(1)} if spread evenly ` +
+    `${counted(units, "unit")} of ${item} fall due in ${monthText(month)}, against ${tenthsText(evenShare)} if spread evenly ` +
       `(chance of such a crowd: ${chanceText(pValue)}).`,
     `They stand at ${counted(places, "place")}${from}${used}.`,
   ];
