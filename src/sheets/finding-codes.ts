@@ -388,6 +388,24 @@ export const FINDING_CODES = {
     "a tab for each month's count",
     "Give in the latest count only, if the two are of the same units.",
   ),
+  "expiry-unread": code(
+    "warning",
+    "A column holds expiry dates, and neither it nor another says of what.",
+    "a list of serials and expiries",
+    "Write into the header what expires, as in Battery expiry or Pads expiry, or give each line its item.",
+  ),
+  "capacity-undated": code(
+    "warning",
+    "A list of packs holds capacities, and no column says when they were measured.",
+    "Health with 72 % below it, and no date of a test",
+    "Give the day of the measurement a column, such as Test date.",
+  ),
+  "lots-counted-together": code(
+    "warning",
+    "A line counts several lots of an item together.",
+    "Qty 5 beside Exp 1 and Exp 2",
+    "Give each lot its own number, as Qty 1 and Qty 2.",
+  ),
   "little-read": code(
     "warning",
     "Most of a table's columns are not understood.",

@@ -7,6 +7,7 @@ import { COLUMNS_OF_NUMBERS } from "./awkward/columns-of-numbers.ts";
 import { COUNTRIES } from "./awkward/countries.ts";
 import { COUNTS } from "./awkward/counts.ts";
 import { DEPARTMENTS } from "./awkward/departments.ts";
+import { HABITS } from "./awkward/habits.ts";
 import { HEADERS } from "./awkward/headers.ts";
 import { KEEPERS } from "./awkward/keepers.ts";
 import { LANGUAGES } from "./awkward/languages.ts";
@@ -42,6 +43,7 @@ describe.each([
   ["sheets of many keepers", KEEPERS],
   ["lists that count devices", COUNTS],
   ["vehicles at their sites", VEHICLES],
+  ["habits", HABITS],
   ["ratings beside tests", RATINGS],
   ["lists inside cells", CELL_LISTS],
   ["columns of numbers", COLUMNS_OF_NUMBERS],

@@ -6,6 +6,7 @@ import { placeOfSection } from "../tables/titled-places.ts";
 import { TextRow } from "../text/text-row.ts";
 import { cellText } from "../values/cell-text.ts";
 import { noteBlankUnits } from "./blank-units.ts";
+import { countsTogether, partCount } from "./counted-together.ts";
 import { type Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader, type ReadOptions } from "./field-reader.ts";
 import { fillRow, type RowPlan, rowPlan, speaksOf, timeOf } from "./fill-row.ts";
@@ -47,6 +48,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   const { file, sheet } = table.grid;
   const open = table.outputs.map(openPlace);
   const lines = new SortedLines(table, state, log);
+  const together = countsTogether(table.outputs);
   let place: string | null = null;
   for (let row = 0; row < table.rows.length; row++) {
     const told = table.rows[row] as GridRow;
@@ -94,6 +96,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
       const entry = { sheet: plan.output.sheet, values, time: timeOf(plan, record.cells), product, state, row };
       (isBeside ? beside : entries).push(entry);
     }
+    if (together !== -1 && entries.length > before + 1) partCount(entries.slice(before), table, together, log);
     if (state.live[row] === 0) state.never(row, "missing-required", "No cell of a known column holds anything.");
   }
   lines.note();

@@ -1,4 +1,4 @@
-import type { ColumnSpec } from "../../fleet/columns.ts";
+import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Cell, GridRow } from "../grid.ts";
@@ -91,8 +91,13 @@ function noteHeading(
 }
 
 /** True where the record says something of the output at all. */
-export function speaksOf({ own, output: { unless } }: RowPlan, cells: readonly Cell[]): boolean {
-  return (own === null || fillsOne(own, cells)) && !unless?.(cells);
+export function speaksOf({ own, output: { sheet, unless } }: RowPlan, cells: readonly Cell[]): boolean {
+  return (own === null || (fillsOne(own, cells) && !holdsNone(sheet, own, cells))) && !unless?.(cells);
+}
+
+/** True where a line has none of some dated units: it counts 0 of them and says nothing else. */
+function holdsNone({ kind }: SheetSpec, own: readonly number[], cells: readonly Cell[]): boolean {
+  return kind === "dated_stock" && own.every((column) => /^(0|)$/.test(cellText(cells[column] ?? null)));
 }
 
 /** Fills a row's values from a record's cells and its label, noting what is wrong with them. */

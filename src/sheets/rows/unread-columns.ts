@@ -25,10 +25,30 @@ export function noteUnread(table: Table, unread: readonly number[], log: Finding
   for (const column of unread) {
     const name = header[column] ?? "";
     const place = { file: grid.file, sheet: grid.sheet, line: headerLines[0] ?? null, column: column + 1, value: name };
-    const message = `Nothing is read from the column "${shortened(name)}".`;
-    log.add("column-unread", place, () => ({ message }), String(number));
+    const filled = table.rows.some(({ cells }) => fillsOne([column], cells));
+    const code = filled ? unreadAs(name, table) : "column-unread";
+    log.add(code, place, () => ({ message: UNREAD[code](shortened(name)) }), String(number));
   }
 }
+
+const UNREAD = {
+  "column-unread": (name: string) => `Nothing is read from the column "${name}".`,
+  "expiry-unread": (name: string) => `Nothing says what expires on the dates under "${name}", so none is used.`,
+  "capacity-undated": (name: string) =>
+    `Nothing says when the capacities under "${name}" were measured, so none is used.`,
+} as const;
+
+/** What is lost with an unread column: expiries of nothing named, capacities of packs of no day, or nothing much. */
+function unreadAs(name: string, { outputs }: Table): keyof typeof UNREAD {
+  const { says, things, coverage } = parseHeader(name);
+  if (coverage >= SURE && /^(expiry|expiry lot|date expiry)$/.test(says) && things === "") return "expiry-unread";
+  const kinds = new Set(outputs.map(({ sheet }) => sheet.kind));
+  const measures = /\b(capacity|wh|ah|minutes)\b/.test(says) && !/rated/.test(says) && /^(battery|test)?$/.test(things);
+  return measures && kinds.has("packs") && !kinds.has("runtime_tests") ? "capacity-undated" : "column-unread";
+}
+
+/** The share of a header's letters that must be known where what is lost with its column is told. */
+const SURE = 0.84;
 
 /** A finding where more columns are left over than read, not counting those that a fleet's sheets hold besides. */
 function noteLittleRead(

@@ -9,6 +9,7 @@ import { withTestNumbers } from "./numbered-tests.ts";
 import { profileColumn } from "./profile.ts";
 import type { ColumnView } from "./score-column.ts";
 import { holdsLists } from "./supply-lists.ts";
+import { withNewUnits } from "./swapped-units.ts";
 
 /** Every named column of a header, with what its words and its cells say. */
 export function columnViews({ header, groups }: HeaderRows, rows: readonly GridRow[]): ColumnView[] {
@@ -44,7 +45,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
       part,
     }));
   });
-  const numbered = withBatteryDates(withTestNumbers(withCounts(asPads(views))));
+  const numbered = withBatteryDates(withTestNumbers(withCounts(withNewUnits(asPads(views)))));
   if (!isRegister(numbered) && !listsDevices(numbered)) return withNeighbours(numbered);
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
   const battery = numbered.findIndex(({ things }) => things === "battery");

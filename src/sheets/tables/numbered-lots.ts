@@ -14,7 +14,9 @@ export function numberedLots(views: readonly ColumnView[]): Output[] | null {
   );
   const numbers = new Set(numbered.map(({ index }) => index));
   if (numbers.size < 2) return null;
-  const shared = views.filter((view) => !numbered.includes(view));
+  const counted = numbered.some(({ meaning }) => meaning.says === "quantity");
+  // a count of all beside those of each lot is no lot's
+  const shared = views.filter((view) => !numbered.includes(view) && !(counted && view.meaning.says === "quantity"));
   const sheet = sheetSpec("dated_stock");
   const outputs = [...numbers].map((number): Output => {
     const lot = numbered.filter(({ index }) => index === number);

@@ -18,7 +18,8 @@ type Role = "date" | "measure" | "besides" | null;
 export function withTestNumbers(views: ColumnView[]): ColumnView[] {
   const told = views.map(withMeasure);
   const tests = told.filter((view) => roleOf(view) !== null);
-  if (tests.filter((view) => roleOf(view) === "date").length < 2) return views;
+  const dates = tests.filter((view) => roleOf(view) === "date");
+  if (dates.length < 2) return dates.some(({ meaning }) => meaning.things === "test") ? views.map(asMinutes) : views;
   if (tests.every(({ index }) => index !== null)) return told;
   const sets: ColumnView[][] = [];
   for (const view of tests) {
@@ -50,11 +51,17 @@ export function unclearTests(views: readonly ColumnView[]): Unclear | null {
 
 /** A column headed "1st test" as "Test 1", and one headed "Test 1" or "Result 1" as what its cells measure. */
 function withMeasure(numbered: ColumnView): ColumnView {
-  const view = withOrdinal(numbered);
+  const view = asMinutes(withOrdinal(numbered));
   const { meaning, profile } = view;
   if (profile.dates > MOSTLY || !(isBareTest(view) || (meaning.says === "result" && profile.unit !== ""))) return view;
   const says = profile.results > MOSTLY ? "result" : (BY_UNIT[profile.unit] ?? "");
   return says === "" ? view : { ...view, meaning: { ...meaning, says } };
+}
+
+/** A column headed "Min" alone, beside the days of tests: its numbers are minutes, and no least ones. */
+function asMinutes(view: ColumnView): ColumnView {
+  const isMinutes = view.meaning.words === "min" && view.profile.numbers > MOSTLY;
+  return isMinutes ? { ...view, meaning: { ...view.meaning, says: "minutes", unit: "min" } } : view;
 }
 
 const ORDINAL = /^(\d{1,2})(st|nd|rd|th)\b/i;

@@ -5,9 +5,9 @@ import type { ColumnView } from "./score-column.ts";
 import type { FieldSource, Output } from "./table.ts";
 
 /** Words beside a battery's number that say whether it came out or went in. */
-const CAME_OUT =
+export const CAME_OUT =
   /\b(alt|alte[rs]?|old|previous|removed|ausgebaut|ancienn?e?|viej[oa]|antig[oa]|oude?|vecchi[oa]|gaml?e?|gammal|star[aye])\b/i;
-const WENT_IN =
+export const WENT_IN =
   /\b(neue?[rs]?|new|fitted|installed|eingebaut|nouv\w*|nuev[oa]|nov[oa]|nuov[oa]|nieuwe?|ny[ta]?|now[aye])\b/i;
 
 /** What a log of replaced batteries yields: on a line's date one pack is retired and another put in service; null for others. */

@@ -28,10 +28,7 @@ export function usesByColumn(views: readonly ColumnView[], heading: Heading | nu
   const items = views.filter(isItem);
   if (items.length === 0 || views.some(({ meaning }) => OF_SINGLE_THINGS.test(meaning.says))) return null;
   const sheet = sheetSpec("use_log");
-  const fields = assign(
-    sheet,
-    views.filter((view) => !items.includes(view)),
-  );
+  const fields = assign(sheet, withDates(views.filter((view) => !items.includes(view))));
   const has = (field: string) => fields.some(({ spec }) => spec.field === field);
   if (!has("date") || has("item") || has("quantity")) return null;
   const said = `${heading?.text ?? ""} ${items.map(({ name, groupSubject }) => `${groupSubject} ${name}`).join(" ")}`;
@@ -47,6 +44,16 @@ export function usesByColumn(views: readonly ColumnView[], heading: Heading | nu
     own: [view.column],
     ...(!used && { presumed: "uses" as const }),
   }));
+}
+
+/** Columns of which the only one of dates is called one, whatever heads it: "Month". */
+function withDates(views: readonly ColumnView[]): ColumnView[] {
+  const dates = views.filter(({ profile }) => profile.dates > MOSTLY);
+  return views.map((view) =>
+    dates.length === 1 && dates[0] === view && view.meaning.says === ""
+      ? { ...view, things: "", joined: null, meaning: { ...view.meaning, says: "date", coverage: 1 } }
+      : view,
+  );
 }
 
 /** A column of numbers headed by supplies, or by what was used. */

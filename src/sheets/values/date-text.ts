@@ -128,8 +128,18 @@ function digitsDate(text: string, time: string): WrittenDate {
     if (yearFirst) return monthSpan(Number(a + b), Number(c));
     return yearLast ? monthSpan(Number(b + c), Number(a)) : triple;
   }
-  if (/^\d{4}$/.test(text)) return { kind: "bad", because: "a year alone names no month" };
+  if (/^\d{4}$/.test(text)) return fourDigits(text);
   return { kind: "bad", because: "the digits are no date" };
+}
+
+/** Four digits: a year, or a month and a year of two digits where only one order of them is possible. */
+function fourDigits(text: string): WrittenDate {
+  if (Number(text) >= 1990 && Number(text) <= 2100) return { kind: "bad", because: "a year alone names no month" };
+  const [a, b] = [text.slice(0, 2), text.slice(2)];
+  const isMonth = (part: string) => Number(part) >= 1 && Number(part) <= 12;
+  if (isMonth(a) && isMonth(b)) return { kind: "bad", because: "four digits can be several months" };
+  if (isMonth(a)) return monthSpan(fullYear(b), Number(a));
+  return isMonth(b) ? monthSpan(fullYear(a), Number(b)) : { kind: "bad", because: "the digits are no date" };
 }
 
 function inYears(day: Day): boolean {
