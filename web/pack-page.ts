@@ -41,14 +41,51 @@ const MARKS = /\/\* @__PURE__ \*\//g;
 const SCRIPT = /(<script type="module")[^>]*>([\s\S]+?)(<\/script>)/;
 
 /**
- * Unpacks the page's script and has it run, as one more script in the page: what the page's own policy allows. The
- * stream named first is one that the page needs later; a browser without it is too old.
+ * Has the page's script unpacked and run, as one more script in the page: what the page's own policy allows. A worker
+ * unpacks it, since that takes longer than a page should be held up, or the page where no worker starts. The stream
+ * named first is one that the page needs later; a browser without it is too old. The page carries this function as it
+ * stands.
  */
+function runUnpacked(packed: string, size: number, unpack: (packed: string, size: number) => string): void {
+  const page = document.getElementById("page")!;
+  const run = (text: string) => {
+    const script = document.createElement("script");
+    script.type = "module";
+    script.textContent = text;
+    document.head.append(script);
+  };
+  const tooOld = () => {
+    page.textContent = page.dataset.tooOld!;
+  };
+  const here = () => {
+    try {
+      run(unpack(packed, size));
+    } catch {
+      tooOld();
+    }
+  };
+  if (typeof DecompressionStream !== "function") tooOld();
+  else {
+    try {
+      const text = `onmessage=({data})=>postMessage((${unpack})(...data))`;
+      const worker = new Worker(URL.createObjectURL(new Blob([text])));
+      worker.onmessage = ({ data }) => {
+        worker.terminate();
+        run(data);
+      };
+      worker.onerror = here;
+      worker.postMessage([packed, size]);
+    } catch {
+      here();
+    }
+  }
+}
+
+/** The page's packed script, with what has it unpacked and run. */
 const unpacked = (packed: Uint8Array, size: number, unpacker: string) =>
-  `try{DecompressionStream;${unpacker}const bytes=Uint8Array.from(atob("${Buffer.from(packed).toString("base64")}"),(one)=>one.charCodeAt(0)),` +
-  'script=document.createElement("script");script.type="module";' +
-  `script.textContent=(${withWords})(lzma.unpack(bytes,${size}));document.head.append(script)}` +
-  'catch{const page=document.getElementById("page");page.textContent=page.dataset.tooOld}';
+  `(${runUnpacked})("${Buffer.from(packed).toString("base64")}",${size},(packed,size)=>{${unpacker};` +
+  "const bytes=Uint8Array.from(atob(packed),(one)=>one.charCodeAt(0));" +
+  `return(${withWords})(lzma.unpack(bytes,size))})`;
 
 /** The script of the unpacker, which leaves its function in `lzma`. */
 async function unpackerScript(): Promise<string> {
