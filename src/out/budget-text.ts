@@ -1,6 +1,7 @@
 import { fiscalYearOfMonth } from "../calendar/fiscal-year.ts";
 import { monthFromText } from "../calendar/month.ts";
-import { counted, tenthsText } from "../fleet/count-text.ts";
+import { counted, countText, tenthsText } from "../fleet/count-text.ts";
+import { NO_CURRENCY } from "../fleet/currency.ts";
 import { horizonText } from "./horizon-text.ts";
 import { groupedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
@@ -16,7 +17,8 @@ const YEARS_BY_ITEM = 2;
 /** One page for the budget meeting: what each fiscal year takes, for what, what that buys, and what to put off. */
 export function budgetText(plan: Plan, setting: TextSetting): string {
   const { width } = setting;
-  const years = plan.budget.slice(0, YEARS_BY_ITEM);
+  // without a currency nothing has a price, and there is nothing to part
+  const years = plan.budget.filter(({ currency }) => currency !== NO_CURRENCY).slice(0, YEARS_BY_ITEM);
   return joinLines([
     titleLine(`Budget ${horizonText(plan)}`, setting),
     "",
@@ -66,6 +68,7 @@ function itemTable(year: Plan["budget"][number], width: number): string {
 
 /** The worst month end of each fiscal year, with nothing bought, with the schedule, and within the budget. */
 function readiness(plan: Plan): string[] {
+  if (plan.short.every(({ devices }) => devices === 0)) return [];
   const starts = Number(plan.policy.fiscal_year_starts ?? 1);
   const years = new Map<string, Plan["short"]>();
   for (const row of plan.short) {
@@ -74,9 +77,10 @@ function readiness(plan: Plan): string[] {
   }
   return [...years].map(([year, rows]) => {
     const most = (of: (row: Plan["short"][number]) => number) => tenthsText(Math.max(...rows.map(of)));
+    const devices = countText(Math.max(...rows.map((row) => row.devices)));
     const within = rows.some((row) => row.withinBudget !== null)
       ? `, within the budget ${most((row) => row.withinBudget?.expected ?? 0)}`
       : "";
-    return `${year}: at its worst month end ${most((row) => row.withoutBuying.expected)} of ${most((row) => row.devices).replace(".0", "")} devices are expected to be short if nothing is bought, with the schedule ${most((row) => row.withSchedule.expected)}${within}.`;
+    return `${year}: at its worst month end ${most((row) => row.withoutBuying.expected)} of ${devices} devices are expected to be short if nothing is bought, with the schedule ${most((row) => row.withSchedule.expected)}${within}.`;
   });
 }

@@ -1,5 +1,6 @@
 import { counted, countText } from "../fleet/count-text.ts";
 import type { Finding, SetAsideRow } from "../fleet/finding.ts";
+import { listed } from "../fleet/first-told.ts";
 import type { Reading, ReadTable } from "../sheets/reading.ts";
 import { findingRows, inputRows, tablesInOrder } from "./plan-head.ts";
 import { setAsideInOrder } from "./set-aside-csv.ts";
@@ -145,7 +146,7 @@ function unreadTogether(findings: readonly Finding[]): Finding[] {
     .map((finding) => {
       const names = finding.code === "column-unread" ? (unread.get(ruledOut(finding, "")) ?? []) : [];
       if (names.length < 2) return finding;
-      const message = `Nothing is read from the columns ${names.slice(0, -1).join(", ")} and ${names.at(-1)}.`;
+      const message = `Nothing is read from the columns ${listed(names)}.`;
       return { ...finding, column: null, message };
     });
 }

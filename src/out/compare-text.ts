@@ -22,18 +22,19 @@ export function compareText(of: Comparison, setting: TextSetting): string {
     ...section("Items", of.items.length > 0 ? [itemsTable(of.items, width)] : [], setting),
     ...section(
       "Packs whose likely date moved",
-      listed(of.packs, (packs) => packsTable(packs, width)),
+      firstShown(of.packs, (packs) => packsTable(packs, width)),
       setting,
     ),
     ...section(
       "Order lines that differ",
-      listed(of.orders, (orders) => orderTable(orders, width)),
+      firstShown(of.orders, (orders) => orderTable(orders, width)),
       setting,
     ),
   ]);
 }
 
-function listed<Row>(rows: readonly Row[], table: (rows: readonly Row[]) => string): string[] {
+/** The table of the first rows, and how many more there are. */
+function firstShown<Row>(rows: readonly Row[], table: (rows: readonly Row[]) => string): string[] {
   if (rows.length === 0) return [];
   const more = rows.length - SHOWN;
   return [table(rows.slice(0, SHOWN)), ...(more > 0 ? [`${countText(more)} more in --json.`] : [])];

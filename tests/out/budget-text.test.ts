@@ -21,6 +21,13 @@ describe("budgetText", () => {
     expect(text).toContain("This is a planning aid only.");
   });
 
+  it("parts no year without prices, and tells nothing of devices where there are none", () => {
+    const short = plan.short.map((month) => ({ ...month, devices: 0 }));
+    const bare = budgetText(aPlan({ budget: [{ ...year, currency: "XXX", planned: 0 }], short }), { width: 90 });
+    expect(bare).not.toContain("XXX");
+    expect(bare).not.toContain("What it buys");
+  });
+
   it("fits a page and its width", () => {
     const lines = text.split("\n");
     expect(lines.length).toBeLessThan(60);
