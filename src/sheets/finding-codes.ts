@@ -98,6 +98,12 @@ export const FINDING_CODES = {
     "Date, Station, Adult pads, Gel with numbers below them",
     'Write "used" into each header if they are; else leave the sheet out, or give what is there its expiry.',
   ),
+  "battery-unnamed": code(
+    "warning",
+    "A list of devices says when their batteries were fitted, but no column gives the batteries' own numbers.",
+    "AED, Battery installed, Pads expiry",
+    "Nothing, if each device has one battery; else give each battery a serial number in a column of its own.",
+  ),
   "year-alone": code(
     "warning",
     "Columns of readings are headed by years alone, so the days of their tests are not known.",

@@ -11,6 +11,7 @@ import type { BuiltTable } from "./rows/build-entries.ts";
 import { withCatalogueBeside } from "./rows/catalogue-beside.ts";
 import type { Entry } from "./rows/entry.ts";
 import { fleetRow } from "./rows/fleet-row.ts";
+import { withoutPacksToldTwice } from "./rows/packs-by-device.ts";
 import { packsOfTests } from "./rows/packs-of-tests.ts";
 import { withoutRepeats } from "./rows/repeats.ts";
 import { describeTable, setAsideRows } from "./rows/table-report.ts";
@@ -47,6 +48,8 @@ function keptEntries(built: readonly BuiltTable[], log: FindingLog): Map<string,
   nameProducts(byKind);
   resolveBoxes(byKind, log);
   for (const [kind, entries] of byKind) byKind.set(kind, withoutRepeats(entries, log));
+  const packs = byKind.get("packs");
+  if (packs) byKind.set("packs", withoutPacksToldTwice(packs));
   const catalogue = withCatalogueBeside(
     byKind.get("catalogue") ?? [],
     built.flatMap(({ beside }) => beside),

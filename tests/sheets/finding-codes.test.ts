@@ -82,6 +82,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
     "oct.csv": "item,lot,expiry,place,quantity\nA,L,2027-01-01,Store,7\n",
   },
   "little-read": { "a.csv": "device,type,site,colour,mac,ip,hue\nD1,AED,N,red,aa,10,x\nD2,AED,S,red,bb,11,y\n" },
+  "battery-unnamed": { "a.csv": "AED,Battery installed\nE-1,2019-02-23\n" },
   "likely-copy": { "u.csv": "date,item,quantity\n2026-01-01,A,1\n2026-01-01,A,1\n" },
 };
 

@@ -37,6 +37,11 @@ const PRESUMED = {
     says: (names: string) =>
       `The columns ${names} give years alone; their readings were dated the middle of each year.`,
   },
+  "named-by-device": {
+    code: "battery-unnamed",
+    says: (names: string) =>
+      `${names}: no column gives these batteries a serial number, so each goes by its device's name, unless a list of packs says what is in the device.`,
+  },
 } as const;
 
 /** A finding for each column that counts devices, which are then not in the fleet. */

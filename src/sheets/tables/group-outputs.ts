@@ -1,8 +1,10 @@
 import { type ColumnSpec, type SheetKind, sheetSpec } from "../../fleet/columns.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import { fieldSource, sharedField } from "./field-source.ts";
+import { fieldsIn, type Group } from "./group-fields.ts";
 import { type ColumnView, datedThing, MIN_POINTS, pointsFor } from "./score-column.ts";
 import type { FieldSource, Output } from "./table.ts";
+import { testsBeside } from "./tests-beside.ts";
 
 /** The name that the header of a group gives to an item that no cell names. */
 export function impliedItem(views: readonly ColumnView[]): string {
@@ -14,12 +16,6 @@ export function impliedItem(views: readonly ColumnView[]): string {
   if (groupSubject === "" || meaning.things) return meaning.subject;
   // "Adult exp" and "Peds exp" below "Pads" are two items
   return meaning.variant === "" ? groupSubject : `${groupSubject} ${meaning.subject}`;
-}
-
-/** Columns of one thing that stand together: the second pads, the child's pads, the battery. */
-interface Group {
-  thing: string;
-  views: ColumnView[];
 }
 
 /**
@@ -55,7 +51,7 @@ export function groupOutputs(
   const used = new Set(outputs.flatMap(({ own }) => own));
   const rest = left.filter(({ column }) => !used.has(column));
   for (const output of [
-    ...testOutputs(rest, views, [...(main ? [main] : []), ...outputs]),
+    ...testsBeside(rest, views, [...(main ? [main] : []), ...outputs]),
     ...sideOutputs(rest, main, ofDevices || outputs.some(({ sheet }) => sheet.kind === "dated_stock")),
   ])
     outputs.push(output);
@@ -94,45 +90,48 @@ function isOfAll({ things, meaning }: ColumnView, group: Group, all: readonly Gr
   );
 }
 
-/** The fields of a sheet that the group's columns name, whether or not they repeat the thing's own name. */
-function fieldsIn(kind: SheetKind, { thing, views }: Group): FieldSource[] {
-  const sheet = sheetSpec(kind);
-  const fields: FieldSource[] = [];
-  const pairs = views.flatMap((view) =>
-    sheet.columns.map((spec) => ({
-      spec,
-      view,
-      points: Math.max(
-        pointsFor(view, sheet, spec),
-        isOfThing(view, thing) ? pointsFor({ ...view, things: thing }, sheet, spec) : 0,
-      ),
-    })),
-  );
-  pairs.sort((a, b) => b.points - a.points || a.view.column - b.view.column);
-  const taken = new Set<ColumnView>();
-  for (const { spec, view, points } of pairs) {
-    if (points < MIN_POINTS || taken.has(view) || fields.some((field) => field.spec === spec)) continue;
-    fields.push(fieldSource(spec, view, points));
-    taken.add(view);
-  }
-  return fields;
-}
-
-/** True for a column that names the thing, or none. */
-function isOfThing({ things }: ColumnView, thing: string): boolean {
-  return things === "" || things.split(" ").includes(thing);
-}
-
 function packOutput(group: Group, views: readonly ColumnView[], before: readonly Output[]): Output | null {
   const fields = fieldsIn("packs", group);
-  if (!fields.some(({ spec }) => spec.field === "serial")) return null;
+  const unnamed = !fields.some(({ spec }) => spec.field === "serial");
+  const device = unnamed ? deviceOfItsBattery(group, fields, views, before) : null;
+  if (unnamed && device === null) return null;
   const own = fields.flatMap(({ columns }) => columns);
+  const named = device === null ? fields : [sharedField(device, sheetSpec("packs"), "serial"), ...fields];
   return {
     sheet: sheetSpec("packs"),
-    fields: withShared("packs", fields, { device: "device", site: "site" }, views, before),
+    fields: withShared("packs", named, { device: "device", site: "site" }, views, before, device !== null),
     implied: {},
     own,
+    ...(device !== null && { presumed: "named-by-device" as const }),
   };
+}
+
+/** What says that a device has a battery, whose serial number no column gives. */
+const OF_A_PACK: ReadonlySet<string> = new Set(["inService", "made", "cycles"]);
+/** Points of a header that may say something else, as "Battery date" may give its expiry. */
+const VAGUE = 4;
+
+/** The column that names the device of a list of devices, each with one battery that has no number of its own; else null. */
+function deviceOfItsBattery(
+  group: Group,
+  fields: readonly FieldSource[],
+  views: readonly ColumnView[],
+  [main]: readonly Output[],
+): FieldSource | null {
+  const others = views.some(
+    (view) => view.things === "battery" && /serial|\bid\b/.test(view.meaning.says) && !group.views.includes(view),
+  );
+  // one with an expiry is followed as dated stock
+  const alone =
+    group.views.every(({ index, variant, meaning }) => index === null && variant === "" && meaning.says !== "expiry") &&
+    !others;
+  if (
+    !alone ||
+    main?.sheet.kind !== "devices" ||
+    !fields.some(({ spec, points }) => OF_A_PACK.has(spec.field) && points > VAGUE)
+  )
+    return null;
+  return main.fields.find(({ spec }) => spec.field === "device") ?? null;
 }
 
 function datedOutput(
@@ -161,13 +160,18 @@ function datedOutput(
   };
 }
 
-/** Adds columns of the line that say where the unit is, which device holds it or which pack it is. */
+/**
+ * Adds columns of the line that say where the unit is, which device holds it or which pack it is.
+ *
+ * @param twice  whether a column may be used that is used already
+ */
 function withShared(
   kind: SheetKind,
   fields: FieldSource[],
   wanted: Record<string, string>,
   views: readonly ColumnView[],
   before: readonly Output[],
+  twice = false,
 ): FieldSource[] {
   const sheet = sheetSpec(kind);
   const result = [...fields];
@@ -175,7 +179,7 @@ function withShared(
     if (result.some(({ spec }) => spec.field === field)) continue;
     const source = sharedSource(role, views, before);
     // What names the device is not its site too.
-    if (source && !result.some(({ columns }) => columns[0] === source.columns[0]))
+    if (source && (twice || !result.some(({ columns }) => columns[0] === source.columns[0])))
       result.push(sharedField(source, sheet, field));
   }
   return result;
@@ -199,31 +203,6 @@ function sharedSource(role: string, views: readonly ColumnView[], before: readon
     if (best) return fieldSource(spec, best.view, best.points);
   }
   return null;
-}
-
-/** Test columns beside the packs they measure, one output for each numbered test. */
-function testOutputs(rest: readonly ColumnView[], views: readonly ColumnView[], before: readonly Output[]): Output[] {
-  const pack = before.find(({ sheet }) => sheet.kind === "packs");
-  const serial = pack?.fields.find(({ spec }) => spec.field === "serial");
-  if (!serial) return [];
-  const sheet = sheetSpec("runtime_tests");
-  const outputs: Output[] = [];
-  for (const index of new Set(rest.map(({ index }) => index))) {
-    const group: Group = { thing: "test", views: rest.filter((view) => view.index === index && mayTellOfTest(view)) };
-    const fields = fieldsIn("runtime_tests", group).filter(({ spec }) => spec.field !== "serial");
-    const has = (field: string) => fields.some(({ spec }) => spec.field === field);
-    if (!has("date") || !sheet.oneOf.some(has)) continue;
-    const own = fields.flatMap(({ columns }) => columns);
-    outputs.push({ sheet, fields: [sharedField(serial, sheet, "serial"), ...fields], implied: {}, own });
-  }
-  return views.length === 0 ? [] : outputs;
-}
-
-/** True for a column that names no other thing, and says something. */
-function mayTellOfTest({ things, meaning }: ColumnView): boolean {
-  return things === ""
-    ? meaning.says !== ""
-    : things.split(" ").every((thing) => thing === "test" || thing === "battery");
 }
 
 /** What else a line says of the device or pack that its main rows only refer to. */

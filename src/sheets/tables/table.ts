@@ -37,8 +37,8 @@ export interface Output {
   rates?: true;
   /** The column (0-based) whose cells list what a line yields, a row for each of a cell's parts. */
   lists?: number;
-  /** What its numbers were taken for, or its readings' days, though nothing says so. */
-  presumed?: "uses" | "mid-year";
+  /** What its numbers were taken for, its readings' days or its packs' names, though nothing says so. */
+  presumed?: "uses" | "mid-year" | "named-by-device";
   /** In a list of all sorts, what a line must be about to yield this; left out where every line may. */
   thing?: RowThing;
   /** True for the cells of a line that yields something else instead. */

@@ -38,7 +38,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
   runtime_tests: {
     serial: SERIAL,
     date: "date test, date:5, test:5, battery date test:6.5, capacity test:6.2, minutes test:6.2, battery test:6.2, capacity date test, date minutes test",
-    minutes: "minutes, minutes test, battery minutes, capacity minutes, minutes result",
+    minutes: "minutes, minutes test, load minutes, battery minutes, capacity minutes, minutes result",
     wh: "wh, capacity wh, test wh, battery wh, result wh, battery capacity wh",
     ah: "ah, capacity ah, ah test, ah battery, ah result, ah battery capacity",
     percent: "capacity, capacity test, battery capacity, capacity result, battery:0",

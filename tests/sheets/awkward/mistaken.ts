@@ -105,4 +105,54 @@ Adult pads,12,PO-7,Quillmark,2026-10-01,2026-12-04
     },
     unread: ["Ordered on"],
   },
+  {
+    name: "two batteries of a line, each with the test of its own number",
+    text: `Device,Battery 1 S/N,Battery 1 test date,Battery 1 %,Battery 2 S/N,Battery 2 test date,Battery 2 %
+E-1,B-1,2026-02-21,88,B-2,2026-06-25,90
+`,
+    rows: {
+      packs: [
+        { serial: "B-1", device: "E-1" },
+        { serial: "B-2", device: "E-1" },
+      ],
+      runtime_tests: [
+        { serial: "B-1", date: "2026-02-21", percent: 88 },
+        { serial: "B-2", date: "2026-06-25", percent: 90 },
+      ],
+    },
+  },
+  {
+    name: "two lettered batteries that were tested on one day",
+    text: `Vehicle,Monitor S/N,Bat A,Bat B,Bat A test %,Bat B test %,Test date
+Medic 1,M-1,B-1,B-2,88,90,2026-06-25
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B-1", date: "2026-06-25", percent: 88 },
+        { serial: "B-2", date: "2026-06-25", percent: 90 },
+      ],
+    },
+  },
+  {
+    name: "batteries without numbers of their own, one in each device",
+    text: `AED,Location,Battery installed,Pads expiry
+E-1,Lobby,2019-02-23,2027-05
+E-2,Gym,2018-02-14,2027-01
+`,
+    rows: {
+      packs: [
+        { serial: "E-1", device: "E-1", site: "Lobby", in_service: "2019-02-23" },
+        { serial: "E-2", device: "E-2", site: "Gym", in_service: "2018-02-14" },
+      ],
+    },
+    findings: ["battery-unnamed"],
+  },
+  {
+    name: "batteries without numbers that have an expiry, which are dated stock and no packs besides",
+    text: `AED,Location,Battery installed,Battery expiry
+E-1,Lobby,2023-02-23,2028-02
+`,
+    rows: { packs: [], dated_stock: [{ item: "Battery", expiry: "2028-02-29", place: "E-1" }] },
+    unread: ["Battery installed"],
+  },
 ];
