@@ -1,9 +1,9 @@
-import type { Cell } from "../grid.ts";
+import { type Cell, cellAt, type GridRow } from "../grid.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { cellText } from "../values/cell-text.ts";
 import { readNumber } from "../values/number-text.ts";
 import { Boxes } from "../values/read-cell.ts";
-import { isBoxWord } from "../values/units.ts";
+import { isBoxWord, isUnitWord } from "../values/units.ts";
 import { parseHeader } from "../words/parse-header.ts";
 
 /** Columns (0-based, -1 for none) beside a quantity that say what it counts: a unit of measure, and units per box. */
@@ -13,11 +13,25 @@ export interface CountingColumns {
 }
 
 /** The counting columns of a table for one of its outputs; none where the sheet has columns of its own for them. */
-export function countingColumns({ header }: Table, { sheet, fields }: Output): CountingColumns {
+export function countingColumns({ header, rows }: Table, { sheet, fields }: Output): CountingColumns {
   if (sheet.kind === "catalogue" || !fields.some(({ spec }) => spec.name === "quantity" && spec.unit === "units"))
     return { measure: -1, boxSize: -1 };
   const says = header.map((name) => (name === null ? "" : parseHeader(name).says));
-  return { measure: says.indexOf("priceper"), boxSize: says.indexOf("box") };
+  const measure = says.indexOf("priceper");
+  return { measure: measure === -1 ? unitColumn(says, rows) : measure, boxSize: says.indexOf("box") };
+}
+
+/** Rows in which units of measure are looked for. */
+const LOOKED_AT = 20;
+
+/** A column headed "Unit" below which units of measure stand, and no vehicles; -1 where there is none. */
+function unitColumn(says: readonly string[], rows: readonly GridRow[]): number {
+  return says.findIndex((said, column) => {
+    if (said !== "unit") return false;
+    const words = rows.slice(0, LOOKED_AT).map((row) => cellText(cellAt(row, column) ?? null).toLowerCase());
+    const filled = words.filter((word) => word !== "");
+    return filled.length > 0 && filled.every(isUnitWord);
+  });
 }
 
 /** A record's quantity in boxes where its unit of measure is one, and in units where its line says how many a box holds. */

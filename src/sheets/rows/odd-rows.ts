@@ -31,6 +31,9 @@ export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) 
   const named = new Set(
     table.outputs.flatMap(({ fields }) => fields.filter(({ spec }) => spec.required).flatMap(({ columns }) => columns)),
   );
+  const dates = table.outputs.flatMap(({ fields }) =>
+    fields.filter(({ spec }) => spec.type === "date").flatMap(({ columns }) => columns),
+  );
   const prefixes = new Map<number, Set<string>>();
   return (cells, row) => {
     let filled = 0;
@@ -44,7 +47,7 @@ export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) 
       filled++;
       if (first === -1) first = column;
       if (typeof cell === "string" && cell.length < 30 && mayBeTotal(cell) && ONLY_TOTAL.test(cell.trim()))
-        total ||= named.has(column) || lacksOne(named, cells);
+        total ||= named.has(column) || lacksOne(named, cells) || countsDates(dates, cells);
     }
     if (total) return "total-row";
     if (first === -1) return null;
@@ -66,6 +69,11 @@ export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) 
 function lacksOne(columns: ReadonlySet<number>, cells: readonly Cell[]): boolean {
   for (const column of columns) if (isEmptyCell(cells[column])) return true;
   return false;
+}
+
+/** True where a count stands in a column of dates: how many rows above have one. */
+function countsDates(columns: readonly number[], cells: readonly Cell[]): boolean {
+  return columns.some((column) => /^\d{1,3}$/.test(cellText(cells[column] ?? null)));
 }
 
 function filledCells(cells: readonly Cell[]): number {

@@ -5,8 +5,9 @@ import { DATED_THINGS } from "../words/vocabulary.ts";
 import { withBatteryDates } from "./battery-dates.ts";
 import { withCounts } from "./counted-things.ts";
 import type { HeaderRows } from "./header-rows.ts";
+import { withIssued } from "./ledgers.ts";
 import { withTestNumbers } from "./numbered-tests.ts";
-import { profileColumn } from "./profile.ts";
+import { type Profile, profileColumn } from "./profile.ts";
 import type { ColumnView } from "./score-column.ts";
 import { holdsLists } from "./supply-lists.ts";
 import { withNewUnits } from "./swapped-units.ts";
@@ -16,7 +17,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
   const views = header.flatMap((name, column): ColumnView[] => {
     if (name === null) return [];
     const whole = profileColumn(rows, column);
-    const meaning = withCellUnit(parseHeader(name), whole.unit);
+    const meaning = asMeasure(withCellUnit(parseHeader(name), whole.unit), whole);
     const group = groups[column] ?? null;
     const above = group === null ? null : parseHeader(group);
     const named = meaning.things || above?.things || "";
@@ -45,7 +46,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
       part,
     }));
   });
-  const numbered = withBatteryDates(withTestNumbers(withCounts(withNewUnits(asPads(views)))));
+  const numbered = withBatteryDates(withTestNumbers(withCounts(withIssued(withNewUnits(asPads(views))))));
   if (!isRegister(numbered) && !listsDevices(numbered)) return withNeighbours(numbered);
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
   const battery = numbered.findIndex(({ things }) => things === "battery");
@@ -93,8 +94,16 @@ const PARTED_ROWS = 40;
 /** True for a column that its header says to hold lots and their expiry, where most of its cells come apart so. */
 function holdsLotAndDate(says: string, rows: readonly GridRow[], column: number): boolean {
   if (says !== "expiry lot") return false;
-  const cells = rows.slice(0, PARTED_ROWS).flatMap(({ cells }) => cells[column] ?? []);
+  const cells = rows
+    .slice(0, PARTED_ROWS)
+    .flatMap(({ cells }) => cells[column] ?? [])
+    .filter((cell) => cell !== "");
   return cells.length > 0 && cells.filter((cell) => lotAndDate(cell) !== null).length * 2 > cells.length;
+}
+
+/** A column headed "Unit" below which units of measure stand, and no vehicles, as what it is. */
+function asMeasure(meaning: HeaderMeaning, { measures }: Profile): HeaderMeaning {
+  return meaning.says === "unit" && measures > 0.5 ? { ...meaning, says: "priceper" } : meaning;
 }
 
 /** What a capacity is measured in, where only its cells say so: "3900 mAh" under "Capacity". */

@@ -5,6 +5,7 @@ import { saysResult } from "../values/choice-words.ts";
 import { readDateText } from "../values/date-text.ts";
 import { type CellPart, cellPart } from "../values/lot-and-date.ts";
 import { readNumber } from "../values/number-text.ts";
+import { isUnitWord } from "../values/units.ts";
 import { headerWords } from "../words/header-words.ts";
 import { VOCABULARY } from "../words/vocabulary.ts";
 
@@ -32,6 +33,8 @@ export interface Profile {
   /** Shares of the different texts that name a device, and a battery. */
   devices: number;
   batteries: number;
+  /** Share of the different texts that are units of measure, such as "pcs" or "box". */
+  measures: number;
   /** True where the cells count the rows: 1, 2, 3. */
   counts: boolean;
   /** True where every cell is a whole number such as a place has of one thing, and whether words stand behind them ("3 devices"). */
@@ -71,6 +74,7 @@ const EMPTY: Profile = {
   unit: "",
   devices: 0,
   batteries: 0,
+  measures: 0,
   counts: false,
   fewEach: false,
   worded: false,
@@ -134,6 +138,9 @@ export function profileColumn(rows: readonly GridRow[], column: number, part: Ce
     unit: total > filled / 2 && carried > 0 ? unit : "",
     devices: shareNaming("device", different),
     batteries: shareNaming("battery", different),
+    measures:
+      [...different].slice(0, NAMES).filter((text) => isUnitWord(text.toLowerCase())).length /
+      Math.min(NAMES, different.size),
     fewEach,
     severalEach: fewEach && texts.some((text) => Number.parseInt(text, 10) > 1),
     worded: fewEach && texts.some((text) => / /.test(text)),

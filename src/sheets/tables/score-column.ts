@@ -27,6 +27,8 @@ const COUNTED_ROWS = 1;
 /** Things whose dates, by whatever word, are their expiry; a battery has others. */
 const SUPPLIES = /^(pads|gel|sensor)$/;
 const MOSTLY_DATES = 0.6;
+/** The share of dates below pads or gel from which words among them ("expired", "missing") stand for dates too. */
+const SOME_DATES = 0.3;
 /** The share of dates from which a column holds no numbers, whatever its header. */
 const ALL_DATES = 0.8;
 const NUMERIC: ReadonlySet<string> = new Set(["number", "whole", "percent"]);
@@ -139,7 +141,8 @@ function oddName({ meaning, things, profile }: ColumnView, { kind }: SheetSpec, 
     return few ? WRONG_CONTENTS : counts && things === "" ? COUNTED_ROWS : 0;
   if (name === "type" && kind === "devices" && bare && things === "device")
     return few || profile.devices > 0.5 ? 0 : WRONG_CONTENTS;
-  if (name === "item" && kind === "dated_stock" && bare && things !== "item") return numbers > 0.5 ? WRONG_CONTENTS : 0;
+  if (name === "item" && kind === "dated_stock" && bare && things !== "item")
+    return numbers > 0.5 || (SUPPLIES.test(things) && profile.dates > SOME_DATES) ? WRONG_CONTENTS : 0;
   // "Number" heads how many there are only where small numbers stand below it, and not those of lines.
   if (name === "quantity" && kind === "dated_stock" && meaning.says === "id")
     return profile.fewEach && profile.severalEach && !counts ? 0 : POINTS.byWords;
@@ -149,7 +152,7 @@ function oddName({ meaning, things, profile }: ColumnView, { kind }: SheetSpec, 
   if (name === "date" && /capacity|minutes/.test(meaning.says) && !/date/.test(meaning.says))
     return filled > 0 && profile.dates < 0.5 ? WRONG_CONTENTS : 0;
   // A thing's name alone heads its expiry only where dates stand below it.
-  if (name === "expiry" && bare) return profile.dates > 0.5 ? 0 : WRONG_CONTENTS;
+  if (name === "expiry" && bare) return profile.dates > (SUPPLIES.test(things) ? SOME_DATES : 0.5) ? 0 : WRONG_CONTENTS;
   return 0;
 }
 

@@ -109,4 +109,66 @@ AED-2,L101,30/06/2026,L200,30/11/2028,15/05/2026,jk
       ],
     },
   },
+  {
+    name: "a ledger of what went in and out, whose balance is nothing used",
+    text: `Date,Item,In,Out,Balance,Station
+2026-01-05,Adult pads,,2,18,North
+2026-01-12,Adult pads,10,,28,North
+2026-02-03,Gel,,1,9,North
+`,
+    rows: {
+      use_log: [
+        { date: "2026-01-05", item: "Adult pads", quantity: 2, place: "North" },
+        { date: "2026-02-03", item: "Gel", quantity: 1, place: "North" },
+      ],
+    },
+    aside: [[3, "missing-required"]],
+    unread: ["In", "Balance"],
+  },
+  {
+    name: "units of measure that are no vehicles, boxes among them",
+    text: "Lot;Art;MHD;Menge;Einheit;Lagerort\nA1;Pads Erw;31.03.2027;3;Karton;Zentrale\nA2;EKG-Papier;31.12.2028;1.200;Stk;Zentrale\n",
+    rows: { dated_stock: [{ item: "EKG-Papier", quantity: 1200, place: "Zentrale" }] },
+    aside: [[2, "boxes-unknown"]],
+    unread: ["Einheit"],
+  },
+  {
+    name: "a second lot in few lines only",
+    text: "AED,Room,Pads 1 lot/exp,Pads 2 lot/exp\nAED 1,Hall,L22 / 03-2027,L23 / 11-2027\nAED 2,Gym,L22 / 03-2027,\nAED 3,Pool,L22 / 04-2027,\n",
+    rows: {
+      dated_stock: [
+        { lot: "L22", expiry: "2027-03-31", place: "AED 1" },
+        { lot: "L23", expiry: "2027-11-30", place: "AED 1" },
+        { lot: "L22", expiry: "2027-03-31", place: "AED 2" },
+        { lot: "L22", expiry: "2027-04-30", place: "AED 3" },
+      ],
+    },
+  },
+  {
+    name: "pads half of which are words",
+    text: "Device,Pads,Battery\nAED 1,03/2027,05/2029\nAED 2,04/2027,06/2029\nAED 3,expired,06/2029\nAED 4,missing,07/2029\n",
+    rows: {
+      dated_stock: [
+        { item: "Pads", expiry: "2027-03-31", place: "AED 1" },
+        { item: "Battery", expiry: "2029-05-31", place: "AED 1" },
+        { item: "Pads", expiry: "2027-04-30", place: "AED 2" },
+        { item: "Battery", expiry: "2029-06-30", place: "AED 2" },
+        { item: "Battery", expiry: "2029-06-30", place: "AED 3" },
+        { item: "Battery", expiry: "2029-07-31", place: "AED 4" },
+      ],
+    },
+    findings: ["date-unreadable"],
+  },
+  {
+    name: "a line that counts the dates above it",
+    text: "Station,AED pads expire,AED serial\nSchool,2027-05-31,A1\nPool,2027-06-30,A2\nTotal,2,2\n",
+    rows: { devices: [{ device: "A1" }, { device: "A2" }] },
+    aside: [[4, "total-row"]],
+  },
+  {
+    name: "what should be there and what is, German",
+    text: "Pos,Artikel,Soll,Ist,Verfall\n1,Elektroden Erwachsene,4,2,03/2027\n",
+    rows: { dated_stock: [{ item: "Elektroden Erwachsene", quantity: 2 }] },
+    unread: ["Pos", "Soll"],
+  },
 ];
