@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day.ts";
+import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { lastDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import { chanceAt, SPAN_PLACES } from "../fade/grid-chances.ts";
 import { GRID_DAYS, GRID_SIZE, gridIndex, INDEX_PER_LOG_STRETCH, shiftedIndex } from "../fade/time-grid.ts";
@@ -7,7 +8,7 @@ import type { Decline } from "./decline.ts";
 import { keptFor } from "./kept-for.ts";
 
 /** Dates later than this are as good as never. */
-const NEVER_AFTER_DAYS = 30 * 365.25;
+export const NEVER_AFTER_DAYS = 30 * DAYS_PER_YEAR;
 
 /** How a pack runs down, as `Decline` has it. */
 type Chances = Pick<Decline, "chances" | "common">;

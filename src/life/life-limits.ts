@@ -3,6 +3,7 @@ import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import type { PackClock } from "../fade/pack-clock.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { PackRow } from "../fleet/rows.ts";
+import { NEVER_AFTER_DAYS } from "./chance-dates.ts";
 import type { ItemLimits } from "./item-limits.ts";
 import type { EndCause } from "./types.ts";
 
@@ -13,9 +14,9 @@ export interface LifeLimit {
 }
 
 /**
- * The earliest limit on a pack's life, or null where there is none. One that is held may not be used, and counts as due
- * until it is released. Age counts from when the pack was made;
- * service_months from its first day in service; cycles at the pack's own rate, else its duty's.
+ * The earliest limit on a pack's life, or null where there is none within 30 years. One that is held may not be used, and
+ * counts as due until it is released. Age counts from when the pack was made; service_months from its first day in
+ * service; cycles at the pack's own rate, else its duty's.
  *
  * @param useBy  the date that stands on the pack itself, or null
  */
@@ -29,7 +30,8 @@ export function earliestLimit(
   if (pack.held !== null) return { day: policy.asOf, cause: "held" };
   const found: LifeLimit[] = [];
   const note = (day: Day | null, cause: LifeLimit["cause"]) => {
-    if (day !== null) found.push({ day, cause });
+    // at a cycle in ten years, thousands of them end beyond any calendar
+    if (day !== null && day - policy.asOf <= NEVER_AFTER_DAYS) found.push({ day, cause });
   };
   const monthsAfter = (day: Day | null, months: number | null) =>
     day === null || months === null ? null : addMonths(day, months);

@@ -29,3 +29,13 @@ it("a pack that is held may not be used: it is due now, whatever else would end 
   expect(limitAt(399, "quarantine")).toEqual({ day: asOf, cause: "held" });
   expect(limitAt(400, "quarantine")).toEqual({ day: asOf, cause: "held" });
 });
+
+// by hand: 19,999 cycles left at one in ten years are 199,990 years
+it("a limit that lies over 30 years ahead is none", () => {
+  const few = { start, cyclesPerYear: 0.1, cyclesAt: () => 1 } as unknown as PackClock;
+  const found = (useBy: number | null) =>
+    earliestLimit(pack("A"), few, { ...limits, serviceMonths: null, maxCycles: 20_000 }, useBy, defaultPolicy(asOf));
+  expect(found(null)).toBeNull();
+  expect(found(day("2056-10-30"))).toEqual({ day: day("2056-10-30"), cause: "use-by" });
+  expect(found(day("2056-11-30"))).toBeNull();
+});
