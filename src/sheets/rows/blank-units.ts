@@ -1,5 +1,4 @@
 import type { FindingLog } from "../finding-log.ts";
-import type { GridRow } from "../grid.ts";
 import type { Table } from "../tables/table.ts";
 import { columnName } from "./column-name.ts";
 import type { TableState } from "./entry.ts";
@@ -22,7 +21,7 @@ export function noteBlankUnits(table: Table, plans: readonly RowPlan[], state: T
   for (const plan of registered) {
     const column = plan.output.fields.find(({ spec }) => spec.field === "expiry")?.columns[0];
     if (column === undefined) continue;
-    const blank = lines.filter(({ cells }: GridRow) => !speaksOf(plan, cells));
+    const blank = lines.filter((row) => !speaksOf(plan, row));
     if (blank.length >= MOST * lines.length) continue;
     for (const { line } of blank)
       log.add("unit-blank", { file, sheet, line, column: column + 1, value: null }, () => ({

@@ -49,11 +49,11 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   const open = table.outputs.map(openPlace);
   const lines = new SortedLines(table, state, log);
   const together = countsTogether(table.outputs);
+  const sorted = table.thingColumns.length > 0;
   let place: string | null = null;
   for (let row = 0; row < table.rows.length; row++) {
-    const told = table.rows[row] as GridRow;
-    const record = { line: told.line, cells: told.cells };
-    const odd = table.odd.get(row) ?? oddRow(record.cells, row);
+    const record = table.rows[row] as GridRow;
+    const odd = table.odd.get(row) ?? oddRow(record, row);
     if (odd !== null) {
       state.never(row, odd, ODD_ROW_MESSAGES[odd]);
       if (odd === "section-line")
@@ -64,17 +64,17 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
       state.never(row, unknown.code, unknown.message);
       continue;
     }
-    const thing = lines.thingOf(record, row);
+    const thing = sorted ? lines.thingOf(record, row) : undefined;
     if (thing === null) continue;
     const before = entries.length;
     for (let at = 0; at < plans.length; at++) {
       const plan = plans[at] as RowPlan;
-      if ((plan.output.thing ?? thing) !== thing || !speaksOf(plan, record.cells)) continue;
+      if ((plan.output.thing ?? thing) !== thing || !speaksOf(plan, record)) continue;
       const values = { ...plan.template } as Entry["values"];
-      if (thing !== undefined) lines.nameBy(values, plan.output, record.cells);
+      if (thing !== undefined) lines.nameBy(values, plan.output, record);
       const where = open[at];
       if (place !== null && where) values[where] = place;
-      values.source = told instanceof TextRow ? told : { file, sheet, line: record.line };
+      values.source = record instanceof TextRow ? record : { file, sheet, line: record.line };
       if (plan.output.lists !== undefined) {
         entries.push(...listedEntries(values, plan, record, row, state, log));
         continue;
@@ -93,7 +93,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
       }
       if (!isBeside) state.live[row]!++;
       const { product } = filled;
-      const entry = { sheet: plan.output.sheet, values, time: timeOf(plan, record.cells), product, state, row };
+      const entry = { sheet: plan.output.sheet, values, time: timeOf(plan, record), product, state, row };
       (isBeside ? beside : entries).push(entry);
     }
     if (together !== -1 && entries.length > before + 1) partCount(entries.slice(before), table, together, log);

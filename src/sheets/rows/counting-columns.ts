@@ -1,4 +1,4 @@
-import { type Cell, cellAt, type GridRow } from "../grid.ts";
+import { cellAt, type GridRow } from "../grid.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { cellText } from "../values/cell-text.ts";
 import { readNumber } from "../values/number-text.ts";
@@ -35,10 +35,10 @@ function unitColumn(says: readonly string[], rows: readonly GridRow[]): number {
 }
 
 /** A record's quantity in boxes where its unit of measure is one, and in units where its line says how many a box holds. */
-export function countedIn(quantity: unknown, cells: readonly Cell[], { measure, boxSize }: CountingColumns): unknown {
-  const inBoxes = measure !== -1 && isBoxWord(cellText(cells[measure] ?? null).toLowerCase());
+export function countedIn(quantity: unknown, record: GridRow, { measure, boxSize }: CountingColumns): unknown {
+  const inBoxes = measure !== -1 && isBoxWord(cellText(cellAt(record, measure) ?? null).toLowerCase());
   const boxes = quantity instanceof Boxes ? quantity.count : typeof quantity === "number" && inBoxes ? quantity : null;
   if (boxes === null) return quantity;
-  const size = boxSize === -1 ? null : readNumber(cellText(cells[boxSize] ?? null), ".");
+  const size = boxSize === -1 ? null : readNumber(cellText(cellAt(record, boxSize) ?? null), ".");
   return size !== null && Number.isInteger(size.value) && size.value > 0 ? boxes * size.value : new Boxes(boxes);
 }

@@ -2,7 +2,7 @@ import type { Day } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
-import type { Cell, GridRow } from "../grid.ts";
+import { type Cell, cellAt, type GridRow } from "../grid.ts";
 import type { ColumnsFile } from "../mapping/columns-file.ts";
 import type { FieldSource, Table } from "../tables/table.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
@@ -13,6 +13,7 @@ import { type CellContext, columnReader } from "../values/read-cell.ts";
 import { parseHeader, tellsStatus } from "../words/parse-header.ts";
 import { columnName } from "./column-name.ts";
 import { logSurvey } from "./log-survey.ts";
+import { recordReader } from "./record-reader.ts";
 import { surveyColumn } from "./survey-column.ts";
 import { vehicleAtSite } from "./vehicle-at-site.ts";
 
@@ -22,10 +23,10 @@ export interface FieldReader {
   columns: number[];
   /** The day/month order of each column's dates. */
   orders: (DateOrder | null)[];
-  /** Reads the field from a record's cells; a Problem where the record cannot stand with it. */
-  read: (cells: readonly Cell[], line: number) => unknown;
+  /** Reads the field from a record; a Problem where the record cannot stand with it. */
+  read: (record: GridRow) => unknown;
   /** What the field's first column holds, noting nothing. */
-  peek: (cells: readonly Cell[]) => unknown;
+  peek: (record: GridRow) => unknown;
   /** Notes what is wrong with a cell; gives the problem back where the record cannot stand with it. */
   complain: (problem: Problem, cell: Cell, column: number, line: number) => Problem | null;
   /** Of places that are a site and a vehicle together: the vehicle's own name by both. */
@@ -63,18 +64,18 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
     logSurvey(survey, table, columns[at]!, spec, log);
   });
   const standing = STANDING.has(spec.name) ? standingToldBy(source, table) : null;
-  const readers = surveys.map(({ order, mark }) => {
+  const readers = surveys.map(({ order, mark }, at) => {
     const refused = order.state === "contradicts" || (order.state === "unsettled" && spec.required);
     if (refused) {
       const problem = new Problem(
         order.state === "contradicts" ? "date-order-contradicts" : "date-order-unsettled",
         "stands in a column whose day/month order is not settled",
       );
-      return (cell: Cell) => (cellText(cell) === "" ? null : problem);
+      return recordReader(columns[at]!, (cell) => (cellText(cell) === "" ? null : problem));
     }
     const context = { asOf: options.asOf, order: order.order, mark, headerUnit: source.headerUnit };
     const reader = columnReader(spec, standing === null ? context : { ...context, order: options.dateOrder, standing });
-    return part === null ? reader : (cell: Cell) => reader(cellPart(cell, part));
+    return recordReader(columns[at]!, part === null ? reader : (cell) => reader(cellPart(cell, part)));
   });
 
   const complain = (problem: Problem, cell: Cell, column: number, line: number): Problem | null => {
@@ -92,26 +93,25 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
   const [firstReader] = readers;
   const read =
     columns.length === 1
-      ? (cells: readonly Cell[], line: number) => {
-          const cell = cells[firstColumn!];
-          if (cell === undefined) return null;
-          const value = firstReader!(cell);
-          return value instanceof Problem ? complain(value, cell, firstColumn!, line) : value;
+      ? (row: GridRow) => {
+          const value = firstReader!(row);
+          return value instanceof Problem ? complain(value, cellAt(row, firstColumn!)!, firstColumn!, row.line) : value;
         }
-      : (cells: readonly Cell[], line: number) => {
+      : (row: GridRow) => {
           let kept: unknown = null;
           let from = -1;
           for (let i = 0; i < columns.length; i++) {
-            const cell = cells[columns[i]!] ?? null;
-            let value = readers[i]!(cell);
-            if (value instanceof Problem) value = complain(value, cell, columns[i]!, line);
+            const column = columns[i]!;
+            let value = readers[i]!(row);
+            if (value instanceof Problem) value = complain(value, cellAt(row, column)!, column, row.line);
             if (value === null || value instanceof Problem) continue;
             if (from === -1) {
               kept = value;
               from = i;
             } else if (!same(kept, value)) {
-              const [one, two] = [columns[from]!, columns[i]!];
-              log.add("copies-disagree", { file, sheet, line, column: two + 1, value: cellText(cell) }, () => ({
+              const [one, two] = [columns[from]!, column];
+              const place = { file, sheet, line: row.line, column: two + 1, value: cellText(cellAt(row, column)!) };
+              log.add("copies-disagree", place, () => ({
                 message: `Columns ${columnName(table, one)} and ${columnName(table, two)} both mean ${spec.name} and hold different values.`,
               }));
               return null;
@@ -119,21 +119,20 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
           }
           return kept;
         };
-  const peek = (cells: readonly Cell[]) => firstReader!(cells[firstColumn!] ?? null);
-  return { spec, columns, orders: surveys.map(({ order }) => order.order), read, peek, complain };
+  return { spec, columns, orders: surveys.map(({ order }) => order.order), read, peek: firstReader!, complain };
 }
 
 /** The reader of a place from a column of sites and one of vehicles. */
 function vehicleReader({ spec, columns }: FieldSource): FieldReader {
   const [site, vehicle] = columns as [number, number];
   const joined = new Map<string, string>();
-  const textIn = (cells: readonly Cell[], column: number) => {
-    const text = cellText(cells[column] ?? null);
+  const textIn = (record: GridRow, column: number) => {
+    const text = cellText(cellAt(record, column) ?? null);
     return meansEmpty(text) ? "" : text;
   };
-  const read = (cells: readonly Cell[]) => {
-    const own = textIn(cells, vehicle);
-    const name = vehicleAtSite(textIn(cells, site), own);
+  const read = (record: GridRow) => {
+    const own = textIn(record, vehicle);
+    const name = vehicleAtSite(textIn(record, site), own);
     if (name !== own && own !== "") joined.set(name, own);
     return name === "" ? null : name;
   };

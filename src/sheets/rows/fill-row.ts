@@ -1,7 +1,7 @@
 import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
-import type { Cell, GridRow } from "../grid.ts";
+import { cellAt, type GridRow } from "../grid.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { cellText, fillsOne } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
@@ -91,29 +91,29 @@ function noteHeading(
 }
 
 /** True where the record says something of the output at all. */
-export function speaksOf({ own, output: { sheet, unless } }: RowPlan, cells: readonly Cell[]): boolean {
-  return (own === null || (fillsOne(own, cells) && !holdsNone(sheet, own, cells))) && !unless?.(cells);
+export function speaksOf({ own, output: { sheet, unless } }: RowPlan, record: GridRow): boolean {
+  return (own === null || (fillsOne(own, record) && !holdsNone(sheet, own, record))) && !unless?.(record);
 }
 
 /** True where a line has none of some dated units: it counts 0 of them and says nothing else. */
-function holdsNone({ kind }: SheetSpec, own: readonly number[], cells: readonly Cell[]): boolean {
-  return kind === "dated_stock" && own.every((column) => /^(0|)$/.test(cellText(cells[column] ?? null)));
+function holdsNone({ kind }: SheetSpec, own: readonly number[], record: GridRow): boolean {
+  return kind === "dated_stock" && own.every((column) => /^(0|)$/.test(cellText(cellAt(record, column) ?? null)));
 }
 
 /** Fills a row's values from a record's cells and its label, noting what is wrong with them. */
 export function fillRow(values: RowValues, plan: RowPlan, record: GridRow, table: Table): Filled {
-  const { cells, line } = record;
   let { refused } = plan;
-  for (const { spec, columns, read } of plan.readers) {
-    const value = read(cells, line);
+  for (let at = 0; at < plan.readers.length; at++) {
+    const { spec, columns, read } = plan.readers[at]!;
+    const value = read(record);
     if (value === null) continue;
-    if (value instanceof Problem) refused ??= refusedBy(value, table, columns[0]!, cells[columns[0]!] ?? null);
+    if (value instanceof Problem) refused ??= refusedBy(value, table, columns[0]!, cellAt(record, columns[0]!) ?? null);
     else values[spec.field] = value;
   }
   if (refused) return refused;
   let filled = FILLED;
-  for (const step of plan.steps) {
-    const came = step(values, record);
+  for (let at = 0; at < plan.steps.length; at++) {
+    const came = plan.steps[at]!(values, record);
     if (came === null) continue;
     if (came.code !== null) return came;
     filled = came;
@@ -122,8 +122,8 @@ export function fillRow(values: RowValues, plan: RowPlan, record: GridRow, table
 }
 
 /** The time of day beside a test's date, as written; empty where there is none. */
-export function timeOf({ timeColumn }: RowPlan, cells: readonly Cell[]): string {
-  const cell = timeColumn === -1 ? null : cells[timeColumn];
+export function timeOf({ timeColumn }: RowPlan, record: GridRow): string {
+  const cell = timeColumn === -1 ? null : cellAt(record, timeColumn);
   if (typeof cell !== "string" || cell.length > 80 || !cell.includes(":")) return "";
   const written = readDateText(cellText(cell));
   return written && written.kind !== "bad" ? written.time : "";

@@ -1,5 +1,6 @@
-import type { Cell } from "../grid.ts";
+import { type Cell, type GridRow, isBlankCell, textsInColumn } from "../grid.ts";
 import type { OddRow, Table } from "../tables/table.ts";
+import { TextRow } from "../text/text-row.ts";
 import { cellText } from "../values/cell-text.ts";
 
 /** What is said of a record that is no data. */
@@ -26,7 +27,24 @@ const SAMPLE = 300;
 const WORDS_LOOKED_AT = 3;
 
 /** Tells records that are totals, section lines or notes from those that are data. */
-export function oddRowTest(table: Table): (cells: readonly Cell[], row: number) => OddRow | null {
+export function oddRowTest(table: Table): (record: GridRow, row: number) => OddRow | null {
+  const test = cellsTest(table);
+  const plainly = startPlainly(table.rows);
+  return (record, row) =>
+    plainly && record instanceof TextRow && record.width >= WORDS_LOOKED_AT ? null : test(record.cells, row);
+}
+
+/** True where the first columns of a text hold no blank and no total anywhere, so that no record of them is odd. */
+function startPlainly(rows: readonly GridRow[]): boolean {
+  for (let column = 0; column < WORDS_LOOKED_AT; column++) {
+    const texts = textsInColumn(rows, column);
+    if (texts === null || texts.some((text) => isBlankCell(text) || (mayBeTotal(text) && TOTAL.test(cellText(text)))))
+      return false;
+  }
+  return true;
+}
+
+function cellsTest(table: Table): (cells: readonly Cell[], row: number) => OddRow | null {
   const width = table.header.filter((name) => name !== null).length;
   const named = new Set(
     table.outputs.flatMap(({ fields }) => fields.filter(({ spec }) => spec.required).flatMap(({ columns }) => columns)),

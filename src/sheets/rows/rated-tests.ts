@@ -21,10 +21,10 @@ export function rateTests(
   entries: Entry[],
   from: number,
   { readers }: RowPlan,
-  { cells, line }: GridRow,
+  record: GridRow,
   log: FindingLog,
 ): void {
-  const ratings = new Map(readers.map(({ spec, read }) => [spec.field, read(cells, line)]));
+  const ratings = new Map(readers.map(({ spec, read }) => [spec.field, read(record)]));
   for (const entry of entries.slice(from)) {
     const { values, state, row } = entry;
     if (values.percent !== null || entry.sheet.kind !== "runtime_tests") continue;
@@ -39,7 +39,7 @@ export function rateTests(
     if (percent > MOST_PERCENT) {
       const { file, sheet } = values.source;
       const message = `The test of "${shortened(String(values.serial))}" comes to ${Math.round(percent)} % of the rating beside it; 5 to 130 % was expected.`;
-      const place = { file, sheet, line, column: null, value: `${Math.round(percent)} %` };
+      const place = { file, sheet, line: record.line, column: null, value: `${Math.round(percent)} %` };
       log.add("capacity-over-rated", place, () => ({ message }));
       entries.splice(entries.indexOf(entry), 1);
       state.drop(row, "capacity-over-rated", message);

@@ -2,7 +2,7 @@ import type { Day } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
 import type { Source } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
-import type { GridRow } from "../grid.ts";
+import { cellAt, type GridRow } from "../grid.ts";
 import { fillFromLabel } from "../labels/fill-from-label.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { cellText } from "../values/cell-text.ts";
@@ -50,8 +50,8 @@ export function rowSteps(about: About): RowStep[] {
   return STEPS.flatMap((stepOf) => stepOf(about) ?? []);
 }
 
-function whatIsGone({ output: { sheet }, log }: About): RowStep | null {
-  const tells = sheet.columns.some(({ field }) => field === "held" || field === "retired");
+function whatIsGone({ output: { sheet }, readers, log }: About): RowStep | null {
+  const tells = readers.some(({ spec: { field } }) => field === "held" || field === "retired");
   return tells ? (values) => settleGone(values, sheet, log) : null;
 }
 
@@ -63,8 +63,8 @@ function whatLeavesNothing({ output: { sheet }, readers, table, log }: About): R
 
 function unitsOfBoxes({ counting }: About): RowStep | null {
   if (counting.measure === -1 && counting.boxSize === -1) return null;
-  return (values, { cells }) => {
-    values.quantity = countedIn(values.quantity, cells, counting);
+  return (values, record) => {
+    values.quantity = countedIn(values.quantity, record, counting);
     return null;
   };
 }
@@ -78,9 +78,9 @@ function kindByItsName({ table, output, log }: About): RowStep | null {
   if (output.sheet.kind !== "catalogue") return null;
   const description = descriptionColumn(table, output);
   const kind = output.fields.find(({ spec }) => spec.field === "kind")?.columns[0] ?? -1;
-  return (values, { cells }) => {
-    if (values.kind === null || namesNoKind(cellText(cells[kind] ?? null)))
-      kindFromName(values, cellText(cells[description] ?? null), log);
+  return (values, record) => {
+    if (values.kind === null || namesNoKind(cellText(cellAt(record, kind) ?? null)))
+      kindFromName(values, cellText(cellAt(record, description) ?? null), log);
     // what a list of other things says of an item stands by the item's name alone
     if (output.beside) values.kind ??= "other";
     return null;
@@ -126,7 +126,7 @@ function missing(
 }
 
 function whatHasCome({ output: { sheet }, settled }: About): RowStep | null {
-  return sheet.kind === "on_order" ? (values, { cells }) => settleOrder(values, cells, settled) : null;
+  return sheet.kind === "on_order" ? (values, record) => settleOrder(values, record, settled) : null;
 }
 
 function whatItMeasures({ output: { sheet }, table: { grid }, log }: About): RowStep | null {

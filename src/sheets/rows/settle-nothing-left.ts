@@ -1,6 +1,6 @@
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
-import type { Cell, GridRow } from "../grid.ts";
+import { type Cell, cellAt, type GridRow } from "../grid.ts";
 import type { Table } from "../tables/table.ts";
 import { cellText } from "../values/cell-text.ts";
 import { NothingLeft } from "../values/nothing-left.ts";
@@ -32,15 +32,16 @@ export class NothingLeftSettler {
   }
 
   /** @returns why the row cannot be used; null where it can */
-  settle(values: Record<string, unknown>, { cells, line }: GridRow): Filled | null {
+  settle(values: Record<string, unknown>, record: GridRow): Filled | null {
     for (const reader of this.#measures)
-      if (values[reader.spec.field] instanceof NothingLeft) return this.#settled(reader, values, cells, line);
+      if (values[reader.spec.field] instanceof NothingLeft) return this.#settled(reader, values, record);
     return null;
   }
 
-  #settled(reader: FieldReader, values: Record<string, unknown>, cells: readonly Cell[], line: number): Filled | null {
+  #settled(reader: FieldReader, values: Record<string, unknown>, record: GridRow): Filled | null {
+    const { line } = record;
     const column = reader.columns[0]!;
-    const cell = cells[column] ?? null;
+    const cell = cellAt(record, column) ?? null;
     const measured = this.#measures.some(({ spec }) => typeof values[spec.field] === "number");
     const otherwise = measured || values.result === "pass" || values.atLeast === true;
     if (otherwise || (values.result !== "fail" && this.#isMostlyNothing(reader))) {
@@ -63,8 +64,8 @@ export class NothingLeftSettler {
     if (known !== undefined) return known;
     let measured = 0;
     let nothing = 0;
-    for (const { cells } of this.table.rows) {
-      const value = reader.peek(cells);
+    for (const row of this.table.rows) {
+      const value = reader.peek(row);
       if (typeof value === "number") measured++;
       else if (value instanceof NothingLeft) nothing++;
     }

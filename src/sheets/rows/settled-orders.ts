@@ -1,4 +1,4 @@
-import { type Cell, cellAt } from "../grid.ts";
+import { cellAt, type GridRow } from "../grid.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
@@ -48,10 +48,10 @@ export function settledBy({ header, rows }: Table, { sheet, fields }: Output): S
  */
 export function settleOrder(
   values: Record<string, unknown>,
-  cells: readonly Cell[],
+  record: GridRow,
   { received, receivedOn, status }: SettledBy,
 ): Filled | null {
-  const textAt = (column: number) => (column === -1 ? "" : cellText(cells[column] ?? null));
+  const textAt = (column: number) => (column === -1 ? "" : cellText(cellAt(record, column) ?? null));
   const standing = foldAccents(textAt(status)).toLowerCase();
   if (SETTLED.test(standing) && !NOT_YET.test(standing)) return settled(`The order's status is "${textAt(status)}".`);
   const come = received === -1 ? null : (readNumber(textAt(received), ".")?.value ?? null);

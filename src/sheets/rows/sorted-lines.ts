@@ -1,7 +1,7 @@
 import type { SheetSpec } from "../../fleet/columns.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
-import type { Cell, GridRow } from "../grid.ts";
+import { cellAt, type GridRow } from "../grid.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { ROW_THINGS, type RowThing, thingOfRow } from "../words/row-thing.ts";
@@ -24,16 +24,16 @@ export class SortedLines {
   ) {}
 
   /** What a line is about: undefined where the table is no such list; null where nothing known, and the line is then set aside. */
-  thingOf({ cells, line }: GridRow, row: number): RowThing | null | undefined {
+  thingOf(record: GridRow, row: number): RowThing | null | undefined {
     const { grid, thingColumns } = this.table;
     const [column] = thingColumns;
     if (column === undefined) return undefined;
-    const thing = thingOfRow(thingColumns, cells);
+    const thing = thingOfRow(thingColumns, record);
     if (thing !== null) {
       this.#counts.set(thing, (this.#counts.get(thing) ?? 0) + 1);
       return thing;
     }
-    const text = this.#word(cells);
+    const text = this.#word(record);
     const name = columnName(this.table, column);
     const message =
       text === ""
@@ -42,7 +42,7 @@ export class SortedLines {
     this.state.never(row, "thing-unknown", message);
     this.log.add(
       "thing-unknown",
-      { file: grid.file, sheet: grid.sheet, line, column: column + 1, value: text },
+      { file: grid.file, sheet: grid.sheet, line: record.line, column: column + 1, value: text },
       () => ({
         message,
       }),
@@ -52,12 +52,12 @@ export class SortedLines {
   }
 
   /** Names a row by the word that sorts its line, until a column names it better. */
-  nameBy(values: Record<string, unknown>, { sheet }: Output, cells: readonly Cell[]): void {
-    values[namedBySort(sheet)] = this.#word(cells) || null;
+  nameBy(values: Record<string, unknown>, { sheet }: Output, record: GridRow): void {
+    values[namedBySort(sheet)] = this.#word(record) || null;
   }
 
-  #word(cells: readonly Cell[]): string {
-    const texts = this.table.thingColumns.map((column) => cellText(cells[column] ?? null));
+  #word(record: GridRow): string {
+    const texts = this.table.thingColumns.map((column) => cellText(cellAt(record, column) ?? null));
     return texts.find((text) => !meansEmpty(text)) ?? "";
   }
 

@@ -25,7 +25,7 @@ export function noteUnread(table: Table, unread: readonly number[], log: Finding
   for (const column of unread) {
     const name = header[column] ?? "";
     const place = { file: grid.file, sheet: grid.sheet, line: headerLines[0] ?? null, column: column + 1, value: name };
-    const filled = table.rows.some(({ cells }) => fillsOne([column], cells));
+    const filled = table.rows.some((row) => fillsOne([column], row));
     const code = filled ? unreadAs(name, table) : "column-unread";
     log.add(code, place, () => ({ message: UNREAD[code](shortened(name)) }), String(number));
   }
@@ -57,7 +57,7 @@ function noteLittleRead(
   log: FindingLog,
 ): void {
   const open = unread.filter(
-    (column) => !isAside(parseHeader(header[column] ?? "")) && rows.some(({ cells }) => fillsOne([column], cells)),
+    (column) => !isAside(parseHeader(header[column] ?? "")) && rows.some((row) => fillsOne([column], row)),
   );
   const read = header.filter((name) => name !== null).length - unread.length;
   if (open.length <= read) return;

@@ -1,4 +1,4 @@
-import type { Cell } from "../grid.ts";
+import { cellAt, type GridRow } from "../grid.ts";
 import { cellText, fillsOne } from "../values/cell-text.ts";
 import { readNumber } from "../values/number-text.ts";
 import { columnsOf, type Output } from "./table.ts";
@@ -27,11 +27,11 @@ export function withOneItem(outputs: readonly Output[]): Output[] {
  * Tells lines of a list of all sorts whose battery is dated stock alone: one with an expiry and no serial, or one that
  * counts none or several batteries, whose number is then their lot's.
  */
-export function isDatedOnly(packs: Output, dated: Output): (cells: readonly Cell[]) => boolean {
+export function isDatedOnly(packs: Output, dated: Output): (record: GridRow) => boolean {
   const serial = columnsOf(packs, "serial");
   const expiry = columnsOf(dated, "expiry");
   const quantity = columnsOf(dated, "quantity");
-  const isOne = (cells: readonly Cell[]) =>
-    quantity.every((column) => (readNumber(cellText(cells[column] ?? null), ".")?.value ?? 1) === 1);
-  return (cells) => fillsOne(expiry, cells) && !(fillsOne(serial, cells) && isOne(cells));
+  const isOne = (record: GridRow) =>
+    quantity.every((column) => (readNumber(cellText(cellAt(record, column) ?? null), ".")?.value ?? 1) === 1);
+  return (record) => fillsOne(expiry, record) && !(fillsOne(serial, record) && isOne(record));
 }

@@ -1,5 +1,5 @@
 import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
-import type { Cell, Grid, GridRow } from "../grid.ts";
+import type { Grid, GridRow } from "../grid.ts";
 import type { CellPart } from "../values/lot-and-date.ts";
 import { POINTS } from "../words/meanings.ts";
 import type { RowThing } from "../words/row-thing.ts";
@@ -42,7 +42,7 @@ export interface Output {
   /** In a list of all sorts, what a line must be about to yield this; left out where every line may. */
   thing?: RowThing;
   /** True for the cells of a line that yields something else instead. */
-  unless?: (cells: readonly Cell[]) => boolean;
+  unless?: (record: GridRow) => boolean;
 }
 
 /** A row of a table that is not data, with the reason why. */

@@ -53,7 +53,7 @@ export function thingsByRow(
   const naming = thingColumns(rows, views);
   const sorted = new Map<RowThing, GridRow[]>();
   for (const row of rows) {
-    const thing = thingOfRow(naming, row.cells);
+    const thing = thingOfRow(naming, row);
     if (thing === null) continue;
     const list = sorted.get(thing);
     if (list) list.push(row);
@@ -101,7 +101,7 @@ function thingColumns(rows: readonly GridRow[], views: readonly ColumnView[]): n
     .filter(({ named }) => named > 0)
     .sort((a, b) => b.named - a.named || a.view.column - b.view.column)
     .map(({ view }) => view.column);
-  return new Set(some.map(({ cells }) => thingOfRow(naming, cells))).size < 2 ? [] : naming;
+  return new Set(some.map((row) => thingOfRow(naming, row))).size < 2 ? [] : naming;
 }
 
 /** In how many lines a column names a thing; 0 where it does not in most of them. */

@@ -68,9 +68,11 @@ export function recordsOfFile(file: string, text: string, most: number): TextRec
 /** The records of a text without quotes: its lines. */
 function plainRecords(file: string, body: string, separator: string, most: number, firstLine: number): TextRow[] {
   if (body === "") return [];
+  // the last line end closes the last record, and begins none
+  const end = body.endsWith("\n") ? body.length - 1 : body.length;
   const parting = separator.charCodeAt(0);
   // counted first: a list that grows is moved again and again, and large ones never stay where they are made
-  const size = countCells(body, parting, most);
+  const size = countCells(body, end, parting, most);
   const numbers = new Int32Array(size.cells);
   const starts = new Int32Array(size.records + 1);
   const columns: ColumnTexts[] = [];
@@ -79,7 +81,7 @@ function plainRecords(file: string, body: string, separator: string, most: numbe
   let cell = 0;
   let hash = 0;
   for (let record = 0, at = 0, from = 0, column = 0; record < size.records; at++) {
-    const code = at === body.length ? LINE_FEED : body.charCodeAt(at);
+    const code = at === end ? LINE_FEED : body.charCodeAt(at);
     if (code !== parting && code !== LINE_FEED) {
       hash = mixed(hash, code);
       continue;
@@ -101,11 +103,11 @@ function plainRecords(file: string, body: string, separator: string, most: numbe
 }
 
 /** How many records a text has, and cells in them, as far as they are read. */
-function countCells(body: string, parting: number, most: number): { records: number; cells: number } {
+function countCells(body: string, end: number, parting: number, most: number): { records: number; cells: number } {
   let records = 0;
   let cells = 0;
-  for (let at = 0; at <= body.length && records < most; at++) {
-    const code = at === body.length ? LINE_FEED : body.charCodeAt(at);
+  for (let at = 0; at <= end && records < most; at++) {
+    const code = at === end ? LINE_FEED : body.charCodeAt(at);
     if (code !== parting && code !== LINE_FEED) continue;
     cells++;
     if (code === LINE_FEED) records++;

@@ -40,10 +40,16 @@ export class TextRow implements Source {
   }
 
   at(column: number): string | undefined {
-    const { firstLine, starts, numbers, columns } = this.#text;
+    const number = this.numberAt(column);
+    return number === -1 ? undefined : this.#text.columns[column]?.texts[number];
+  }
+
+  /** The number of a cell's text in its column: the same where the texts are; -1 beyond the record's end. */
+  numberAt(column: number): number {
+    const { firstLine, starts, numbers } = this.#text;
     const record = this.line - firstLine;
     const at = starts[record]! + column;
-    return column >= 0 && at < starts[record + 1]! ? columns[column]?.texts[numbers[at]!] : undefined;
+    return column >= 0 && at < starts[record + 1]! ? numbers[at]! : -1;
   }
 
   /** A list of its own at each call. */

@@ -1,4 +1,4 @@
-import type { Cell } from "../grid.ts";
+import { type Cell, cellAt, type GridRow } from "../grid.ts";
 import { unguardText } from "./formula-guard.ts";
 
 /** Words that stand for an empty cell. */
@@ -28,6 +28,6 @@ export function meansEmpty(text: string): boolean {
 }
 
 /** True where one of a record's cells in these columns (0-based) holds something. */
-export function fillsOne(columns: readonly number[], cells: readonly Cell[]): boolean {
-  return columns.some((column) => !meansEmpty(cellText(cells[column] ?? null)));
+export function fillsOne(columns: readonly number[], record: GridRow): boolean {
+  return columns.some((column) => !meansEmpty(cellText(cellAt(record, column) ?? null)));
 }

@@ -1,4 +1,4 @@
-import type { Cell } from "../grid.ts";
+import { cellAt, type GridRow } from "../grid.ts";
 import { cellText } from "../values/cell-text.ts";
 import { headerWords } from "./header-words.ts";
 import { parseHeader } from "./parse-header.ts";
@@ -44,9 +44,9 @@ function thingNamed(text: string): RowThing | null {
 }
 
 /** What a line is about, by the first of some columns (0-based) whose words say it; null where none does. */
-export function thingOfRow(columns: readonly number[], cells: readonly Cell[]): RowThing | null {
+export function thingOfRow(columns: readonly number[], row: GridRow): RowThing | null {
   for (const column of columns) {
-    const cell = cells[column];
+    const cell = cellAt(row, column);
     const thing = typeof cell === "string" ? rowThing(cellText(cell)) : null;
     if (thing !== null) return thing;
   }
