@@ -7,6 +7,7 @@ import { cellText, fillsOne } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
 import { Problem } from "../values/problem.ts";
 import { readCell } from "../values/read-cell.ts";
+import { blankRow } from "./blank-row.ts";
 import { type CountingColumns, countingColumns } from "./counting-columns.ts";
 import type { FieldReader, ReadOptions } from "./field-reader.ts";
 import type { Filled } from "./filled.ts";
@@ -40,9 +41,8 @@ export function rowPlan(
   options: ReadOptions,
   log: FindingLog,
 ): RowPlan {
-  const template: Record<string, unknown> = {};
+  const template = { ...blankRow(output.sheet) };
   let refused: Filled | null = null;
-  for (const { field } of output.sheet.columns) template[field] = null;
   for (const [field, text] of Object.entries(output.implied)) {
     const spec = output.sheet.columns.find((column) => column.field === field) as ColumnSpec;
     const value = readCell(text, spec, { asOf: options.asOf, order: options.dateOrder, mark: ".", headerUnit: "" });
@@ -50,8 +50,6 @@ export function rowPlan(
     else template[field] = value;
     if (output.fromHeading?.includes(field) && refused === null) noteHeading(text, spec, table, log);
   }
-  // The place of the source is kept from the start: an object that grows later is many times dearer to make.
-  template.source = null;
   const date =
     output.sheet.kind === "runtime_tests" ? output.fields.find(({ spec }) => spec.field === "date") : undefined;
   const counting = countingColumns(table, output);
@@ -59,9 +57,7 @@ export function rowPlan(
   return {
     output,
     readers,
-    // Parsed, the template holds its fields itself. Grown field by field it would keep most of them in a list beside it,
-    // and so would every row made of it.
-    template: JSON.parse(JSON.stringify(template)) as RowPlan["template"],
+    template,
     refused,
     own: table.outputs.filter(({ beside }) => !beside).length === 1 && !output.beside ? null : output.own,
     counting,

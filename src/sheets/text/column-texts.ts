@@ -1,5 +1,8 @@
-/** Texts that a column is judged by, and the share of them that must have stood there before. */
-const TEXTS_TO_JUDGE_BY = 1000;
+/**
+ * Texts that a column is judged by, and the share of them that must have stood there before. Sheets list one item at every
+ * place before the next item, so that a long list of places comes again late.
+ */
+const TEXTS_TO_JUDGE_BY = 8000;
 const SHARE_REPEATED = 0.5;
 /** Different texts looked up at the most, so that memory stays bounded. */
 const MOST_KEPT = 20_000;

@@ -43,7 +43,7 @@ export function recordsOfFile(file: string, text: string, most: number): TextRec
   if (!body.includes('"'))
     return { rows: plainRecords(file, body, separator, most, 1 + skippedLines), separator, openQuotes };
   let line = 1 + skippedLines;
-  let rest = body;
+  let rest = body.slice(0, endOfRecords(body));
   while (rest !== "") {
     const { data, errors } = quotedRecords(rest, separator, most - rows.length);
     const open = errors.find(({ code }) => code === "MissingQuotes")?.row;
@@ -68,8 +68,7 @@ export function recordsOfFile(file: string, text: string, most: number): TextRec
 /** The records of a text without quotes: its lines. */
 function plainRecords(file: string, body: string, separator: string, most: number, firstLine: number): TextRow[] {
   if (body === "") return [];
-  // the last line end closes the last record, and begins none
-  const end = body.endsWith("\n") ? body.length - 1 : body.length;
+  const end = endOfRecords(body);
   const parting = separator.charCodeAt(0);
   // counted first: a list that grows is moved again and again, and large ones never stay where they are made
   const size = countCells(body, end, parting, most);
@@ -100,6 +99,11 @@ function plainRecords(file: string, body: string, separator: string, most: numbe
     column = 0;
   }
   return rows;
+}
+
+/** Where a text's last record ends: a line end there closes it and begins none. Source: RFC 4180, section 2, rules 1 and 2. */
+function endOfRecords(body: string): number {
+  return body.endsWith("\n") ? body.length - 1 : body.length;
 }
 
 /** How many records a text has, and cells in them, as far as they are read. */

@@ -113,6 +113,9 @@ it("textRecords: cells that repeat by the thousand, and cells that never do, com
   const { rows } = textRecords(text, 10_000);
   expect(rows.map((row) => row.cells)).toEqual(text.split("\n").map((line) => line.split(",")));
   expect(rows.map((row) => row.line)).toEqual(rows.map((_, at) => at + 1));
-  expect(textRecords(`${text}\n`, 10_000).rows.at(-1)!.cells).toEqual([""]);
+  // Source: RFC 4180, section 2, rule 2: the last record may or may not end in a line break.
+  expect(textRecords(`${text}\n`, 10_000).rows.at(-1)!.cells).toEqual(["last"]);
+  expect(textRecords(`${text}\n\n`, 10_000).rows.at(-1)!.cells).toEqual([""]);
+  expect(textRecords(`"${text}"\n`, 10_000).rows).toHaveLength(1);
   expect(textRecords(text, 7).rows).toHaveLength(7);
 });
