@@ -7,7 +7,6 @@ import { findTables } from "./tables/find-tables.ts";
 import { withTabPlaces } from "./tables/named-places.ts";
 import { tablesSideBySide } from "./tables/side-by-side.ts";
 import type { Table } from "./tables/table.ts";
-import { decodeText } from "./text/decode-text.ts";
 import { recordsOfFile } from "./text/records.ts";
 import { withCorrections } from "./workbook/correct-cells.ts";
 import { openWorkbook } from "./workbook/open-workbook.ts";
@@ -80,8 +79,7 @@ function notOpened(verdict: Exclude<ReturnType<typeof judgeFile>, { kind: "text"
 }
 
 function unpackText({ name, bytes }: SheetFile): UnpackedFile {
-  const { text } = decodeText(bytes);
-  const { rows, separator, openQuotes } = recordsOfFile(name, text, LIMITS.rows + 1);
+  const { rows, separator, openQuotes } = recordsOfFile(name, bytes, LIMITS.rows + 1);
   const code =
     rows.length > LIMITS.rows
       ? "too-many-rows"

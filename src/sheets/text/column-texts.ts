@@ -1,3 +1,5 @@
+import type { CodedText } from "./coded-text.ts";
+
 /**
  * Texts that a column is judged by, and the share of them that must have stood there before. Sheets list one item at every
  * place before the next item, so that a long list of places comes again late.
@@ -20,42 +22,59 @@ export class ColumnTexts {
   #slots = new Int32Array(64).fill(-1);
   /** By number, as long as texts are looked up. */
   readonly #hashes: number[] = [];
+  readonly #starts: number[] = [];
   #kept = 0;
   #asked = 0;
   #looksUp = true;
+  readonly #text: CodedText;
+
+  constructor(text: CodedText) {
+    this.#text = text;
+  }
 
   /**
-   * The number under which a part of a text is found.
+   * The number under which a part of the text is found.
    *
    * @param hash  a number that equal parts have in common
    */
-  numberOf(body: string, from: number, to: number, hash: number): number {
-    if (!this.#looksUp) return this.texts.push(body.slice(from, to)) - 1;
+  numberOf(from: number, to: number, hash: number): number {
+    if (!this.#looksUp) return this.texts.push(this.#text.slice(from, to)) - 1;
     this.#asked++;
     const last = this.#slots.length - 1;
     let slot = slotOf(hash) & last;
     for (let looks = 0; looks < MOST_LOOKS; looks++) {
       const number = this.#slots[slot]!;
-      if (number === -1) return this.#keep(body.slice(from, to), slot, hash);
-      if (this.#hashes[number] === hash && isPart(this.texts[number]!, body, from, to)) return number;
+      if (number === -1) return this.#keep(from, to, slot, hash);
+      if (this.#hashes[number] === hash && this.#isAt(number, from, to)) return number;
       slot = (slot + 1) & last;
     }
-    return this.#add(body.slice(from, to), hash);
+    return this.#add(from, to, hash);
   }
 
-  #add(text: string, hash: number): number {
+  #add(from: number, to: number, hash: number): number {
     this.#hashes.push(hash);
-    return this.texts.push(text) - 1;
+    this.#starts.push(from);
+    return this.texts.push(this.#text.slice(from, to)) - 1;
   }
 
-  #keep(text: string, slot: number, hash: number): number {
-    const number = this.#add(text, hash);
+  #keep(from: number, to: number, slot: number, hash: number): number {
+    const number = this.#add(from, to, hash);
     if (this.#kept >= MOST_KEPT) return number;
     this.#slots[slot] = number;
     this.#kept++;
     if (this.#asked >= TEXTS_TO_JUDGE_BY && this.#kept > this.#asked * (1 - SHARE_REPEATED)) this.#looksUp = false;
     else if (2 * this.#kept > this.#slots.length) this.#widen();
     return number;
+  }
+
+  /** True where the part is the text of a number. */
+  #isAt(number: number, from: number, to: number): boolean {
+    const length = to - from;
+    if (this.texts[number]!.length !== length) return false;
+    const { codes } = this.#text;
+    const start = this.#starts[number]!;
+    for (let at = 0; at < length; at++) if (codes[start + at] !== codes[from + at]) return false;
+    return true;
   }
 
   #widen(): void {
@@ -74,10 +93,4 @@ export class ColumnTexts {
 /** A sum's high digits tell texts apart as well as its low ones. */
 function slotOf(hash: number): number {
   return hash ^ (hash >>> 16);
-}
-
-function isPart(text: string, body: string, from: number, to: number): boolean {
-  if (text.length !== to - from) return false;
-  for (let at = 0; at < text.length; at++) if (text.charCodeAt(at) !== body.charCodeAt(from + at)) return false;
-  return true;
 }

@@ -1,9 +1,8 @@
 import Papa from "papaparse";
-import { mixed } from "../../maths/mixed.ts";
 import type { GridRow } from "../grid.ts";
-import { LIMITS } from "../limits.ts";
-import { ColumnTexts } from "./column-texts.ts";
-import { TextRow } from "./text-row.ts";
+import { CodedText, plainAscii } from "./coded-text.ts";
+import { decodeText } from "./decode-text.ts";
+import { plainRecords } from "./plain-records.ts";
 
 /** Separators that are tried, in order of preference. */
 const SEPARATORS = [",", ";", "\t", "|"] as const;
@@ -11,8 +10,6 @@ const SEPARATORS = [",", ";", "\t", "|"] as const;
 /** Records and characters that are enough to tell the separator by. */
 const PREVIEW_RECORDS = 60;
 const PREVIEW_CHARACTERS = 65_536;
-
-const LINE_FEED = 10;
 
 /** Lines with a quote that never closes that are mended one by one; in a file of more, quotes mean nothing. */
 const MOST_REPAIRS = 20;
@@ -23,7 +20,7 @@ const MOST_REPAIRS = 20;
  * @param most  how many records are read at most
  */
 export function textRecords(text: string, most: number): TextRecords {
-  const { rows, separator, openQuotes } = recordsOfFile("", text, most);
+  const { rows, separator, openQuotes } = recordsOfText("", text, most);
   return { rows: rows.map(({ line, cells }) => ({ line, cells })), separator, openQuotes };
 }
 
@@ -34,27 +31,36 @@ interface TextRecords {
   openQuotes: number[];
 }
 
-/** The same of a file, whose records may be sources of what is read from them. */
-export function recordsOfFile(file: string, text: string, most: number): TextRecords {
-  const { body, separator: said, skippedLines } = withoutSepLine(withPlainLineEnds(text));
-  const separator = said ?? guessSeparator(body);
-  const rows: GridRow[] = [];
+/** The same of a file's bytes. Its records may be sources of what is read from them. */
+export function recordsOfFile(file: string, bytes: Uint8Array, most: number): TextRecords {
+  const ascii = plainAscii(bytes);
+  if (ascii === null) return recordsOfText(file, decodeText(bytes).text, most);
+  const text = CodedText.ofAscii(ascii);
+  const head = headOf(text.slice(0, PREVIEW_CHARACTERS));
+  const rows = plainRecords(file, text, head.start, head.firstLine, head.separator, most);
+  return { rows, separator: head.separator, openQuotes: [] };
+}
+
+function recordsOfText(file: string, whole: string, most: number): TextRecords {
+  const text = withPlainLineEnds(whole);
+  const { separator, start, firstLine } = headOf(text.slice(0, PREVIEW_CHARACTERS));
   const openQuotes: number[] = [];
-  if (!body.includes('"'))
-    return { rows: plainRecords(file, body, separator, most, 1 + skippedLines), separator, openQuotes };
-  let line = 1 + skippedLines;
-  let rest = body.slice(0, endOfRecords(body));
+  if (!text.includes('"'))
+    return { rows: plainRecords(file, CodedText.of(text), start, firstLine, separator, most), separator, openQuotes };
+  const rows: GridRow[] = [];
+  let line = firstLine;
+  let rest = text.slice(start, endOfRecords(text));
   while (rest !== "") {
     const { data, errors } = quotedRecords(rest, separator, most - rows.length);
     const open = errors.find(({ code }) => code === "MissingQuotes")?.row;
-    const firstLine = line;
+    const restLine = line;
     for (const cells of open === undefined ? data : data.slice(0, open)) {
       rows.push({ line, cells });
       line += 1 + linesWithin(cells);
     }
     if (open === undefined || rows.length >= most) break;
     // A quote that never closes would swallow all that follows: its line is read as it stands, the rest anew.
-    const from = startOfLine(rest, line - firstLine);
+    const from = startOfLine(rest, line - restLine);
     const end = rest.indexOf("\n", from);
     rows.push({ line, cells: rest.slice(from, end === -1 ? undefined : end).split(separator) });
     openQuotes.push(line);
@@ -65,58 +71,9 @@ export function recordsOfFile(file: string, text: string, most: number): TextRec
   return { rows, separator, openQuotes };
 }
 
-/** The records of a text without quotes: its lines. */
-function plainRecords(file: string, body: string, separator: string, most: number, firstLine: number): TextRow[] {
-  if (body === "") return [];
-  const end = endOfRecords(body);
-  const parting = separator.charCodeAt(0);
-  // counted first: a list that grows is moved again and again, and large ones never stay where they are made
-  const size = countCells(body, end, parting, most);
-  const numbers = new Int32Array(size.cells);
-  const starts = new Int32Array(size.records + 1);
-  const columns: ColumnTexts[] = [];
-  const text = { firstLine, columns, numbers, starts };
-  const rows = new Array<TextRow>(size.records);
-  let cell = 0;
-  let hash = 0;
-  for (let record = 0, at = 0, from = 0, column = 0; record < size.records; at++) {
-    const code = at === end ? LINE_FEED : body.charCodeAt(at);
-    if (code !== parting && code !== LINE_FEED) {
-      hash = mixed(hash, code);
-      continue;
-    }
-    if (column === columns.length && column <= LIMITS.columns) columns.push(new ColumnTexts());
-    // beyond the columns that a sheet may have the file is refused anyway
-    if (column <= LIMITS.columns) numbers[cell] = columns[column]!.numberOf(body, from, at, hash);
-    hash = 0;
-    cell++;
-    column++;
-    from = at + 1;
-    if (code === parting) continue;
-    rows[record] = new TextRow(file, firstLine + record, text);
-    record++;
-    starts[record] = cell;
-    column = 0;
-  }
-  return rows;
-}
-
-/** Where a text's last record ends: a line end there closes it and begins none. Source: RFC 4180, section 2, rules 1 and 2. */
-function endOfRecords(body: string): number {
-  return body.endsWith("\n") ? body.length - 1 : body.length;
-}
-
-/** How many records a text has, and cells in them, as far as they are read. */
-function countCells(body: string, end: number, parting: number, most: number): { records: number; cells: number } {
-  let records = 0;
-  let cells = 0;
-  for (let at = 0; at <= end && records < most; at++) {
-    const code = at === end ? LINE_FEED : body.charCodeAt(at);
-    if (code !== parting && code !== LINE_FEED) continue;
-    cells++;
-    if (code === LINE_FEED) records++;
-  }
-  return { records, cells };
+/** Where a text's last record ends: a line end there closes it and begins none. */
+function endOfRecords(text: string): number {
+  return text.endsWith("\n") ? text.length - 1 : text.length;
 }
 
 /** The records of a text that may hold quotes, and where one of them never closes. */
@@ -148,12 +105,13 @@ function withPlainLineEnds(text: string): string {
   return text.includes("\r") ? text.replace(/\r\n?/g, "\n") : text;
 }
 
-/** A first line `sep=;` names the separator and is no record. */
-function withoutSepLine(text: string): { body: string; separator: string | null; skippedLines: number } {
-  const match = /^"?sep=(.)"?[^\S\n]*(\n|$)/i.exec(text.slice(0, 20));
+/** What a text's first characters tell: its separator, where its records start and on which physical line. */
+function headOf(preview: string): { separator: string; start: number; firstLine: number } {
+  // a first line `sep=;` names the separator and is no record
+  const match = /^"?sep=(.)"?[^\S\n]*(\n|$)/i.exec(preview.slice(0, 20));
   return match
-    ? { body: text.slice(match[0].length), separator: match[1] as string, skippedLines: 1 }
-    : { body: text, separator: null, skippedLines: 0 };
+    ? { separator: match[1] as string, start: match[0].length, firstLine: 2 }
+    : { separator: guessSeparator(preview), start: 0, firstLine: 1 };
 }
 
 /**
