@@ -1,4 +1,4 @@
-import { countText } from "./count-text.ts";
+import { type CellType, expectedOf, NO_BOUND } from "./expected-cell.ts";
 import { type Fleet, ITEM_KINDS, RETIRED_BECAUSE, USE_REASONS } from "./rows.ts";
 
 /** The kinds of sheet, by the name that people see. */
@@ -13,20 +13,6 @@ export type SheetKind =
   | "routine"
   | "suppliers"
   | "policy";
-
-/** How a cell is read. */
-export type CellType =
-  | "text"
-  | "date"
-  | "number"
-  | "whole"
-  | "percent"
-  | "share"
-  | "yes-no"
-  | "choice"
-  | "list"
-  | "money"
-  | "breaks";
 
 /** The unit in which a number is kept; other units of its kind are converted on reading. */
 export type Unit = "min" | "Wh" | "Ah" | "W" | "°C" | "days" | "months" | "m" | "units" | "per year" | null;
@@ -74,24 +60,7 @@ export interface SheetSpec {
   oneOf: readonly string[];
 }
 
-/** The largest number in a column without an upper bound of its own. */
-const NO_BOUND = 1e9;
-
 type Rules = Partial<Omit<ColumnSpec, "name" | "field" | "type">>;
-
-const EXPECTS: Record<CellType, string> = {
-  text: "text",
-  date: "a date such as 2027-04-03",
-  number: "a number",
-  whole: "a whole number",
-  percent: "a percentage",
-  share: "a share such as 0.95 or 95 %",
-  "yes-no": "yes or no",
-  choice: "one of the known words",
-  list: "names parted by semicolons",
-  money: "an amount such as 38.50",
-  breaks: "breaks such as 10:38.50; 50:35.00",
-};
 
 const camel = (name: string) => name.replace(/_([a-z])/g, (_, letter: string) => letter.toUpperCase());
 
@@ -108,16 +77,9 @@ function unitOf(name: string): Unit {
   return /quantity|units|minimum_order|per_device/.test(name) ? "units" : null;
 }
 
-/** What is expected of a number, with its bounds: "a whole number from 1 to 120". */
-function boundedNumber(type: CellType, min: number, max: number): string {
-  if (max < NO_BOUND) return `${EXPECTS[type]} from ${countText(min)} to ${countText(max)}`;
-  return `${EXPECTS[type]} ${min > 0 && min < 1 ? "over 0" : `of ${countText(min)} or more`}`;
-}
-
 function column(name: string, type: CellType, rules: Rules = {}): ColumnSpec {
   const min = rules.min ?? (type === "percent" ? 5 : 0);
   const max = rules.max ?? (type === "percent" ? 130 : type === "share" ? 1 : NO_BOUND);
-  const isNumber = type === "number" || type === "whole" || type === "percent";
   return {
     name,
     field: camel(name),
@@ -132,11 +94,7 @@ function column(name: string, type: CellType, rules: Rules = {}): ColumnSpec {
     month: "not-after-as-of",
     notAfterAsOf: false,
     choices: [],
-    expects: rules.choices
-      ? `one of ${rules.choices.join(", ")}`
-      : isNumber
-        ? boundedNumber(type, min, max)
-        : EXPECTS[type],
+    expects: rules.choices ? `one of ${rules.choices.join(", ")}` : expectedOf(type, min, max),
     ...rules,
   };
 }
