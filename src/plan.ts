@@ -1,5 +1,6 @@
 import { monthOfDay } from "./calendar/month.ts";
 import { forecastDemand } from "./demand/forecast-demand.ts";
+import { withNamedItems } from "./fleet/named-items.ts";
 import type { Policy } from "./fleet/policy.ts";
 import { type Remembered, rememberStages } from "./fleet/policy-reads.ts";
 import { forecastPacks } from "./life/forecast-packs.ts";
@@ -25,7 +26,7 @@ import { usableLots } from "./supplies/usable-lots.ts";
  */
 export function makePlan(reading: Reading, policy: Policy, again?: Remembered): Plan {
   const remember = again ?? rememberStages();
-  const { fleet } = reading;
+  const fleet = withNamedItems(reading.fleet);
   const life = remember("life", [fleet], policy, (choices) => forecastPacks(fleet, choices, again));
   const dated = remember("dated", [fleet], policy, (choices) => forecastDatedStock(fleet, choices));
   const demand = remember("demand", [life, dated], policy, (choices) => forecastDemand(choices, life, dated, remember));
@@ -40,7 +41,7 @@ export function makePlan(reading: Reading, policy: Policy, again?: Remembered): 
 
 /** The part of the plan that is about dated stock, for which no pack need be forecast. */
 export function makeDates(reading: Reading, policy: Policy): DatesReport {
-  return assembleDates(reading, policy, forecastDatedStock(reading.fleet, policy));
+  return assembleDates(reading, policy, forecastDatedStock(withNamedItems(reading.fleet), policy));
 }
 
 /**
@@ -48,7 +49,8 @@ export function makeDates(reading: Reading, policy: Policy): DatesReport {
  *
  * @param remember  as of `makePlan`: what a plan has worked out already is not computed anew
  */
-export function makeDatesBehind({ fleet }: Reading, policy: Policy, remember: Remembered): DatesBehind {
+export function makeDatesBehind(reading: Reading, policy: Policy, remember: Remembered): DatesBehind {
+  const fleet = withNamedItems(reading.fleet);
   const dated = remember("dated", [fleet], policy, (choices) => forecastDatedStock(fleet, choices));
   return datesBehind(dated, policy, fleet.routine);
 }

@@ -1,9 +1,9 @@
 import { fitsToMake } from "../fade/fade-items.ts";
 import type { FitTask } from "../fade/kept-fits.ts";
+import { withNamedItems } from "../fleet/named-items.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { Fleet } from "../fleet/rows.ts";
 import { rechargeable } from "./item-limits.ts";
-import { withNamedItems } from "./named-items.ts";
 import { pastFleets } from "./prove/past-fleets.ts";
 import { withoutOldPacks } from "./swapped-packs.ts";
 

@@ -1,5 +1,6 @@
 import { DRAWS } from "../fade/item-fit.ts";
 import { KeptPosteriors } from "../fade/posteriors-by-curve.ts";
+import { unnamedCautions, withNamedItems } from "../fleet/named-items.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Remembered, rememberStages } from "../fleet/policy-reads.ts";
 import { type Fleet, nameKey } from "../fleet/rows.ts";
@@ -10,7 +11,6 @@ import { fadeCautions } from "./fade-cautions.ts";
 import { failureCautions } from "./failure-cautions.ts";
 import { declineOf, type ItemLife, type ItemLives, newPackOf } from "./item-life.ts";
 import { leftOutFindings } from "./left-out-findings.ts";
-import { unnamedCautions, withNamedItems } from "./named-items.ts";
 import { newPackChances } from "./new-pack.ts";
 import { type PackCase, packLife } from "./pack-life.ts";
 import { readingFindings, swapFindings } from "./reading-findings.ts";

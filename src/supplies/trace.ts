@@ -1,6 +1,7 @@
 import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { type ItemBook, itemBook } from "../fleet/item-book.ts";
+import { withNamedItems } from "../fleet/named-items.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type DatedStockRow, type Fleet, nameKey, type OnOrderRow, type PackRow } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
@@ -68,7 +69,8 @@ export interface Trace {
  *
  * @param ids  one or a recall notice's list; blank ones are skipped
  */
-export function traceIds(fleet: Fleet, policy: Policy, ids: readonly string[]): Trace {
+export function traceIds(sheets: Fleet, policy: Policy, ids: readonly string[]): Trace {
+  const fleet = withNamedItems(sheets);
   const book = itemBook(fleet);
   const takes = whoTakes(fleet, book, policy.asOf);
   const wanted = ids.map((id) => id.trim()).filter((id) => id !== "");

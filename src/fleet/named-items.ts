@@ -1,13 +1,13 @@
-import type { Fleet } from "../fleet/rows.ts";
+import type { Fleet } from "./rows.ts";
 
-/** The name under which packs without an item are forecast. */
+/** The name under which packs without an item are forecast and bought. */
 const UNNAMED_ITEM = "unnamed pack";
 
 const named = new WeakMap<Fleet, Fleet>();
 
 /**
  * The fleet with a name for every pack's item: a sheet of serial numbers and dates often names none, and its packs
- * are then forecast as one kind. The same fleet gives the same answer, so that what hangs on it is kept.
+ * are then one kind in all that follows. The same fleet gives the same answer, so that what hangs on it is kept.
  */
 export function withNamedItems(fleet: Fleet): Fleet {
   if (fleet.packs.every((pack) => pack.item !== null)) return fleet;
@@ -21,7 +21,7 @@ export function withNamedItems(fleet: Fleet): Fleet {
 
 /** What to say where packs have no item. */
 export function unnamedCautions(fleet: Fleet): string[] {
-  const count = fleet.packs.filter((pack) => pack.item === null).length;
+  const count = fleet.packs.filter(({ item }) => item === null || item === UNNAMED_ITEM).length;
   if (count === 0) return [];
   const packs = count === 1 ? "1 pack has no item" : `${count} packs have no item`;
   return [
