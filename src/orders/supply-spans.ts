@@ -50,15 +50,20 @@ export function supplySpans(
   demand: ItemDemand,
   soonest: Day,
 ): SupplySpan[] {
-  const spans: SupplySpan[] = [];
+  // thousands of units come down to few spans, which are gone through again and again
+  const spans = new Map<number, SupplySpan>();
   for (const { quantity, availableFrom, usableUntil } of lots) {
     let from = 0;
     if (availableFrom > soonest) while (needDay(policy, demand.from, from) < availableFrom) from++;
     let to = demand.months - 1;
     while (to >= from && usableUntil !== null && needDay(policy, demand.from, to) > usableUntil) to--;
-    if (quantity > 0 && from <= to) spans.push({ from, to, units: quantity });
+    if (quantity <= 0 || from > to) continue;
+    const key = from * demand.months + to;
+    const span = spans.get(key);
+    if (span) span.units += quantity;
+    else spans.set(key, { from, to, units: quantity });
   }
-  return spans;
+  return [...spans.values()];
 }
 
 /** A copy of supply that can be used up, in the order in which it lapses. */
