@@ -12,6 +12,9 @@ interface PlanWithReading {
   problems: PolicyProblem[];
 }
 
+// So many packs are handed over in well under a frame's time or two.
+const PORTION = 200;
+
 /** What the engine handed over before, with the marks by which it knows it again. */
 const kept = {
   packsMark: "",
@@ -32,9 +35,10 @@ export async function askPlan(how: { choices: PolicyChoice[]; today: number }): 
   const { behind, problems } = answer;
   if (answer.plan === null) return { plan: null, reading, readings, behind, problems };
   if (answer.packsMark !== kept.packsMark) {
-    const packs: Plan["packs"] = [];
-    while (packs.length < answer.packs) packs.push(...(await ask("packs", { from: packs.length })));
-    Object.assign(kept, { packs, packsMark: answer.packsMark });
+    // asked for all at once, so that one is taken over while the next is handed over
+    const froms = Array.from({ length: Math.ceil(answer.packs / PORTION) }, (_, at) => at * PORTION);
+    const portions = await Promise.all(froms.map((from) => ask("packs", { from, to: from + PORTION })));
+    Object.assign(kept, { packs: portions.flat(), packsMark: answer.packsMark });
   }
   return { plan: { ...answer.plan, packs: kept.packs }, reading, readings, behind, problems };
 }

@@ -57,8 +57,8 @@ export interface Asks {
   adopt: { ask: { plan: Plan; reading: Reading }; answer: Drawn };
   /** `readingMark` is of the reading that the page has. */
   replan: { ask: { choices: PolicyChoice[]; today: number; readingMark: string }; answer: Planned };
-  /** Some packs of the plan, from one on. */
-  packs: { ask: { from: number }; answer: Plan["packs"] };
+  /** Some packs of the plan, from one to before another. */
+  packs: { ask: { from: number; to: number }; answer: Plan["packs"] };
   /** The choices in files that hold nothing but policy sheets; null where they hold more. */
   choicesIn: { ask: { files: SheetFile[]; today: number }; answer: PolicyChoice[] | null };
   /** How the columns are read now, as a columns file, with examples of what they hold. */

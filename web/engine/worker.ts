@@ -133,7 +133,7 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     return correctRow(sheet, row, changes);
   },
   replan: async (ask) => planNow(ask.choices, ask.today, ask.readingMark),
-  packs: async ({ from }) => plan?.packs.slice(from, from + PORTION) ?? [],
+  packs: async ({ from, to }) => plan?.packs.slice(from, to) ?? [],
   write: async (ask) => contentOf(ask.file),
   carry: async ({ engine }) => {
     carryEngine(engine);
@@ -161,7 +161,10 @@ async function planNow(choices: PolicyChoice[], today: number, readingMark: stri
   const whole = reading.inputs.length > 0 && reading.refused.length === 0;
   if (whole) {
     self.postMessage({ began: "life" } satisfies Began);
-    await fitInWorkers(() => fitsToPlan(reading.fleet, policy));
+    // to find that every fit is at hand takes its time, too
+    await stages("fits ahead", [reading.fleet], policy, (choices) =>
+      fitInWorkers(() => fitsToPlan(reading.fleet, choices)),
+    );
   }
   plan = whole ? makePlan(reading, policy, toldStages) : null;
   const mark = markOf(reading);
@@ -185,9 +188,6 @@ function markOf(thing: object): string {
   marks.set(thing, mark);
   return mark;
 }
-
-// So many packs are handed over in well under a frame's time or two.
-const PORTION = 200;
 
 // Only decides how a failed test bounds the capacity, which is not drawn.
 const ANY_THRESHOLD = 0.8;
