@@ -122,6 +122,9 @@ const OF_THE_DEVICE = /^(serial|id|install|made|retired|type|category)$/;
 /** A device called a unit: where another column names the device, the unit is its vehicle or ward. */
 const UNIT = /^((id|name|serial) )?unit$/;
 
+/** The share of dates below pads from which words among them ("expired") stand for dates too. */
+const SOME_DATES = 0.3;
+
 /** True where devices or pads stand in the line beside what else names its thing: a register, not one thing's list. */
 function isRegister(views: readonly ColumnView[]): boolean {
   const supplies = (things: string) =>
@@ -131,7 +134,7 @@ function isRegister(views: readonly ColumnView[]): boolean {
   );
   const withPads = views.some(
     ({ things, meaning, profile }) =>
-      supplies(things) && (meaning.says.includes("expiry") || (meaning.says === "" && profile.dates > 0.5)),
+      supplies(things) && (meaning.says.includes("expiry") || (meaning.says === "" && profile.dates > SOME_DATES)),
   );
   // a device goes by a number of its own that stands before all else, whatever it is called
   const named = views.find(({ things, meaning: { says } }) => things !== "" || NAMES_ONE.test(says) || UNIT.test(says));

@@ -6,6 +6,7 @@ import { assign } from "./assign.ts";
 import { unclearCounts } from "./counted-things.ts";
 import { withOneItem } from "./dated-batteries.ts";
 import { datedOutputs } from "./dated-columns.ts";
+import { withDevicesOfPlaces } from "./devices-of-places.ts";
 import { groupOutputs, impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
 import { impliedByPrice } from "./implied-by-price.ts";
@@ -45,6 +46,7 @@ const SETTLED_BY: readonly ((outputs: Output[], views: readonly ColumnView[]) =>
   withUndatedResult,
   withOneItem,
   withVehiclesAtSites,
+  withDevicesOfPlaces,
 ];
 
 /** The best reading of a header's columns; the tied readings where two are as good; nothing where none fits. */

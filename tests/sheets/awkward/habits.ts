@@ -171,4 +171,35 @@ AED-2,L101,30/06/2026,L200,30/11/2028,15/05/2026,jk
     rows: { dated_stock: [{ item: "Elektroden Erwachsene", quantity: 2 }] },
     unread: ["Pos", "Soll"],
   },
+  {
+    name: "devices named by where they are alone, and a remark of a low battery",
+    text: "AED location,Pads expiry,Battery expiry,Comments\nMain hall,31/08/2026,31/01/2028,Pads ordered\nPool,31/08/2027,31/01/2026,BATTERY LOW\n",
+    rows: {
+      devices: [{ device: "Main hall" }, { device: "Pool" }],
+      dated_stock: [
+        { item: "Pads", expiry: "2026-08-31", place: "Main hall" },
+        { item: "Battery", expiry: "2028-01-31", place: "Main hall" },
+        { item: "Pads", expiry: "2027-08-31", place: "Pool" },
+        { item: "Battery", expiry: "2026-01-31", place: "Pool" },
+      ],
+    },
+    findings: ["fault-unread"],
+    unread: ["Comments"],
+  },
+  {
+    name: "a register whose devices share their model, German, with a line break and a date gone by in words",
+    text: 'Standort;Gerät;S/N;Elektroden (Erw.);Batterie\n"Rathaus\nEG";M5;A-1;31.03.27;30.06.28\nBad;M5;A-2;abgelaufen;30.06.28\n',
+    rows: {
+      devices: [
+        { device: "A-1", type: "M5" },
+        { device: "A-2", type: "M5", site: "Bad" },
+      ],
+      dated_stock: [
+        { item: "Elektroden Erw", expiry: "2027-03-31", place: "A-1" },
+        { item: "Batterie", expiry: "2028-06-30", place: "A-1" },
+        { item: "Batterie", expiry: "2028-06-30", place: "A-2" },
+      ],
+    },
+    findings: ["date-unreadable"],
+  },
 ];
