@@ -1,4 +1,5 @@
 import { type ColumnSpec, type SheetKind, sheetSpec } from "../../fleet/columns.ts";
+import { parseHeader } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import { fieldSource, sharedField } from "./field-source.ts";
 import { fieldsIn, type Group } from "./group-fields.ts";
@@ -118,9 +119,12 @@ function deviceOfItsBattery(
   views: readonly ColumnView[],
   [main]: readonly Output[],
 ): FieldSource | null {
-  const others = views.some(
-    (view) => view.things === "battery" && /serial|\bid\b/.test(view.meaning.says) && !group.views.includes(view),
-  );
+  const others = views.some((view) => {
+    // as the heading has it, since a column that counts things says no more of them
+    const { things, says } = parseHeader(view.name);
+    const several = says === "quantity" || (/serial|\bid\b/.test(says) && !group.views.includes(view));
+    return things === "battery" && several;
+  });
   // one with an expiry is followed as dated stock
   const alone =
     group.views.every(({ index, variant, meaning }) => index === null && variant === "" && meaning.says !== "expiry") &&

@@ -39,7 +39,9 @@ function bonus(output: Output | null, views: readonly ColumnView[]): number {
   const has = (field: string) => fields.some(({ spec }) => spec.field === field);
   const required = fields.filter(({ spec }) => spec.required).length * REQUIRED_POINTS;
   const unlikely: Partial<Record<SheetKind, boolean>> = {
-    on_order: (!has("order") && !has("arrives") && !has("supplier")) || (has("expiry") && liesSomewhere(views)),
+    on_order:
+      (!has("order") && !has("arrives") && !has("supplier")) ||
+      (has("expiry") && (liesSomewhere(views) || countsStock(output, views))),
     catalogue:
       fields.length < 2 ||
       comesAgain("item", fields, views) ||
@@ -67,6 +69,14 @@ function comesAgain(field: string, fields: Output["fields"], views: readonly Col
   const column = fields.find(({ spec }) => spec.field === field)?.columns[0];
   const profile = views.find((view) => view.column === column)?.profile;
   return profile !== undefined && profile.filled > 2 && profile.distinct < MOSTLY_ONCE;
+}
+
+const ON_HAND = /\b(on hand|in stock|qoh|stock)\b/i;
+
+/** True where the quantity is headed as what is there. */
+function countsStock({ fields }: Output, views: readonly ColumnView[]): boolean {
+  const column = fields.find(({ spec }) => spec.field === "quantity")?.columns[0];
+  return views.some((view) => view.column === column && ON_HAND.test(view.name));
 }
 
 /** True where a column says where things are, or their lot: what has an expiry besides is stock, whoever delivered it for how much. */

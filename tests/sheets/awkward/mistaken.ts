@@ -155,4 +155,27 @@ E-1,Lobby,2023-02-23,2028-02
     rows: { packs: [], dated_stock: [{ item: "Battery", expiry: "2028-02-29", place: "E-1" }] },
     unread: ["Battery installed"],
   },
+  {
+    name: "stock with what is to be ordered, which is not ordered",
+    text: `Item,Expiry,On hand,Min,Max,To order
+Adult pads,2027-05-31,4,6,10,6
+Gel,2027-06-30,2,4,6,4
+`,
+    rows: {
+      on_order: [],
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-05-31", quantity: 4 },
+        { item: "Gel", expiry: "2027-06-30", quantity: 2 },
+      ],
+    },
+    unread: ["Min", "Max", "To order"],
+  },
+  {
+    name: "devices with two batteries each that have no numbers, which are not one",
+    text: `Equipment no,Battery qty,Battery P/N,Battery changed
+E-1,2,PK-42,2021-02-23
+`,
+    rows: { devices: [{ device: "E-1" }], packs: [] },
+    unread: ["Battery qty", "Battery P/N", "Battery changed"],
+  },
 ];
