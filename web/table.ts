@@ -32,8 +32,8 @@ export interface TableSpec<Row> {
 
 // So few rows are kept on one printed page.
 const SHORT = 12;
-// So many rows are made within a frame or two.
-const PORTION = 100;
+// So many rows are made and laid out within a frame or two.
+const PORTION = 50;
 
 /** A table that sorts by its headers and scrolls sideways by itself where the page is narrow. */
 export function table<Row>(spec: TableSpec<Row>): HTMLElement {
