@@ -171,9 +171,14 @@ function unitsCarried(
     const device = row.place === null ? -1 : deviceAt(row.place);
     if (device !== -1 && !isPack(row)) ofItem(row.item)[device]! += row.quantity;
   }
-  const held = (byDevice: readonly number[]) =>
-    byDevice.flatMap((units, device) => (units === 0 ? [] : [[keys[device]!, units] as const]));
-  return new Map([...counts].map(([item, byDevice]) => [item, new Map(held(byDevice))]));
+  const held = (byDevice: readonly number[]) => {
+    const found = new Map<string, number>();
+    byDevice.forEach((units, device) => {
+      if (units !== 0) found.set(keys[device]!, units);
+    });
+    return found;
+  };
+  return new Map([...counts].map(([item, byDevice]) => [item, held(byDevice)]));
 }
 
 function likeness(device: DeviceRow): string {

@@ -2,6 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import type { Finding } from "../fleet/finding.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { Fleet } from "../fleet/rows.ts";
+import { orderOf } from "../maths/order-of.ts";
 import { unitsServed } from "./chance-served.ts";
 import { usedByDay } from "./chance-used.ts";
 import { crowdedMonths } from "./crowded-months.ts";
@@ -77,7 +78,11 @@ function shareInstalled({ use, places }: ItemPlaces, asOf: Day): void {
   const unitsPerUse = use?.unitsPerUse ?? UNIT_USES;
   for (const place of places) {
     if (place.use === null && place.routinePerYear === 0) continue;
-    const here = place.stock.filter(({ row, swapBy }) => swapBy >= asOf && row.held === null && row.quantity > 0);
+    const here: StockUnit[] = [];
+    for (const unit of place.stock) {
+      const { row, swapBy } = unit;
+      if (swapBy >= asOf && row.held === null && row.quantity > 0) here.push(unit);
+    }
     if (here.length > 0) shareOut(here, swapDayOf, (days, units) => usedByDay(days, units, place, unitsPerUse));
   }
 }
@@ -116,31 +121,33 @@ function knownNeeds(place: ItemPlace, end: number, onShelves: number, { asOf }: 
 }
 
 /**
- * Gives each row the mean chance of its units. Puts the rows in the order of their last days.
+ * Gives each row the mean chance of its units.
  *
  * @param usedOf  units used of those of each last day, given the days, ascending, and the units of each
  */
 function shareOut(
-  rows: StockUnit[],
+  rows: readonly StockUnit[],
   lastDay: (unit: StockUnit) => Day,
   usedOf: (days: readonly Day[], units: readonly number[]) => readonly number[],
 ): void {
-  rows.sort((a, b) => lastDay(a) - lastDay(b));
+  const lastDays = rows.map(lastDay);
+  const order = orderOf(lastDays);
   const days: Day[] = [];
   const units: number[] = [];
-  for (const unit of rows) {
-    const day = lastDay(unit);
-    if (days[days.length - 1] === day) units[units.length - 1]! += unit.row.quantity;
+  for (let at = 0; at < order.length; at++) {
+    const day = lastDays[order[at]!]!;
+    const { quantity } = rows[order[at]!]!.row;
+    if (days[days.length - 1] === day) units[units.length - 1]! += quantity;
     else {
       days.push(day);
-      units.push(unit.row.quantity);
+      units.push(quantity);
     }
   }
   const used = usedOf(days, units);
   // rows of one last day are alike: each gets the mean of all their units, whatever the order of rows
-  let at = 0;
-  for (const unit of rows) {
-    if (days[at] !== lastDay(unit)) at++;
-    unit.chanceUsed = units[at] === 0 ? 0 : used[at]! / units[at]!;
+  let run = 0;
+  for (let at = 0; at < order.length; at++) {
+    if (days[run] !== lastDays[order[at]!]) run++;
+    rows[order[at]!]!.chanceUsed = units[run] === 0 ? 0 : used[run]! / units[run]!;
   }
 }

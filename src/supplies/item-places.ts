@@ -40,8 +40,7 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
   const { from, uses } = usesByItem(fleet, book, policy);
   const packItems = new Set(fleet.packs.flatMap((pack) => (pack.item === null ? [] : [book.find(pack.item).key])));
   const stock = stockUnits(fleet, book, takes, policy);
-  const isPack = listedAsPack(fleet);
-  const stockOf = stockByItem(stock.filter(({ row }) => !isPack(row)));
+  const stockOf = stockByItem(stock, listedAsPack(fleet));
   const routine = groupBy(
     fleet.routine.filter((row) => row.item !== null),
     (row) => book.find(row.item!).key,
@@ -68,14 +67,22 @@ interface StockOfItem {
   installedAt: Map<string, StockUnit[]>;
 }
 
-/** Stock by item key. */
-function stockByItem(stock: readonly StockUnit[]): Map<string, StockOfItem> {
+/** Stock by item key, without rows that are packs. */
+function stockByItem(
+  stock: readonly StockUnit[],
+  isPack: (row: StockUnit["row"]) => boolean,
+): Map<string, StockOfItem> {
   const found = new Map<string, StockOfItem>();
-  for (const unit of stock) {
-    let ofItem = found.get(unit.item.key);
-    if (!ofItem) {
-      ofItem = { all: [], installedAt: new Map() };
-      found.set(unit.item.key, ofItem);
+  // rows of one item mostly stand together
+  let ofItem: StockOfItem = { all: [], installedAt: new Map() };
+  let last: Item | null = null;
+  for (let at = 0; at < stock.length; at++) {
+    const unit = stock[at]!;
+    if (isPack(unit.row)) continue;
+    if (unit.item !== last) {
+      last = unit.item;
+      ofItem = found.get(last.key) ?? { all: [], installedAt: new Map() };
+      found.set(last.key, ofItem);
     }
     ofItem.all.push(unit);
     if (!unit.installed) continue;

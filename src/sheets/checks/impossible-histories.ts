@@ -30,8 +30,11 @@ const WORDS: Record<string, string> = {
 /** Findings for rows whose own dates come in an order that cannot be. */
 export function findDatesOutOfOrder(byKind: Kinds, log: FindingLog): void {
   for (const [kind, pairs] of Object.entries(IN_ORDER)) {
-    for (const { values } of byKind.get(kind) ?? []) {
-      for (const pair of pairs) {
+    const entries = byKind.get(kind) ?? [];
+    for (let at = 0; at < entries.length; at++) {
+      const { values } = entries[at]!;
+      for (let p = 0; p < pairs.length; p++) {
+        const pair = pairs[p]!;
         const before = values[pair[0]];
         if (typeof before !== "number") continue;
         const after = values[pair[1]];

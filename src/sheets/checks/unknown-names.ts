@@ -28,15 +28,22 @@ function check(
   if (list.length === 0) return;
   const known = new Map(list.map(({ values }) => [nameKey(String(values[listField])), String(values[listField])]));
   const judged = new Map<string, boolean>();
-  for (const { values } of byKind.get(kind) ?? []) {
+  const entries = byKind.get(kind) ?? [];
+  // rows of one name mostly stand together
+  let lastKnown: unknown = null;
+  for (let at = 0; at < entries.length; at++) {
+    const { values } = entries[at]!;
     const name = values[field];
-    if (typeof name !== "string") continue;
+    if (typeof name !== "string" || name === lastKnown) continue;
     let isKnown = judged.get(name);
     if (isKnown === undefined) {
       isKnown = known.has(nameKey(name));
       judged.set(name, isKnown);
     }
-    if (isKnown) continue;
+    if (isKnown) {
+      lastKnown = name;
+      continue;
+    }
     const { file, sheet, line } = values.source;
     log.add(
       code,

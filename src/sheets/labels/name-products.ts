@@ -3,7 +3,8 @@ import type { Entry } from "../rows/entry.ts";
 
 /** Gives rows whose item came from a label the catalogue's name for that product, where the catalogue knows it. */
 export function nameProducts(byKind: ReadonlyMap<string, Entry[]>): void {
-  const scanned = (byKind.get("dated_stock") ?? []).filter(({ product }) => product !== null);
+  const scanned: Entry[] = [];
+  for (const entry of byKind.get("dated_stock") ?? []) if (entry.product !== null) scanned.push(entry);
   if (scanned.length === 0) return;
   const names = new Map<string, string>();
   for (const { values } of byKind.get("catalogue") ?? []) {

@@ -29,7 +29,10 @@ export function resolveBoxes(byKind: Map<string, Entry[]>, log: FindingLog): voi
 }
 
 function holdsBoxes(entries: readonly Entry[], fields: readonly string[]): boolean {
-  for (const field of fields) for (const { values } of entries) if (values[field] instanceof Boxes) return true;
+  for (let at = 0; at < entries.length; at++) {
+    const { values } = entries[at]!;
+    for (let f = 0; f < fields.length; f++) if (values[fields[f]!] instanceof Boxes) return true;
+  }
   return false;
 }
 

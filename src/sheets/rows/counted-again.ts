@@ -1,11 +1,11 @@
 import { nameKey } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
-import type { Entry } from "./entry.ts";
+import { type Entry, tablesOf } from "./entry.ts";
 
 /** Findings for a lot that stands at one place in two tables with different quantities: two counts, as of two months' tabs. */
 export function noteCountedAgain(entries: readonly Entry[], where: (entry: Entry) => string, log: FindingLog): void {
   const [first] = entries;
-  if (first?.sheet.kind !== "dated_stock" || entries.every(({ state }) => state === first.state)) return;
+  if (first?.sheet.kind !== "dated_stock" || tablesOf(entries).length === 1) return;
   const before = new Map<string, Entry>();
   for (const entry of entries) {
     const { item, lot, expiry, place, source } = entry.values;

@@ -15,6 +15,18 @@ export interface Entry {
   row: number;
 }
 
+/** The tables of entries that stand table by table, as those of one kind do. */
+export function tablesOf(entries: readonly Entry[]): TableState[] {
+  const found: TableState[] = [];
+  const last = entries.at(-1)?.state;
+  for (let at = 0; at < entries.length; at++) {
+    const { state } = entries[at]!;
+    if (state !== found.at(-1)) found.push(state);
+    if (state === last) break;
+  }
+  return found;
+}
+
 /** Why a record was set aside. */
 interface Reason {
   code: string;

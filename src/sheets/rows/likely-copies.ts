@@ -1,6 +1,6 @@
 import { mixed } from "../../maths/mixed.ts";
 import type { FindingLog } from "../finding-log.ts";
-import type { Entry } from "./entry.ts";
+import { type Entry, tablesOf } from "./entry.ts";
 
 /**
  * Findings for rows without a key that agree in every cell: one thing entered twice, or two of a kind, nobody can tell.
@@ -14,20 +14,20 @@ export function noteLikelyCopies(entries: readonly Entry[], where: (entry: Entry
   const digestOf = new Int32Array(entries.length);
   // a hash table of rows by index, open addressed: a Map of as many numbers is several times dearer
   const slots = new Int32Array(1 << Math.ceil(Math.log2(2 * entries.length + 1))).fill(-1);
-  entries.forEach((entry, row) => {
+  for (let row = 0; row < entries.length; row++) {
+    const entry = entries[row]!;
     const key = digest(entry, read);
     digestOf[row] = key;
-    for (let slot = key & (slots.length - 1); ; slot = (slot + 1) & (slots.length - 1)) {
-      const other = slots[slot]!;
-      if (other === -1) {
-        slots[slot] = row;
-        return;
+    let slot = key & (slots.length - 1);
+    for (let other = slots[slot]!; other !== -1; other = slots[slot]!) {
+      if (digestOf[other] === key && agree(entries[other]!, entry, fields)) {
+        noteCopy(entries[other]!, entry, where, log);
+        break;
       }
-      if (digestOf[other] !== key || !agree(entries[other]!, entry, fields)) continue;
-      noteCopy(entries[other]!, entry, where, log);
-      return;
+      slot = (slot + 1) & (slots.length - 1);
     }
-  });
+    if (slots[slot] === -1) slots[slot] = row;
+  }
 }
 
 function noteCopy(before: Entry, entry: Entry, where: (entry: Entry) => string, log: FindingLog): void {
@@ -45,19 +45,15 @@ function noteCopy(before: Entry, entry: Entry, where: (entry: Entry) => string, 
 /** The fields that a table of these entries reads, or its labels may give; the others tell no rows apart. */
 function fieldsRead(entries: readonly Entry[], fields: readonly string[]): string[] {
   const read = new Set<string>();
-  let last: Entry["state"] | null = null;
-  for (const { state } of entries) {
-    if (state === last) continue;
-    last = state;
-    for (const output of state.table.outputs) for (const { spec } of output.fields) read.add(spec.field);
-  }
+  for (const { table } of tablesOf(entries))
+    for (const output of table.outputs) for (const { spec } of output.fields) read.add(spec.field);
   return read.has("label") ? [...fields] : fields.filter((field) => read.has(field));
 }
 
 /** A number for a row that rows alike have in common, and few others: far cheaper than a text of all its cells. */
 function digest({ values, time }: Entry, fields: readonly string[]): number {
   let sum = numberOf(time);
-  for (const field of fields) sum = mixed(sum, numberOf(values[field]));
+  for (let at = 0; at < fields.length; at++) sum = mixed(sum, numberOf(values[fields[at]!]));
   return sum;
 }
 

@@ -17,7 +17,7 @@ import { noteLikelyCopies } from "./likely-copies.ts";
 export function withoutRepeats(entries: Entry[], log: FindingLog): Entry[] {
   const sheet = entries[0]?.sheet;
   if (!sheet) return [];
-  if (entries.every((entry) => keyOf(entry) === null)) {
+  if (sheet.key.length === 0 || entries.every((entry) => keyOf(entry) === null)) {
     noteLoose(entries, log);
     return entries;
   }

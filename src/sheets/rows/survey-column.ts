@@ -1,6 +1,7 @@
 import type { Day } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
 import { type Cell, cellAt, type GridRow, textsInColumn } from "../grid.ts";
+import { TextRow } from "../text/text-row.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
 import { type DateOrder, readDateText, type WrittenDate } from "../values/date-text.ts";
 import { type DecimalMark, decimalMarkProof } from "../values/number-text.ts";
@@ -55,8 +56,15 @@ function noteDistinct(
   column: number,
   lines: Map<Exclude<Cell, null>, number>,
 ): void {
+  const met: boolean[] = [];
   for (let i = 0; i < rows.length; i++) {
     const row = rows[i] as GridRow;
+    if (row instanceof TextRow) {
+      // each text once, by its number
+      const number = row.numberAt(column);
+      if (number === -1 || met[number]) continue;
+      if (skip.size === 0 || !skip.has(i)) met[number] = true;
+    }
     const cell = cellAt(row, column);
     if (cell === undefined || cell === null || cell === "" || lines.has(cell) || (skip.size > 0 && skip.has(i)))
       continue;

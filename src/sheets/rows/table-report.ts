@@ -10,7 +10,7 @@ export function describeTable({ state, readers }: BuiltTable): ReadTable {
   const { table, live } = state;
   const rows = table.rows.length;
   let used = 0;
-  for (const count of live) if (count > 0) used++;
+  for (let row = 0; row < rows; row++) if (live[row]! > 0) used++;
   return {
     file: table.grid.file,
     sheet: table.grid.sheet,

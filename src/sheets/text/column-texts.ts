@@ -22,7 +22,9 @@ export class ColumnTexts {
   #slots = new Int32Array(64).fill(-1);
   /** By number, as long as texts are looked up. */
   readonly #hashes: number[] = [];
+  /** Where the text of a number stands, so that what is compared lies side by side. */
   readonly #starts: number[] = [];
+  readonly #lengths: number[] = [];
   #kept = 0;
   #asked = 0;
   #looksUp = true;
@@ -54,6 +56,7 @@ export class ColumnTexts {
   #add(from: number, to: number, hash: number): number {
     this.#hashes.push(hash);
     this.#starts.push(from);
+    this.#lengths.push(to - from);
     return this.texts.push(this.#text.slice(from, to)) - 1;
   }
 
@@ -70,7 +73,7 @@ export class ColumnTexts {
   /** True where the part is the text of a number. */
   #isAt(number: number, from: number, to: number): boolean {
     const length = to - from;
-    if (this.texts[number]!.length !== length) return false;
+    if (this.#lengths[number] !== length) return false;
     const { codes } = this.#text;
     const start = this.#starts[number]!;
     for (let at = 0; at < length; at++) if (codes[start + at] !== codes[from + at]) return false;

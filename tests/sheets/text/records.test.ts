@@ -1,6 +1,7 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { decodeText } from "../../../src/sheets/text/decode-text.ts";
-import { textRecords } from "../../../src/sheets/text/records.ts";
+import { recordsOfFile, textRecords } from "../../../src/sheets/text/records.ts";
 
 const cells = (text: string) =>
   textRecords(text, 1000)
@@ -118,4 +119,31 @@ it("textRecords: cells that repeat by the thousand, and cells that never do, com
   expect(textRecords(`${text}\n\n`, 10_000).rows.at(-1)!.cells).toEqual([""]);
   expect(textRecords(`"${text}"\n`, 10_000).rows).toHaveLength(1);
   expect(textRecords(text, 7).rows).toHaveLength(7);
+});
+
+// Bytes of ASCII are compared as they are, and other texts once they are decoded: both part them alike.
+it("recordsOfFile finds in a file's bytes the records of its text", () => {
+  const characters = fc.constantFrom("a", "b", "1", ",", ",", "\n", "\r\n", "\r", ";", "é", '"', " ");
+  fc.assert(
+    fc.property(fc.array(characters, { maxLength: 60 }), (parts) => {
+      const text = parts.join("");
+      const told = recordsOfFile("f.csv", new TextEncoder().encode(text), 1000);
+      const plain = told.rows.map(({ line, cells: row }) => ({ line, cells: row }));
+      expect({ ...told, rows: plain }).toEqual(textRecords(text, 1000));
+    }),
+    { seed: 1, numRuns: 500 },
+  );
+});
+
+// Source: RFC 4180, section 2, rules 1 and 2; "-" for cells that stand once, so that parts are cut from the whole text.
+it("recordsOfFile gives cells as they stand, few or many of them different", () => {
+  const lines = Array.from({ length: 2000 }, (_, n) => [
+    `S-${n}`,
+    `a remark of more than forty characters, ${n}`.replace(",", " -"),
+    "van",
+  ]);
+  const bytes = new TextEncoder().encode(lines.map((line) => line.join(";")).join("\r\n"));
+  const { rows, separator } = recordsOfFile("f.csv", bytes, 10_000);
+  expect(separator).toBe(";");
+  expect(rows.map((row) => row.cells)).toEqual(lines);
 });
