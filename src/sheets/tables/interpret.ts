@@ -18,7 +18,7 @@ import { placedOutputs } from "./placed-columns.ts";
 import { isPriceList } from "./price-lists.ts";
 import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
-import { speaksFor } from "./speaks-for.ts";
+import { countsStock, speaksFor } from "./speaks-for.ts";
 import { withLists } from "./supply-lists.ts";
 import { type FieldSource, isCanonical, type Output } from "./table.ts";
 import { withUndatedResult } from "./undated-results.ts";
@@ -256,6 +256,7 @@ function mainOutput(
     output.fromHeading = ["date"];
   }
   if (sheet.kind === "catalogue") Object.assign(output.implied, impliedByPrice(fields, views));
+  if (sheet.kind === "on_order" && has("expiry") && countsStock(output, views)) return null;
   // Item and quantity alone may be stock, a count or a wish: only their own sheet's names say that they are ordered.
   // Stock has a supplier too: what has an expiry is on order where an order's number or its arrival is named.
   const named = (field: string) => fields.some(({ spec, points }) => spec.field === field && points > NAMED_OUTRIGHT);

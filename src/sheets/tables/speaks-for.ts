@@ -39,9 +39,7 @@ function bonus(output: Output | null, views: readonly ColumnView[]): number {
   const has = (field: string) => fields.some(({ spec }) => spec.field === field);
   const required = fields.filter(({ spec }) => spec.required).length * REQUIRED_POINTS;
   const unlikely: Partial<Record<SheetKind, boolean>> = {
-    on_order:
-      (!has("order") && !has("arrives") && !has("supplier")) ||
-      (has("expiry") && (liesSomewhere(views) || countsStock(output, views))),
+    on_order: (!has("order") && !has("arrives") && !has("supplier")) || (has("expiry") && liesSomewhere(views)),
     catalogue:
       fields.length < 2 ||
       comesAgain("item", fields, views) ||
@@ -71,10 +69,10 @@ function comesAgain(field: string, fields: Output["fields"], views: readonly Col
   return profile !== undefined && profile.filled > 2 && profile.distinct < MOSTLY_ONCE;
 }
 
-const ON_HAND = /\b(on hand|in stock|qoh|stock)\b/i;
+const ON_HAND = /\b(count(ed)?|on hand|in stock|qoh|stock)\b/i;
 
 /** True where the quantity is headed as what is there. */
-function countsStock({ fields }: Output, views: readonly ColumnView[]): boolean {
+export function countsStock({ fields }: Pick<Output, "fields">, views: readonly ColumnView[]): boolean {
   const column = fields.find(({ spec }) => spec.field === "quantity")?.columns[0];
   return views.some((view) => view.column === column && ON_HAND.test(view.name));
 }

@@ -178,4 +178,19 @@ E-1,2,PK-42,2021-02-23
     rows: { devices: [{ device: "E-1" }], packs: [] },
     unread: ["Battery qty", "Battery P/N", "Battery changed"],
   },
+  {
+    name: "stock with the number under which it is ordered",
+    text: `Item,Exp,On hand,Shelf,Order no.
+Adult pads,2027-05-31,4,A1,R-10
+Gel,2027-06-30,2,A2,R-8
+`,
+    rows: {
+      on_order: [],
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-05-31", quantity: 4, place: "A1" },
+        { item: "Gel", expiry: "2027-06-30", quantity: 2, place: "A2" },
+      ],
+    },
+    unread: ["Order no."],
+  },
 ];
