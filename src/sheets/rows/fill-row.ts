@@ -93,7 +93,11 @@ export function speaksOf({ own, output: { sheet, unless } }: RowPlan, record: Gr
 
 /** True where a line has none of some dated units: it counts 0 of them and says nothing else. */
 function holdsNone({ kind }: SheetSpec, own: readonly number[], record: GridRow): boolean {
-  return kind === "dated_stock" && own.every((column) => /^(0|)$/.test(cellText(cellAt(record, column) ?? null)));
+  return (
+    own.length > 1 &&
+    kind === "dated_stock" &&
+    own.every((column) => /^(0|)$/.test(cellText(cellAt(record, column) ?? null)))
+  );
 }
 
 /** Fills a row's values from a record's cells and its label, noting what is wrong with them. */
