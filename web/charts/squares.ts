@@ -58,10 +58,9 @@ export function drawSquares(
   for (const dot of dots) {
     const across = Math.round((x(dot.x) - radius) * fine) - left;
     const down = Math.round((y(dot.y) - radius) * fine) - top;
-    const [from, to] = [Math.max(0, across), Math.min(width, across + side)];
-    if (from >= to) continue;
-    for (let row = Math.max(0, down); row < Math.min(height, down + side); row += 1)
-      set.fill(OPAQUE, row * width + from, row * width + to);
+    const [right, bottom] = [Math.min(width, across + side), Math.min(height, down + side)];
+    for (let row = Math.max(0, down); row < bottom; row += 1)
+      for (let column = Math.max(0, across); column < right; column += 1) set[row * width + column] = OPAQUE;
   }
   under.putImageData(picture, 0, 0);
   under.globalCompositeOperation = "source-in";
