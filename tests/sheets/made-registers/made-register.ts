@@ -1,4 +1,5 @@
 import { type Random, seededRandom } from "../../../src/maths/random.ts";
+import type { Language } from "./abroad.ts";
 import { ABOUT, type Line, type Topic } from "./headings.ts";
 
 /** A made-up register of devices, its battery, the battery's last test and the pads on one line, and what each column is about. */
@@ -9,14 +10,23 @@ export interface MadeRegister {
 }
 
 /** A register whose columns, their order and their headings are drawn by a seed. All is before, or after, 1 November 2026. */
-export function madeRegister(seed: number): MadeRegister {
+export function madeRegister(seed: number, language: Language | null = null): MadeRegister {
   const random = seededRandom(seed);
-  const topics = topicsOf(random);
-  const headings = topics.map((topic) => pick(random, ABOUT[topic].headings));
-  const lines = linesOf(random);
+  const topics = topicsOf(random).map((topic) => (language !== null && topic === "unit" ? "device" : topic));
+  const headings = topics.map((topic) => pick(random, headingsOf(topic, language)));
+  const lines = linesOf(random).map((line) => (language === null ? line : inLanguage(line, language)));
   const rows = [headings, ...lines.map((line) => topics.map((topic) => line[ABOUT[topic].cell] ?? ""))];
   return { topics, headings, text: rows.map((cells) => cells.map((cell) => `"${cell}"`).join(",")).join("\n") };
 }
+
+const headingsOf = (topic: Topic, language: Language | null) =>
+  language === null || topic === "unit" ? ABOUT[topic].headings : language.headings[topic].split(" | ");
+
+const inLanguage = (line: Line, { pass, fail, inUse }: Language): Line => ({
+  ...line,
+  result: line.result === "Pass" ? pass : fail,
+  status: inUse,
+});
 
 const pick = <T>(random: Random, among: readonly T[]): T => among[Math.floor(random.uniform() * among.length)]!;
 
