@@ -17,7 +17,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
   const views = header.flatMap((name, column): ColumnView[] => {
     if (name === null) return [];
     const whole = profileColumn(rows, column);
-    const meaning = asMeasure(withCellUnit(parseHeader(name), whole.unit), whole);
+    const meaning = asDay(asMeasure(withCellUnit(parseHeader(name), whole.unit), whole), whole);
     const group = groups[column] ?? null;
     const above = group === null ? null : parseHeader(group);
     const named = meaning.things || above?.things || "";
@@ -114,6 +114,12 @@ function withCellUnit(meaning: HeaderMeaning, unit: string): HeaderMeaning {
   return { ...meaning, says: [...known, says].sort().join(" ") };
 }
 
+/** "Tag" heads days in German, and names of things in English. */
+function asDay(meaning: HeaderMeaning, { dates }: Profile): HeaderMeaning {
+  return meaning.words === "tag" && dates > MOSTLY_DATES ? { ...meaning, says: "date" } : meaning;
+}
+
+const MOSTLY_DATES = 0.5;
 const NAMES_ONE = /serial|\bid\b/;
 /** What a register says of a battery beside its device. */
 const OF_A_BATTERY = /expiry|install|arrives|made|serial|\bid\b/;

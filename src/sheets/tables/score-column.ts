@@ -143,8 +143,8 @@ function oddName({ meaning, things, profile }: ColumnView, { kind }: SheetSpec, 
     return few || profile.devices > 0.5 ? 0 : WRONG_CONTENTS;
   if (name === "item" && kind === "dated_stock" && bare && things !== "item")
     return numbers > 0.5 || (SUPPLIES.test(things) && profile.dates > SOME_DATES) ? WRONG_CONTENTS : 0;
-  // "Number" heads how many there are only where small numbers stand below it, and not those of lines.
-  if (name === "quantity" && kind === "dated_stock" && meaning.says === "id")
+  // "Number", which is "Nombre" in French, heads how many there are only where small numbers stand below it, and not those of lines.
+  if (name === "quantity" && kind === "dated_stock" && /^(id|name)$/.test(meaning.says))
     return profile.fewEach && profile.severalEach && !counts ? 0 : POINTS.byWords;
   // What was checked need not have been measured: a test goes before.
   if (name === "date" && kind === "runtime_tests" && CHECKED.test(meaning.words)) return LESS_THAN_TESTED;

@@ -55,7 +55,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
       "expiry, dated expiry, expiry item, dated date:4, dated arrives:4, dated:3.5, expiry lot:4, dated expiry lot:4",
     lot: "lot, dated lot, item lot",
     serial: "serial, dated serial, item serial",
-    quantity: "quantity, dated quantity, item quantity, id:3",
+    quantity: "quantity, dated quantity, item quantity, id:3, name:3",
     place:
       "place, site, device, device id, device name, device serial, device site:5, id place, id site, device place, place site, dated place, dated site, holder, dated holder, unit, device unit, id unit, name place, name site, place unit, site unit",
     made: "made, dated made, item made",

@@ -193,4 +193,31 @@ Gel,2027-06-30,2,A2,R-8
     },
     unread: ["Order no."],
   },
+  {
+    name: "days that are headed like tags",
+    text: `Tag;Akku SN;Kapazität %;Techniker
+23.02.2026;A-1;88;AB
+14.03.2026;A-2;91;CD
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "A-1", date: "2026-02-23", percent: 88 },
+        { serial: "A-2", date: "2026-03-14", percent: 91 },
+      ],
+    },
+    unread: ["Techniker"],
+  },
+  {
+    name: "a number that is headed like a name",
+    text: `Désignation;Péremption;Nombre;Armoire
+Électrodes;31/03/2027;4;A1
+Gel;30/06/2027;2;A2
+`,
+    rows: {
+      dated_stock: [
+        { item: "Électrodes", expiry: "2027-03-31", quantity: 4, place: "A1" },
+        { item: "Gel", expiry: "2027-06-30", quantity: 2, place: "A2" },
+      ],
+    },
+  },
 ];
