@@ -1,4 +1,4 @@
-import type { ColumnView } from "./score-column.ts";
+import { type ColumnView, namesSupply } from "./score-column.ts";
 
 const MOSTLY_DATES = 0.5;
 
@@ -24,10 +24,9 @@ function isBare({ things, meaning: { says } }: ColumnView): boolean {
   return things === "battery" && says === "";
 }
 
-const SUPPLIES = /pads|gel|paper|sensor/;
-
-function isExpiry({ things, meaning: { says } }: ColumnView): boolean {
-  return says.includes("expiry") || (says === "" && SUPPLIES.test(things));
+function isExpiry(view: ColumnView): boolean {
+  const { says } = view.meaning;
+  return says.includes("expiry") || (says === "" && namesSupply(view));
 }
 
 function isPast({ things, meaning: { says } }: ColumnView): boolean {

@@ -8,7 +8,7 @@ import type { HeaderRows } from "./header-rows.ts";
 import { withIssued } from "./ledgers.ts";
 import { withTestNumbers } from "./numbered-tests.ts";
 import { type Profile, profileColumn } from "./profile.ts";
-import type { ColumnView } from "./score-column.ts";
+import { type ColumnView, MOSTLY_DIFFERENT, namesSupply, SOME_DATES } from "./score-column.ts";
 import { holdsLists } from "./supply-lists.ts";
 import { withNewUnits } from "./swapped-units.ts";
 
@@ -63,7 +63,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
 
 /** True for a column that names devices one by one, and does not sort them ("Equipment" above monitors and AEDs). */
 function namesDevices({ things, meaning, profile }: ColumnView): boolean {
-  return things.includes("device") && (meaning.says !== "" || profile.distinct > 0.7);
+  return things.includes("device") && (meaning.says !== "" || profile.distinct > MOSTLY_DIFFERENT);
 }
 
 /** The columns, those headed by adult or child alone taken for pads: "Adult exp" beside "Child exp". */
@@ -128,20 +128,15 @@ const OF_THE_DEVICE = /^(serial|id|install|made|retired|type|category)$/;
 /** A device called a unit: where another column names the device, the unit is its vehicle or ward. */
 const UNIT = /^((id|name|serial) )?unit$/;
 
-/** The share of dates below pads from which words among them ("expired") stand for dates too. */
-const SOME_DATES = 0.3;
-
 /** True where devices or pads stand in the line beside what else names its thing: a register, not one thing's list. */
 function isRegister(views: readonly ColumnView[]): boolean {
-  const supplies = (things: string) =>
-    things.split(" ").some((thing) => thing !== "battery" && DATED_THINGS.has(thing));
   const said = views.filter(
     ({ meaning, groupSubject }) => meaning.says !== "" && (meaning.things || groupSubject) !== "",
   );
-  const withPads = views.some(
-    ({ things, meaning, profile }) =>
-      supplies(things) && (meaning.says.includes("expiry") || (meaning.says === "" && profile.dates > SOME_DATES)),
-  );
+  const withPads = views.some((view) => {
+    const { says } = view.meaning;
+    return namesSupply(view) && (says.includes("expiry") || (says === "" && view.profile.dates > SOME_DATES));
+  });
   // a device goes by a number of its own that stands before all else, whatever it is called
   const named = views.find(({ things, meaning: { says } }) => things !== "" || NAMES_ONE.test(says) || UNIT.test(says));
   const withDevice =
@@ -151,7 +146,10 @@ function isRegister(views: readonly ColumnView[]): boolean {
     said.some(({ things, meaning }) => things === "battery" && OF_A_BATTERY.test(meaning.says)) ||
     views.some(
       ({ things, meaning, profile }) =>
-        things === "battery" && meaning.says === "" && profile.dates < 0.5 && profile.distinct > 0.7,
+        things === "battery" &&
+        meaning.says === "" &&
+        profile.dates < MOSTLY_DATES &&
+        profile.distinct > MOSTLY_DIFFERENT,
     );
   return withPads || (withDevice && withBattery);
 }

@@ -97,10 +97,11 @@ function packOutput(group: Group, views: readonly ColumnView[], before: readonly
   const device = unnamed ? deviceOfItsBattery(group, fields, views, before) : null;
   if (unnamed && device === null) return null;
   const own = fields.flatMap(({ columns }) => columns);
-  const named = device === null ? fields : [sharedField(device, sheetSpec("packs"), "serial"), ...fields];
+  const sheet = sheetSpec("packs");
+  const all = withShared("packs", fields, { device: "device", site: "site" }, views, before);
   return {
-    sheet: sheetSpec("packs"),
-    fields: withShared("packs", named, { device: "device", site: "site" }, views, before, device !== null),
+    sheet,
+    fields: device === null ? all : [sharedField(device, sheet, "serial"), ...all],
     implied: {},
     own,
     ...(device !== null && { presumed: "named-by-device" as const }),
@@ -164,18 +165,13 @@ function datedOutput(
   };
 }
 
-/**
- * Adds columns of the line that say where the unit is, which device holds it or which pack it is.
- *
- * @param twice  whether a column may be used that is used already
- */
+/** Adds columns of the line that say where the unit is, which device holds it or which pack it is. */
 function withShared(
   kind: SheetKind,
   fields: FieldSource[],
   wanted: Record<string, string>,
   views: readonly ColumnView[],
   before: readonly Output[],
-  twice = false,
 ): FieldSource[] {
   const sheet = sheetSpec(kind);
   const result = [...fields];
@@ -183,7 +179,7 @@ function withShared(
     if (result.some(({ spec }) => spec.field === field)) continue;
     const source = sharedSource(role, views, before);
     // What names the device is not its site too.
-    if (source && (twice || !result.some(({ columns }) => columns[0] === source.columns[0])))
+    if (source && !result.some(({ columns }) => columns[0] === source.columns[0]))
       result.push(sharedField(source, sheet, field));
   }
   return result;

@@ -27,6 +27,12 @@ export function namesPlace(text: string): boolean {
   );
 }
 
+/** An output whose rows are all at a place that a header names. */
+export function placedAt(output: Output, where: string, place: string): Output {
+  const fromHeading = [...(output.fromHeading ?? []), where];
+  return { ...output, implied: { ...output.implied, [where]: place }, fromHeading };
+}
+
 /** The tables of a workbook with a tab for each station: where no column says the place, the tab's name does. */
 export function withTabPlaces(tables: readonly Table[]): Table[] {
   const tabs = new Set(tables.map(({ grid }) => grid.sheet ?? ""));
@@ -38,13 +44,7 @@ export function withTabPlaces(tables: readonly Table[]): Table[] {
     const outputs = table.outputs.map((output) => {
       const where = openPlace(output);
       // a title stands closer to the rows than the tab's name
-      return where === null || output.implied[where] !== undefined
-        ? output
-        : {
-            ...output,
-            implied: { ...output.implied, [where]: name },
-            fromHeading: [...(output.fromHeading ?? []), where],
-          };
+      return where === null || output.implied[where] !== undefined ? output : placedAt(output, where, name);
     });
     return { ...table, outputs };
   });

@@ -28,13 +28,14 @@ const COUNTED_ROWS = 1;
 const SUPPLIES = /^(pads|gel|sensor)$/;
 const MOSTLY_DATES = 0.6;
 /** The share of dates below pads or gel from which words among them ("expired", "missing") stand for dates too. */
-const SOME_DATES = 0.3;
+export const SOME_DATES = 0.3;
 /** The share of dates from which a column holds no numbers, whatever its header. */
 const ALL_DATES = 0.8;
 const NUMERIC: ReadonlySet<string> = new Set(["number", "whole", "percent"]);
 const CHECKED = /\bcheck(ed)?\b/;
 const LESS_THAN_TESTED = 1.2;
-const MOSTLY_DIFFERENT = 0.7;
+/** The share of different texts from which they name things one by one. */
+export const MOSTLY_DIFFERENT = 0.7;
 const MOSTLY_YES_NO = 0.6;
 /** The share of words for passed and failed from which a status is a test's result. */
 const MOSTLY_RESULTS = 0.8;
@@ -70,6 +71,11 @@ export interface ColumnView {
 export function datedThing({ things }: Pick<ColumnView, "things">): string {
   const named = things.split(" ");
   return named.includes("test") ? "" : (named.find((thing) => DATED_THINGS.has(thing)) ?? "");
+}
+
+/** True for a column that is about pads, gel, paper or a sensor, whatever else it names. */
+export function namesSupply({ things }: Pick<ColumnView, "things">): boolean {
+  return things.split(" ").some((thing) => thing !== "battery" && DATED_THINGS.has(thing));
 }
 
 /** Points of a column as one field of a sheet: by its words, less where its cells speak against them; 0 for none. */

@@ -1,7 +1,7 @@
 import type { SheetKind } from "../../fleet/columns.ts";
 import type { HeaderMeaning } from "../words/parse-header.ts";
 import type { ColumnView } from "./score-column.ts";
-import type { Output } from "./table.ts";
+import { columnsOf, type Output } from "./table.ts";
 
 /** Points for each required column, taken away where what makes a kind likely is missing. */
 const REQUIRED_POINTS = 0.5;
@@ -42,7 +42,7 @@ function bonus(output: Output | null, views: readonly ColumnView[]): number {
     on_order: (!has("order") && !has("arrives") && !has("supplier")) || (has("expiry") && liesSomewhere(views)),
     catalogue:
       fields.length < 2 ||
-      comesAgain("item", fields, views) ||
+      comesAgain("item", output, views) ||
       (liesSomewhere(views) && views.some(({ meaning }) => meaning.says === "expiry")),
     // A bare serial beside a battery's columns is hardly a device's.
     devices:
@@ -62,19 +62,23 @@ function isLineADevice({ sheet, fields, implied }: Output, views: readonly Colum
   return view?.things.includes("device") === true && view.profile.distinct > MOSTLY_ONCE;
 }
 
+/** The column that holds a field of the output; undefined where none does. */
+function viewOf(field: string, output: Output, views: readonly ColumnView[]): ColumnView | undefined {
+  const [column] = columnsOf(output, field);
+  return views.find((view) => view.column === column);
+}
+
 /** True where what names each row of a list stands in several of them. */
-function comesAgain(field: string, fields: Output["fields"], views: readonly ColumnView[]): boolean {
-  const column = fields.find(({ spec }) => spec.field === field)?.columns[0];
-  const profile = views.find((view) => view.column === column)?.profile;
+function comesAgain(field: string, output: Output, views: readonly ColumnView[]): boolean {
+  const profile = viewOf(field, output, views)?.profile;
   return profile !== undefined && profile.filled > 2 && profile.distinct < MOSTLY_ONCE;
 }
 
 const ON_HAND = /\b(count(ed)?|on hand|in stock|qoh|stock)\b/i;
 
 /** True where the quantity is headed as what is there. */
-export function countsStock({ fields }: Pick<Output, "fields">, views: readonly ColumnView[]): boolean {
-  const column = fields.find(({ spec }) => spec.field === "quantity")?.columns[0];
-  return views.some((view) => view.column === column && ON_HAND.test(view.name));
+export function countsStock(output: Output, views: readonly ColumnView[]): boolean {
+  return ON_HAND.test(viewOf("quantity", output, views)?.name ?? "");
 }
 
 /** True where a column says where things are, or their lot: what has an expiry besides is stock, whoever delivered it for how much. */
@@ -83,19 +87,19 @@ function liesSomewhere(views: readonly ColumnView[]): boolean {
 }
 
 /** Cells that name devices ("AED") or batteries under a type or item speak for a list of them. */
-function namedInCells({ sheet, fields }: Output, views: readonly ColumnView[]): number {
-  const field = fields.find(({ spec }) => spec.field === (sheet.kind === "devices" ? "type" : "item"));
-  const profile = views.find(({ column }) => column === field?.columns[0])?.profile;
+function namedInCells(output: Output, views: readonly ColumnView[]): number {
+  const { sheet } = output;
+  const profile = viewOf(sheet.kind === "devices" ? "type" : "item", output, views)?.profile;
   if (!profile) return 0;
   const share = sheet.kind === "devices" ? profile.devices : sheet.kind === "packs" ? profile.batteries : 0;
   return share >= 0.5 ? TITLE_POINTS : 0;
 }
 
 /** Serials that stand once speak for a list of packs, serials that come again for one of tests. */
-function onceOrOften({ sheet, fields }: Output, views: readonly ColumnView[]): number {
+function onceOrOften(output: Output, views: readonly ColumnView[]): number {
+  const { sheet } = output;
   if (sheet.kind !== "packs" && sheet.kind !== "runtime_tests") return 0;
-  const serial = fields.find(({ spec }) => spec.field === "serial")?.columns[0];
-  const profile = views.find(({ column }) => column === serial)?.profile;
+  const profile = viewOf("serial", output, views)?.profile;
   if (!profile || profile.filled < 2) return 0;
   return profile.distinct > MOSTLY_ONCE === (sheet.kind === "packs") ? SERIAL_POINTS : 0;
 }

@@ -26,15 +26,15 @@ export function testsBeside(
   if (packs.length === 0) return [];
   const sheet = sheetSpec("runtime_tests");
   const telling = rest.filter(mayTellOfTest);
-  const shared = telling.filter(({ index, variant }) => index === null && variant === "");
+  const ofAll = testFields(telling.filter(({ index, variant }) => index === null && variant === ""));
+  const lineDay = ofAll.find(({ spec }) => spec.field === "date");
   return [...new Set(telling.map(memberOf))].flatMap((member): Output[] => {
     const own = telling.filter((view) => memberOf(view) === member);
     const pack = packs.length === 1 ? packs[0] : packs.find((each) => memberOf(each) === member);
     if (!pack) return [];
     const fields = testFields(own);
     const dated = fields.some(({ spec }) => spec.field === "date");
-    const day = dated ? undefined : testFields(shared).find(({ spec }) => spec.field === "date");
-    const all = day === undefined ? fields : [day, ...fields];
+    const all = dated || lineDay === undefined ? fields : [lineDay, ...fields];
     const has = (field: string) => all.some(({ spec }) => spec.field === field);
     if (!has("date") || !sheet.oneOf.some(has)) return [];
     return [

@@ -2,7 +2,7 @@ import type { GridRow } from "../grid.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { VOCABULARY } from "../words/vocabulary.ts";
 import { nameIn } from "./header-rows.ts";
-import { namesPlace, openPlace } from "./named-places.ts";
+import { namesPlace, openPlace, placedAt } from "./named-places.ts";
 import type { Output } from "./table.ts";
 
 /** Words by which a title names a list, not a place: "Station overview". */
@@ -63,12 +63,6 @@ export function withTitledPlace(outputs: readonly Output[], place: string | null
   if (place === null) return [...outputs];
   return outputs.map((output) => {
     const where = openPlace(output);
-    return where === null
-      ? output
-      : {
-          ...output,
-          implied: { ...output.implied, [where]: place },
-          fromHeading: [...(output.fromHeading ?? []), where],
-        };
+    return where === null ? output : placedAt(output, where, place);
   });
 }
