@@ -98,6 +98,12 @@ export const FINDING_CODES = {
     "Date, Station, Adult pads, Gel with numbers below them",
     'Write "used" into each header if they are; else leave the sheet out, or give what is there its expiry.',
   ),
+  moves: code(
+    "info",
+    "A list says from where to where units were carried; none of them was used up.",
+    "Date, Item, Qty, From, To",
+    "Nothing, if they were carried; else head the column of those who used them up Used by.",
+  ),
   "battery-unnamed": code(
     "warning",
     "A list of devices says when their batteries were fitted, but no column gives the batteries' own numbers.",
@@ -106,7 +112,7 @@ export const FINDING_CODES = {
   ),
   "year-alone": code(
     "warning",
-    "Columns of readings are headed by years alone, so the days of their tests are not known.",
+    "A year stands alone, as the head of a column of readings or as a date, so the day is not known.",
     "Cap 2024 (%), Cap 2025 (%)",
     "Write the month of the tests into each header, as in Cap 2025-03 (%), or give each test a row with its date.",
   ),

@@ -58,7 +58,8 @@ interface Observed {
 
 /**
  * The log's uses by item key (bulk issues and all) from the day on which the log is complete up to as-of, and that day.
- * Earlier uses are left out: nobody knows how many there were.
+ * Earlier uses are left out: nobody knows how many there were. What was carried from place to place does not start a log:
+ * it may stand in a list of its own.
  */
 export function usesByItem(
   fleet: Fleet,
@@ -66,7 +67,9 @@ export function usesByItem(
   policy: Policy,
 ): { from: Day; uses: Map<string, UseLogRow[]> } {
   const log = fleet.useLog.filter((row) => row.date <= policy.asOf);
-  const from = policy.useLogFrom ?? log.reduce((first, row) => Math.min(first, row.date), policy.asOf);
+  const from =
+    policy.useLogFrom ??
+    log.reduce((first, { date, reason }) => (reason === "restock" ? first : Math.min(first, date)), policy.asOf);
   const uses = log.filter((row) => row.reason === "use" && row.quantity > 0 && row.date >= from);
   return { from, uses: groupBy(uses, (row) => book.find(row.item).key) };
 }

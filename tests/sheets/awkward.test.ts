@@ -14,6 +14,7 @@ import { LANGUAGES } from "./awkward/languages.ts";
 import { LISTS } from "./awkward/lists.ts";
 import { MISTAKEN } from "./awkward/mistaken.ts";
 import { OFFICES } from "./awkward/offices.ts";
+import { PLANNERS } from "./awkward/planners.ts";
 import { RATINGS } from "./awkward/ratings.ts";
 import { REGISTERS } from "./awkward/registers.ts";
 import { REPEATED_TESTS } from "./awkward/repeated-tests.ts";
@@ -49,6 +50,7 @@ describe.each([
   ["columns of numbers", COLUMNS_OF_NUMBERS],
   ["places above a table", TITLED_PLACES],
   ["sheets easily mistaken", MISTAKEN],
+  ["sheets of planners", PLANNERS],
   ["registers with several tests in a line", REPEATED_TESTS],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {

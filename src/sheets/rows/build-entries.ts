@@ -32,7 +32,7 @@ export interface BuiltTable {
 export function buildEntries(table: Table, options: ReadOptions, log: FindingLog): BuiltTable {
   const state = new TableState(table);
   const readers = table.outputs.map((output) => {
-    const told = output.lists === undefined ? table : listedTable(table, output.lists);
+    const told = output.lists === undefined ? table : listedTable(table, output.lists, output.listsPads ?? "");
     return output.fields.map((field) => fieldReader(told, field, options, log));
   });
   const plans = table.outputs.map((output, at) => rowPlan(table, output, readers[at]!, options, log));

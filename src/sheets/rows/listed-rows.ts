@@ -9,13 +9,13 @@ import type { Entry, TableState } from "./entry.ts";
 import { fillRow, type RowPlan } from "./fill-row.ts";
 
 /** A table as a column of lists tells it: a record for each part of its cells, with that part alone in the cell. */
-export function listedTable(table: Table, column: number): Table {
-  const rows = table.rows.flatMap((record, row) => (table.odd.has(row) ? [] : recordsListed(record, column)));
+export function listedTable(table: Table, column: number, pads: string): Table {
+  const rows = table.rows.flatMap((record, row) => (table.odd.has(row) ? [] : recordsListed(record, column, pads)));
   return { ...table, rows, odd: new Map() };
 }
 
-function recordsListed({ line, cells }: GridRow, column: number): GridRow[] {
-  return listedIn(cells[column]).map((part) => ({
+function recordsListed({ line, cells }: GridRow, column: number, pads: string): GridRow[] {
+  return listedIn(cells[column], pads).map((part) => ({
     line,
     cells: cells.map((cell, at): Cell => (at === column ? part : cell)),
   }));
@@ -30,10 +30,10 @@ export function listedEntries(
   state: TableState,
   log: FindingLog,
 ): Entry[] {
-  const { sheet, lists: column = -1 } = plan.output;
+  const { sheet, lists: column = -1, listsPads = "" } = plan.output;
   const { table } = state;
   const { file, sheet: tab } = table.grid;
-  const records = recordsListed(record, column);
+  const records = recordsListed(record, column, listsPads);
   const cell = record.cells[column] ?? null;
   const tell = (code: "listed-undated" | "listed-unreadable", part: string, because: string) => {
     const message = `"${shortened(part)}" in column ${columnName(table, column)} ${because}, so it is not used.`;

@@ -43,4 +43,17 @@ export function logSurvey(survey: ColumnSurvey, table: Table, column: number, sp
       group,
     );
   }
+  if (survey.years) {
+    const { text, lines } = survey.years;
+    log.add(
+      "year-alone",
+      { ...place, line: lines[0] ?? null, value: text },
+      () => ({
+        message: `"${text}" in column ${name} is a year alone: its first day was taken.`,
+        fix: "Write the month too, as in 2023-05, where it is known.",
+        severity: "info",
+      }),
+      group,
+    );
+  }
 }

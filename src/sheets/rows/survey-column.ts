@@ -17,6 +17,8 @@ export interface ColumnSurvey {
   proofs: { text: string; line: number }[];
   /** The first spreadsheet day number, and the lines of all. */
   serials: { text: string; lines: number[] } | null;
+  /** The first year that stands alone, and the lines of all, where the day on which something began is read. */
+  years: { text: string; lines: number[] } | null;
 }
 
 /** Looks over one column, or several of one order, before their cells are read one by one. */
@@ -33,10 +35,11 @@ export function surveyColumn(
     example: null,
     proofs: [],
     serials: null,
+    years: null,
   };
   if (spec.type === "text" || spec.type === "choice" || spec.type === "yes-no" || spec.type === "list") return nothing;
   return spec.type === "date"
-    ? surveyDates(rows, skip, columns, options.dateOrder, nothing)
+    ? surveyDates(rows, skip, columns, spec, options.dateOrder, nothing)
     : { ...nothing, mark: surveyMark(rows, skip, columns[0] as number, spec, nothing.mark) };
 }
 
@@ -76,11 +79,13 @@ function surveyDates(
   rows: readonly GridRow[],
   skip: ReadonlyMap<number, unknown>,
   columns: readonly number[],
+  { month }: ColumnSpec,
   choice: Day | DateOrder | null,
   nothing: ColumnSurvey,
 ): ColumnSurvey {
   const dates: { written: Extract<WrittenDate, { kind: "ordered" }>; text: string; line: number }[] = [];
   let serials: ColumnSurvey["serials"] = null;
+  let years: ColumnSurvey["years"] = null;
   for (const [cell, line] of distinct(rows, skip, columns)) {
     const text = cellText(cell);
     if (text.length > MAX_TYPED_CHARACTERS || meansEmpty(text)) continue;
@@ -89,6 +94,9 @@ function surveyDates(
     else if (written?.kind === "span" && written.serial) {
       serials ??= { text, lines: [] };
       serials.lines.push(line);
+    } else if (written?.kind === "bad" && written.year !== undefined && month === "first") {
+      years ??= { text, lines: [] };
+      years.lines.push(line);
     }
   }
   const order = orderOfColumn(
@@ -100,7 +108,7 @@ function surveyDates(
     dates.find(({ written: { days } }) => days.dmy !== null && days.mdy === null),
     dates.find(({ written: { days } }) => days.mdy !== null && days.dmy === null),
   ].filter((proof) => proof !== undefined);
-  return { ...nothing, order, serials, proofs, example: open };
+  return { ...nothing, order, serials, years, proofs, example: open };
 }
 
 /** The decimal mark that the column's own numbers prove; the usual one of the file where they prove none or both. */

@@ -32,6 +32,10 @@ const PRESUMED = {
     code: "uses-presumed",
     says: (names: string) => `Nothing says what the numbers under ${names} count; they were taken for units used.`,
   },
+  moves: {
+    code: "moves",
+    says: () => "The list says from where to where units were carried, so none of them counts as used.",
+  },
   "mid-year": {
     code: "year-alone",
     says: (names: string) =>

@@ -1,6 +1,7 @@
 import { listed } from "../../fleet/first-told.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
+import { datedColumns } from "../tables/dated-columns.ts";
 import type { Table } from "../tables/table.ts";
 import { fillsOne } from "../values/cell-text.ts";
 import { isAside, parseHeader } from "../words/parse-header.ts";
@@ -56,8 +57,12 @@ function noteLittleRead(
   unread: readonly number[],
   log: FindingLog,
 ): void {
+  const ticked = datedColumns(header);
   const open = unread.filter(
-    (column) => !isAside(parseHeader(header[column] ?? "")) && rows.some((row) => fillsOne([column], row)),
+    (column) =>
+      !ticked.includes(column) &&
+      !isAside(parseHeader(header[column] ?? "")) &&
+      rows.some((row) => fillsOne([column], row)),
   );
   const read = header.filter((name) => name !== null).length - unread.length;
   if (open.length <= read) return;

@@ -11,13 +11,15 @@ import { type Profile, profileColumn } from "./profile.ts";
 import { type ColumnView, MOSTLY_DIFFERENT, namesSupply, SOME_DATES } from "./score-column.ts";
 import { holdsLists } from "./supply-lists.ts";
 import { withNewUnits } from "./swapped-units.ts";
+import { toldByCells } from "./told-by-cells.ts";
 
 /** Every named column of a header, with what its words and its cells say. */
 export function columnViews({ header, groups }: HeaderRows, rows: readonly GridRow[]): ColumnView[] {
   const views = header.flatMap((name, column): ColumnView[] => {
     if (name === null) return [];
     const whole = profileColumn(rows, column);
-    const meaning = asDay(asMeasure(withCellUnit(parseHeader(name), whole.unit), whole), whole);
+    const told = withCellUnit(parseHeader(name), whole.unit);
+    const meaning = asCount(asDay(asMeasure(toldByCells(told, rows, column), whole), whole), whole);
     const group = groups[column] ?? null;
     const above = group === null ? null : parseHeader(group);
     const named = meaning.things || above?.things || "";
@@ -36,7 +38,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
       profile: whole,
       part: null,
     };
-    if (holdsLists(meaning.says, rows, column)) return [{ ...view, part: "listed item" }];
+    if (holdsLists(meaning, rows, column)) return [{ ...view, part: "listed item" }];
     if (!holdsLotAndDate(meaning.says, rows, column)) return [view];
     return (["lot", "date"] as const).map((part) => ({
       ...view,
@@ -117,6 +119,11 @@ function withCellUnit(meaning: HeaderMeaning, unit: string): HeaderMeaning {
 /** "Tag" heads days in German, and names of things in English. */
 function asDay(meaning: HeaderMeaning, { dates }: Profile): HeaderMeaning {
   return meaning.words === "tag" && dates > MOSTLY_DATES ? { ...meaning, says: "date" } : meaning;
+}
+
+/** "Counted" heads days on which something was read off, and, above small numbers, how many there were. */
+function asCount(meaning: HeaderMeaning, { numbers, fewEach }: Profile): HeaderMeaning {
+  return meaning.says === "asof" && fewEach && numbers > MOSTLY_DATES ? { ...meaning, says: "quantity" } : meaning;
 }
 
 const MOSTLY_DATES = 0.5;

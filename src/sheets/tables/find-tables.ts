@@ -1,40 +1,27 @@
-import type { Cell, Grid, GridRow } from "../grid.ts";
+import type { Grid, GridRow } from "../grid.ts";
 import { cellAt, holdsBlankRow, isBlankRow } from "../grid.ts";
 import { type MappedHeader, mappedHeader, mappedOutputs } from "../mapping/apply-mapping.ts";
 import { sameKey } from "../mapping/column-keys.ts";
 import type { ColumnsFile } from "../mapping/columns-file.ts";
-import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
-import { readDateText } from "../values/date-text.ts";
-import { readNumber } from "../values/number-text.ts";
 import { columnViews } from "./column-views.ts";
 import { countedDevices } from "./counted-things.ts";
 import { headsDates } from "./dated-columns.ts";
 import { withoutDittos } from "./dittos.ts";
-import { type HeaderRows, knownNames, nameIn, oneRowHeader, twoRowHeader } from "./header-rows.ts";
+import { headerAt, sameHeader } from "./header-at.ts";
+import { type HeaderRows, oneRowHeader, twoRowHeader } from "./header-rows.ts";
 import { type Heading, headingAbove } from "./heading.ts";
 import { interpret, kindsOf } from "./interpret.ts";
 import { endOfValues, holdsValue, looksLikeData } from "./looks-like-data.ts";
 import { ownOutput } from "./own-outputs.ts";
+import { recalledElsewhere } from "./recall-lists.ts";
 import type { ColumnView } from "./score-column.ts";
 import { type SetAsidePart, setAsideParts } from "./set-aside-tables.ts";
-import type { Output, Table } from "./table.ts";
+import { NUMERIC, type Output, type Table } from "./table.ts";
 import { thingsAsMapped, thingsByRow } from "./things-by-row.ts";
 import { dropTitles, repeatsTitle } from "./title-lines.ts";
 import { withTitledPlace } from "./titled-places.ts";
 import { unreadTable } from "./unread-table.ts";
 import { withVehiclesAtSites } from "./vehicles-at-sites.ts";
-
-/** The least share of a row's cells that must name something known, in a header and in one below a table. */
-const MIN_KNOWN_SHARE = 0.4;
-const MIN_KNOWN_BELOW = 0.6;
-/** The least share of attribute words in a header that stands right below a table. */
-const MIN_STRONG_SHARE = 0.75;
-/** By how many points a header a line lower must be the better one. */
-const MORE_POINTS = 3;
-const NUMERIC: ReadonlySet<string> = new Set(["number", "whole", "percent", "share", "money"]);
-
-/** How many rows below a header are read to tell which reading of it fits. */
-const LOOK_AHEAD = 200;
 
 interface Found {
   rows: HeaderRows;
@@ -120,132 +107,6 @@ function outputsOf(header: HeaderRows): Output[] {
   return interpret(columnViews(header, []), null).best?.outputs ?? [];
 }
 
-/** The header that starts at a row, over one line or two; null where the row names no columns. */
-function headerAt(
-  rows: readonly GridRow[],
-  at: number,
-  current: Found | null,
-  spans: Grid["spans"],
-): HeaderRows | null {
-  const row = rows[at] as GridRow;
-  const next = rows[at + 1];
-  const plain = oneRowHeader(row);
-  if (current === null && headsDates(row, next)) return plain;
-  if (ownOutput(plain.header) !== null) return plain;
-  const names = knownNames(row.cells);
-  const { known, filled, strong, exact } = names;
-  const share = current ? MIN_KNOWN_BELOW : MIN_KNOWN_SHARE;
-  if (known < Math.min(exact > 0 ? 1 : 2, filled) || known < filled * share) return null;
-  const one = plain;
-  if (current) {
-    const two = next ? twoRowHeader(row, next, spans) : null;
-    if (two && current.rows.lines.length === 2 && sameHeader(current.rows, two)) return two;
-    if (sameHeader(current.rows, one)) return one;
-    if (!mayStartTable(row, rows[at - 1] as GridRow, names, current)) return null;
-  }
-  // A line of one text above others is a title or a note, whatever its words.
-  if (
-    filled === 1 &&
-    next &&
-    next.cells.filter((cell) => nameIn(cell) !== null).length > 1 &&
-    nameIn(row.cells[0]) !== null
-  )
-    return null;
-  const candidates = [one];
-  if (next && isLowerHeader(next, row, spans)) candidates.push(twoRowHeader(row, next, spans));
-  const readings = candidates.map((header) => {
-    const sample = rows.slice(at + header.lines.length, at + header.lines.length + LOOK_AHEAD);
-    const { best, unclear } = interpret(columnViews(header, sample), null);
-    return { header, points: best?.points ?? 0, unclear: unclear !== null };
-  });
-  const best = readings.sort((a, b) => b.points - a.points)[0] as (typeof readings)[number];
-  if (current === null && headsBetter(rows, at + 1, best.header.lines.length, best.points, spans)) return null;
-  if (best.points > 0) return best.header;
-  if (current === null && best.unclear) return best.header;
-  return current === null && strong >= 2 && known >= filled * MIN_KNOWN_BELOW ? one : null;
-}
-
-/** True where the header that starts a line lower names more: the line above it only groups it further. */
-function headsBetter(
-  rows: readonly GridRow[],
-  at: number,
-  lines: number,
-  points: number,
-  spans: Grid["spans"],
-): boolean {
-  const row = rows[at];
-  if (!row || looksLikeData(row.cells) || row.cells.some((cell) => isNothing(cell) || isCount(cell) || isDay(cell)))
-    return false;
-  const { known, filled } = knownNames(row.cells);
-  if (known < 2 || known < filled * MIN_KNOWN_SHARE) return false;
-  const lower = rows[at + 1];
-  const candidates = lines > 1 ? [] : [oneRowHeader(row)];
-  if (lower && !looksLikeData(lower.cells) && knownNames(lower.cells).strong > 1)
-    candidates.push(twoRowHeader(row, lower, spans));
-  return candidates.some((header) => {
-    const sample = rows.slice(at + header.lines.length, at + header.lines.length + LOOK_AHEAD);
-    return (interpret(columnViews(header, sample), null).best?.points ?? 0) > points + MORE_POINTS;
-  });
-}
-
-/** True where the row below a header's can be its second line: it names columns under groups or fills its gaps. */
-function isLowerHeader(lower: GridRow, upper: GridRow, spans: Grid["spans"]): boolean {
-  if (looksLikeData(lower.cells) || lower.line > upper.line + 1 || lower.cells.some(isNothing)) return false;
-  const { known, strong, filled } = knownNames(lower.cells);
-  if (known < 2 || strong < 1 || known < filled * MIN_KNOWN_SHARE) return false;
-  const merged = spans.some(({ line }) => line === upper.line);
-  return merged || lower.cells.some((cell, column) => nameIn(cell) !== null && nameIn(upper.cells[column]) === null);
-}
-
-/** True for a bare number that is no year: a line below the names of columns that holds one is a record. */
-function isCount(cell: Cell): boolean {
-  return typeof cell === "string" && /^\d{1,3}( \p{L}+)?$/u.test(cell.trim());
-}
-
-/** True for a whole date: below the names of columns it stands in a record. */
-function isDay(cell: Cell): boolean {
-  return typeof cell === "string" && /^\s*\d{1,4}([-/.])\d{1,2}\1\d{2,4}\s*$/.test(cell);
-}
-
-/** True for a cell that says "nothing here", as cells below a header do and headers do not. */
-function isNothing(cell: Cell): boolean {
-  return typeof cell === "string" && cell.trim() !== "" && (meansEmpty(cell.trim()) || /^#[A-Z]/.test(cell.trim()));
-}
-
-/**
- * True where a row among a table's records may be the header of the next table: it must not read as a record
- * of the one before, and must either stand off from it or be named beyond doubt.
- */
-function mayStartTable(
-  row: GridRow,
-  before: GridRow,
-  { strong, exact, filled }: { strong: number; exact: number; filled: number },
-  { outputs }: Found,
-): boolean {
-  if (row.cells.some(isNothing)) return false;
-  for (const { fields } of outputs) {
-    for (const { spec, columns } of fields) {
-      const text = cellText(row.cells[columns[0] as number] ?? null);
-      if (text === "" || text.length > MAX_TYPED_CHARACTERS) continue;
-      if (spec.type === "date" ? readDateText(text) !== null : NUMERIC.has(spec.type) && readNumber(text, ".") !== null)
-        return false;
-    }
-  }
-  const standsOff = row.line > before.line + 1 || before.cells.filter((cell) => nameIn(cell) !== null).length === 1;
-  return standsOff
-    ? strong >= 2 || (filled >= 2 && exact === filled)
-    : strong >= 3 && strong >= filled * MIN_STRONG_SHARE;
-}
-
-function sameHeader(a: HeaderRows, b: HeaderRows): boolean {
-  const same = (x: readonly (string | null)[], y: readonly (string | null)[]) => {
-    for (let i = 0; i < Math.max(x.length, y.length); i++)
-      if ((x[i] ?? "").toLowerCase() !== (y[i] ?? "").toLowerCase()) return false;
-    return true;
-  };
-  return same(a.header, b.header);
-}
-
 /** The header of a mapped table that starts at a row, over one line or two. */
 function mappedAt(rows: readonly GridRow[], at: number, columns: ColumnsFile, grid: Grid): MappedHeader | null {
   const row = rows[at] as GridRow;
@@ -268,8 +129,10 @@ function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number
   const isMapped = wanted.outputs.length > 0;
   const own = isMapped ? null : ownOutput(rows.header);
   const views = own === null ? columnViews(rows, body) : [];
-  const { best, tied, unclear } = own === null ? interpret(views, heading) : { best: null, tied: [], unclear: null };
-  const plain = best && tied.length === 0 ? best.outputs : [];
+  const { best, tied, ...told } = own === null ? interpret(views, heading) : { best: null, tied: [], unclear: null };
+  const read = best && tied.length === 0 ? best.outputs : [];
+  const unclear = told.unclear ?? recalledElsewhere(read, `${grid.sheet ?? ""}\n${heading?.text ?? ""}`);
+  const plain = unclear === null ? read : [];
   const lines = odd.size === 0 ? body : body.filter((_, row) => !odd.has(row));
   const sorts = isMapped
     ? thingsAsMapped(wanted.outputs, lines, views)

@@ -12,9 +12,11 @@ import type { Heading } from "./heading.ts";
 import { impliedByPrice } from "./implied-by-price.ts";
 import type { Interpretation, Interpreted } from "./interpretation.ts";
 import { catalogueBeside, ratingBeside, stockBeside } from "./lists-beside.ts";
+import { withMoves } from "./moves.ts";
 import { numberedLots } from "./numbered-lots.ts";
 import { unclearTests } from "./numbered-tests.ts";
 import { placedOutputs } from "./placed-columns.ts";
+import { placedGroups } from "./placed-groups.ts";
 import { isPriceList } from "./price-lists.ts";
 import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
@@ -47,6 +49,7 @@ const SETTLED_BY: readonly ((outputs: Output[], views: readonly ColumnView[]) =>
   withOneItem,
   withVehiclesAtSites,
   withDevicesOfPlaces,
+  withMoves,
 ];
 
 /** The best reading of a header's columns; the tied readings where two are as good; nothing where none fits. */
@@ -70,6 +73,7 @@ function interpretAll(views: readonly ColumnView[], heading: Heading | null): In
   const special =
     replacedPacks(views) ??
     placedOutputs(views) ??
+    placedGroups(views) ??
     numberedLots(views) ??
     (open === null ? (uses as Output[] | null) : null);
   if (special) return { best: { outputs: special, points: SPECIAL_POINTS }, tied: [], unclear: null };

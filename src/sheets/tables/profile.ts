@@ -117,6 +117,8 @@ export function profileColumn(rows: readonly GridRow[], column: number, part: Ce
       const day = written.kind === "span" ? written.last : (written.days.dmy ?? written.days.mdy ?? written.days.ymd);
       if (day !== null && day < earliest) earliest = day;
       if (day !== null && day > latest) latest = day;
+    } else if (written?.kind === "bad" && written.year !== undefined) {
+      dates++;
     } else if (STARTS_AS_NUMBER.test(text) && (readNumber(text, ".") !== null || CLOCK.test(text))) numbers++;
   }
   const filled = texts.length;

@@ -2,6 +2,8 @@ import { type SheetKind, sheetSpec } from "../../fleet/columns.ts";
 import { cellAt, type GridRow } from "../grid.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { type ListedPart, listsSeveral, listsSupplies } from "../values/listed-supplies.ts";
+import type { HeaderMeaning } from "../words/parse-header.ts";
+import { VOCABULARY } from "../words/vocabulary.ts";
 import { assign } from "./assign.ts";
 import { saysUse } from "./dated-columns.ts";
 import { fieldSource, sharedField } from "./field-source.ts";
@@ -38,8 +40,9 @@ export function listedPartOf(kind: SheetKind, field: string): ListedPart | null 
 }
 
 /** True for a column whose cells list supplies with their counts or dates: "2 x adult pads exp 03/2027; 1 roll paper". */
-export function holdsLists(says: string, rows: readonly GridRow[], column: number): boolean {
+export function holdsLists({ says, words }: HeaderMeaning, rows: readonly GridRow[], column: number): boolean {
   if (!MAY_LIST.test(says)) return false;
+  const pads = wordForPads(words);
   let filled = 0;
   let lists = 0;
   let several = false;
@@ -49,11 +52,16 @@ export function holdsLists(says: string, rows: readonly GridRow[], column: numbe
     filled++;
     // nearly all columns end here
     if (filled === 1 && !(typeof cell === "string" && /\d/.test(cell) && /\p{L}{2}/u.test(cell))) return false;
-    if (!listsSupplies(cell)) continue;
+    if (!listsSupplies(cell, pads)) continue;
     lists++;
     several ||= listsSeveral(cell);
   }
   return several && lists >= filled * MOSTLY;
+}
+
+/** The word for pads in a header, in small letters; empty where there is none. */
+function wordForPads(words: string): string {
+  return words.split(" ").find((word) => VOCABULARY.get(word) === "pads") ?? "";
 }
 
 /** How a table was read, with the rows that its columns of lists yield besides. */
@@ -103,5 +111,6 @@ function listOutput(
     implied: {},
     own: [view.column],
     lists: view.column,
+    listsPads: wordForPads(view.meaning.words),
   };
 }

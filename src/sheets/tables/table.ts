@@ -37,8 +37,10 @@ export interface Output {
   rates?: true;
   /** The column (0-based) whose cells list what a line yields, a row for each of a cell's parts. */
   lists?: number;
+  /** The word for pads in that column's header, which its cells may leave out; empty where there is none. */
+  listsPads?: string;
   /** What its numbers were taken for, its readings' days or its packs' names, though nothing says so. */
-  presumed?: "uses" | "mid-year" | "named-by-device";
+  presumed?: "uses" | "moves" | "mid-year" | "named-by-device";
   /** In a list of all sorts, what a line must be about to yield this; left out where every line may. */
   thing?: RowThing;
   /** True for the cells of a line that yields something else instead. */
@@ -78,6 +80,9 @@ export interface Table {
   /** What no longer fits the mapping that was given for it. */
   changes: string[];
 }
+
+/** Types of columns whose cells are numbers. */
+export const NUMERIC: ReadonlySet<string> = new Set(["number", "whole", "percent", "share", "money"]);
 
 /** True where every column goes by its canonical name: nothing else can be meant. */
 export function isCanonical(outputs: readonly Output[]): boolean {

@@ -15,8 +15,8 @@ export function readYesNo(text: string): boolean | Problem {
 /** Words for each choice beside the choice itself, by column name. */
 const WORDS: Record<string, Record<string, string>> = {
   result: {
-    pass: "passed|yes|y|true|ja|oui|si|ok|p|good|bestanden|io|i.o.|in ordnung|reussi|conforme|apto|aprobado|goed|geslaagd|goedgekeurd|positivo|positiv|pozytywny|idoneo|superato|godkand|godkendt|godkjent|sprawny|zaliczony|tak|sim|✓|✔",
-    fail: "failed|no|n|false|nein|non|nee|f|bad|nok|nio|n.i.o.|durchgefallen|nicht bestanden|nicht ok|not ok|echec|non conforme|no apto|fallo|afgekeurd|gezakt|defekt|negativo|negativ|negatywny|non idoneo|non superato|no conforme|nao conforme|reprovado|underkand|ikke godkendt|ikke godkjent|niesprawny|niezaliczony|nej|nei|nie|nao|✗|✘|replace|weak|dead|faulty|defective|swollen|low|low battery|tauschen|ersetzen|schwach|faible|a remplacer|debil|reemplazar|zwak|vervangen|kapot",
+    pass: "passed|yes|y|true|ja|oui|si|ok|p|good|bestanden|io|i.o.|in ordnung|reussi|conforme|apto|apta|aptos|aptas|aprobado|aprobada|bonne|bon|goed|geslaagd|goedgekeurd|positivo|positiv|pozytywny|idoneo|superato|godkand|godkendt|godkjent|sprawny|zaliczony|tak|sim|✓|✔",
+    fail: "failed|no|n|false|nein|non|nee|f|bad|nok|nio|n.i.o.|durchgefallen|nicht bestanden|nicht ok|not ok|echec|non conforme|no apto|no apta|no aptos|no aptas|no aprobado|no aprobada|rechazado|rechazada|i n o|fallo|flat|empty|leer|vide|afgekeurd|gezakt|defekt|negativo|negativ|negatywny|non idoneo|non superato|no conforme|nao conforme|reprovado|underkand|ikke godkendt|ikke godkjent|niesprawny|niezaliczony|nej|nei|nie|nao|✗|✘|replace|weak|dead|faulty|defective|swollen|low|low battery|tauschen|ersetzen|schwach|faible|a remplacer|debil|reemplazar|zwak|vervangen|kapot",
   },
   retired_because: {
     faded:
@@ -129,7 +129,7 @@ function reasonOf(word: string, spec: ColumnSpec): string | null {
 function noteSpeaksOf(word: string, spec: ColumnSpec): string | null {
   if (spec.name !== "retired_because") return null;
   if (
-    /capaci|runtime|run time|kapazit|autonom|laufzeit|looptijd|gebruiksduur|schwach|faible|zwak|debil|verschli|versleten|usee|gastad|worn|fade|sliten|zuzyt|esaur|<\s*\d+\s*%|below \d+/.test(
+    /capaci|(hold|keep)(s|ing)? (a |its |no )?charge|(halt|hielt) (keine |nicht )?(die )?ladung|tient (pas|plus) la charge|runtime|run time|kapazit|autonom|laufzeit|looptijd|gebruiksduur|schwach|faible|zwak|debil|verschli|versleten|usee|gastad|worn|fade|sliten|zuzyt|esaur|<\s*\d+\s*%|below \d+/.test(
       word,
     )
   )

@@ -6,11 +6,14 @@ import { monthOfWord } from "./month-words.ts";
 /** The order of day, month and year in a column's dates. */
 export type DateOrder = "dmy" | "mdy" | "ymd";
 
-/** What a date as written can mean. A day is a span of one day; a month, quarter or week alone is a longer one. */
+/**
+ * What a date as written can mean. A day is a span of one day; a month, quarter or week alone is a longer one. A year alone
+ * is none, but for what began in it.
+ */
 export type WrittenDate =
   | { kind: "span"; first: Day; last: Day; time: string; serial: boolean }
   | { kind: "ordered"; days: Record<DateOrder, Day | null>; dashed: boolean; time: string }
-  | { kind: "bad"; because: string };
+  | { kind: "bad"; because: string; year?: number };
 
 /** Two-digit years from here on belong to the 1900s, below to the 2000s: the window that holds 1990 to 2089. */
 const CENTURY_WINDOW = 90;
@@ -27,7 +30,10 @@ const TIME =
 
 /** Words for expiry and service that people write before a date in its cell: "Exp: 03/2027". */
 const SAYS_EXPIRY =
-  /^(?:exp|expir(?:y|es|e|ation)|exp date|use by|best before|bb|mhd|verf|verfallt|ablauf|bis|per|peremption|cad|caduca|vto|vence|scad|scadenza|val|validade|utg|utgar|udlob|utlop|wazne do|do|tht|houdbaar tot|tot|until|due|installed|inst|since|seit|depuis|desde|sinds)\b[\s.:]*(?=\d|[a-z]{3})/;
+  /^(?:exp|expir(?:y|es|ed|e|ation)|abgelaufen(?: am| seit)?|perimee?s?(?: le)?|caducad[ao]s?|vencid[ao]s?|verlopen(?: op)?|exp date|use by|best before|best by|bb|mhd|verf|verfallt|ablauf|bis|per|peremption|cad|caduca|vto|vence|scad|scadenza|val|validade|utg|utgar|udlob|utlop|wazne do|do|tht|houdbaar tot|tot|until|due|installed|inst|since|seit|depuis|desde|sinds)\b[\s.:]*(?=\d|[a-z]{3})/;
+
+/** How long a thing lasts from a date on, in brackets behind it: "06/2022 (4 yr)". */
+const TERM = /\s*\(\d{1,2} ?(?:y|yrs?|years?|j|jahre?|ans?|anos?|jaar|anni|m|mo|months?|monate?|mois|meses)\.?\)$/;
 
 /** Dates read before: few days stand in many cells, and a column is looked over more than once. */
 const known = new Map<string, WrittenDate | null>();
@@ -49,7 +55,7 @@ function read(text: string): WrittenDate | null {
   const time = TIME.exec(rest);
   if (time && /\d/.test(rest.slice(0, time.index))) rest = rest.slice(0, time.index).replace(/,$/, "").trim();
   else rest = rest.replace(/(\d)(z|[+-]\d{2}:\d{2})$/, "$1");
-  rest = rest.replace(SAYS_EXPIRY, "");
+  rest = rest.replace(SAYS_EXPIRY, "").replace(TERM, "");
   const clock = time ? `${time[1]}${time[2] ?? ""}` : "";
   return numericDate(rest, clock) ?? weekOrQuarter(rest) ?? namedMonthDate(rest, clock);
 }
@@ -134,7 +140,8 @@ function digitsDate(text: string, time: string): WrittenDate {
 
 /** Four digits: a year, or a month and a year of two digits where only one order of them is possible. */
 function fourDigits(text: string): WrittenDate {
-  if (Number(text) >= 1990 && Number(text) <= 2100) return { kind: "bad", because: "a year alone names no month" };
+  const year = Number(text);
+  if (year >= 1990 && year <= 2100) return { kind: "bad", because: "a year alone names no month", year };
   const [a, b] = [text.slice(0, 2), text.slice(2)];
   const isMonth = (part: string) => Number(part) >= 1 && Number(part) <= 12;
   if (isMonth(a) && isMonth(b)) return { kind: "bad", because: "four digits can be several months" };

@@ -1,3 +1,4 @@
+import { parseHeader } from "../words/parse-header.ts";
 import { rowThing } from "../words/row-thing.ts";
 import { cellText } from "./cell-text.ts";
 import { readDateText } from "./date-text.ts";
@@ -29,8 +30,25 @@ const COUNT_LAST = /(?:[x×*:=-]\s*|\s|\()(\d{1,4})\s*(?:[x×*]|(\p{L}+\.?))?\)?
 const THING = /^(pad|sensor)s?$/;
 const EDGES = /^[\s/|,;:.()[\]–-]+|[\s/|,;:([\]–-]+$/g;
 
-/** The parts of a cell that lists supplies: "2 x adult pads exp 03/2027; 1 roll paper" has two. */
-export function listedIn(cell: unknown): string[] {
+/**
+ * The parts of a cell that lists supplies: "2 x adult pads exp 03/2027; 1 roll paper" has two.
+ *
+ * @param pads  the word for pads in the column's header, which its cells then leave out ("2 x adult 03/27"); empty where none
+ */
+export function listedIn(cell: unknown, pads = ""): string[] {
+  const parts = partsIn(cell);
+  return pads === "" ? parts : parts.map((part) => withPads(part, pads));
+}
+
+/** A part that says of pads only for whom they are, with their name. */
+function withPads(part: string, pads: string): string {
+  const { "listed item": item } = partsOf(part);
+  const { variant, things, says } = parseHeader(item);
+  if (!/^(adult|child)$/.test(variant) || things !== "" || says !== "") return part;
+  return part.replace(item, `${item} ${pads}`);
+}
+
+function partsIn(cell: unknown): string[] {
   const text = typeof cell === "string" ? cellText(cell) : "";
   if (text === "" || text.length > LONGEST) return [];
   const parts: string[] = [];
@@ -137,8 +155,8 @@ export function listedDates(text: string): number {
 }
 
 /** True for a cell most of whose parts name supplies and count or date them. */
-export function listsSupplies(cell: unknown): boolean {
-  const parts = listedIn(cell);
+export function listsSupplies(cell: unknown, pads = ""): boolean {
+  const parts = listedIn(cell, pads);
   const supplies = parts.filter((part) => {
     const { "listed item": item, "listed count": count, dates } = partsOf(part);
     const thing = rowThing(item);

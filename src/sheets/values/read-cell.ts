@@ -1,4 +1,4 @@
-import { type Day, isoFromDay } from "../../calendar/day.ts";
+import { type Day, dayFromParts, isoFromDay } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "./cell-text.ts";
 import { readChoice, readYesNo, resultOf } from "./choice-words.ts";
@@ -92,9 +92,13 @@ function unreadable(spec: ColumnSpec): Problem["code"] {
 function readDate(text: string, spec: ColumnSpec, { asOf, order }: CellContext): Day | Problem {
   const written = readDateText(text);
   if (written === null) return new Problem("date-unreadable", "is no date");
-  if (written.kind === "bad") return new Problem("date-impossible", `is no date: ${written.because}`);
+  // what began in a year began on its first day, or less long ago than is reckoned with
+  const began = written.kind === "bad" && spec.month === "first" ? dayFromParts(written.year ?? 0, 1, 1) : null;
+  if (written.kind === "bad" && began === null) return new Problem("date-impossible", `is no date: ${written.because}`);
   let day: Day | null;
-  if (written.kind === "ordered") {
+  if (written.kind === "bad") {
+    day = began as Day;
+  } else if (written.kind === "ordered") {
     if (order === null) return new Problem("date-order-unsettled", "has no settled day/month order");
     day = written.days[order];
     if (day === null) return new Problem("date-impossible", `is no date in the order ${order} of its column`);

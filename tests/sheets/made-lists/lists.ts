@@ -125,11 +125,13 @@ export const LISTS: Record<string, ListKind> = {
         "expiry",
         ["dated_stock.expiry"],
       ),
-      column("Qty | Quantity | Count | On hand | In stock | Units | Stock | Number | QOH | Pcs | Amount", "several", [
-        "dated_stock.quantity",
-      ]),
       column(
-        "Location | Place | Station | Site | Where | Vehicle | Store | Ambulance | Cupboard | Shelf | Room | Bag | Stored at",
+        "Qty | Quantity | Count | On hand | In stock | Units | Stock | Number | QOH | Pcs | Amount | Counted",
+        "several",
+        ["dated_stock.quantity"],
+      ),
+      column(
+        "Location | Place | Station | Site | Where | Vehicle | Store | Ambulance | Cupboard | Shelf | Room | Bag | Stored at | Surgery | Practice | Appliance",
         "site",
         ["dated_stock.place"],
       ),

@@ -1,0 +1,43 @@
+import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
+import { foldAccents } from "../words/fold.ts";
+import { fieldSource } from "./field-source.ts";
+import type { ColumnView } from "./score-column.ts";
+import type { Output } from "./table.ts";
+
+/** What heads the places that units were carried from and to. */
+const FROM =
+  /^((moved|transferred|taken|issued) )?(from|von|aus|de|du|depuis|desde|van|da|origine?|origen|provenance|herkunft|quelle|from (location|place|store|station|unit)|von (lager|standort|ort))$/;
+const TO =
+  /^((moved|transferred|given|issued) )?(to|nach|an|zu|a|vers|pour|hacia|para|naar|destination|destino|ziel|empfanger|bestemming|to (location|place|store|station|unit)|nach (lager|standort|ort))$/;
+/** The share of cells that may be dates or numbers below the name of a place. */
+const SOME = 0.5;
+
+/** The outputs, those of a log of what was carried from one place to another as moves, which use nothing up. */
+export function withMoves(outputs: Output[], views: readonly ColumnView[]): Output[] {
+  const from = headed(FROM, views);
+  const to = headed(TO, views);
+  if (!from || !to || from.column >= to.column) return outputs;
+  return outputs.map((output) => {
+    const has = (field: string) => output.fields.some(({ spec }) => spec.field === field);
+    if (output.sheet.kind !== "use_log" || has("reason")) return output;
+    const place = sheetSpec("use_log").columns.find(({ field }) => field === "place") as ColumnSpec;
+    const fields = has("place") ? output.fields : [...output.fields, fieldSource(place, to, 6)];
+    return {
+      ...output,
+      fields,
+      implied: { ...output.implied, reason: "restock" },
+      own: [...output.own, to.column],
+      presumed: "moves" as const,
+    };
+  });
+}
+
+function headed(words: RegExp, views: readonly ColumnView[]): ColumnView | undefined {
+  return views.find(
+    ({ name, profile }) =>
+      words.test(foldAccents(name).toLowerCase().trim().replace(/[.:]$/, "")) &&
+      profile.filled > 0 &&
+      profile.dates < SOME &&
+      profile.numbers < SOME,
+  );
+}

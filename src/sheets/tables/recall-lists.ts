@@ -1,0 +1,33 @@
+import { foldAccents } from "../words/fold.ts";
+import type { Output, Unclear } from "./table.ts";
+
+/** Words above a list by which it tells what a notice calls back. */
+const RECALLS =
+  /\brecall|field safety|safety (notice|alert|notification)|affected (lots?|batch\w*|serials?|units?|products?)|ruckruf|sicherheits(hinweis|information|mitteilung)|betroffene (chargen|lose|serien\w*|artikel)|rappel (de|du|produit|lots?)|lots? concernes?|avis de securite|retirada|lotes? afectados?|alerta sanitaria|aviso de seguridad|terugroep|richiam|recolha|aterkall|tilbakekall|tilbagekald/;
+/** Fields of what the fleet has, and of no notice. */
+const OF_THE_FLEET: ReadonlySet<string> = new Set([
+  "place",
+  "site",
+  "device",
+  "quantity",
+  "opened",
+  "inService",
+  "cycles",
+]);
+
+/**
+ * Why a list of lots or serials below such words is not read: it names what a notice calls back, wherever that lies, not
+ * what the fleet has. Null for other lists, and where a column says where things are or how many.
+ *
+ * @param above  the lines above the table and the name of its tab
+ */
+export function recalledElsewhere(outputs: readonly Output[], above: string): Unclear | null {
+  if (!outputs.some(({ sheet: { kind } }) => kind === "dated_stock" || kind === "packs")) return null;
+  if (outputs.some(({ fields }) => fields.some(({ spec }) => OF_THE_FLEET.has(spec.field)))) return null;
+  if (!RECALLS.test(foldAccents(above).toLowerCase())) return null;
+  return {
+    message:
+      "The list stands under the words of a recall and says neither where things are nor how many: it is no stock.",
+    fix: "Find what it names among the fleet's sheets with the verb trace (--ids takes a file of them, one a line); if it is the fleet's own stock, give it a column of places.",
+  };
+}

@@ -1,0 +1,50 @@
+import { cellAt, type GridRow } from "../grid.ts";
+import { cellText, meansEmpty } from "../values/cell-text.ts";
+import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
+import { rowThing } from "../words/row-thing.ts";
+import { DATED_THINGS } from "../words/vocabulary.ts";
+
+/** Rows that are looked at, and the share of their cells that must say the same. */
+const LOOKED_AT = 40;
+const MOSTLY = 0.5;
+/** Words before a date: "installed" in "installed 06/2022". */
+const WORDS_BEFORE_DATE = /^(\p{L}[\p{L}. ]{2,20}?)[\s:.]+'?\d/u;
+const SAID_OF_DATES = /^(install|expiry|made)$/;
+
+/**
+ * What a header that names a thing alone means, where its cells tell: "Battery" above "installed 06/2022" heads days of
+ * fitting, and "Equipment", or "Matériel", above pads and paper heads items, not devices.
+ */
+export function toldByCells(meaning: HeaderMeaning, rows: readonly GridRow[], column: number): HeaderMeaning {
+  if (meaning.says !== "") return meaning;
+  if (DATED_THINGS.has(meaning.things)) {
+    const says = saidOfDates(textsIn(rows, column));
+    return says === null ? meaning : { ...meaning, says };
+  }
+  if (meaning.things !== "device" || meaning.index !== null) return meaning;
+  return namesSupplies(textsIn(rows, column)) ? { ...meaning, things: "item" } : meaning;
+}
+
+function textsIn(rows: readonly GridRow[], column: number): string[] {
+  return rows
+    .slice(0, LOOKED_AT)
+    .map((row) => cellText(cellAt(row, column) ?? null))
+    .filter((text) => !meansEmpty(text));
+}
+
+function saidOfDates(texts: readonly string[]): string | null {
+  const said = texts.flatMap((text) => {
+    const words = WORDS_BEFORE_DATE.exec(text)?.[1];
+    return words === undefined ? [] : parseHeader(words).says;
+  });
+  const [says = ""] = said;
+  const alike = said.filter((each) => each === says).length;
+  return SAID_OF_DATES.test(says) && alike > texts.length * MOSTLY ? says : null;
+}
+
+/** True where most texts name supplies, and none a device or a battery. */
+function namesSupplies(texts: readonly string[]): boolean {
+  const things = texts.map(rowThing);
+  if (things.some((thing) => thing === "device" || thing === "battery")) return false;
+  return things.filter((thing) => thing === "supply").length > texts.length * MOSTLY;
+}

@@ -1,0 +1,176 @@
+import type { AwkwardSheet } from "./awkward-sheet.ts";
+
+/** Sheets as planners of hospitals, fire brigades, ferries and schools keep them for themselves. */
+export const PLANNERS: AwkwardSheet[] = [
+  {
+    name: "a stock-take headed by what was counted",
+    text: `Stock take 24 Oct 2026,,,,,,
+Bin,Description,Par,Counted,Lot,Expiry,Remarks
+B1-03,AED pads adult (pair),12,9,4471A,EXP 08/26,quarantine
+B1-03,AED pads adult (pair),,6,4502B,08/2027,
+B1-04,AED pads paed,4,4,9913,best before 2026-08,
+B2-02,Print paper 50 mm,10,11,-,no date,
+`,
+    rows: {
+      dated_stock: [
+        { item: "AED pads adult (pair)", expiry: "2026-08-31", lot: "4471A", quantity: 9, place: "B1-03" },
+        { item: "AED pads adult (pair)", expiry: "2027-08-31", lot: "4502B", quantity: 6, place: "B1-03" },
+        { item: "AED pads paed", expiry: "2026-08-31", lot: "9913", quantity: 4, place: "B1-04" },
+      ],
+    },
+    aside: [[6, "missing-required"]],
+    unread: ["Par", "Remarks"],
+  },
+  {
+    name: "cells that say themselves what their dates are",
+    text: `Vessel,AED S/N,Battery,Pads on board
+MV Heron,70011,installed 2023 (4 yr),"2 x adult 03/27, 1 x paed 11/26"
+MV Plover,70015,installed 06/2022 (4 yr),2 x adult 09/27
+`,
+    rows: {
+      devices: [
+        { device: "70011", site: "MV Heron" },
+        { device: "70015", site: "MV Plover" },
+      ],
+      packs: [
+        { device: "70011", in_service: "2023-01-01" },
+        { device: "70015", in_service: "2022-06-01" },
+      ],
+      dated_stock: [
+        { item: "adult pads", expiry: "2027-03-31", quantity: 2, place: "70011" },
+        { item: "paed pads", expiry: "2026-11-30", quantity: 1, place: "70011" },
+        { item: "adult pads", expiry: "2027-09-30", quantity: 2, place: "70015" },
+      ],
+    },
+    findings: ["year-alone"],
+  },
+  {
+    name: "pads whose expiry is said to be past",
+    text: `Surgery,Item,Qty,Expiry date
+Mill Lane,AED pads adult,1,Dec 2026
+Station Rd,AED pads adult,2,expired 09/26
+`,
+    rows: {
+      dated_stock: [
+        { item: "AED pads adult", expiry: "2026-12-31", quantity: 1, place: "Mill Lane" },
+        { item: "AED pads adult", expiry: "2026-09-30", quantity: 2, place: "Station Rd" },
+      ],
+    },
+  },
+  {
+    name: "a stock list with two columns for each ambulance",
+    text: `,Medic 1,,Medic 2,
+Item,Qty,Exp,Qty,Exp
+Adult pads,2,03/27,2,06/27
+Paed pads,1,12/26,1,01/27
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-03-31", quantity: 2, place: "Medic 1" },
+        { item: "Adult pads", expiry: "2027-06-30", quantity: 2, place: "Medic 2" },
+        { item: "Paed pads", expiry: "2026-12-31", quantity: 1, place: "Medic 1" },
+        { item: "Paed pads", expiry: "2027-01-31", quantity: 1, place: "Medic 2" },
+      ],
+    },
+  },
+  {
+    name: "units carried from store to station, none of which was used",
+    text: `Stock movements
+Date,Item,Qty,From,To,Signed
+2026-09-03,Adult pads,4,Main store,Station 2,LM
+2026-09-12,ECG paper,10,Main store,Station 1,OK
+`,
+    rows: {
+      use_log: [
+        { date: "2026-09-03", item: "Adult pads", quantity: 4, place: "Station 2", reason: "restock" },
+        { date: "2026-09-12", item: "ECG paper", quantity: 10, place: "Station 1", reason: "restock" },
+      ],
+    },
+    findings: ["moves"],
+    unread: ["From", "Signed"],
+  },
+  {
+    name: "a notice's lots, which nobody need have",
+    text: `FIELD SAFETY NOTICE - affected lots
+Product,Lot number,Expiry date,Action
+Adult pads,W2701,2027-01,Return
+Child pads,W1188,2027-05,Return
+`,
+    rows: { dated_stock: [] },
+    aside: [
+      [3, "unknown-table"],
+      [4, "unknown-table"],
+    ],
+    unread: ["Product", "Lot number", "Expiry date", "Action"],
+  },
+  {
+    name: "the fleet's own units of recalled lots",
+    text: `Recall: affected lots
+Product,Lot number,Expiry date,Location
+Adult pads,W2701,2027-01,Medic 1
+`,
+    rows: { dated_stock: [{ item: "Adult pads", lot: "W2701", place: "Medic 1" }] },
+  },
+  {
+    name: "a school's register with a tick a month",
+    text: `Lakeview School District #12 - AED Program - 2026/27 monthly checks
+School,AED Serial,Bldg / room,Pads Exp,Batt Inst,Aug,Sep,Oct,Nov,Dec,Initials
+Lincoln Elem,A-55012,Main office,9/30/2027,8/15/2024,x,x,x,,,KL
+Central High,A-55032,Pool,5/31/2028,2/3/2025,x,,x,,,TR
+`,
+    rows: {
+      devices: [
+        { device: "A-55012", site: "Lincoln Elem" },
+        { device: "A-55032", site: "Central High" },
+      ],
+      packs: [
+        { device: "A-55012", in_service: "2024-08-15" },
+        { device: "A-55032", in_service: "2025-02-03" },
+      ],
+      dated_stock: [
+        { item: "Pads", expiry: "2027-09-30", place: "A-55012" },
+        { item: "Pads", expiry: "2028-05-31", place: "A-55032" },
+      ],
+    },
+    unread: ["Bldg / room", "Aug", "Sep", "Oct", "Nov", "Dec", "Initials"],
+  },
+  {
+    name: "a French log of uses by material",
+    text: `Date;Intervention n°;Véhicule;Matériel;Quantité;Motif
+03/09/2026;2026-1881;VSAV 1;Électrodes adulte;1;Intervention
+15/09/2026;;VSAV 2;Électrodes enfant;1;Périmé
+`,
+    rows: {
+      use_log: [
+        { date: "2026-09-03", item: "Électrodes adulte", quantity: 1, place: "VSAV 1", reason: "use" },
+        { date: "2026-09-15", item: "Électrodes enfant", quantity: 1, place: "VSAV 2", reason: "lapsed" },
+      ],
+    },
+    unread: ["Intervention n°"],
+  },
+  {
+    name: "Spanish tests that were or were not apt",
+    text: `Fecha;Nº batería;Autonomía (min);Capacidad (%);Resultado
+15/01/2026;B-21;182;91;Apta
+15/01/2026;B-22;141;70,5;No apta
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B-21", date: "2026-01-15", minutes: 182, percent: 91, result: "pass" },
+        { serial: "B-22", date: "2026-01-15", minutes: 141, percent: 70.5, result: "fail" },
+      ],
+    },
+  },
+  {
+    name: "a swap log whose old battery would not hold its charge",
+    text: `Date,Unit,Old battery,New battery,Why
+22/01/2025,Medic 3,BT-13,BT-43,would not hold charge
+`,
+    rows: {
+      packs: [
+        { serial: "BT-13", retired: "2025-01-22", retired_because: "faded" },
+        { serial: "BT-43", device: "Medic 3", in_service: "2025-01-22" },
+      ],
+    },
+  },
+];
