@@ -52,5 +52,5 @@ export function makeDates(reading: Reading, policy: Policy): DatesReport {
 export function makeDatesBehind(reading: Reading, policy: Policy, remember: Remembered): DatesBehind {
   const fleet = withNamedItems(reading.fleet);
   const dated = remember("dated", [fleet], policy, (choices) => forecastDatedStock(fleet, choices));
-  return datesBehind(dated, policy, fleet.routine);
+  return datesBehind(dated, fleet.routine);
 }

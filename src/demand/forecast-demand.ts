@@ -37,7 +37,8 @@ export function forecastDemand(
       asPacks: true,
       use: null,
       places: [],
-      stock: [],
+      stock: new Int32Array(0),
+      units: needing.stock,
     }));
   return [...needing.items, ...unlisted]
     .sort((a, b) => (a.item.key < b.item.key ? -1 : 1))

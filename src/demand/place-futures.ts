@@ -104,7 +104,7 @@ class UsedPlace {
     const sizes = this.ofItem.use!.unitsPerUse;
     const routine = routineDays(place, this.end);
     drawUses(0, stretch, sizes, random, this.uses);
-    const start = runStart(place, this.asOf);
+    const start = runStart(place, this.ofItem.units, this.asOf);
     this.runner.run(start, this.uses, routine);
     this.quietNeeds.set(this.runner.needs);
     this.quietExpiries.set(this.runner.expiries);

@@ -36,7 +36,7 @@ export function placeNeeds(ofItem: ItemPlaces, policy: Policy): PlaceNeeds {
   const growth = new Float64Array(months);
   const runner = new PlaceRunner(facts);
   for (const place of ofItem.places) {
-    runner.run(runStart(place, policy.asOf), NO_USES, routineDays(place, monthStarts[months]!));
+    runner.run(runStart(place, ofItem.units, policy.asOf), NO_USES, routineDays(place, monthStarts[months]!));
     for (let m = 0; m < months; m++) {
       certain[m] = certain[m]! + runner.needs[m]!;
       expiry[m] = expiry[m]! + runner.expiries[m]!;

@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { type ItemPlace, swapDaysOf } from "../supplies/item-place.ts";
+import type { StockUnits } from "../supplies/stock-units.ts";
 
 /** Uses at a place: the day of each (fraction allowed), ascending, and the units it takes; the first `count` are read. */
 export interface PlaceUses {
@@ -15,9 +16,9 @@ export interface RunStart extends Pick<ItemPlace, "from" | "until" | "lacking"> 
 }
 
 /** How the runs of a place begin. */
-export function runStart(place: ItemPlace, asOf: Day): RunStart {
+export function runStart(place: ItemPlace, units: StockUnits, asOf: Day): RunStart {
   const { from, until, lacking } = place;
-  return { from, until, lacking, swapDays: swapDaysOf(place, asOf) };
+  return { from, until, lacking, swapDays: swapDaysOf(place, units, asOf) };
 }
 
 /** Facts that all places of an item share. */

@@ -42,7 +42,7 @@ export function assemblePlan(parts: PlanParts): Plan {
     packs,
     suddenFailures: failureRows(life),
     earlySigns: signRows(life),
-    datedStock: datedRows(dated.units),
+    datedStock: datedRows(dated.needing.stock),
     crowdedMonths: crowdedRows(dated.crowdedMonths),
     swapCalendar: swapRows(dated.swapCalendar),
     moves: moveRows(dated.moves),

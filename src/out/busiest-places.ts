@@ -1,7 +1,8 @@
 import { countText } from "../fleet/count-text.ts";
+import { SOON_MONTHS } from "../supplies/stock-tally.ts";
 import type { DatesReport } from "./dates-report.ts";
 import { firstYearEnd, planMonth } from "./horizon-text.ts";
-import { type PlaceToSwap, SOON_MONTHS } from "./places-to-swap.ts";
+import type { PlaceToSwap } from "./places-to-swap.ts";
 import { textTable } from "./text-table.ts";
 
 /** Places told; dates.csv and --json have them all. */

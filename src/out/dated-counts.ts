@@ -1,6 +1,7 @@
 import { monthOfDay, monthText } from "../calendar/month.ts";
 import type { Policy } from "../fleet/policy.ts";
-import type { StockUnit } from "../supplies/stock-units.ts";
+import type { StockTally } from "../supplies/stock-tally.ts";
+import type { StockUnits } from "../supplies/stock-units.ts";
 import { type HeldRow, notHeld } from "./held-stock.ts";
 import { datedRows } from "./plan-dated.ts";
 import type { Plan } from "./plan-schema.ts";
@@ -35,29 +36,23 @@ export function countRows(
   };
 }
 
-/** The same counts of a forecast's units, before rows are made of them. */
-export function countUnits(units: readonly StockUnit[], { asOf, horizonMonths }: Policy): DatedCounts {
+/** The same counts of a forecast's stock, before rows are made of it. */
+export function countUnits(
+  stock: StockUnits,
+  { units, due }: StockTally,
+  { asOf, horizonMonths }: Policy,
+): DatedCounts {
   const first = monthOfDay(asOf);
-  // by item, then: overdue, each month of the plan, later
-  const byItem = new Map<string, number[]>();
-  let all = 0;
-  for (const { row, swapBy, swapMonth } of units) {
-    all += row.quantity;
-    if (row.held !== null) continue;
-    let byMonth = byItem.get(row.item);
-    if (!byMonth) {
-      byMonth = new Array<number>(horizonMonths + 2).fill(0);
-      byItem.set(row.item, byMonth);
-    }
-    byMonth[swapBy < asOf ? 0 : Math.min(swapMonth - first, horizonMonths) + 1]! += row.quantity;
-  }
   const when = (at: number) => (at === 0 ? OVERDUE : at > horizonMonths ? LATER : monthText(first + at - 1));
   return {
-    rows: units.length,
-    units: all,
-    expired: datedRows(units.filter(({ row }) => row.expiry < asOf)),
-    due: [...byItem].flatMap(([item, byMonth]) =>
-      byMonth.flatMap((count, at) => (count === 0 ? [] : [{ item, when: when(at), units: count }])),
+    rows: stock.size,
+    units,
+    expired: datedRows(
+      stock,
+      stock.overdue.filter((at) => stock.expiry[at]! < asOf),
+    ),
+    due: stock.names.flatMap(({ name: item }, number) =>
+      due[number]!.flatMap((count, at) => (count === 0 ? [] : [{ item, when: when(at), units: count }])),
     ),
   };
 }

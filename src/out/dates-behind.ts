@@ -1,4 +1,3 @@
-import type { Policy } from "../fleet/policy.ts";
 import type { RoutineRow } from "../fleet/rows.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { Needing } from "../supplies/item-places.ts";
@@ -30,8 +29,7 @@ export interface DatesBehind {
 
 /** What lapses, where most is to be swapped, what more visits save, and how much is used. */
 export function datesBehind(
-  { swapCapacity, needing, moves }: DatedStockForecast,
-  policy: Policy,
+  { swapCapacity, needing, tally, moves }: DatedStockForecast,
   routine: readonly RoutineRow[],
 ): DatesBehind {
   const { perMonth, smallest, enough, tradeOff } = swapCapacity;
@@ -39,8 +37,8 @@ export function datesBehind(
   for (const row of rates)
     for (const figure of ["months", "unitsPerYear", "low", "high"] as const) row[figure] = roundUnits(row[figure]);
   return {
-    lapses: lapsesByItem(needing.stock, moves, policy),
-    places: placesToSwap(needing.stock, policy),
+    lapses: lapsesByItem(needing.stock, tally, moves),
+    places: placesToSwap(needing.stock, tally),
     swapCapacity: { perMonth, smallest, enough, tradeOff: tradeOff() },
     useRates: sortBy(rates, (row) => [row.item, row.place]),
     routine: routineRows(routine, needing),

@@ -1,7 +1,7 @@
 import type { Policy } from "../fleet/policy.ts";
 import type { Reading } from "../sheets/reading.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
-import type { StockUnit } from "../supplies/stock-units.ts";
+import type { StockUnits } from "../supplies/stock-units.ts";
 import { goodUntil } from "../supplies/unit-life.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { countRows, countUnits, type DatedCounts } from "./dated-counts.ts";
@@ -35,31 +35,37 @@ export function countsOf(report: DatesReport): DatedCounts {
  * stock is made when `datedStock` is first asked for, since the text does without.
  */
 export function assembleDates(reading: Reading, policy: Policy, dated: DatedStockForecast): DatesReport {
+  const { stock } = dated.needing;
   const report: DatesReport = {
     ...planHead(reading, policy, dated.findings),
     datedStock: [],
-    heldStock: heldRows(dated.units),
-    openedTooLong: datedRows(dated.needing.stock.filter((unit) => openedTooLong(unit, policy))),
+    heldStock: heldRows(stock),
+    openedTooLong: datedRows(stock, openedTooLong(stock, policy)),
     crowdedMonths: crowdedRows(dated.crowdedMonths),
     swapCalendar: swapRows(dated.swapCalendar),
     moves: moveRows(dated.moves),
-    ...datesBehind(dated, policy, reading.fleet.routine),
+    ...datesBehind(dated, reading.fleet.routine),
     cautions: [...STANDING_CAUTIONS, ...dated.cautions],
   };
-  countsAhead.set(report, () => countUnits(dated.needing.stock, policy));
+  countsAhead.set(report, () => countUnits(stock, dated.tally, policy));
   const settle = (value: DatesReport["datedStock"]) => {
     countsAhead.delete(report);
     Object.defineProperty(report, "datedStock", { value, writable: true, enumerable: true, configurable: true });
     return value;
   };
   return Object.defineProperty(report, "datedStock", {
-    get: () => settle(datedRows(dated.units)),
+    get: () => settle(datedRows(stock)),
     set: settle,
     enumerable: true,
     configurable: true,
   });
 }
 
-function openedTooLong({ row, item }: StockUnit, policy: Policy): boolean {
-  return row.quantity > 0 && row.expiry >= policy.asOf && goodUntil(row, item) < policy.asOf;
+/** Numbers of the rows in date whose days after opening are over. */
+function openedTooLong(stock: StockUnits, { asOf }: Policy): number[] {
+  const { quantity, expiry, rows } = stock;
+  // nothing is swapped later than it is good
+  return stock.overdue.filter(
+    (at) => quantity[at]! > 0 && expiry[at]! >= asOf && goodUntil(rows[at]!, stock.itemOf(at)) < asOf,
+  );
 }

@@ -1,5 +1,5 @@
 import { counted } from "../fleet/count-text.ts";
-import type { DatedUnit } from "../supplies/types.ts";
+import type { StockUnits } from "../supplies/stock-units.ts";
 import { listTold } from "./out-now.ts";
 import { datedRows } from "./plan-dated.ts";
 import type { Plan } from "./plan-schema.ts";
@@ -9,10 +9,13 @@ import { sortBy } from "./sort-by.ts";
 export type HeldRow = Plan["datedStock"][number] & { held: string; installed: boolean };
 
 /** Held stock, which serves nothing, as rows in the order of the plan's. */
-export function heldRows(units: readonly DatedUnit[]): HeldRow[] {
-  const rows = units
-    .filter(({ row }) => row.held !== null && row.quantity > 0)
-    .map((unit) => ({ ...datedRows([unit])[0]!, held: unit.row.held!, installed: unit.installed }));
+export function heldRows(stock: StockUnits): HeldRow[] {
+  // what does not serve is held or holds no units
+  const held = stock.idle.filter((at) => stock.quantity[at]! > 0);
+  const rows = held.map((at) => {
+    const [row] = datedRows(stock, [at]);
+    return { ...row!, held: stock.rows[at]!.held!, installed: stock.placeOf(at).installed };
+  });
   return sortBy(rows, (row) => [row.item, row.expiry, row.place, row.lot, row.serial, row.quantity, row.held]);
 }
 

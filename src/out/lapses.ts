@@ -1,6 +1,5 @@
-import { monthOfDay } from "../calendar/month.ts";
-import type { Policy } from "../fleet/policy.ts";
-import type { StockUnit } from "../supplies/stock-units.ts";
+import type { StockTally } from "../supplies/stock-tally.ts";
+import type { StockUnits } from "../supplies/stock-units.ts";
 import type { Move } from "../supplies/types.ts";
 import { roundUnits } from "./rounding.ts";
 import { sortBy } from "./sort-by.ts";
@@ -17,22 +16,15 @@ export interface Lapse {
 
 /** What is expected to lapse if nothing is done, by item, and how much of it the moves save. Held stock is left out. */
 export function lapsesByItem(
-  units: readonly Pick<StockUnit, "row" | "swapBy" | "swapMonth" | "chanceUsed">[],
+  { names }: StockUnits,
+  { due, used }: StockTally,
   moves: readonly Pick<Move, "item" | "unitsSaved">[],
-  { asOf, horizonMonths }: Policy,
 ): Lapse[] {
-  const end = monthOfDay(asOf) + horizonMonths;
   const items = new Map<string, Lapse>();
-  for (const { row, swapBy, swapMonth, chanceUsed } of units) {
-    if (row.held !== null || row.quantity === 0 || swapBy < asOf || swapMonth >= end) continue;
-    let found = items.get(row.item);
-    if (!found) {
-      found = { item: row.item, due: 0, used: 0, saved: 0 };
-      items.set(row.item, found);
-    }
-    found.due += row.quantity;
-    found.used += row.quantity * chanceUsed;
-  }
+  names.forEach(({ name: item }, number) => {
+    const inPlan = due[number]!.slice(1, -1).reduce((sum, units) => sum + units, 0);
+    if (inPlan > 0) items.set(item, { item, due: inPlan, used: used[number]!, saved: 0 });
+  });
   for (const { item, unitsSaved } of moves) {
     const found = items.get(item);
     if (found) found.saved += unitsSaved;

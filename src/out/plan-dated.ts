@@ -1,34 +1,40 @@
 import { isoFromDay } from "../calendar/day.ts";
 import { monthText } from "../calendar/month.ts";
 import { remembered } from "../fleet/remembered.ts";
-import type { CrowdedMonth, DatedUnit, Move, SwapVisit } from "../supplies/types.ts";
+import type { StockUnits } from "../supplies/stock-units.ts";
+import type { CrowdedMonth, Move, SwapVisit } from "../supplies/types.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundChance, roundUnits } from "./rounding.ts";
 import { sortBy } from "./sort-by.ts";
 
-/** Dated stock as plan rows: by item, expiry, place, lot and serial. */
-export function datedRows(units: readonly DatedUnit[]): Plan["datedStock"] {
+/**
+ * Dated stock as plan rows: by item, expiry, place, lot and serial.
+ *
+ * @param numbers  of the rows wanted
+ */
+export function datedRows(
+  { rows, swapBy, chanceUsed }: StockUnits,
+  numbers: readonly number[] = [...rows.keys()],
+): Plan["datedStock"] {
   // few days stand in many rows
   const iso = remembered(isoFromDay);
-  const inOrder = sortBy(units, ({ row, swapBy }) => [
-    row.item,
-    row.expiry,
-    row.place,
-    row.lot,
-    row.serial,
-    row.quantity,
-    swapBy,
-  ]);
-  return inOrder.map(({ row, swapBy, chanceUsed }) => ({
-    item: row.item,
-    lot: row.lot,
-    serial: row.serial,
-    expiry: iso(row.expiry),
-    quantity: row.quantity,
-    place: row.place,
-    swapBy: iso(swapBy),
-    chanceUsed: roundChance(chanceUsed),
-  }));
+  const inOrder = sortBy(numbers, (at) => {
+    const { item, expiry, place, lot, serial, quantity } = rows[at]!;
+    return [item, expiry, place, lot, serial, quantity, swapBy[at]!];
+  });
+  return inOrder.map((at) => {
+    const { item, lot, serial, expiry, quantity, place } = rows[at]!;
+    return {
+      item,
+      lot,
+      serial,
+      expiry: iso(expiry),
+      quantity,
+      place,
+      swapBy: iso(swapBy[at]!),
+      chanceUsed: roundChance(chanceUsed[at]!),
+    };
+  });
 }
 
 /** Crowded months as plan rows, by month and item. */

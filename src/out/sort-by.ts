@@ -1,3 +1,5 @@
+import { dealtOut, firstNumbers } from "../maths/dealt-out.ts";
+
 /** One part of a sort key; null sorts before everything. */
 type KeyPart = string | number | null;
 
@@ -22,7 +24,10 @@ export function sortBy<Row>(rows: readonly Row[], key: (row: Row) => readonly Ke
   if (rows.length < FEW) return pairByPair(rows, key, 0);
   if (areInOrder(rows, key)) return [...rows];
   const parts = rankedParts(rows, key);
-  const order = parts.reduceRight(dealtOut, Int32Array.from(rows.keys()));
+  const order = parts.reduceRight(
+    (sofar, { rank, values }) => dealtOut(sofar, rank, values),
+    firstNumbers(rows.length),
+  );
   const sorted: Row[] = [];
   for (let from = 0, to = 0; from < order.length; from = to) {
     const first = order[from]!;
@@ -107,16 +112,6 @@ class MetValues {
     const rank = this.#ofRow.map((number) => rankOf[number]!);
     return { rank, values: rankOf.length };
   }
-}
-
-/** The rows by rank; those of one rank keep their order. */
-function dealtOut(order: Int32Array, { rank, values }: RankedPart): Int32Array<ArrayBuffer> {
-  const next = new Int32Array(values + 1);
-  for (const of of rank) next[of + 1]!++;
-  for (let value = 1; value <= values; value++) next[value]! += next[value - 1]!;
-  const dealt = new Int32Array(order.length);
-  for (const at of order) dealt[next[rank[at]!]!++] = at;
-  return dealt;
 }
 
 function compareKeys(a: readonly KeyPart[], b: readonly KeyPart[], from: number): number {

@@ -84,19 +84,20 @@ export function shortModel({ policy, life, dated, demand }: Scheduled): ShortMod
 
 /** Installed units by item and month that are past their swap day at the month's end and still in date. */
 function stillInDate(
-  { units, needing }: DatedStockForecast,
+  { needing: { stock } }: DatedStockForecast,
   { asOf, horizonMonths }: Policy,
 ): Map<string, Float64Array> {
   const ends = Array.from({ length: horizonMonths }, (_, month) => lastDayOfMonth(monthOfDay(asOf) + month));
   const found = new Map<string, Float64Array>();
-  for (const { row, installed, swapBy } of units) {
+  for (let at = 0; at < stock.size; at++) {
+    const { held, opened, expiry, quantity } = stock.rows[at]!;
     // opened gel is good for its days after opening only; held units are good for nothing
-    if (!installed || row.held !== null || row.opened !== null || row.expiry < asOf) continue;
-    const { key } = needing.book.find(row.item);
+    if (!stock.placeOf(at).installed || held !== null || opened !== null || expiry < asOf) continue;
+    const { key } = stock.itemOf(at);
     const byMonth = found.get(key) ?? new Float64Array(horizonMonths);
     found.set(key, byMonth);
     ends.forEach((end, month) => {
-      if (swapBy <= end && row.expiry >= end) byMonth[month]! += row.quantity;
+      if (stock.swapBy[at]! <= end && expiry >= end) byMonth[month]! += quantity;
     });
   }
   return found;

@@ -2,7 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { convolve } from "../maths/convolution.ts";
 import { poissonCounts } from "../maths/poisson.ts";
-import { eachUnit, sumsByRun, total, type UnitRun } from "./unit-runs.ts";
+import { eachUnit, sumsByRun, total } from "./unit-runs.ts";
 
 /** Needs that a shelf serves: known days, and a stream at a rate. */
 export interface ShelfNeeds {
@@ -26,19 +26,18 @@ const UNITS_FOLLOWED_EXACTLY = 400;
  */
 export function chancesServed(lastDays: readonly Day[], needs: ShelfNeeds): Float64Array {
   if (lastDays.length <= UNITS_FOLLOWED_EXACTLY) return servedExactly(lastDays, needs);
-  const single = lastDays.map((day) => ({ day, units: 1 }));
-  return Float64Array.from(servedOnAverage(single, needs));
+  const single = lastDays.map(() => 1);
+  return servedOnAverage(lastDays, single, needs);
 }
 
 /**
  * Units of each run that leave for a need, as the chances of `chancesServed` add up.
  *
- * @param runs  by last day, ascending
+ * @param days  last days of the runs, ascending
+ * @param units  of each run
  */
-export function unitsServed(runs: readonly UnitRun[], needs: ShelfNeeds): number[] {
-  const units = runs.map((run) => run.units);
-  if (total(units) > UNITS_FOLLOWED_EXACTLY) return servedOnAverage(runs, needs);
-  const days = runs.map(({ day }) => day);
+export function unitsServed(days: readonly Day[], units: readonly number[], needs: ShelfNeeds): Float64Array {
+  if (total(units) > UNITS_FOLLOWED_EXACTLY) return servedOnAverage(days, units, needs);
   return sumsByRun(units, servedExactly(eachUnit(days, units), needs));
 }
 
@@ -103,23 +102,25 @@ function unitsOfUses(needs: ShelfNeeds, days: number, most: number): Float64Arra
   return units;
 }
 
-function servedOnAverage(runs: readonly UnitRun[], needs: ShelfNeeds): number[] {
+function servedOnAverage(days: readonly Day[], units: readonly number[], needs: ShelfNeeds): Float64Array {
   const meanUnits = needs.unitsPerUse.reduce((sum, chance, units) => sum + chance * units, 0);
   const perDay = (needs.usesPerMonth * meanUnits) / DAYS_PER_MONTH;
   let gone = 0;
   let at = needs.from;
   let known = 0;
   let before = 0;
-  return runs.map(({ day, units }) => {
+  const served = new Float64Array(days.length);
+  for (let run = 0; run < days.length; run++) {
+    const day = days[run]!;
     if (day > at) {
       const knownBefore = known;
       while (known < needs.knownDays.length && needs.knownDays[known]! <= day) known++;
       gone += known - knownBefore + perDay * (day - at);
       at = day;
     }
-    const served = Math.min(units, Math.max(0, gone - before));
-    before += units;
+    served[run] = Math.min(units[run]!, Math.max(0, gone - before));
+    before += units[run]!;
     gone = Math.max(gone, before);
-    return served;
-  });
+  }
+  return served;
 }

@@ -4,7 +4,7 @@ import { convolve } from "../maths/convolution.ts";
 import { chancesServed, type ShelfNeeds, unitsServed } from "./chance-served.ts";
 import type { ItemPlace } from "./item-place.ts";
 import { routineDays } from "./routine-days.ts";
-import { eachUnit, runsOf, sumsByRun, total, type UnitRun } from "./unit-runs.ts";
+import { eachUnit, sumsByRun, total } from "./unit-runs.ts";
 
 /** What a place takes from its units, and when. */
 type UsingPlace = Pick<ItemPlace, "from" | "until" | "use" | "routinePerYear" | "routineStarted">;
@@ -104,29 +104,19 @@ function workOut(swapDays: readonly Day[], place: UsingPlace, unitsPerUse: Float
 }
 
 /**
- * Units of each run that are used before its day, as the chances of `chancesUsed` add up.
+ * Units of each run that are used before its day, as the chances of `chancesUsed` add up. They hold until the next call.
  *
- * @param runs  by swap day, ascending
+ * @param days  swap days of the runs, ascending
+ * @param units  of each run
  */
-export function unitsUsed(runs: readonly UnitRun[], place: UsingPlace, unitsPerUse: Float64Array): number[] {
-  const days = runs.map(({ day }) => day);
-  return usedByDay(
-    days,
-    runs.map(({ units }) => units),
-    place,
-    unitsPerUse,
-  );
-}
-
-/** The same of runs given as their days and the units of each: no object a run for a fleet's many places. */
-export function usedByDay(
+export function unitsUsed(
   days: readonly Day[],
   units: readonly number[],
   place: UsingPlace,
   unitsPerUse: Float64Array,
-): number[] {
+): Float64Array {
   return total(units) > UNITS_FOLLOWED_EXACTLY
-    ? unitsServed(runsOf(days, units), needsAt(place, days.at(-1)!, unitsPerUse))
+    ? unitsServed(days, units, needsAt(place, days.at(-1)!, unitsPerUse))
     : sumsByRun(units, workOut(eachUnit(days, units), place, unitsPerUse));
 }
 

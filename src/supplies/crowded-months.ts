@@ -6,7 +6,8 @@ import type { Policy } from "../fleet/policy.ts";
 import { nameKey } from "../fleet/rows.ts";
 import { fullestCellChance, widestClusterChance } from "../maths/scan-statistic.ts";
 import { describeCrowd } from "./describe-crowd.ts";
-import type { StockUnit } from "./stock-units.ts";
+import type { StockTally } from "./stock-tally.ts";
+import type { StockUnits } from "./stock-units.ts";
 import type { CrowdedMonth, Move } from "./types.ts";
 
 /** A crowd is at least this many times the even share (our rule; common practice has no figure). */
@@ -30,34 +31,36 @@ const POINTS_CLUSTERED = 400;
  * least). Points of the scan are deliveries, not units: units of one lot and expiry at one place came together and
  * lapse together, which is no crowd by itself.
  */
-export function crowdedMonths(units: readonly StockUnit[], moves: readonly Move[], policy: Policy): CrowdedMonth[] {
+export function crowdedMonths(
+  stock: StockUnits,
+  { due }: StockTally,
+  moves: readonly Move[],
+  policy: Policy,
+): CrowdedMonth[] {
   const first = monthOfDay(policy.asOf);
-  const isDue = ({ swapBy, swapMonth, row }: StockUnit) =>
-    swapBy >= policy.asOf && row.held === null && row.quantity > 0 && swapMonth < first + policy.horizonMonths;
-  // counted first, since hardly an item has a crowd
-  const counts = new Map<Item, number[]>();
-  for (const unit of units) {
-    if (!isDue(unit)) continue;
-    let byMonth = counts.get(unit.item);
-    if (!byMonth) {
-      byMonth = [];
-      counts.set(unit.item, byMonth);
-    }
-    const month = unit.swapMonth - first;
-    byMonth[month] = (byMonth[month] ?? 0) + unit.row.quantity;
-  }
-  return [...counts]
+  const unitsOf = new Map<Item, Map<Month, number>>();
+  stock.names.forEach(({ item }, number) => {
+    const unitsIn = unitsOf.get(item) ?? new Map<Month, number>();
+    unitsOf.set(item, unitsIn);
+    due[number]!.slice(1, -1).forEach((units, month) => {
+      if (units > 0) unitsIn.set(first + month, (unitsIn.get(first + month) ?? 0) + units);
+    });
+  });
+  const isDue = (at: number) =>
+    stock.serves[at] === 1 && stock.swapBy[at]! >= policy.asOf && stock.swapMonth[at]! < first + policy.horizonMonths;
+  return [...unitsOf]
     .sort(([a], [b]) => (a.key < b.key ? -1 : 1))
-    .flatMap(([item, byMonth]) => {
-      const unitsIn = new Map(byMonth.flatMap((count, month) => [[first + month, count] as const]));
-      return crowdsOfItem(item, unitsIn, () => units.filter((of) => of.item === item && isDue(of)), moves, policy);
+    .flatMap(([item, unitsIn]) => {
+      // hardly an item has a crowd, and so its rows are looked up late
+      const dueRows = () => stock.where((at) => stock.itemOf(at) === item && isDue(at));
+      return crowdsOfItem(item, unitsIn, { stock, dueRows }, moves, policy);
     });
 }
 
 function crowdsOfItem(
   item: Item,
   unitsIn: ReadonlyMap<Month, number>,
-  dueUnits: () => StockUnit[],
+  { stock, dueRows }: { stock: StockUnits; dueRows: () => number[] },
   moves: readonly Move[],
   policy: Policy,
 ): CrowdedMonth[] {
@@ -67,8 +70,8 @@ function crowdsOfItem(
   const evenShare = [...unitsIn.values()].reduce((a, b) => a + b, 0) / months;
   const mayBeCrowded = (count: number) => count >= LEAST_UNITS && count >= TIMES_EVEN_SHARE * evenShare;
   if (![...unitsIn.values()].some(mayBeCrowded)) return [];
-  const byMonth = new Map([...groupBy(dueUnits(), ({ swapMonth }) => swapMonth)].sort(([a], [b]) => a - b));
-  const deliveries = new Map([...byMonth].map(([month, ofMonth]) => [month, deliveriesOf(ofMonth)]));
+  const byMonth = new Map([...groupBy(dueRows(), (at) => stock.swapMonth[at]!)].sort(([a], [b]) => a - b));
+  const deliveries = new Map([...byMonth].map(([month, ofMonth]) => [month, deliveriesOf(stock, ofMonth)]));
   const points = [...deliveries.values()].reduce((a, b) => a + b, 0);
   let clusters: Month[][] | null = null;
   const crowded: CrowdedMonth[] = [];
@@ -80,8 +83,8 @@ function crowdsOfItem(
     clusters ??= clusterMonths(deliveries, points);
     const cluster = clusters.find((members) => members.includes(month)) ?? [month];
     const span = { from: cluster[0]!, to: cluster[cluster.length - 1]! };
-    const lots = new Set(ofMonth.flatMap(({ row }) => (row.lot === null ? [] : [row.lot])));
-    const places = new Set(ofMonth.map(({ placeKey }) => placeKey)).size;
+    const lots = new Set(ofMonth.flatMap((at) => stock.rows[at]!.lot ?? []));
+    const places = new Set(ofMonth.map((at) => stock.keyAt[at])).size;
     const found = { item: item.name, month, units: count, evenShare, pValue, span, lots: [...lots].sort(), places };
     const inSpan = cluster.reduce((sum, member) => sum + (deliveries.get(member) ?? 0), 0);
     // one unit fewer than a crowd
@@ -95,8 +98,8 @@ function crowdsOfItem(
       says: describeCrowd(found, {
         item,
         spanChance,
-        used: ofMonth.reduce((sum, { row, chanceUsed }) => sum + row.quantity * chanceUsed, 0),
-        moved: unitsMoved(ofMonth, moves),
+        used: ofMonth.reduce((sum, at) => sum + stock.quantity[at]! * stock.chanceUsed[at]!, 0),
+        moved: unitsMoved(stock, ofMonth, moves),
         tooMany: count - most,
         roomBefore,
       }),
@@ -106,17 +109,20 @@ function crowdsOfItem(
 }
 
 /** Units of a month that moves carry away from where they stand. */
-function unitsMoved(ofMonth: readonly StockUnit[], moves: readonly Move[]): number {
+function unitsMoved(stock: StockUnits, ofMonth: readonly number[], moves: readonly Move[]): number {
   const here = new Set(
-    ofMonth.map(({ row, placeKey, swapBy }) => `${row.item}\n${placeKey}\n${row.lot ?? ""}\n${swapBy}`),
+    ofMonth.map((at) => {
+      const { item, lot } = stock.rows[at]!;
+      return `${item}\n${stock.placeOf(at).key}\n${lot ?? ""}\n${stock.swapBy[at]}`;
+    }),
   );
   return moves.reduce((sum, { item, from, lot, swapBy, quantity }) => {
     return here.has(`${item}\n${nameKey(from)}\n${lot ?? ""}\n${swapBy}`) ? sum + quantity : sum;
   }, 0);
 }
 
-function deliveriesOf(due: readonly StockUnit[]): number {
-  return new Set(due.map(({ placeKey, row }) => `${placeKey}\n${row.lot ?? ""}\n${row.expiry}`)).size;
+function deliveriesOf(stock: StockUnits, due: readonly number[]): number {
+  return new Set(due.map((at) => `${stock.keyAt[at]}\n${stock.rows[at]!.lot ?? ""}\n${stock.expiry[at]}`)).size;
 }
 
 /** Due months in natural groups, each ascending. */

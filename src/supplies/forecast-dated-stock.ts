@@ -4,25 +4,24 @@ import type { Policy } from "../fleet/policy.ts";
 import type { Fleet } from "../fleet/rows.ts";
 import { orderOf } from "../maths/order-of.ts";
 import { unitsServed } from "./chance-served.ts";
-import { usedByDay } from "./chance-used.ts";
+import { unitsUsed } from "./chance-used.ts";
 import { crowdedMonths } from "./crowded-months.ts";
 import type { ItemPlace } from "./item-place.ts";
 import { type ItemPlaces, itemPlaces, type Needing } from "./item-places.ts";
 import { proposeMoves } from "./moves.ts";
 import { routineDays } from "./routine-days.ts";
 import { stockFindings } from "./stock-findings.ts";
-import type { StockUnit } from "./stock-units.ts";
+import { type StockTally, tallyStock } from "./stock-tally.ts";
+import type { StockUnits } from "./stock-units.ts";
 import { swapCalendar, visitsDue } from "./swap-calendar.ts";
 import { countDue, swapCapacity } from "./swap-capacity.ts";
-import type { CrowdedMonth, DatedUnit, Move, SwapCapacity, SwapVisit } from "./types.ts";
+import type { CrowdedMonth, Move, SwapCapacity, SwapVisit } from "./types.ts";
 import { fittableUntil } from "./unit-life.ts";
-import { runsOf } from "./unit-runs.ts";
 import { unneededStock } from "./unneeded-stock.ts";
 
 /** Everything known ahead about dated stock. */
 export interface DatedStockForecast {
-  /** In the order of the fleet's rows. */
-  units: readonly DatedUnit[];
+  tally: StockTally;
   crowdedMonths: CrowdedMonth[];
   /** The latest visits that meet every expiry with `swaps_per_month`; empty where the policy does not say it. */
   swapCalendar: SwapVisit[];
@@ -33,7 +32,7 @@ export interface DatedStockForecast {
   findings: Finding[];
   /** What the planner must know of the swaps, and of stock that nothing needs. */
   cautions: string[];
-  /** Who needs what where: the ground of demand. */
+  /** Who needs what where: the ground of demand; and every row of dated stock with its forecast. */
   needing: Needing;
 }
 
@@ -49,14 +48,15 @@ export function forecastDatedStock(fleet: Fleet, policy: Policy): DatedStockFore
     shareInstalled(ofItem, policy.asOf);
     shareOnShelves(ofItem, policy);
   }
-  const units = needing.stock;
+  const { stock } = needing;
+  const tally = tallyStock(stock, policy);
   const moves = needing.items.flatMap((ofItem) => proposeMoves(ofItem, policy));
-  const capacity = swapCapacity(countDue(needing.items, policy), policy.swapsPerMonth);
+  const capacity = swapCapacity(countDue(tally, policy), policy.swapsPerMonth);
   return {
-    units,
-    crowdedMonths: crowdedMonths(units, moves, policy),
+    tally,
+    crowdedMonths: crowdedMonths(stock, tally, moves, policy),
     swapCalendar:
-      policy.swapsPerMonth === null ? [] : swapCalendar(visitsDue(units, policy), policy.swapsPerMonth, policy),
+      policy.swapsPerMonth === null ? [] : swapCalendar(stock, visitsDue(stock, policy), policy.swapsPerMonth, policy),
     swapCapacity: capacity,
     moves,
     findings: stockFindings(fleet, needing, policy),
@@ -74,48 +74,45 @@ function swapCautions({ perMonth, smallest, enough }: SwapCapacity): string[] {
 }
 
 /** Units at devices, in FEFO order at each. */
-function shareInstalled({ use, places }: ItemPlaces, asOf: Day): void {
+function shareInstalled({ use, places, units }: ItemPlaces, asOf: Day): void {
   const unitsPerUse = use?.unitsPerUse ?? UNIT_USES;
+  const lastDay = (at: number) => units.swapBy[at]!;
   for (const place of places) {
     if (place.use === null && place.routinePerYear === 0) continue;
-    const here: StockUnit[] = [];
-    for (const unit of place.stock) {
-      const { row, swapBy } = unit;
-      if (swapBy >= asOf && row.held === null && row.quantity > 0) here.push(unit);
-    }
-    if (here.length > 0) shareOut(here, swapDayOf, (days, units) => usedByDay(days, units, place, unitsPerUse));
+    const here = units.servingFrom(place.stock, asOf);
+    if (here.length > 0) shareOut(units, here, lastDay, (days, counts) => unitsUsed(days, counts, place, unitsPerUse));
   }
 }
 
-function swapDayOf({ swapBy }: StockUnit): Day {
-  return swapBy;
-}
-
 /** Units in stores, which serve every place, in FEFO order over all stores. */
-function shareOnShelves({ item, use, places, stock }: ItemPlaces, policy: Policy): void {
-  const lastDay = ({ row }: StockUnit) => fittableUntil(row, item, policy);
-  const here = stock.filter(
-    (unit) => !unit.installed && !unit.stranded && unit.row.held === null && lastDay(unit) >= policy.asOf,
-  );
-  if (here.length === 0) return;
-  const end = here.reduce((last, { row }) => Math.max(last, row.expiry), policy.asOf);
-  const onShelves = here.reduce((sum, { row }) => sum + row.quantity, 0);
+function shareOnShelves({ item, use, places, stock, units }: ItemPlaces, policy: Policy): void {
+  const lastDay = (at: number) => fittableUntil(units.rows[at]!, item, policy);
+  const isHere = (at: number) => {
+    const { installed, stranded } = units.placeOf(at);
+    return !installed && !stranded && units.rows[at]!.held === null && lastDay(at) >= policy.asOf;
+  };
+  const onShelf: number[] = [];
+  for (let i = 0; i < stock.length; i++) if (isHere(stock[i]!)) onShelf.push(stock[i]!);
+  if (onShelf.length === 0) return;
+  const here = Int32Array.from(orderOf(onShelf.map(lastDay)), (place) => onShelf[place]!);
+  const end = here.reduce((last, at) => Math.max(last, units.expiry[at]!), policy.asOf);
+  const onShelves = units.unitsOf(here);
   const needs = {
     from: policy.asOf,
-    knownDays: places.flatMap((place) => knownNeeds(place, end, onShelves, policy)).sort((a, b) => a - b),
+    knownDays: places.flatMap((place) => knownNeeds(place, units, end, onShelves, policy)).sort((a, b) => a - b),
     usesPerMonth: places.reduce((sum, { use }) => sum + (use ? use.rate.shape / use.rate.exposure : 0), 0),
     unitsPerUse: use?.unitsPerUse ?? UNIT_USES,
   };
-  shareOut(here, lastDay, (days, units) => unitsServed(runsOf(days, units), needs));
+  shareOut(units, here, lastDay, (days, counts) => unitsServed(days, counts, needs));
 }
 
 /** Days of needs at a place; of one row or of growth no more than the shelves' units, which is all they can serve. */
-function knownNeeds(place: ItemPlace, end: number, onShelves: number, { asOf }: Policy): number[] {
+function knownNeeds(place: ItemPlace, units: StockUnits, end: number, onShelves: number, { asOf }: Policy): number[] {
   const days = new Array<number>(Math.min(place.lacking, onShelves)).fill(place.from);
-  for (const { row, swapBy } of place.stock) {
-    const day = row.held === null ? Math.max(asOf, swapBy) : asOf;
+  for (const at of place.stock) {
+    const day = units.rows[at]!.held === null ? Math.max(asOf, units.swapBy[at]!) : asOf;
     if (day >= place.until) continue;
-    for (let left = Math.min(row.quantity, onShelves); left > 0; left--) days.push(day);
+    for (let left = Math.min(units.quantity[at]!, onShelves); left > 0; left--) days.push(day);
   }
   return [...days, ...routineDays(place, end)];
 }
@@ -123,31 +120,31 @@ function knownNeeds(place: ItemPlace, end: number, onShelves: number, { asOf }: 
 /**
  * Gives each row the mean chance of its units.
  *
+ * @param rows  their numbers, in the order of their last days
  * @param usedOf  units used of those of each last day, given the days, ascending, and the units of each
  */
 function shareOut(
-  rows: readonly StockUnit[],
-  lastDay: (unit: StockUnit) => Day,
-  usedOf: (days: readonly Day[], units: readonly number[]) => readonly number[],
+  { quantity, chanceUsed }: StockUnits,
+  rows: Int32Array,
+  lastDay: (row: number) => Day,
+  usedOf: (days: readonly Day[], units: readonly number[]) => Float64Array,
 ): void {
-  const lastDays = rows.map(lastDay);
-  const order = orderOf(lastDays);
   const days: Day[] = [];
   const units: number[] = [];
-  for (let at = 0; at < order.length; at++) {
-    const day = lastDays[order[at]!]!;
-    const { quantity } = rows[order[at]!]!.row;
-    if (days[days.length - 1] === day) units[units.length - 1]! += quantity;
+  for (let i = 0; i < rows.length; i++) {
+    const day = lastDay(rows[i]!);
+    const count = quantity[rows[i]!]!;
+    if (day === days[days.length - 1]) units[units.length - 1]! += count;
     else {
       days.push(day);
-      units.push(quantity);
+      units.push(count);
     }
   }
   const used = usedOf(days, units);
   // rows of one last day are alike: each gets the mean of all their units, whatever the order of rows
   let run = 0;
-  for (let at = 0; at < order.length; at++) {
-    if (days[run] !== lastDays[order[at]!]) run++;
-    rows[order[at]!]!.chanceUsed = units[run] === 0 ? 0 : used[run]! / units[run]!;
+  for (let i = 0; i < rows.length; i++) {
+    if (lastDay(rows[i]!) !== days[run]) run++;
+    chanceUsed[rows[i]!] = units[run] === 0 ? 0 : used[run]! / units[run]!;
   }
 }

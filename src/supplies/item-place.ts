@@ -1,6 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import type { DeviceRow } from "../fleet/rows.ts";
-import type { StockUnit } from "./stock-units.ts";
+import type { StockUnits } from "./stock-units.ts";
 import type { PlaceUse } from "./use-rates.ts";
 
 /** A place where an item is installed or consumed, with everything that will take units from it. */
@@ -12,8 +12,8 @@ export interface ItemPlace {
   from: Day;
   /** Day from which it needs none any more; Infinity = open. */
   until: Day;
-  /** Rows of the units installed. */
-  stock: readonly StockUnit[];
+  /** Numbers of the rows of the units installed, in the order of their swap days. */
+  stock: Int32Array;
   /** Units still lacking on `from` where the device is new to the fleet. */
   lacking: number;
   use: PlaceUse | null;
@@ -23,11 +23,11 @@ export interface ItemPlace {
 }
 
 /** Swap days of the units installed, ascending; as-of for what is overdue or held. */
-export function swapDaysOf({ stock }: ItemPlace, asOf: Day): Day[] {
+export function swapDaysOf({ stock }: ItemPlace, units: StockUnits, asOf: Day): Day[] {
   const days: Day[] = [];
-  for (const { row, swapBy } of stock) {
-    const day = row.held === null ? Math.max(asOf, swapBy) : asOf;
-    for (let left = row.quantity; left > 0; left--) days.push(day);
+  for (const at of stock) {
+    const day = units.rows[at]!.held === null ? Math.max(asOf, units.swapBy[at]!) : asOf;
+    for (let left = units.quantity[at]!; left > 0; left--) days.push(day);
   }
   return days.sort((a, b) => a - b);
 }

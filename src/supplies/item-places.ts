@@ -1,12 +1,11 @@
 import { groupBy } from "../fleet/group-by.ts";
 import { type Item, type ItemBook, itemBook } from "../fleet/item-book.ts";
-import { listedAsPack } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { Fleet, UseLogRow } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
 import type { ItemPlace } from "./item-place.ts";
 import { devicesOfTask, usualQuantity } from "./routine-task.ts";
-import { type StockUnit, stockUnits } from "./stock-units.ts";
+import { StockUnits } from "./stock-units.ts";
 import { type ItemUse, itemUse, usesByItem } from "./use-rates.ts";
 
 /** An item with all places that need it. */
@@ -17,8 +16,10 @@ export interface ItemPlaces {
   use: ItemUse | null;
   /** By key ascending. */
   places: readonly ItemPlace[];
-  /** All rows of the item's dated stock, wherever they are, but those that are packs. */
-  stock: readonly StockUnit[];
+  /** Numbers of all rows of the item's dated stock but those that are packs, by place and swap day. */
+  stock: Int32Array;
+  /** What those numbers stand for. */
+  units: StockUnits;
 }
 
 /** The fleet's items, who takes them and what takes units from where. */
@@ -27,11 +28,12 @@ export interface Needing {
   takes: WhoTakes;
   /** By item key ascending. */
   items: readonly ItemPlaces[];
-  /** Dated stock in the order of the fleet's rows. */
-  stock: readonly StockUnit[];
+  stock: StockUnits;
   /** The log's uses by item key. */
   uses: ReadonlyMap<string, UseLogRow[]>;
 }
+
+const NO_ROWS = new Int32Array(0);
 
 /** Collects, for every item, the places that need it: installed units, uses, routine and growth. */
 export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
@@ -39,8 +41,8 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
   const takes = whoTakes(fleet, book, policy.asOf);
   const { from, uses } = usesByItem(fleet, book, policy);
   const packItems = new Set(fleet.packs.flatMap((pack) => (pack.item === null ? [] : [book.find(pack.item).key])));
-  const stock = stockUnits(fleet, book, takes, policy);
-  const stockOf = stockByItem(stock, listedAsPack(fleet));
+  const stock = new StockUnits(fleet, book, takes, policy);
+  const stockOf = rowsByItem(stock);
   const routine = groupBy(
     fleet.routine.filter((row) => row.item !== null),
     (row) => book.find(row.item!).key,
@@ -54,41 +56,35 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
         perYear.set(key, (perYear.get(key) ?? 0) + row.perYear * (row.quantity ?? usualQuantity(item)));
       }
     }
-    const { all, installedAt } = stockOf.get(item.key) ?? { all: [], installedAt: new Map() };
-    const places = placesOf(item, asPacks, use, perYear, installedAt, takes, policy);
-    return { item, asPacks, use, places, stock: all };
+    const ofItem = stockOf.get(item) ?? NO_ROWS;
+    const held = { stock, rowsAt: installedByPlace(ofItem, stock) };
+    const places = placesOf(item, asPacks, use, perYear, held, takes, policy);
+    return { item, asPacks, use, places, stock: ofItem, units: stock };
   });
   return { book, takes, items, stock, uses };
 }
 
-/** An item's stock: all of it, and what is installed, by the key of its place. */
-interface StockOfItem {
-  all: StockUnit[];
-  installedAt: Map<string, StockUnit[]>;
+/** Numbers of the rows of each item, place by place and in the order of their swap days; rows that are packs are left out. */
+function rowsByItem(stock: StockUnits): Map<Item, Int32Array> {
+  const { names, nameAt, asPack } = stock;
+  const inOrder = stock.byPlace(stock.bySwapDay());
+  const found = new Map(names.map(({ item }): [Item, number[]] => [item, []]));
+  const under = names.map(({ item }) => found.get(item)!);
+  for (let i = 0; i < inOrder.length; i++) {
+    const at = inOrder[i]!;
+    if (asPack[at] === 0) under[nameAt[at]!]!.push(at);
+  }
+  return new Map([...found].map(([item, numbers]) => [item, new Int32Array(numbers)]));
 }
 
-/** Stock by item key, without rows that are packs. */
-function stockByItem(
-  stock: readonly StockUnit[],
-  isPack: (row: StockUnit["row"]) => boolean,
-): Map<string, StockOfItem> {
-  const found = new Map<string, StockOfItem>();
-  // rows of one item mostly stand together
-  let ofItem: StockOfItem = { all: [], installedAt: new Map() };
-  let last: Item | null = null;
-  for (let at = 0; at < stock.length; at++) {
-    const unit = stock[at]!;
-    if (isPack(unit.row)) continue;
-    if (unit.item !== last) {
-      last = unit.item;
-      ofItem = found.get(last.key) ?? { all: [], installedAt: new Map() };
-      found.set(last.key, ofItem);
-    }
-    ofItem.all.push(unit);
-    if (!unit.installed) continue;
-    const here = ofItem.installedAt.get(unit.placeKey);
-    if (here) here.push(unit);
-    else ofItem.installedAt.set(unit.placeKey, [unit]);
+/** Of rows that stand place by place, those of each device, by its key. */
+function installedByPlace(rows: Int32Array, stock: StockUnits): Map<string, Int32Array> {
+  const found = new Map<string, Int32Array>();
+  for (let from = 0, to = 0; from < rows.length; from = to) {
+    const { key, installed } = stock.placeOf(rows[from]!);
+    to = from + 1;
+    while (to < rows.length && stock.keyAt[rows[to]!] === stock.keyAt[rows[from]!]) to++;
+    if (installed) found.set(key, rows.subarray(from, to));
   }
   return found;
 }
@@ -98,7 +94,7 @@ function placesOf(
   asPacks: boolean,
   use: ItemUse | null,
   routinePerYear: ReadonlyMap<string, number>,
-  stockAt: ReadonlyMap<string, readonly StockUnit[]>,
+  { stock, rowsAt }: { stock: StockUnits; rowsAt: ReadonlyMap<string, Int32Array> },
   takes: WhoTakes,
   policy: Policy,
 ): ItemPlace[] {
@@ -107,12 +103,13 @@ function placesOf(
     ? []
     : takes.takers(item).filter(({ device }) => device.inService !== null && device.inService > policy.asOf);
   const unitsOfNewcomer = new Map(newcomers.map(({ key, units }) => [key, units]));
-  const keys = [...new Set([...stockAt.keys(), ...useAt.keys(), ...routinePerYear.keys(), ...unitsOfNewcomer.keys()])];
+  // those of the uses first, since they are in order
+  const keys = [...new Set([...useAt.keys(), ...rowsAt.keys(), ...routinePerYear.keys(), ...unitsOfNewcomer.keys()])];
   const onRoutine = [...routinePerYear.keys()].sort();
   const rank = new Map(onRoutine.map((key, index) => [key, index]));
   return keys.sort().map((key) => {
     const device = takes.devices.get(key) ?? null;
-    const here = stockAt.get(key) ?? [];
+    const here = rowsAt.get(key) ?? NO_ROWS;
     const wanted = unitsOfNewcomer.get(key) ?? 0;
     return {
       key,
@@ -120,7 +117,7 @@ function placesOf(
       from: Math.max(policy.asOf, device?.inService ?? policy.asOf),
       until: device?.retired ?? Number.POSITIVE_INFINITY,
       stock: here,
-      lacking: wanted === 0 ? 0 : Math.max(0, wanted - here.reduce((sum, { row }) => sum + row.quantity, 0)),
+      lacking: wanted === 0 ? 0 : Math.max(0, wanted - stock.unitsOf(here)),
       use: useAt.get(key) ?? null,
       routinePerYear: routinePerYear.get(key) ?? 0,
       // staggered, so that a fleet's half-used rolls do not all run out in one month

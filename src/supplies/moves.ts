@@ -36,12 +36,10 @@ export function proposeMoves(ofItem: ItemPlaces, policy: Policy): Move[] {
 }
 
 function candidatePlaces(ofItem: ItemPlaces, policy: Policy): Candidate[] {
+  const { units } = ofItem;
   const all = ofItem.places.filter(
     ({ device, from, stock }) =>
-      device !== null &&
-      from === policy.asOf &&
-      stock.length > 0 &&
-      stock.reduce((sum, { row }) => sum + row.quantity, 0) <= MOST_UNITS_HELD,
+      device !== null && from === policy.asOf && stock.length > 0 && units.unitsOf(stock) <= MOST_UNITS_HELD,
   );
   const rate = ({ use }: ItemPlace) => (use ? use.rate.shape / use.rate.exposure : 0);
   const most = (score: (of: ItemPlace) => number, count: number) =>
@@ -54,16 +52,19 @@ function candidatePlaces(ofItem: ItemPlaces, policy: Policy): Candidate[] {
 
   function unitsThatLapse({ stock }: ItemPlace): number {
     let lapse = 0;
-    for (const { row, swapBy, chanceUsed } of stock)
-      if (row.held === null && swapBy > policy.asOf) lapse += row.quantity * (1 - chanceUsed);
+    for (let i = 0; i < stock.length; i++) {
+      const at = stock[i]!;
+      if (units.serves[at] === 1 && units.swapBy[at]! > policy.asOf)
+        lapse += units.quantity[at]! * (1 - units.chanceUsed[at]!);
+    }
     return lapse;
   }
 }
 
-function candidate({ use }: ItemPlaces, place: ItemPlace, policy: Policy): Candidate {
-  const good = place.stock
-    .map(({ row, swapBy }) => ({ row, day: swapBy }))
-    .filter(({ row, day }) => row.held === null && day > policy.asOf);
+function candidate({ use, units }: ItemPlaces, place: ItemPlace, policy: Policy): Candidate {
+  const good = Array.from(place.stock, (at) => ({ row: units.rows[at]!, day: units.swapBy[at]! })).filter(
+    ({ row, day }) => row.held === null && day > policy.asOf,
+  );
   const mayMove = ({ row }: { row: DatedStockRow }) =>
     row.opened === null && row.expiry - policy.asOf >= policy.minLifeDays;
   const repeat = (of: readonly { row: DatedStockRow; day: Day }[]) =>

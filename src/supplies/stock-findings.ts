@@ -10,7 +10,7 @@ import { inServiceOn } from "../fleet/who-takes.ts";
 import { splitBulk } from "./bulk-issues.ts";
 import { STOCK_FINDING_CODES, type StockFindingCode } from "./finding-codes.ts";
 import type { ItemPlaces, Needing } from "./item-places.ts";
-import type { StockUnit } from "./stock-units.ts";
+import type { StockUnits } from "./stock-units.ts";
 import { fittableUntil } from "./unit-life.ts";
 
 /** A device must lack an item that this share of the devices that take it hold, before the lack is worth a word. */
@@ -35,15 +35,15 @@ export function stockFindings(fleet: Fleet, needing: Needing, policy: Policy): F
 }
 
 /** Devices that hold more units than the catalogue says they carry. */
-function findTooManyInstalled({ item, places }: ItemPlaces): Finding[] {
+function findTooManyInstalled({ item, places, units }: ItemPlaces): Finding[] {
   const carries = item.perDevice;
   if (carries === null) return [];
   return places.flatMap(({ device, stock }) => {
-    const held = stock.reduce((sum, { row }) => sum + row.quantity, 0);
+    const held = units.unitsOf(stock);
     if (device === null || held <= carries) return [];
     const name = device.device;
     const message = `${name} holds ${held} units of ${item.name}, but a device carries ${carries}.`;
-    return [finding("more-than-carried", rowsOf(stock), String(held), message)];
+    return [finding("more-than-carried", rowsOf(units, stock), String(held), message)];
   });
 }
 
@@ -67,9 +67,9 @@ function findBulkIssues(item: Item, uses: readonly UseLogRow[]): Finding[] {
 }
 
 function findStockAtRetiredDevices({ stock }: Needing): Finding[] {
-  const there = stock.filter(({ stranded, row }) => stranded && row.quantity > 0);
-  return [...groupBy(there, ({ placeKey }) => placeKey).values()].map((units) => {
-    const here = rowsOf(units);
+  const there = stock.elsewhere.filter((at) => stock.placeOf(at).stranded && stock.quantity[at]! > 0);
+  return [...groupBy(there, (at) => stock.keyAt[at]).values()].map((units) => {
+    const here = rowsOf(stock, units);
     const device = here[0]!.place!.trim();
     const told = unitCount(here);
     const message =
@@ -83,23 +83,29 @@ function findStockAtRetiredDevices({ stock }: Needing): Finding[] {
 /** Places that are neither a device nor a site, and so are read as stores: a mistyped name would hide there. */
 function findPlacesUnknown(fleet: Fleet, { stock }: Needing, policy: Policy): Finding[] {
   if (fleet.devices.length === 0) return [];
-  const elsewhere = stock.filter(({ row, installed, stranded }) => !installed && !stranded && row.place !== null);
+  const elsewhere = stock.elsewhere.filter((at) => {
+    const { name, stranded } = stock.placeOf(at);
+    return !stranded && name !== null;
+  });
   if (elsewhere.length === 0) return [];
   const siteNames = [...fleet.devices, ...fleet.packs].flatMap(({ site }) => site ?? []);
   const sites = new Set([...new Set(siteNames)].map(nameKey));
-  const unknown = elsewhere.filter(({ placeKey }) => !sites.has(placeKey));
-  return [...groupBy(unknown, ({ placeKey }) => placeKey).values()].map((units) => {
-    const here = rowsOf(units);
+  const unknown = elsewhere.filter((at) => !sites.has(stock.placeOf(at).key));
+  return [...groupBy(unknown, (at) => stock.keyAt[at]).values()].map((units) => {
+    const here = rowsOf(stock, units);
     const place = here[0]!.place!.trim();
-    const message = `"${place}" is neither a device nor a site; it is read as a store, whose ${whatServes(units, policy)}.`;
+    const message = `"${place}" is neither a device nor a site; it is read as a store, whose ${whatServes(stock, units, policy)}.`;
     return finding("place-read-as-store", here, place, message);
   });
 }
 
 /** Units held, past expiry or with too little life left to be fitted serve nothing, wherever they lie. */
-function whatServes(units: readonly StockUnit[], policy: Policy): string {
-  const serving = units.filter(({ row, item }) => row.held === null && fittableUntil(row, item, policy) >= policy.asOf);
-  const told = unitCount(rowsOf(serving.length > 0 ? serving : units));
+function whatServes(stock: StockUnits, units: readonly number[], policy: Policy): string {
+  const serving = units.filter((at) => {
+    const row = stock.rows[at]!;
+    return row.held === null && fittableUntil(row, stock.itemOf(at), policy) >= policy.asOf;
+  });
+  const told = unitCount(rowsOf(stock, serving.length > 0 ? serving : units));
   const one = told === "1 unit";
   if (serving.length > 0) return `${told} ${one ? "serves" : "serve"} every place`;
   return `${told} ${one ? "is" : "are"} held, past expiry or too short-dated to be fitted`;
@@ -120,8 +126,9 @@ function finding(
   return { code, severity, file, sheet, line, lines, column: null, value, message, fix };
 }
 
-function rowsOf(stock: readonly StockUnit[]): DatedStockRow[] {
-  return stock.map(({ row }) => row);
+/** Rows in the fleet's order. */
+function rowsOf({ rows }: StockUnits, numbers: Iterable<number>): DatedStockRow[] {
+  return [...numbers].sort((a, b) => a - b).map((at) => rows[at]!);
 }
 
 function unitCount(rows: readonly DatedStockRow[]): string {

@@ -1,43 +1,188 @@
 import type { Day } from "../calendar/day.ts";
 import { type Month, monthOfDay } from "../calendar/month.ts";
 import type { Item, ItemBook } from "../fleet/item-book.ts";
+import { listedAsPack } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type Fleet, nameKey } from "../fleet/rows.ts";
+import { remembered } from "../fleet/remembered.ts";
+import { type DatedStockRow, type Fleet, nameKey } from "../fleet/rows.ts";
 import type { WhoTakes } from "../fleet/who-takes.ts";
-import type { DatedUnit } from "./types.ts";
+import { dealtOut, firstNumbers } from "../maths/dealt-out.ts";
+import { orderOf } from "../maths/order-of.ts";
 import { swapDay } from "./unit-life.ts";
 
-/** A row of dated stock with what all stages ask of it, so that names are folded once a row. */
-export interface StockUnit extends DatedUnit {
+/** An item under one of its names. */
+interface StockName {
+  /** As the row spells it. */
+  name: string;
   item: Item;
-  /** Month of the swap day. */
-  swapMonth: Month;
+}
+
+/** A place under one of its spellings. */
+interface StockPlace {
+  /** As the row spells it. */
+  name: string | null;
   /** "" where the row names no place. */
-  placeKey: string;
+  key: string;
+  /** One for each key, from 0. */
+  keyNumber: number;
+  /** True where the place is a device: the units are installed and their end is a need. */
+  installed: boolean;
   /** True where the place is a device that has left service: nobody can count on finding the units there. */
   stranded: boolean;
 }
 
-/** Every row of dated stock, in the fleet's order; chances of use are still 0. */
-export function stockUnits(fleet: Fleet, book: ItemBook, takes: WhoTakes, policy: Policy): StockUnit[] {
-  // few names and days stand in many rows
-  const months = new Map<Day, Month>();
-  const places = new Map<string | null, Pick<StockUnit, "placeKey" | "installed" | "stranded">>();
-  return fleet.datedStock.map((row) => {
-    const item = book.find(row.item);
-    const swapBy = swapDay(row, item, policy);
-    let swapMonth = months.get(swapBy);
-    if (swapMonth === undefined) {
-      swapMonth = monthOfDay(swapBy);
-      months.set(swapBy, swapMonth);
+/**
+ * Dated stock with what all stages ask of it, in columns by the number of the row: many stages go through all rows, and an
+ * object a row would take longer to make, and to look at each time, than what is worked out of it.
+ */
+export class StockUnits {
+  /** In the fleet's order. */
+  readonly rows: readonly DatedStockRow[];
+  readonly names: readonly StockName[];
+  /** By row, its item's name among `names`. */
+  readonly nameAt: Int32Array;
+  readonly places: readonly StockPlace[];
+  /** By row, its place among `places`, which holds each spelling, and the number of the place's key. */
+  readonly placeAt: Int32Array;
+  readonly keyAt: Int32Array;
+  /** How many different keys there are. */
+  readonly keys: number;
+  readonly quantity: Int32Array;
+  /** By row, 1 where it is a battery that is listed as a pack, too. */
+  readonly asPack: Uint8Array;
+  /** By row, 1 where it is not held and holds units. */
+  readonly serves: Uint8Array;
+  readonly expiry: Int32Array;
+  /** Swap days. */
+  readonly swapBy: Int32Array;
+  /** Months of the swap days. */
+  readonly swapMonth: Int32Array;
+  /** Expected share of a row's units used before its swap day; 0 until it is worked out. */
+  readonly chanceUsed: Float64Array;
+  /** Numbers of rows that are no installed units, that do not serve, and whose swap day is before as-of. */
+  readonly elsewhere: readonly number[];
+  readonly idle: readonly number[];
+  readonly overdue: readonly number[];
+  /** By row, the number of its swap day among the different ones, in the order in which they are met. */
+  readonly #dayAt: Int32Array;
+  readonly #days: readonly Day[];
+
+  constructor(fleet: Fleet, book: ItemBook, takes: WhoTakes, policy: Policy) {
+    const rows = fleet.datedStock;
+    const size = rows.length;
+    const names: StockName[] = [];
+    const places: StockPlace[] = [];
+    this.rows = rows;
+    this.names = names;
+    this.nameAt = new Int32Array(size);
+    this.places = places;
+    this.placeAt = new Int32Array(size);
+    this.keyAt = new Int32Array(size);
+    this.quantity = new Int32Array(size);
+    this.asPack = new Uint8Array(size);
+    this.serves = new Uint8Array(size);
+    this.expiry = new Int32Array(size);
+    this.swapBy = new Int32Array(size);
+    this.swapMonth = new Int32Array(size);
+    this.chanceUsed = new Float64Array(size);
+    this.#dayAt = new Int32Array(size);
+    const isPack = listedAsPack(fleet);
+    // few names and days stand in many rows
+    const numberOfName = remembered((name: string) => names.push({ name, item: book.find(name) }) - 1);
+    const keys: string[] = [];
+    const numberOfKey = remembered((key: string) => keys.push(key) - 1);
+    const numberOfPlace = remembered((name: string | null) => {
+      const key = name === null ? "" : nameKey(name);
+      const installed = takes.devices.has(key);
+      return places.push({ name, key, keyNumber: numberOfKey(key), installed, stranded: takes.retired.has(key) }) - 1;
+    });
+    const days: Day[] = [];
+    const months: Month[] = [];
+    const numberOfDay = remembered((day: Day) => {
+      months.push(monthOfDay(day));
+      return days.push(day) - 1;
+    });
+    this.#days = days;
+    const elsewhere: number[] = [];
+    const idle: number[] = [];
+    const overdue: number[] = [];
+    for (let at = 0; at < size; at++) {
+      const row = rows[at]!;
+      const name = numberOfName(row.item);
+      const place = numberOfPlace(row.place);
+      const { keyNumber, installed } = places[place]!;
+      const serves = row.held === null && row.quantity > 0;
+      const swapBy = swapDay(row, names[name]!.item, policy);
+      const day = numberOfDay(swapBy);
+      this.nameAt[at] = name;
+      this.placeAt[at] = place;
+      this.keyAt[at] = keyNumber;
+      this.quantity[at] = row.quantity;
+      this.asPack[at] = isPack(row) ? 1 : 0;
+      this.serves[at] = serves ? 1 : 0;
+      this.expiry[at] = row.expiry;
+      this.swapBy[at] = swapBy;
+      this.swapMonth[at] = months[day]!;
+      this.#dayAt[at] = day;
+      if (!installed) elsewhere.push(at);
+      if (!serves) idle.push(at);
+      if (swapBy < policy.asOf) overdue.push(at);
     }
-    let place = places.get(row.place);
-    if (!place) {
-      const placeKey = row.place === null ? "" : nameKey(row.place);
-      place = { placeKey, installed: takes.devices.has(placeKey), stranded: takes.retired.has(placeKey) };
-      places.set(row.place, place);
-    }
-    const { placeKey, installed, stranded } = place;
-    return { row, installed, swapBy, chanceUsed: 0, item, swapMonth, placeKey, stranded };
-  });
+    this.keys = keys.length;
+    this.elsewhere = elsewhere;
+    this.idle = idle;
+    this.overdue = overdue;
+  }
+
+  get size(): number {
+    return this.rows.length;
+  }
+
+  itemOf(at: number): Item {
+    return this.names[this.nameAt[at]!]!.item;
+  }
+
+  placeOf(at: number): StockPlace {
+    return this.places[this.placeAt[at]!]!;
+  }
+
+  /** Units of some rows together. */
+  unitsOf(rows: Int32Array | readonly number[]): number {
+    let sum = 0;
+    for (let i = 0; i < rows.length; i++) sum += this.quantity[rows[i]!]!;
+    return sum;
+  }
+
+  /** The numbers of all rows in the order of their swap days; those of a day in the fleet's order. */
+  bySwapDay(): Int32Array {
+    const rank = new Int32Array(this.#days.length);
+    orderOf(this.#days).forEach((number, place) => {
+      rank[number] = place;
+    });
+    const rankAt = this.#dayAt.map((number) => rank[number]!);
+    return dealtOut(firstNumbers(this.size), rankAt, rank.length);
+  }
+
+  /** The numbers of rows place by place, those of a place in their order. */
+  byPlace(rows: Int32Array): Int32Array {
+    return dealtOut(rows, this.keyAt, this.keys);
+  }
+
+  /** Of the numbers of rows in the order of their swap days, those of rows that serve and are due on a day or later. */
+  servingFrom(rows: Int32Array, day: Day): Int32Array {
+    let first = 0;
+    while (first < rows.length && this.swapBy[rows[first]!]! < day) first++;
+    const due = first === 0 ? rows : rows.subarray(first);
+    // most places hold nothing else
+    for (let i = 0; i < due.length; i++)
+      if (this.serves[due[i]!] === 0) return due.filter((at) => this.serves[at] === 1);
+    return due;
+  }
+
+  /** The numbers of the rows for which something holds, in the fleet's order. */
+  where(holds: (at: number) => boolean): number[] {
+    const found: number[] = [];
+    for (let at = 0; at < this.rows.length; at++) if (holds(at)) found.push(at);
+    return found;
+  }
 }

@@ -2,7 +2,7 @@ import { addMonths, type Day } from "../calendar/day.ts";
 import { type Month, monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
-import type { StockUnit } from "./stock-units.ts";
+import type { StockUnits } from "./stock-units.ts";
 import { needsVisit, type VisitSize } from "./swap-capacity.ts";
 import type { SwapVisit } from "./types.ts";
 
@@ -10,25 +10,25 @@ import type { SwapVisit } from "./types.ts";
 export interface Visit extends VisitSize {
   place: string;
   key: string;
-  units: readonly StockUnit[];
+  /** Numbers of the rows to swap. */
+  rows: readonly number[];
 }
 
 /** Visits needed to meet every expiry of installed units inside the horizon, by due month and place. */
-export function visitsDue(units: readonly StockUnit[], policy: Policy): Visit[] {
+export function visitsDue(stock: StockUnits, policy: Policy): Visit[] {
   const first = monthOfDay(policy.asOf);
   const last = first + policy.horizonMonths - 1;
-  const dueOf = (unit: StockUnit) => Math.max(0, unit.swapMonth - first);
+  const dueOf = (at: number) => Math.max(0, stock.swapMonth[at]! - first);
   const byPlace = groupBy(
-    units.filter((unit) => needsVisit(unit, last)),
-    ({ placeKey }) => placeKey,
+    stock.where((at) => needsVisit(stock, at, last)),
+    (at) => stock.placeOf(at).key,
   );
   const byMonth: Visit[][] = Array.from({ length: policy.horizonMonths }, () => []);
   // by place first, so that the visits of a month need no sorting
   for (const key of [...byPlace.keys()].sort()) {
     for (const [due, together] of groupBy(byPlace.get(key)!, dueOf)) {
-      let weight = 0;
-      for (const { row } of together) weight += row.quantity;
-      byMonth[due]!.push({ place: together[0]!.row.place!, key, due, units: together, weight });
+      const place = stock.rows[together[0]!]!.place!;
+      byMonth[due]!.push({ place, key, due, rows: together, weight: stock.unitsOf(together) });
     }
   }
   return byMonth.flat();
@@ -67,20 +67,33 @@ export function latestSchedule(visits: readonly VisitSize[], perMonth: number): 
  * The visits of a schedule as rows, by month, place, item and lot. A visit that moves to another month keeps its day of
  * the month, but is not before as-of.
  */
-export function swapCalendar(visits: readonly Visit[], perMonth: number, policy: Policy): SwapVisit[] {
+export function swapCalendar(
+  stock: StockUnits,
+  visits: readonly Visit[],
+  perMonth: number,
+  policy: Policy,
+): SwapVisit[] {
   const first = monthOfDay(policy.asOf);
   const months = latestSchedule(visits, perMonth);
   const order = [...visits.keys()].sort(
     (a, b) => months[a]! - months[b]! || compareText(visits[a]!.key, visits[b]!.key),
   );
-  return order.flatMap((index) => rowsOfVisit(visits[index]!, months[index]!, first, policy.asOf));
+  return order.flatMap((index) => rowsOfVisit(stock, visits[index]!, months[index]!, first, policy.asOf));
 }
 
-function rowsOfVisit({ units, due, place }: Visit, month: number, first: Month, asOf: Day): SwapVisit[] {
-  return [...groupBy(units, ({ item, row, swapBy }) => `${item.key}\n${row.lot ?? ""}\n${swapBy}`).values()]
+function rowsOfVisit(
+  stock: StockUnits,
+  { rows, due, place }: Visit,
+  month: number,
+  first: Month,
+  asOf: Day,
+): SwapVisit[] {
+  const keyOf = (at: number) => `${stock.itemOf(at).key}\n${stock.rows[at]!.lot ?? ""}\n${stock.swapBy[at]}`;
+  return [...groupBy(rows, keyOf).values()]
     .map((alike) => {
-      const { row, swapBy } = alike[0]!;
-      const quantity = alike.reduce((sum, unit) => sum + unit.row.quantity, 0);
+      const row = stock.rows[alike[0]!]!;
+      const swapBy = stock.swapBy[alike[0]!]!;
+      const quantity = stock.unitsOf(alike);
       const day = month === due ? swapBy : Math.max(asOf, addMonths(swapBy, month - due));
       return {
         month: first + month,

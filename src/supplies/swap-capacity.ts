@@ -1,7 +1,7 @@
-import { type Month, monthOfDay } from "../calendar/month.ts";
+import type { Month } from "../calendar/month.ts";
 import type { Policy } from "../fleet/policy.ts";
-import type { ItemPlaces } from "./item-places.ts";
-import type { StockUnit } from "./stock-units.ts";
+import type { StockTally } from "./stock-tally.ts";
+import type { StockUnits } from "./stock-units.ts";
 import type { SwapCapacity } from "./types.ts";
 
 /** Points of the trade-off curve at the most. */
@@ -24,26 +24,11 @@ export interface VisitCounts {
 }
 
 /** The visits of `visitsDue`, counted without being listed. */
-export function countDue(items: readonly Pick<ItemPlaces, "places">[], policy: Policy): VisitCounts {
-  const first = monthOfDay(policy.asOf);
-  const last = first + policy.horizonMonths - 1;
-  const unitsAt = new Map<string, number[]>();
-  for (const { places } of items) {
-    for (const { key, stock } of places) {
-      let byMonth = unitsAt.get(key);
-      if (!byMonth) {
-        byMonth = new Array<number>(policy.horizonMonths).fill(0);
-        unitsAt.set(key, byMonth);
-      }
-      for (const unit of stock)
-        if (needsVisit(unit, last)) byMonth[Math.max(0, unit.swapMonth - first)]! += unit.row.quantity;
-    }
-  }
+export function countDue({ toVisit }: StockTally, { horizonMonths }: Policy): VisitCounts {
   const tally = new VisitTally();
-  for (const byMonth of unitsAt.values())
-    byMonth.forEach((weight, due) => {
-      if (weight > 0) tally.add(due, weight);
-    });
+  toVisit.forEach((weight, at) => {
+    if (weight > 0) tally.add(at % horizonMonths, weight);
+  });
   return tally.counts();
 }
 
@@ -133,6 +118,6 @@ export function swapCapacity(counts: VisitCounts, perMonth: number | null): Swap
 }
 
 /** True for what a visit has to swap, inside the horizon: an installed unit that serves. */
-export function needsVisit(unit: StockUnit, lastMonth: Month): boolean {
-  return unit.installed && unit.row.quantity > 0 && unit.row.held === null && unit.swapMonth <= lastMonth;
+export function needsVisit(stock: StockUnits, at: number, lastMonth: Month): boolean {
+  return stock.serves[at] === 1 && stock.swapMonth[at]! <= lastMonth && stock.placeOf(at).installed;
 }

@@ -1,17 +1,5 @@
 import type { Day } from "../calendar/day.ts";
 import type { Month } from "../calendar/month.ts";
-import type { DatedStockRow } from "../fleet/rows.ts";
-
-/** One row of dated stock with its forecast. */
-export interface DatedUnit {
-  row: DatedStockRow;
-  /** True where the place is a device: the units are installed and their end is a need. */
-  installed: boolean;
-  /** Expiry less the swap margin (opened gel: by opened_days, if sooner). */
-  swapBy: Day;
-  /** Expected share of the row's units used before swapBy, 0 to 1. */
-  chanceUsed: number;
-}
 
 /** A month in which far more units of an item fall due than an even spread would bring. */
 export interface CrowdedMonth {

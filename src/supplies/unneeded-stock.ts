@@ -11,10 +11,10 @@ const TOLD = 5;
  */
 export function unneededStock({ items }: Pick<Needing, "items">): string[] {
   const unneeded = items.filter(
-    ({ asPacks, places, stock }) => !asPacks && places.length === 0 && stock.some(({ row }) => row.quantity > 0),
+    ({ asPacks, places, stock, units }) => !asPacks && places.length === 0 && units.unitsOf(stock) > 0,
   );
   if (unneeded.length === 0) return [];
-  const units = unneeded.flatMap(({ stock }) => stock).reduce((sum, { row }) => sum + row.quantity, 0);
+  const units = unneeded.reduce((sum, { stock, units: of }) => sum + of.unitsOf(stock), 0);
   const names = unneeded.map(({ item }) => item.name);
   return [
     `The sheets name nothing that needs ${firstTold(names, TOLD)}: no device carries them, no use is logged and no task takes them. ` +

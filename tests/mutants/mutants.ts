@@ -101,6 +101,6 @@ export const MUTANTS: readonly Mutant[] = [
     "profile.numbers < 2",
   ),
   broken("life/life-limits", "life/life-limits", 'note(useBy, "use-by")', 'note(null, "use-by")'),
-  broken("supplies/item-places", "batteries-with-expiry", "if (isPack(unit.row)) continue;", ""),
+  broken("supplies/item-places", "batteries-with-expiry", "if (asPack[at] === 0) under", "under"),
   broken("fleet/money", "fleet", "a.rest > b.rest ? -1 : 1", "a.rest > b.rest ? 1 : -1"),
 ];

@@ -13,7 +13,7 @@ import { packRows } from "../../src/out/plan-packs.ts";
 import { planSchema } from "../../src/out/plan-schema.ts";
 import type { ReadTable } from "../../src/sheets/reading.ts";
 import type { DatedStockForecast } from "../../src/supplies/forecast-dated-stock.ts";
-import type { DatedUnit } from "../../src/supplies/types.ts";
+import { stockOf } from "../supplies/stock-of.ts";
 
 const AS_OF = dayFromIso("2026-11-01")!;
 const NOVEMBER = monthFromParts(2026, 11);
@@ -74,14 +74,13 @@ function demand(item: string): ItemDemand {
   };
 }
 
-function datedUnit(place: string): DatedUnit {
-  const row = { item: "pads-adult", expiry: AS_OF + 60, lot: null, serial: null, quantity: 2, place };
-  return {
-    row: { ...row, made: null, opened: null, label: null, held: null, source },
-    installed: true,
-    swapBy: AS_OF + 46,
-    chanceUsed: 1 / 3,
-  };
+/** A row at each of two places, a third of whose units is used before. */
+function datedStock(places: readonly string[]) {
+  const rows = places.map((place) => ({
+    ...{ item: "pads-adult", expiry: AS_OF + 60, lot: null, serial: null, quantity: 2, place },
+    ...{ made: null, opened: null, label: null, held: null, source },
+  }));
+  return stockOf(rows, defaultPolicy(AS_OF), 1 / 3);
 }
 
 const line: OrderLine = {
@@ -138,11 +137,10 @@ function parts(): PlanParts {
   const dated = {
     findings: [],
     cautions: ["The swap visits do not suffice in 2027-08."],
-    units: [datedUnit("MD-02"), datedUnit("MD-01")],
     crowdedMonths: [],
     swapCalendar: [],
     moves: [],
-    needing: { book: itemBook(fleet, []) },
+    needing: { book: itemBook(fleet, []), stock: datedStock(["MD-02", "MD-01"]) },
   } as unknown as DatedStockForecast;
   return {
     reading: { fleet, inputs: [{ ...table, file: "tests.csv" }, table], findings: [], setAside: [], refused: [] },
@@ -205,7 +203,7 @@ describe("assemblePlan", () => {
     const reversed = assemblePlan({
       ...turned,
       packs: packRows(turned.life, NOVEMBER),
-      dated: { ...turned.dated, units: [...turned.dated.units].reverse() },
+      dated: { ...turned.dated, needing: { ...turned.dated.needing, stock: datedStock(["MD-01", "MD-02"]) } },
       demand: [...turned.demand].reverse(),
       schedule: { ...turned.schedule, orders: [...turned.schedule.orders].reverse() },
     });

@@ -132,15 +132,15 @@ describe("units used of runs of one day", () => {
 
   it.each(sizes)("are the chances of $first and $second units added up", ({ first, second }) => {
     const runs = [
-      { day: 60, units: first },
-      { day: 400, units: second },
-    ];
-    const days = runs.flatMap(({ day, units }) => new Array<number>(units).fill(day));
+      [60, 400],
+      [first, second],
+    ] as const;
+    const days = [...new Array<number>(first).fill(60), ...new Array<number>(second).fill(400)];
     const ofRuns = (chances: Float64Array) => [sum(chances.slice(0, first)), sum(chances.slice(first))];
     const needs = { from: 0, knownDays: [30, 80], usesPerMonth: 20, unitsPerUse: ONE };
     const pairs = [
-      [unitsServed(runs, needs), ofRuns(chancesServed(days, needs))],
-      [unitsUsed(runs, place(20), ONE), ofRuns(chancesUsed(days, place(20), ONE))],
+      [unitsServed(...runs, needs), ofRuns(chancesServed(days, needs))],
+      [unitsUsed(...runs, place(20), ONE), ofRuns(chancesUsed(days, place(20), ONE))],
     ] as const;
     for (const [units, chances] of pairs) {
       expect(units[0]).toBeCloseTo(chances[0]!, 9);

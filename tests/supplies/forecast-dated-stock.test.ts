@@ -5,6 +5,7 @@ import { emptyFleet, type Fleet } from "../../src/fleet/rows.ts";
 import { fitGammaPoisson } from "../../src/maths/gamma-poisson.ts";
 import { crowdedMonths } from "../../src/supplies/crowded-months.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
+import { tallyStock } from "../../src/supplies/stock-tally.ts";
 import { usableLots } from "../../src/supplies/usable-lots.ts";
 import { catalogued, day, device, ordered, pack, routine, stock, use } from "../fleet/make-rows.ts";
 
@@ -23,16 +24,11 @@ describe("forecastDatedStock: swap days", () => {
         stock("Gel", "2027-06-30", "Store"),
       ],
     };
-    const { units } = forecastDatedStock(fleet, policy);
-    expect(units.map((unit) => unit.swapBy)).toEqual([
-      day("2027-06-16"),
-      day("2026-12-30"),
-      day("2026-09-17"),
-      day("2027-06-16"),
-    ]);
-    expect(units.map((unit) => unit.installed)).toEqual([true, true, true, false]);
+    const { stock: units } = forecastDatedStock(fleet, policy).needing;
+    expect([...units.swapBy]).toEqual([day("2027-06-16"), day("2026-12-30"), day("2026-09-17"), day("2027-06-16")]);
+    expect([0, 1, 2, 3].map((at) => units.placeOf(at).installed)).toEqual([true, true, true, false]);
     // no log, no routine: nothing is used in place; the store's unit serves the swap of the opened gel
-    expect(units.map((unit) => unit.chanceUsed)).toEqual([0, 0, 0, 1]);
+    expect([...units.chanceUsed]).toEqual([0, 0, 0, 1]);
   });
 });
 
@@ -58,11 +54,11 @@ describe("forecastDatedStock: large quantities", () => {
       );
     const installed = forecast(many, 1);
     expect(installed.moves).toEqual([]);
-    expect(Math.round(installed.units[0]!.chanceUsed * many)).toBe(30);
-    expect(installed.units[1]!.chanceUsed).toBeCloseTo(1, 9);
+    expect(Math.round(installed.needing.stock.chanceUsed[0]! * many)).toBe(30);
+    expect(installed.needing.stock.chanceUsed[1]).toBeCloseTo(1, 9);
     // both devices' uses, and the units that fall due at both
     const shelved = forecast(1, many);
-    const share = shelved.units[1]!.chanceUsed * many;
+    const share = shelved.needing.stock.chanceUsed[1]! * many;
     expect(share).toBeGreaterThan(55);
     expect(share).toBeLessThan(70);
   });
@@ -103,12 +99,12 @@ describe("forecastDatedStock: use rates", () => {
         use("2026-05-01", "Gel", "A1", { reason: "routine" }),
       ],
     };
-    const { needing, units } = forecastDatedStock(fleet, policy);
+    const { needing } = forecastDatedStock(fleet, policy);
     const [gel, pads] = needing.items;
     expect(pads!.use!.places[0]!.events).toBe(1);
     expect(gel!.use).toBeNull();
-    expect(units[1]!.chanceUsed).toBe(0);
-    expect(units[0]!.chanceUsed).toBeGreaterThan(0.3);
+    expect(needing.stock.chanceUsed[1]).toBe(0);
+    expect(needing.stock.chanceUsed[0]).toBeGreaterThan(0.3);
   });
 
   it("leaves out uses from before the log is complete", () => {
@@ -188,12 +184,13 @@ describe("forecastDatedStock: crowded months", () => {
   it("says how many of a crowd are used before, and how many the moves carry away", () => {
     const wall = devices.slice(24).map((d) => stock("Pads", "2027-09-30", d.device, { lot: "WALL" }));
     const fleet = { ...emptyFleet(), devices, datedStock: [...spreadOut, ...wall] };
-    const units = forecastDatedStock(fleet, policy).needing.stock.map((unit) => ({ ...unit, chanceUsed: 0.5 }));
+    const units = forecastDatedStock(fleet, policy).needing.stock;
+    units.chanceUsed.fill(0.5);
     const moves = ["WALL", "S1"].map((lot) => {
       const carried = { item: "Pads", from: "D30", to: "D1", lot, quantity: 1, swapBy: day("2027-09-16") };
       return { ...carried, by: day("2027-01-01"), unitsSaved: 0.5 };
     });
-    const [crowd] = crowdedMonths(units, moves, policy);
+    const [crowd] = crowdedMonths(units, tallyStock(units, policy), moves, policy);
     expect(crowd!.says).toContain(", and 8.5 are likely to be used before.");
     expect(crowd!.says).toContain("The moves proposed carry 1 of them to where more are used.");
   });
