@@ -98,6 +98,12 @@ export const FINDING_CODES = {
     "Date, Station, Adult pads, Gel with numbers below them",
     'Write "used" into each header if they are; else leave the sheet out, or give what is there its expiry.',
   ),
+  "carried-down": code(
+    "info",
+    "A place or device that stands once above blanks was read into them.",
+    "Medic 1 above two blank cells",
+    "Nothing, if they belong to it; else write into each line where it is.",
+  ),
   moves: code(
     "info",
     "A list says from where to where units were carried; none of them was used up.",

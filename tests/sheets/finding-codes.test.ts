@@ -26,6 +26,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "capacity-undated": { "a.csv": "serial,in_service,health\nA,2022-01-01,72 %\n" },
   "lots-counted-together": { "a.csv": "item,quantity,exp 1,exp 2\npads,5,2027-03,2027-11\n" },
   "uses-presumed": { "a.csv": "date,adult pads,gel\n2026-01-05,1,0\n2026-02-05,0,2\n" },
+  "carried-down": { "a.csv": "place,item,expiry\nM1,pads,2027-01\n,gel,2027-01\nM2,pads,2027-01\n,gel,2027-01\n" },
   moves: { "a.csv": "Date,Item,Qty,From,To\n2026-09-03,Adult pads,4,Store,Car\n" },
   "year-alone": { "a.csv": "serial,2024 %,2025 %\nA,95,90\n" },
   "devices-counted": { "a.csv": "Site,No. of AEDs,Pads exp\nNorth,3,2027-01-01\n" },

@@ -65,7 +65,7 @@ function cellsTest(table: Table): (cells: readonly Cell[], row: number) => OddRo
       filled++;
       if (first === -1) first = column;
       if (typeof cell === "string" && cell.length < 30 && mayBeTotal(cell) && ONLY_TOTAL.test(cell.trim()))
-        total ||= named.has(column) || lacksOne(named, cells) || countsDates(dates, cells);
+        total ||= named.size === 0 || named.has(column) || lacksOne(named, cells) || countsDates(dates, cells);
     }
     if (total) return "total-row";
     if (first === -1) return null;

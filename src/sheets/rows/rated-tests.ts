@@ -20,11 +20,14 @@ const LEAST_PERCENT = 5;
 export function rateTests(
   entries: Entry[],
   from: number,
-  { readers }: RowPlan,
+  { readers, template }: RowPlan,
   record: GridRow,
   log: FindingLog,
 ): void {
-  const ratings = new Map(readers.map(({ spec, read }) => [spec.field, read(record)]));
+  const ratings = new Map([
+    ...Object.entries(template),
+    ...readers.map(({ spec, read }): [string, unknown] => [spec.field, read(record)]),
+  ]);
   for (const entry of entries.slice(from)) {
     const { values, state, row } = entry;
     if (values.percent !== null || entry.sheet.kind !== "runtime_tests") continue;

@@ -118,6 +118,7 @@ function missing(
     "missing-required",
     { ...place, column: column === null ? null : column + 1 },
     () => ({
+      ...(spec.field === "expiry" && !blank && { fix: "Nothing, if it does not expire; else write the date." }),
       message: `The row has nothing ${blank ? "" : "that is known "}in ${named}, without which ${sheet.kind.replaceAll("_", " ")} cannot be used.`,
     }),
     sheet.kind,

@@ -3,9 +3,9 @@ import type { FindingLog } from "../finding-log.ts";
 import type { Table } from "../tables/table.ts";
 import { parseHeader } from "../words/parse-header.ts";
 
-/** A finding where a date that its header only calls one was taken for the first day in service. */
+/** Findings of what was taken for granted: a bare date for the first day in service, a blank for what stands above it, and more. */
 export function notePresumed(
-  { grid: { file, sheet }, number, header, headerLines, outputs }: Table,
+  { grid: { file, sheet }, number, header, headerLines, outputs, carried }: Table,
   log: FindingLog,
 ): void {
   for (const { spec, columns, by } of outputs.flatMap(({ fields }) => fields)) {
@@ -15,6 +15,12 @@ export function notePresumed(
     const place = { file, sheet, line: headerLines[0] ?? null, column: column! + 1, value: name };
     const message = `"${shortened(name)}" does not say which day it gives; it was taken for the first day in service.`;
     log.add("date-presumed", place, () => ({ message }), String(number));
+  }
+  if (carried !== undefined) {
+    const value = header[carried] ?? "";
+    const place = { file, sheet, line: headerLines[0] ?? null, column: carried + 1, value };
+    const message = `Blank cells under "${shortened(value)}" were read as what stands above them.`;
+    log.add("carried-down", place, () => ({ message }), String(number));
   }
   for (const presumed of new Set(outputs.map((output) => output.presumed))) {
     if (presumed === undefined) continue;

@@ -5,6 +5,7 @@ import { readDateText } from "../values/date-text.ts";
 import { monthOfWord } from "../values/month-words.ts";
 import { foldAccents } from "../words/fold.ts";
 import { parseHeader } from "../words/parse-header.ts";
+import { VOCABULARY } from "../words/vocabulary.ts";
 import { assign } from "./assign.ts";
 import { fieldSource } from "./field-source.ts";
 import { knownNames, nameIn } from "./header-rows.ts";
@@ -86,12 +87,15 @@ export function datedOutputs(views: readonly ColumnView[], heading: Heading | nu
   const dated = views.filter(({ column }) => columns.has(column));
   const rest = views.filter(({ column }) => !columns.has(column));
   const tests = assign(sheetSpec("runtime_tests"), rest).filter(({ spec }) => spec.name === "serial");
-  const kind: SheetKind = tests.length > 0 ? "runtime_tests" : "use_log";
+  const says = `${heading?.text ?? ""} ${dated[0]?.groupSubject ?? ""}`;
+  const expires = !saysUse(says) && says.split(/\n/).some((line) => parseHeader(line).says.includes("expiry"));
+  const kind: SheetKind = tests.length > 0 ? "runtime_tests" : expires ? "dated_stock" : "use_log";
   const sheet = sheetSpec(kind);
   const fields = assign(sheet, rest).filter(({ spec }) => spec.type === "text" || spec.type === "choice");
-  if (!fields.some(({ spec }) => spec.name === "item" || spec.name === "serial")) return null;
-  const measured = kind === "use_log" ? "quantity" : measuredBy(dated, heading);
-  const says = `${heading?.text ?? ""} ${dated[0]?.groupSubject ?? ""}`;
+  const has = (name: string) => fields.some(({ spec }) => spec.name === name);
+  const item = has("item") || !expires ? "" : knownWords(heading?.title?.subject ?? "");
+  if (!has("item") && !has("serial") && item === "") return null;
+  const measured = kind === "runtime_tests" ? measuredBy(dated, heading) : "quantity";
   const dates = dated.map(({ name }) => dateOf(name, says));
   if (measured === null || dates.includes(null) || (kind === "use_log" && !saysUse(says)))
     return unclear(dated, dates.includes(null));
@@ -99,10 +103,16 @@ export function datedOutputs(views: readonly ColumnView[], heading: Heading | nu
   return dated.map((view, at) => ({
     sheet,
     fields: [...fields, fieldSource(spec, view, 6)],
-    implied: { date: dates[at] as string },
+    implied: { [kind === "dated_stock" ? "expiry" : "date"]: dates[at] as string, ...(item !== "" && { item }) },
     own: [view.column],
     ...(yearOf(view.name) !== null && { presumed: "mid-year" as const }),
   }));
+}
+
+/** The words of a title that name things or for whom they are: "ADULT PADS" of "ADULT PADS - CALENDAR". */
+function knownWords(subject: string): string {
+  const words = subject.split(" ").filter((word) => VOCABULARY.has(plain(word)));
+  return words.join(" ");
 }
 
 /** True where a text says that numbers are units used up. */
@@ -114,7 +124,7 @@ function unclear(dated: readonly ColumnView[], noYear: boolean): Unclear {
   const names = dated.map(({ name }) => name).slice(0, 3);
   return {
     message: `The columns ${names.join(", ")} are dates, and nothing says ${noYear ? "of which year" : "what their numbers count"}.`,
-    fix: 'Write it above the table ("Consumption 2026", "Capacity in %"), or give each date a row of its own.',
+    fix: 'Write it above the table ("Consumption 2026", "Expiry 2027", "Capacity in %"), or give each date a row of its own.',
   };
 }
 

@@ -3,10 +3,12 @@ import { cellAt, holdsBlankRow, isBlankRow } from "../grid.ts";
 import { type MappedHeader, mappedHeader, mappedOutputs } from "../mapping/apply-mapping.ts";
 import { sameKey } from "../mapping/column-keys.ts";
 import type { ColumnsFile } from "../mapping/columns-file.ts";
+import { carriedDown } from "./carried-down.ts";
 import { columnViews } from "./column-views.ts";
 import { countedDevices } from "./counted-things.ts";
 import { headsDates } from "./dated-columns.ts";
 import { withoutDittos } from "./dittos.ts";
+import { type TestedPack, testedPack } from "./form-lines.ts";
 import { headerAt, sameHeader } from "./header-at.ts";
 import { type HeaderRows, oneRowHeader, twoRowHeader } from "./header-rows.ts";
 import { type Heading, headingAbove } from "./heading.ts";
@@ -16,6 +18,7 @@ import { ownOutput } from "./own-outputs.ts";
 import { recalledElsewhere } from "./recall-lists.ts";
 import type { ColumnView } from "./score-column.ts";
 import { type SetAsidePart, setAsideParts } from "./set-aside-tables.ts";
+import { asSpares } from "./spare-lists.ts";
 import { NUMERIC, type Output, type Table } from "./table.ts";
 import { thingsAsMapped, thingsByRow } from "./things-by-row.ts";
 import { dropTitles, repeatsTitle } from "./title-lines.ts";
@@ -65,7 +68,7 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
       current?.body.push(row);
       continue;
     }
-    if (current && sameHeader(current.rows, header)) {
+    if (current && sameHeader(current.rows, header) && !isOfAnother(current, testedPack(rows, i))) {
       for (const line of rows.slice(i, i + header.lines.length)) {
         current.odd.set(current.body.length, "repeated-header");
         current.body.push(line);
@@ -89,6 +92,11 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
   }
   const unread = found.length === 0 ? unreadTable(grid, rows) : null;
   return unread ? [unread] : found.map((each, at) => tableOf(grid, each, at + 1));
+}
+
+/** True where the lines of a form name another battery than those above the table before. */
+function isOfAnother({ heading }: Found, { serial }: TestedPack): boolean {
+  return serial !== undefined && serial !== heading?.pack.serial;
 }
 
 /** A source table's part of a set-aside.csv, as if its header had been found in the sheet. */
@@ -130,8 +138,9 @@ function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number
   const own = isMapped ? null : ownOutput(rows.header);
   const views = own === null ? columnViews(rows, body) : [];
   const { best, tied, ...told } = own === null ? interpret(views, heading) : { best: null, tied: [], unclear: null };
-  const read = best && tied.length === 0 ? best.outputs : [];
-  const unclear = told.unclear ?? recalledElsewhere(read, `${grid.sheet ?? ""}\n${heading?.text ?? ""}`);
+  const above = [grid.sheet ?? "", ...(heading?.text.split("\n") ?? [])];
+  const read = best && tied.length === 0 ? asSpares(best.outputs, views, above) : [];
+  const unclear = told.unclear ?? recalledElsewhere(read, above);
   const plain = unclear === null ? read : [];
   const lines = odd.size === 0 ? body : body.filter((_, row) => !odd.has(row));
   const sorts = isMapped
@@ -139,7 +148,7 @@ function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number
     : own === null
       ? thingsByRow(rows, lines, views, plain)
       : null;
-  return {
+  const table: Table = {
     grid,
     number,
     headerLines: rows.lines,
@@ -158,4 +167,6 @@ function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number
     counted: isMapped || sorts !== null || unclear !== null ? [] : countedDevices(views),
     changes: wanted.changes,
   };
+  const carried = carriedDown(table);
+  return carried === null ? table : { ...table, rows: carried.rows, carried: carried.column };
 }

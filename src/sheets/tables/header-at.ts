@@ -4,6 +4,7 @@ import { readDateText } from "../values/date-text.ts";
 import { readNumber } from "../values/number-text.ts";
 import { columnViews } from "./column-views.ts";
 import { datedColumns, headsDates } from "./dated-columns.ts";
+import { isFormLine } from "./form-lines.ts";
 import { type HeaderRows, knownNames, nameIn, oneRowHeader, twoRowHeader } from "./header-rows.ts";
 import { interpret } from "./interpret.ts";
 import { looksLikeData } from "./looks-like-data.ts";
@@ -35,6 +36,7 @@ export function headerAt(
 ): HeaderRows | null {
   const row = rows[at] as GridRow;
   const next = rows[at + 1];
+  if (isFormLine(row)) return null;
   const plain = oneRowHeader(row);
   if (current === null && headsDates(row, next)) return plain;
   if (ownOutput(plain.header) !== null) return plain;

@@ -1,6 +1,5 @@
 import { SHEETS, type SheetSpec } from "../../fleet/columns.ts";
 import { POINTS } from "../words/meanings.ts";
-import { isAside } from "../words/parse-header.ts";
 import { withAlikeDates } from "./alike-dates.ts";
 import { assign } from "./assign.ts";
 import { unclearCounts } from "./counted-things.ts";
@@ -11,7 +10,7 @@ import { groupOutputs, impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
 import { impliedByPrice } from "./implied-by-price.ts";
 import type { Interpretation, Interpreted } from "./interpretation.ts";
-import { catalogueBeside, ratingBeside, stockBeside } from "./lists-beside.ts";
+import { listBeside } from "./lists-beside.ts";
 import { withMoves } from "./moves.ts";
 import { numberedLots } from "./numbered-lots.ts";
 import { unclearTests } from "./numbered-tests.ts";
@@ -20,7 +19,7 @@ import { placedGroups } from "./placed-groups.ts";
 import { isPriceList } from "./price-lists.ts";
 import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
-import { countsStock, speaksFor } from "./speaks-for.ts";
+import { countsStock, isLone, speaksFor } from "./speaks-for.ts";
 import { withLists } from "./supply-lists.ts";
 import { type FieldSource, isCanonical, type Output } from "./table.ts";
 import { withUndatedResult } from "./undated-results.ts";
@@ -80,7 +79,7 @@ function interpretAll(views: readonly ColumnView[], heading: Heading | null): In
   const dated = datedOutputs(views, heading);
   if (dated !== null && "message" in dated) return { best: null, tied: [], unclear: dated };
   if (dated === null) {
-    const plain = withListBeside(interpretPlain(views, heading), views);
+    const plain = withListBeside(interpretPlain(views, heading), views, heading);
     return { ...plain, unclear: plain.best === null ? open : null };
   }
   const used = new Set(dated.flatMap(({ own }) => own));
@@ -98,10 +97,14 @@ function interpretAll(views: readonly ColumnView[], heading: Heading | null): In
 }
 
 /** The best reading with what its columns hold of another list, which neither speaks for it nor against it. */
-function withListBeside<T extends Pick<Interpreted, "best">>(interpreted: T, views: readonly ColumnView[]): T {
+function withListBeside<T extends Pick<Interpreted, "best">>(
+  interpreted: T,
+  views: readonly ColumnView[],
+  heading: Heading | null,
+): T {
   const { best } = interpreted;
   const { outputs } = best ?? { outputs: [] };
-  const beside = catalogueBeside(outputs, views) ?? stockBeside(outputs, views) ?? ratingBeside(outputs, views);
+  const beside = listBeside(outputs, views, heading?.pack ?? {});
   if (best === null || beside === null) return interpreted;
   if (beside.beside) Object.assign(beside.implied, impliedByPrice(beside.fields, views));
   return { ...interpreted, best: { ...best, outputs: [...best.outputs, beside] } };
@@ -259,6 +262,10 @@ function mainOutput(
     output.implied.date = heading.testedOn;
     output.fromHeading = ["date"];
   }
+  if (sheet.kind === "runtime_tests" && !has("serial") && heading?.pack.serial) {
+    output.implied.serial = heading.pack.serial;
+    output.fromHeading = [...(output.fromHeading ?? []), "serial"];
+  }
   if (sheet.kind === "catalogue") Object.assign(output.implied, impliedByPrice(fields, views));
   if (sheet.kind === "on_order" && has("expiry") && countsStock(output, views)) return null;
   // Item and quantity alone may be stock, a count or a wish: only their own sheet's names say that they are ordered.
@@ -280,16 +287,4 @@ function mainOutput(
       !required || has(field) || output.implied[field] !== undefined || (priced && field === "kind"),
   );
   return complete && (sheet.oneOf.length === 0 || sheet.oneOf.some(has)) ? output : null;
-}
-
-/**
- * True for a lone number or name among columns that say something else: no list of packs or suppliers, nor one of
- * devices unless their column says so.
- */
-function isLone({ sheet, fields }: Output, views: readonly ColumnView[]): boolean {
-  const [only, ...others] = fields;
-  if (others.length > 0 || only === undefined) return false;
-  const bare = sheet.kind === "devices" && only.points < POINTS.byWords;
-  if (!bare && sheet.kind !== "packs" && sheet.kind !== "suppliers") return false;
-  return views.filter(({ column, meaning }) => !only.columns.includes(column) && !isAside(meaning)).length >= 2;
 }

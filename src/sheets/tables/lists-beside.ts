@@ -1,6 +1,7 @@
 import { sheetSpec } from "../../fleet/columns.ts";
 import { assign } from "./assign.ts";
 import { sharedField } from "./field-source.ts";
+import type { TestedPack } from "./form-lines.ts";
 import type { ColumnView } from "./score-column.ts";
 import type { FieldSource, Output } from "./table.ts";
 
@@ -24,11 +25,21 @@ const NAMED = 4.5;
 /** A sum over the row's units is no price of one. */
 const IS_SUM = /total|value|sum|amount|wert|gesamt|summe|betrag|valeur|montant|valor|importe|waarde|bedrag|totaal/i;
 
+/** What a list says of its items besides, in columns of its own or in a form above it; null where it says nothing. */
+export function listBeside(outputs: readonly Output[], views: readonly ColumnView[], pack: TestedPack): Output | null {
+  return (
+    catalogueBeside(outputs, views) ??
+    stockBeside(outputs, views) ??
+    ratingBeside(outputs, views) ??
+    ratingAbove(outputs, pack)
+  );
+}
+
 /**
  * The catalogue that a list of packs or of dated stock holds in columns of its own; null where it holds none. Its rows
  * stand once a line and not once an item, and a catalogue proper goes before them.
  */
-export function catalogueBeside(outputs: readonly Output[], views: readonly ColumnView[]): Output | null {
+function catalogueBeside(outputs: readonly Output[], views: readonly ColumnView[]): Output | null {
   const main = outputs.find(({ sheet: { kind } }) => kind === "packs" || kind === "dated_stock");
   const others = outputs.filter((output) => output !== main);
   // the price in a register of devices may be the device's, and two kinds of unit in a line have two prices
@@ -44,7 +55,7 @@ export function catalogueBeside(outputs: readonly Output[], views: readonly Colu
 }
 
 /** What rates the tests of a line that names no item: "Rated Ah" beside "Ah"; null where nothing does. */
-export function ratingBeside(outputs: readonly Output[], views: readonly ColumnView[]): Output | null {
+function ratingBeside(outputs: readonly Output[], views: readonly ColumnView[]): Output | null {
   const all = outputs.flatMap(({ fields }) => fields);
   const isTests = outputs.some(({ sheet }) => sheet.kind === "runtime_tests");
   if (!isTests || all.some(({ spec }) => spec.field === "item")) return null;
@@ -55,6 +66,14 @@ export function ratingBeside(outputs: readonly Output[], views: readonly ColumnV
     views.filter(({ column }) => !used.has(column)),
   ).filter(({ points }) => points >= NAMED);
   return ratingOutput(fields);
+}
+
+/** What rates a log's tests, where the form above it gives the rating; null where it gives none. */
+function ratingAbove(outputs: readonly Output[], { serial: _, ...implied }: TestedPack): Output | null {
+  const tests = outputs.find(({ sheet }) => sheet.kind === "runtime_tests");
+  return tests === undefined || Object.keys(implied).length === 0
+    ? null
+    : { sheet: sheetSpec("catalogue"), fields: [], implied, own: tests.own, beside: true, rates: true };
 }
 
 /** The rows that rate the tests of their lines, from the columns that may hold a rating; null where none does. */
@@ -80,7 +99,7 @@ export function besideOutput(item: FieldSource, said: readonly FieldSource[], is
 }
 
 /** The stock that a price list counts, each item with one expiry; null where it counts none. */
-export function stockBeside(outputs: readonly Output[], views: readonly ColumnView[]): Output | null {
+function stockBeside(outputs: readonly Output[], views: readonly ColumnView[]): Output | null {
   const [main, ...others] = outputs;
   const item = main?.fields.find(({ spec }) => spec.field === "item");
   if (main?.sheet.kind !== "catalogue" || others.length > 0 || !item) return null;

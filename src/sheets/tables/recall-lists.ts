@@ -21,10 +21,10 @@ const OF_THE_FLEET: ReadonlySet<string> = new Set([
  *
  * @param above  the lines above the table and the name of its tab
  */
-export function recalledElsewhere(outputs: readonly Output[], above: string): Unclear | null {
+export function recalledElsewhere(outputs: readonly Output[], above: readonly string[]): Unclear | null {
   if (!outputs.some(({ sheet: { kind } }) => kind === "dated_stock" || kind === "packs")) return null;
   if (outputs.some(({ fields }) => fields.some(({ spec }) => OF_THE_FLEET.has(spec.field)))) return null;
-  if (!RECALLS.test(foldAccents(above).toLowerCase())) return null;
+  if (!above.some((text) => RECALLS.test(foldAccents(text).toLowerCase()))) return null;
   return {
     message:
       "The list stands under the words of a recall and says neither where things are nor how many: it is no stock.",

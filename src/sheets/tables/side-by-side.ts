@@ -54,9 +54,10 @@ function within(grid: Grid, from: number, to: number): Grid {
   return { ...grid, rows: rows.filter((row) => !isBlankRow(row)) };
 }
 
+/** How many columns are read, of those taken for copies of each other one. */
 function columnsRead(tables: readonly Table[]): number {
   return tables.reduce(
-    (sum, { outputs }) => sum + new Set(outputs.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns))).size,
+    (sum, { outputs }) => sum + new Set(outputs.flatMap(({ fields }) => fields.map(({ columns }) => columns[0]))).size,
     0,
   );
 }

@@ -1,5 +1,6 @@
 import type { SheetKind } from "../../fleet/columns.ts";
-import type { HeaderMeaning } from "../words/parse-header.ts";
+import { POINTS } from "../words/meanings.ts";
+import { type HeaderMeaning, isAside } from "../words/parse-header.ts";
 import type { ColumnView } from "./score-column.ts";
 import { columnsOf, type Output } from "./table.ts";
 
@@ -102,4 +103,16 @@ function onceOrOften(output: Output, views: readonly ColumnView[]): number {
   const profile = viewOf("serial", output, views)?.profile;
   if (!profile || profile.filled < 2) return 0;
   return profile.distinct > MOSTLY_ONCE === (sheet.kind === "packs") ? SERIAL_POINTS : 0;
+}
+
+/**
+ * True for a lone number or name among columns that say something else: no list of packs or suppliers, nor one of
+ * devices unless their column says so.
+ */
+export function isLone({ sheet, fields }: Output, views: readonly ColumnView[]): boolean {
+  const [only, ...others] = fields;
+  if (others.length > 0 || only === undefined) return false;
+  const bare = sheet.kind === "devices" && only.points < POINTS.byWords;
+  if (!bare && sheet.kind !== "packs" && sheet.kind !== "suppliers") return false;
+  return views.filter(({ column, meaning }) => !only.columns.includes(column) && !isAside(meaning)).length >= 2;
 }

@@ -77,6 +77,8 @@ export interface Table {
   unclear: Unclear | null;
   /** Columns, by name, that count devices and name none. */
   counted: string[];
+  /** The column (0-based) whose blanks were filled with what stands above them; left out where none was. */
+  carried?: number;
   /** What no longer fits the mapping that was given for it. */
   changes: string[];
 }

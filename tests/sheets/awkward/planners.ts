@@ -173,4 +173,126 @@ Central High,A-55032,Pool,5/31/2028,2/3/2025,x,,x,,,TR
       ],
     },
   },
+  {
+    name: "kits whose practice stands once above its items",
+    text: `Practice,Item,Qty,Expiry date
+High St,GTN spray,1,Oct 2028
+,AED pads adult,1,May 2027
+,AED pads child,1,Jan 2027
+Mill Lane,AED pads adult,1,Dec 2026
+,ECG paper,2,n/a
+Station Rd,AED pads adult,2,Mar 2028
+`,
+    rows: {
+      dated_stock: [
+        { item: "GTN spray", place: "High St" },
+        { item: "AED pads adult", expiry: "2027-05-31", place: "High St" },
+        { item: "AED pads child", place: "High St" },
+        { item: "AED pads adult", expiry: "2026-12-31", place: "Mill Lane" },
+        { item: "AED pads adult", expiry: "2028-03-31", place: "Station Rd" },
+      ],
+    },
+    aside: [[6, "missing-required"]],
+    findings: ["carried-down"],
+  },
+  {
+    name: "a register that leaves the monitor blank beside its second battery",
+    text: `Monitor,Ward,Battery S/N,Fitted,Pads exp
+M1,ED,B1,2024-01-05,2027-05
+,,B2,2024-01-06,
+M2,ICU,B3,2025-01-05,2027-06
+,,B4,2025-01-06,
+`,
+    rows: {
+      devices: [
+        { device: "M1", site: "ED" },
+        { device: "M2", site: "ICU" },
+      ],
+      packs: [
+        { serial: "B1", device: "M1", site: "ED" },
+        { serial: "B2", device: "M1", site: "ED", in_service: "2024-01-06" },
+        { serial: "B3", device: "M2", site: "ICU" },
+        { serial: "B4", device: "M2", site: "ICU", in_service: "2025-01-06" },
+      ],
+      dated_stock: [
+        { place: "M1", expiry: "2027-05-31" },
+        { place: "M2", expiry: "2027-06-30" },
+      ],
+    },
+    findings: ["carried-down"],
+  },
+  {
+    name: "stock of which some lies at no known place",
+    text: `Vehicle,Item,Exp
+A1,Adult pads,2027-05
+A2,Adult pads,2027-06
+A3,Adult pads,2027-07
+,Adult pads,2028-01
+`,
+    rows: { dated_stock: [{ place: "A1" }, { place: "A2" }, { place: "A3" }, { place: null, expiry: "2028-01-31" }] },
+  },
+  {
+    name: "spares beside what is in use, each under its own title",
+    text: `IN USE,,,,SPARES,,
+Battery,Device,Fitted,,Battery,Bought,Shelf
+L-101,Mon 1,22.03.2023,,L-201,15.01.2026,A
+L-102,Mon 2,22.03.2023,,L-202,15.01.2026,A
+L-103,Mon 3,28.11.2024,,,,
+`,
+    rows: {
+      packs: [
+        { serial: "L-101", device: "Mon 1", in_service: "2023-03-22" },
+        { serial: "L-102", device: "Mon 2", in_service: "2023-03-22" },
+        { serial: "L-103", device: "Mon 3", in_service: "2024-11-28" },
+        { serial: "L-201", device: null, site: "A", in_service: null },
+        { serial: "L-202", device: null, site: "A", in_service: null },
+      ],
+    },
+    unread: ["Bought"],
+  },
+  {
+    name: "a form for each battery, its serial and rating above the log",
+    text: `BATTERY TEST RECORD
+Serial: BT-3001,,Rating: 5.0 Ah,
+Date,Capacity (Ah),Tested by
+12/01/2025,4.75,GH
+14/07/2025,4.60,GH
+
+BATTERY TEST RECORD
+Serial:,BT-3002,Rated capacity:,5000 mAh
+Date,Capacity (Ah),Tested by
+12/01/2025,4.30,GH
+14/07/2025,4.05,GH
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "BT-3001", date: "2025-01-12", ah: 4.75, percent: 95 },
+        { serial: "BT-3001", date: "2025-07-14", ah: 4.6, percent: 92 },
+        { serial: "BT-3002", date: "2025-01-12", ah: 4.3, percent: 86 },
+        { serial: "BT-3002", date: "2025-07-14", ah: 4.05, percent: 81 },
+      ],
+    },
+    aside: [[7, "repeated-header"]],
+    findings: ["from-heading"],
+    unread: ["Tested by", "Tested by"],
+  },
+  {
+    name: "a calendar of what expires in which month",
+    text: `ADULT PADS - EXPIRY CALENDAR 2027 (number of sets)
+
+Station,Jan,Feb,Mar,Apr,Total
+Station 1,2,,4,,6
+HQ store,,20,,,20
+Total,2,20,4,0,26
+`,
+    rows: {
+      dated_stock: [
+        { item: "ADULT PADS", expiry: "2027-01-31", quantity: 2, place: "Station 1" },
+        { item: "ADULT PADS", expiry: "2027-03-31", quantity: 4, place: "Station 1" },
+        { item: "ADULT PADS", expiry: "2027-02-28", quantity: 20, place: "HQ store" },
+      ],
+    },
+    aside: [[6, "total-row"]],
+    unread: ["Total"],
+  },
 ];

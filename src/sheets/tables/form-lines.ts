@@ -1,0 +1,56 @@
+import type { GridRow } from "../grid.ts";
+import { parseHeader } from "../words/parse-header.ts";
+import { nameIn } from "./header-rows.ts";
+
+/** What the lines of a form above a log say of the one battery that was tested, as written. */
+export interface TestedPack {
+  serial?: string;
+  ratedAh?: string;
+  ratedWh?: string;
+  ratedMinutes?: string;
+}
+
+/** Lines above a header that may belong to its form. */
+const MOST_LINES = 12;
+const IN_ONE_CELL = /^([^:]{2,30}):\s+(\S.*)$/;
+const RATED: readonly [keyof TestedPack, RegExp][] = [
+  ["ratedAh", /\d\s*m?ah$/i],
+  ["ratedWh", /\d\s*wh$/i],
+  ["ratedMinutes", /\d\s*min\w*$/i],
+];
+
+/** Labels and values of a line of a form ("Serial: BT-3001", or "Serial:" beside it); null for other lines. */
+function pairsIn({ cells }: GridRow): [string, string][] | null {
+  const texts = cells.flatMap((cell) => nameIn(cell) ?? []);
+  const pairs: [string, string][] = [];
+  for (let at = 0; at < texts.length; at++) {
+    const text = texts[at] as string;
+    const [, label, value] = IN_ONE_CELL.exec(text) ?? [];
+    if (label !== undefined && value !== undefined) pairs.push([label, value]);
+    else if (text.endsWith(":") && at + 1 < texts.length) pairs.push([text, texts[++at] as string]);
+    else return null;
+  }
+  return pairs.length > 0 ? pairs : null;
+}
+
+/** True for a line of a form, which heads no columns. */
+export function isFormLine(row: GridRow): boolean {
+  return pairsIn(row) !== null;
+}
+
+/** What the lines right above a header say of the battery whose tests stand below it. */
+export function testedPack(rows: readonly GridRow[], at: number): TestedPack {
+  const pack: TestedPack = {};
+  for (let above = at - 1; above >= 0 && above >= at - MOST_LINES; above--) {
+    const row = rows[above] as GridRow;
+    const pairs = pairsIn(row);
+    if (pairs === null && row.cells.filter((cell) => nameIn(cell) !== null).length !== 1) break;
+    for (const [label, value] of pairs ?? []) {
+      const { says, things } = parseHeader(label);
+      const rated = RATED.find(([, unit]) => unit.test(value));
+      if (/^(battery)?$/.test(things) && /^(serial|id|)$/.test(says) && says + things !== "") pack.serial ??= value;
+      else if (rated && /rated|capacity/.test(says)) pack[rated[0]] ??= value;
+    }
+  }
+  return pack;
+}
