@@ -12,9 +12,9 @@ import { KNEE, powersOf, RISE, SLOW } from "./wear-powers.ts";
 /** Capacities are tallied in steps of a quarter percent, from nothing to 140 % of rated. */
 const STEP = 0.0025;
 const BINS = Math.round(1.4 / STEP);
-/** Curves that speak for the band: of many, a quarter is enough for tenths. */
-const CURVES_ENOUGH = 50;
-const CURVES_AT_LEAST = 12;
+/** Draws that speak for the band, of many curves and of few: no more are needed for tenths. */
+const DRAWS_OF_MANY = 50;
+const DRAWS_OF_FEW = 12;
 const NODE_WORTH_COUNTING = 2e-3;
 
 const head = emptyHead();
@@ -73,17 +73,18 @@ function bandsOn(
 ): CapacityBand[] {
   if (tallies.length < days.length * BINS) tallies = new Float64Array(days.length * BINS);
   tallies.fill(0, 0, days.length * BINS);
-  const every = Math.max(
-    1,
-    Math.floor(curves.length / (curves.length > CURVES_ENOUGH ? CURVES_ENOUGH : CURVES_AT_LEAST)),
-  );
+  const draws = curves.length > DRAWS_OF_MANY ? DRAWS_OF_MANY : DRAWS_OF_FEW;
+  const every = Math.max(1, Math.floor(curves.length / draws));
+  // each curve as often as any other
+  const rounds = Math.ceil(draws / curves.length);
   const { nodes, numbers } = posteriors;
   let dealt = 0;
-  for (let c = 0; c < curves.length; c += every) {
+  for (let draw = 0; draw < rounds * curves.length; draw += every) {
+    const c = draw % curves.length;
     const { curve, powers, slow, knee } = curves[c]!;
     headOf(posteriors, c, head);
     // with the model error of one draw, and a pace of the pack's own
-    const factor = Math.exp(stretch.common[c]! + stretch.own * SECOND[c % POINTS]!);
+    const factor = Math.exp(stretch.common[draw]! + stretch.own * SECOND[draw % POINTS]!);
     for (let m = 0; m < days.length; m++) {
       powersOf(powers, wearOn(ahead, curve.useShare, days[m]! * factor), powersHere);
       const r = powersHere[RISE]!;

@@ -1,9 +1,9 @@
+import type { Day } from "../calendar/day.ts";
 import type { Fleet } from "../fleet/rows.ts";
-import { evenlySpread } from "../maths/evenly-spread.ts";
 import { seededRandom } from "../maths/random.ts";
 import { shuffled } from "../maths/shuffled.ts";
 import { seedFromText } from "../maths/text-seed.ts";
-import { curveFromCoordinates } from "./curve.ts";
+import { curveFromCoordinates, type FleetCurve } from "./curve.ts";
 import { DRAWS, type ItemFit } from "./item-fit.ts";
 import { borrowedPrior, usualPrior, withStatedLife } from "./item-prior.ts";
 import { type FadePolicy, type FadingPack, type ItemEvidence, itemsWithEvidence } from "./items-with-evidence.ts";
@@ -11,6 +11,7 @@ import { type FitTask, isKept, keptFit } from "./kept-fits.ts";
 import { learnedOwnSpread } from "./learned-spread.ts";
 import { forecastTables } from "./node-tables.ts";
 import { MODEL_ERROR } from "./priors.ts";
+import { speakingCurves } from "./speaking-curves.ts";
 import { timeStretch } from "./time-stretch.ts";
 import type { FadeGroup } from "./types.ts";
 
@@ -52,7 +53,7 @@ export function fadeItems(fleet: Fleet, policy: FadePolicy, isRechargeable: (ite
 function fitItems(fleet: Fleet, policy: FadePolicy, isRechargeable: (item: string) => boolean): FadingItem[] {
   const { items, inForce } = itemsWithEvidence(fleet, policy, isRechargeable);
   const drafts = items.map(draftOf);
-  return drafts.map((draft) => finish(borrowing(draft, drafts), inForce));
+  return drafts.map((draft) => finish(borrowing(draft, drafts), policy.asOf, inForce));
 }
 
 /**
@@ -117,11 +118,16 @@ function borrowedTask({ of }: Draft, lenders: readonly Draft[]): FitTask {
   return { ...taskOf(of), prior: withStatedLife(borrowedPrior(lent), of.stated) };
 }
 
-function finish({ of: { key, name: item, packs }, coordinates, borrowsFrom }: Draft, inForce: number): FadingItem {
-  const chosen = evenlySpread(coordinates, curvesFor(packs.length));
+function finish(
+  { of: { key, name: item, packs }, coordinates, borrowsFrom }: Draft,
+  asOf: Day,
+  inForce: number,
+): FadingItem {
+  const curves = coordinates.map(curveFromCoordinates);
+  const chosen = speakingCurves(curves, packs, asOf, inForce);
   // in an order that goes with no other item's
   const order = shuffled(chosen.length, seededRandom(seedFromText(`curves ${key}`)));
-  const tables = Array.from(order, (i) => forecastTables(curveFromCoordinates(chosen[i]!)));
+  const tables = Array.from(order, (i) => forecastTables(curves[chosen[i]!]!));
   const seed = seedFromText(`stretch ${key}`);
   const own = learnedOwnSpread(packs, { tables }, inForce, seed);
   const fit = { tables, stretch: timeStretch(DRAWS, seed, { common: MODEL_ERROR.common, own }) };
@@ -139,23 +145,16 @@ function finish({ of: { key, name: item, packs }, coordinates, borrowsFrom }: Dr
       packs: inService,
       readings,
       completedLives,
-      parameters: { ...middleParameters(fit), ownSpread: own },
+      parameters: { ...middleParameters(curves), ownSpread: own },
       basis: readings === 0 ? "typical" : "pooled",
     },
   };
 }
 
-/** Curves under an item's forecasts: all draws have their own where packs are few, and share one of these counts where many. */
-const CURVES = [DRAWS, DRAWS / 2, DRAWS / 4, DRAWS / 8];
-/** Packs times curves up to which a count is taken: the fewer curves, the more packs speak for each. */
-const CURVES_FOR_PACKS = 10_000;
-
-const curvesFor = (packs: number) => CURVES.find((curves) => packs * curves <= CURVES_FOR_PACKS) ?? CURVES.at(-1)!;
-
 /** Medians over the draws, by name; for people and for the record, never used in a forecast. */
-function middleParameters(fit: ItemFit): Record<string, number> {
-  const middle = (pick: (curve: ItemFit["tables"][number]["curve"]) => number) => {
-    const values = fit.tables.map((table) => pick(table.curve)).sort((a, b) => a - b);
+function middleParameters(curves: readonly FleetCurve[]): Record<string, number> {
+  const middle = (pick: (curve: FleetCurve) => number) => {
+    const values = curves.map(pick).sort((a, b) => a - b);
     return values[Math.floor(values.length / 2)]!;
   };
   return {

@@ -2,6 +2,7 @@ import type { FadingItem } from "../../fade/fade-items.ts";
 import type { NodeTables } from "../../fade/node-tables.ts";
 import { paceTeller } from "../../fade/pack-paces.ts";
 import { type Fleet, nameKey } from "../../fleet/rows.ts";
+import { evenlySpread } from "../../maths/evenly-spread.ts";
 import { keptFor } from "../kept-for.ts";
 import type { EarlySign, PackLife } from "../types.ts";
 import { type FasterGroup, fasterGroups, GROUP_AT_LEAST, groupTimesAsFast } from "./faster-groups.ts";
@@ -77,7 +78,7 @@ const MOST_CURVES = 40;
 
 function someCurves({ packs, fit }: FadingItem): NodeTables[] {
   const count = Math.max(FEWEST_CURVES, Math.min(MOST_CURVES, Math.floor(EFFORT / packs.length)));
-  return Array.from({ length: count }, (_, i) => fit.tables[Math.floor(((i + 0.5) * fit.tables.length) / count)]!);
+  return evenlySpread(fit.tables, count);
 }
 
 function groupSigns(item: FadingItem, found: readonly NamedGroup[], dueOf: ReadonlyMap<string, number>): EarlySign[] {
