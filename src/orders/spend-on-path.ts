@@ -1,7 +1,7 @@
 import type { Policy } from "../fleet/policy.ts";
 import type { ItemCase } from "./item-case.ts";
 import type { PlannedLine } from "./order-lines.ts";
-import { missingThrough, stockToUse, useFirstExpired } from "./supply-spans.ts";
+import { addToStock, missingThrough, stockToUse, useFirstExpired } from "./supply-spans.ts";
 
 /**
  * Units that each of an item's planned order points would buy on one possible future.
@@ -32,7 +32,7 @@ export function unitsOnPath(of: ItemCase, lines: readonly PlannedLine[], policy:
       const boxes = Math.ceil(Math.max(missing, offer.minimumUnits) / offer.unitsPerBox);
       units = missing > 0 ? boxes * offer.unitsPerBox : 0;
     }
-    if (units > 0) stock = stockToUse([...stock, { from: lot.period, to: lot.slot.lastServed, units }]);
+    if (units > 0) addToStock(stock, { from: lot.period, to: lot.slot.lastServed, units });
     return units;
   });
 }

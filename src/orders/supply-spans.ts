@@ -22,8 +22,12 @@ export function missingThrough(
   needsOf: (after: number, through: number) => number,
 ): number {
   let most = after < through ? Math.max(0, missingAfter(after, through, supply, needsOf)) : 0;
-  for (const to of new Set(supply.map((span) => span.to))) {
-    if (to > after && to < through) most = Math.max(most, missingAfter(to, through, supply, needsOf));
+  let seen = after;
+  for (const { to } of supply) {
+    // spans that lapse together mostly stand together
+    if (to === seen || to <= after || to >= through) continue;
+    seen = to;
+    most = Math.max(most, missingAfter(to, through, supply, needsOf));
   }
   return most;
 }
@@ -66,9 +70,18 @@ export function supplySpans(
   return [...spans.values()];
 }
 
+const byLapse = (a: SupplySpan, b: SupplySpan) => a.to - b.to || a.from - b.from;
+
 /** A copy of supply that can be used up, in the order in which it lapses. */
 export function stockToUse(supply: readonly SupplySpan[]): SupplySpan[] {
-  return supply.map((span) => ({ ...span })).sort((a, b) => a.to - b.to || a.from - b.from);
+  return supply.map((span) => ({ ...span })).sort(byLapse);
+}
+
+/** Puts a span among stock that lies in the order in which it lapses. */
+export function addToStock(stock: SupplySpan[], span: SupplySpan): void {
+  let at = stock.length;
+  while (at > 0 && byLapse(stock[at - 1]!, span) > 0) at--;
+  stock.splice(at, 0, span);
 }
 
 /**
