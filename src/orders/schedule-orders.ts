@@ -51,7 +51,9 @@ export function scheduleOrders(
   shareFees(all);
   const orders = all.map(({ line }) => line).sort((a, b) => a.orderBy - b.orderBy || (a.id < b.id ? -1 : 1));
   if (orders.some((line) => line.currency === NO_CURRENCY && line.lineCost > 0)) {
-    cautions.push(`No currency is named for some items: their amounts stand under ${NO_CURRENCY}.`);
+    cautions.push(
+      `No currency is named for some items: their amounts stand without one (under ${NO_CURRENCY} in plan.json). Name it in the price list or the policy.`,
+    );
   }
   return { orders, budget: budgetYears(items, policy), cautions };
 }

@@ -1,6 +1,6 @@
 import { counted, countText } from "../fleet/count-text.ts";
 import type { Comparison } from "./comparison.ts";
-import { groupedMoney } from "./money-text.ts";
+import { groupedMoney, namedMoney } from "./money-text.ts";
 
 /** What changed from plan a to plan b and what may be behind it, in plain sentences. */
 export function compareSays(of: Omit<Comparison, "says">): string[] {
@@ -38,14 +38,17 @@ function evidenceSays({ items, inputs }: Omit<Comparison, "says">): string[] {
 function spendSays({ spend }: Omit<Comparison, "says">): string[] {
   return spend.flatMap(({ fiscalYear, currency, a, b }) => {
     if (!a || !b) {
-      const amount = groupedMoney((a ?? b)!.planned, currency);
-      return [`${fiscalYear}: ${currency} ${amount} planned in ${a ? "the first" : "the second"} plan only.`];
+      const { planned, p95 } = (a ?? b)!;
+      if (planned === 0 && p95 === 0) return [];
+      return [
+        `${fiscalYear}: ${namedMoney(planned, currency)} planned in ${a ? "the first" : "the second"} plan only.`,
+      ];
     }
     const more = b.planned - a.planned;
     if (more === 0 && a.p95 === b.p95) return [];
-    const change = `${groupedMoney(Math.abs(more), currency)} ${more >= 0 ? "more" : "less"}`;
+    const change = `${namedMoney(Math.abs(more), currency)} ${more >= 0 ? "more" : "less"}`;
     const safe = `${groupedMoney(a.p95, currency)} against ${groupedMoney(b.p95, currency)}`;
-    return [`${fiscalYear}: planned spend ${currency} ${change}; safe (P95) ${safe}.`];
+    return [`${fiscalYear}: planned spend ${change}; safe (P95) ${safe}.`];
   });
 }
 

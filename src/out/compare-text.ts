@@ -1,4 +1,5 @@
 import { countText, tenthsText } from "../fleet/count-text.ts";
+import { NO_CURRENCY } from "../fleet/currency.ts";
 import type { Comparison, ItemBeside, OrderChanged, PackMoved } from "./comparison.ts";
 import { groupedMoney } from "./money-text.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
@@ -40,6 +41,8 @@ function firstShown<Row>(rows: readonly Row[], table: (rows: readonly Row[]) => 
   return [table(rows.slice(0, SHOWN)), ...(more > 0 ? [`${countText(more)} more in --json.`] : [])];
 }
 
+const isNamed = ({ currency }: { currency: string }) => currency !== NO_CURRENCY;
+
 function spendTable({ spend }: Comparison, width: number): string {
   type Year = Comparison["spend"][number];
   const money = (year: Year, amount: number | undefined) =>
@@ -47,7 +50,7 @@ function spendTable({ spend }: Comparison, width: number): string {
   return textTable<Year>(
     [
       { head: "fiscal year", cell: (year) => year.fiscalYear },
-      { head: "", cell: (year) => year.currency },
+      ...(spend.some(isNamed) ? [{ head: "", cell: (year: Year) => (isNamed(year) ? year.currency : "-") }] : []),
       { head: "planned A", align: "right", cell: (year) => money(year, year.a?.planned) },
       { head: "planned B", align: "right", cell: (year) => money(year, year.b?.planned) },
       { head: "likely A", align: "right", dropRank: 1, cell: (year) => money(year, year.a?.p50) },
@@ -94,10 +97,11 @@ function packsTable(packs: readonly PackMoved[], width: number): string {
 function orderTable(orders: readonly OrderChanged[], width: number): string {
   const units = (value: number | null) => (value === null ? "-" : countText(value));
   const currencies = [...new Set(orders.map((row) => row.currency))];
-  const more = ({ cost, currency }: OrderChanged) => {
-    const text = groupedMoney((cost.b ?? 0) - (cost.a ?? 0), currency);
-    return currencies.length > 1 ? `${text} ${currency}` : text;
+  const more = (row: OrderChanged) => {
+    const text = groupedMoney((row.cost.b ?? 0) - (row.cost.a ?? 0), row.currency);
+    return currencies.length > 1 && isNamed(row) ? `${text} ${row.currency}` : text;
   };
+  const inOne = currencies.length === 1 && orders.some(isNamed) ? `, ${currencies[0]}` : "";
   return textTable<OrderChanged>(
     [
       { head: "", cell: (row) => row.change },
@@ -107,7 +111,7 @@ function orderTable(orders: readonly OrderChanged[], width: number): string {
       { head: "order by B", cell: (row) => row.orderBy.b ?? "-" },
       { head: "units A", align: "right", cell: (row) => units(row.quantity.a) },
       { head: "units B", align: "right", cell: (row) => units(row.quantity.b) },
-      { head: currencies.length === 1 ? `B costs more, ${currencies[0]}` : "B costs more", align: "right", cell: more },
+      { head: `B costs more${inOne}`, align: "right", cell: more },
     ],
     orders,
     width,

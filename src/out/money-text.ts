@@ -1,4 +1,4 @@
-import { minorDigits } from "../fleet/currency.ts";
+import { minorDigits, NO_CURRENCY } from "../fleet/currency.ts";
 import { groupedText } from "../fleet/money.ts";
 
 /**
@@ -16,4 +16,10 @@ export function decimalMoney(minorUnits: number, currency: string): string {
 /** An amount for people, beside its currency: "12,345.67". */
 export function groupedMoney(minorUnits: number, currency: string): string {
   return groupedText(decimalMoney(minorUnits, currency));
+}
+
+/** An amount with its currency before it, which is left out where none is named: "EUR 12,345.67". */
+export function namedMoney(minorUnits: number, currency: string): string {
+  const amount = groupedMoney(minorUnits, currency);
+  return currency === NO_CURRENCY ? amount : `${currency} ${amount}`;
 }

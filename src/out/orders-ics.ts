@@ -1,10 +1,9 @@
 import { dayFromIso, isoFromDay } from "../calendar/day.ts";
-import { NO_CURRENCY } from "../fleet/currency.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { ENGINE } from "./engine.ts";
 import { dateValue, foldedLine, textValue } from "./icalendar.ts";
 import { isForecast, isPriced } from "./line-standing.ts";
-import { groupedMoney } from "./money-text.ts";
+import { namedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
 
 /**
@@ -49,7 +48,5 @@ function eventOf(line: Plan["orders"][number], asOf: string): string[] {
 
 function costWords(line: Plan["orders"][number]): string {
   if (!isPriced(line)) return "";
-  const amount = groupedMoney(line.lineCost + line.feeShare, line.currency);
-  const named = line.currency === NO_CURRENCY ? amount : `${line.currency} ${amount}`;
-  return ` ${named} with its share of the order's fee.`;
+  return ` ${namedMoney(line.lineCost + line.feeShare, line.currency)} with its share of the order's fee.`;
 }

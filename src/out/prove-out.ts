@@ -45,6 +45,21 @@ export function proveText(proof: Proof, setting: TextSetting): string {
   return joinLines([
     titleLine(`Forecasts proved on this fleet's own past, as of ${isoFromDay(proof.asOf)}`, setting),
     wrapText(`History was hidden after each of ${cuts}, forecast from what was known then, and compared.`, width),
+    ...(hidesNothing(proof) ? ["", wrapText(NOTHING_HIDDEN, width)] : resultSections(proof, setting)),
+    ...section("Cautions", bullets([...STANDING_CAUTIONS], setting), setting),
+  ]);
+}
+
+const NOTHING_HIDDEN =
+  "Nothing can be compared: no pack was tested, and none came to its end, after one of these days. Forecasts rest on what is usual for batteries. Give runtime tests (serial, date, percent or minutes) of a year or more, and packs retired as faded; then run this again.";
+
+/** Whether no reading and no end of life came after a cut-off. */
+const hidesNothing = ({ scores }: Proof) =>
+  scores.every(({ lives, readings, ends }) => lives === 0 && readings === 0 && ends === 0);
+
+function resultSections(proof: Proof, setting: TextSetting): string[] {
+  const { width } = setting;
+  return [
     ...section(
       "Ends of life that were hidden: error as a share of the pack's life",
       [livesTable(proof, width)],
@@ -53,8 +68,7 @@ export function proveText(proof: Proof, setting: TextSetting): string {
     ...section("Readings that were hidden, and ends counted", [readingsTable(proof, width)], setting),
     ...section("What the completed lives teach", [learnedTable(proof, width)], setting),
     ...section("Reading this", bullets(NOTES, setting), setting),
-    ...section("Cautions", bullets([...STANDING_CAUTIONS], setting), setting),
-  ]);
+  ];
 }
 
 const NOTES = [

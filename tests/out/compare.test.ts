@@ -44,6 +44,17 @@ describe("comparePlans", () => {
     expect(compareText(both, { width: 100 })).toContain("2027-03-16");
   });
 
+  it("names no currency where the sheets name none", () => {
+    const bare = (quantity: number, planned: number) =>
+      aPlan({
+        orders: [{ ...line, currency: "XXX", quantity, boxes: quantity, lineCost: planned }],
+        budget: [{ ...plan.budget[0]!, currency: "XXX", planned, p95: planned }],
+      });
+    const both = comparePlans({ label: "a", plan: bare(2, 60_000) }, { label: "b", plan: bare(3, 90_000) });
+    expect(both.says).toContain("2026/27: planned spend 300.00 more; safe (P95) 600.00 against 900.00.");
+    expect(compareText(both, { width: 120 })).not.toContain("XXX");
+  });
+
   // an order's fee moves between its lines whenever another line comes or goes
   it("takes a line that differs by its share of the fee alone for the same", () => {
     const orders = (more: object) => [{ ...line, ...more }];

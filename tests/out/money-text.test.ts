@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { decimalMoney, groupedMoney } from "../../src/out/money-text.ts";
+import { decimalMoney, groupedMoney, namedMoney } from "../../src/out/money-text.ts";
 
 describe("money as text", () => {
   // Minor units: ISO 4217 (EUR 2, JPY 0, KWD 3), from memory
@@ -15,6 +15,12 @@ describe("money as text", () => {
   ])("%d minor units of %s", (minor, currency, decimal, grouped) => {
     expect(decimalMoney(minor, currency)).toBe(decimal);
     expect(groupedMoney(minor, currency)).toBe(grouped);
+  });
+
+  // XXX: no currency, ISO 4217
+  it("namedMoney: names the currency, unless there is none", () => {
+    expect(namedMoney(1_234_567, "EUR")).toBe("EUR 12,345.67");
+    expect(namedMoney(1_234_567, "XXX")).toBe("12,345.67");
   });
 
   it("decimalMoney: loses no minor unit", () => {

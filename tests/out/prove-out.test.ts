@@ -47,6 +47,15 @@ const rowsOf = (item: string) =>
     .map((line) => line.split(/\s{2,}/));
 
 describe("proveText", () => {
+  it("says that nothing can be compared where nothing came after the cut-offs, and what to give", () => {
+    const none = proveText({ ...proof, scores: [proof.scores[1]!] }, { width: 120 });
+    expect(none).toContain("Nothing can be compared");
+    expect(none).toContain("runtime tests (serial, date, percent or minutes)");
+    expect(none).not.toContain("ends expected");
+    expect(none).toContain("planning aid only");
+    expect(text).not.toContain("Nothing can be compared");
+  });
+
   it("says after which days history was hidden", () => {
     expect(text).toContain("as of 2026-11-01");
     expect(text).toContain("History was hidden after each of 2026-05-01, 2025-11-01,");
