@@ -3,16 +3,20 @@ import type { Source } from "../../fleet/rows.ts";
 import type { Table } from "../tables/table.ts";
 
 /** A row of a sheet before it is known to be used: fields by name, null where empty. */
-export interface Entry {
-  sheet: SheetSpec;
-  values: Record<string, unknown> & { source: Source };
-  /** Time of day as written beside the date, so that two tests of a day stay two. */
-  time: string;
-  /** The product number of the label from which the item's name is still to come; null where it is named. */
-  product: string | null;
-  state: TableState;
-  /** Index of the record in its table. */
-  row: number;
+export class Entry {
+  /**
+   * @param time     time of day as written beside the date, so that two tests of a day stay two
+   * @param product  the product number of the label from which the item's name is still to come; null where it is named
+   * @param row      index of the record in its table
+   */
+  constructor(
+    readonly sheet: SheetSpec,
+    readonly values: Record<string, unknown> & { source: Source },
+    readonly time: string,
+    readonly product: string | null,
+    readonly state: TableState,
+    readonly row: number,
+  ) {}
 }
 
 /** The tables of entries that stand table by table, as those of one kind do. */

@@ -1,7 +1,7 @@
 import { sheetSpec } from "../../fleet/columns.ts";
 import { nameKey } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
-import type { Entry } from "./entry.ts";
+import { Entry } from "./entry.ts";
 
 /**
  * A pack for each serial that was tested, where no sheet lists packs: a log of tests alone still tells which fade. Each
@@ -19,7 +19,7 @@ export function packsOfTests(tests: readonly Entry[], log: FindingLog): Entry[] 
     const key = nameKey(String(test.serial));
     if (packs.has(key)) continue;
     const values = { ...blank, serial: test.serial, source: test.source };
-    packs.set(key, { sheet, values, time: "", product: null, state, row });
+    packs.set(key, new Entry(sheet, values, "", null, state, row));
   }
   const [first] = tests;
   if (first) {
