@@ -40,7 +40,7 @@ export function inServiceOn(device: DeviceRow, day: Day): boolean {
  * (`alternatives`) a device takes those it carries, or else the one most carried by its like.
  */
 export function whoTakes(fleet: Fleet, book: ItemBook, asOf: Day): WhoTakes {
-  const devices = devicesInService(fleet, asOf);
+  const { devices, retired } = devicesInService(fleet, asOf);
   const packItems = new Set(fleet.packs.flatMap((pack) => (pack.item === null ? [] : [book.find(pack.item).key])));
   const carried = unitsCarried(fleet, book, devices, asOf);
   const holds = (deviceKey: string, item: Item) => carried.get(item.key)?.get(deviceKey) ?? 0;
@@ -53,8 +53,8 @@ export function whoTakes(fleet: Fleet, book: ItemBook, asOf: Day): WhoTakes {
   };
   const alternativesOf = linkAlternatives(book);
   const takes = (key: string, device: DeviceRow, item: Item) => {
-    if (!mayTake(key, device, item)) return false;
     if (holds(key, item) > 0) return true;
+    if (!mayTake(key, device, item)) return false;
     const others = alternativesOf(item).filter((other) => mayTake(key, device, other));
     if (others.some((other) => holds(key, other) > 0)) return false;
     const { share } = habit(device, item);
@@ -70,10 +70,9 @@ export function whoTakes(fleet: Fleet, book: ItemBook, asOf: Day): WhoTakes {
     return Math.max(1, Math.round(habit(device, item).unitsEach));
   };
   const memo = new Map<string, Taker[]>();
-  const retired = fleet.devices.map((row) => nameKey(row.device)).filter((key) => !devices.has(key));
   return {
     devices,
-    retired: new Set(retired),
+    retired,
     holds,
     takers: (item) => {
       let found = memo.get(item.key);
@@ -113,12 +112,14 @@ function habitsOfLike(
   };
 }
 
-function devicesInService(fleet: Fleet, asOf: Day): Map<string, DeviceRow> {
+/** Devices in service at as-of or later, by key ascending, and the keys of those that have left it. */
+function devicesInService(fleet: Fleet, asOf: Day): Pick<WhoTakes, "devices" | "retired"> {
   const found = new Map<string, DeviceRow>();
   const all = new Set<string>();
   for (const row of fleet.devices) {
-    all.add(nameKey(row.device));
-    if (row.retired === null || row.retired > asOf) found.set(nameKey(row.device), row);
+    const key = nameKey(row.device);
+    all.add(key);
+    if (row.retired === null || row.retired > asOf) found.set(key, row);
   }
   for (const pack of fleet.packs) {
     if (pack.device === null || (pack.retired !== null && pack.retired <= asOf)) continue;
@@ -126,7 +127,11 @@ function devicesInService(fleet: Fleet, asOf: Day): Map<string, DeviceRow> {
     // a register of packs without a register of devices still says where the packs sit
     if (!all.has(key) && !found.has(key)) found.set(key, deviceOfPack(pack.device, pack.site, pack.source));
   }
-  return new Map([...found].sort(([a], [b]) => (a < b ? -1 : 1)));
+  const retired = [...all].filter((key) => !found.has(key));
+  return {
+    devices: new Map([...found].sort(([a], [b]) => (a < b ? -1 : 1))),
+    retired: new Set(retired),
+  };
 }
 
 function deviceOfPack(device: string, site: string | null, source: DeviceRow["source"]): DeviceRow {
@@ -167,7 +172,9 @@ function unitsCarried(
     if (device !== -1) ofItem(pack.item)[device]! += 1;
   }
   const isPack = listedAsPack(fleet);
-  for (const row of fleet.datedStock) {
+  const { datedStock } = fleet;
+  for (let at = 0; at < datedStock.length; at++) {
+    const row = datedStock[at]!;
     const device = row.place === null ? -1 : deviceAt(row.place);
     if (device !== -1 && !isPack(row)) ofItem(row.item)[device]! += row.quantity;
   }

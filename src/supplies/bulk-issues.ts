@@ -8,6 +8,13 @@ const NORMAL_SCALE = 1.4826;
 /** Where more rows than this, and more than one, are large, large is how the item is used. */
 const MOST_BULK = 0.1;
 
+/** An item's uses, the bulk issues among the log's rows, and how many units a use mostly takes. */
+export interface SplitUses {
+  uses: readonly UseLogRow[];
+  bulk: readonly UseLogRow[];
+  usual: number;
+}
+
 /**
  * Parts an item's uses into uses and bulk issues: single rows far larger than the item's usual use, such as a shelf
  * restocked after an audit and logged without a reason. They would wreck a rate, so they are not counted as use.
@@ -18,14 +25,17 @@ const MOST_BULK = 0.1;
  * @see Hampel, F. R. (1974), The influence curve and its role in robust estimation, Journal of the American
  *   Statistical Association 69, 383-393, for the median absolute deviation
  */
-export function splitBulk(rows: readonly UseLogRow[]): { uses: UseLogRow[]; bulk: UseLogRow[]; usual: number } {
+export function splitBulk(rows: readonly UseLogRow[]): SplitUses {
   const sizes = rows.map((row) => row.quantity);
   const usual = middle(sizes);
+  // most logs hold nothing large, since the deviation is no less than one
+  const most = sizes.reduce((largest, size) => Math.max(largest, size), 0);
+  if (most <= usual + DEVIATIONS) return { uses: rows, bulk: [], usual };
   const deviation = Math.max(1, NORMAL_SCALE * middle(sizes.map((size) => Math.abs(size - usual))));
   const isBulk = (row: UseLogRow) => row.quantity > usual + DEVIATIONS * deviation;
   const bulk = rows.filter(isBulk);
   if (rows.length < ROWS_TO_TELL || bulk.length > Math.max(1, MOST_BULK * rows.length))
-    return { uses: [...rows], bulk: [], usual };
+    return { uses: rows, bulk: [], usual };
   return { uses: rows.filter((row) => !isBulk(row)), bulk, usual };
 }
 

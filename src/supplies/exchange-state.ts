@@ -22,8 +22,11 @@ export interface Offer {
   from: number;
   day: Day;
   bound: number;
-  /** What came of trying it on other places, by their index; it holds as long as the other place stays as it is. */
-  tried: Map<number, Tried>;
+  /**
+   * What came of trying it on other places, by their index; it holds as long as the other place stays as it is. null until
+   * it is tried: few offers ever are.
+   */
+  tried: Map<number, Tried> | null;
 }
 
 /** The most that two places gain together by one unit of the first, and the day of the unit that comes back for it. */
@@ -79,13 +82,14 @@ export function offersOf(of: PlaceState, from: number, latest: Day, cost: number
     const bound = gainOf(of, gainsOf(of, day), day, latest);
     // the later the unit given away, the less is gained by a still later one
     if (bound <= cost) break;
-    offers.push({ from, day, bound, tried: new Map() });
+    offers.push({ from, day, bound, tried: null });
   }
   return offers;
 }
 
 /** The best exchange of an offered unit with a place, if it gains more than `above`. */
 export function tryOn(offer: Offer, giver: PlaceState, to: number, taker: PlaceState, above: number): Tried {
+  offer.tried ??= new Map();
   const known = offer.tried.get(to);
   if (known?.taker === taker && (known.given !== null || known.gain <= above)) return known;
   const { day } = offer;

@@ -1,8 +1,9 @@
 import { groupBy } from "../fleet/group-by.ts";
 import { type Item, type ItemBook, itemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
-import type { Fleet, UseLogRow } from "../fleet/rows.ts";
+import type { Fleet } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
+import type { SplitUses } from "./bulk-issues.ts";
 import type { ItemPlace } from "./item-place.ts";
 import { devicesOfTask, usualQuantity } from "./routine-task.ts";
 import { StockUnits } from "./stock-units.ts";
@@ -30,7 +31,7 @@ export interface Needing {
   items: readonly ItemPlaces[];
   stock: StockUnits;
   /** The log's uses by item key. */
-  uses: ReadonlyMap<string, UseLogRow[]>;
+  uses: ReadonlyMap<string, SplitUses>;
 }
 
 const NO_ROWS = new Int32Array(0);
@@ -49,7 +50,7 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
   );
   const items = book.items.map((item) => {
     const asPacks = item.kind === "pack" || packItems.has(item.key);
-    const use = asPacks ? null : itemUse(uses.get(item.key) ?? [], from, takes, item, policy.asOf);
+    const use = asPacks ? null : itemUse(uses.get(item.key)?.uses ?? [], from, takes, item, policy.asOf);
     const perYear = new Map<string, number>();
     for (const row of asPacks ? [] : (routine.get(item.key) ?? [])) {
       for (const key of devicesOfTask(row.duty, takes, item)) {

@@ -120,7 +120,7 @@ export function exchangeSteps(places: readonly MovePlace[], costPerUnitMoved: nu
   const takers = new TakersByDay(state, TAKERS_TRIED + 1);
   const cost = 2 * costPerUnitMoved;
   let saved = 0;
-  let offers = state.flatMap((of, index) => offersOf(of, index, latest, cost)).sort(mostBound);
+  const offers = state.flatMap((of, index) => offersOf(of, index, latest, cost)).sort(mostBound);
   for (let step = 0; step < MOST_EXCHANGES; step++) {
     const found = bestExchange(state, takers, offers, cost);
     if (!found) break;
@@ -132,24 +132,25 @@ export function exchangeSteps(places: readonly MovePlace[], costPerUnitMoved: nu
     for (const [index, out, into] of changed) {
       state[index] = stateAfter(state[index]!, out, into);
       const fresh = offersOf(state[index]!, index, latest, cost).sort(mostBound);
-      offers = withFresh(offers, index, fresh);
+      putFresh(offers, index, fresh);
       takers.changed(index);
     }
   }
   return { days: state.map(({ days }) => [...days]), saved };
 }
 
-/** The offers of all places but one, with those that it has now, in their order. */
-function withFresh(offers: readonly Offer[], from: number, fresh: readonly Offer[]): Offer[] {
-  const all: Offer[] = [];
-  let next = 0;
-  for (const offer of offers) {
-    if (offer.from === from) continue;
-    while (next < fresh.length && mostBound(fresh[next]!, offer) < 0) all.push(fresh[next++]!);
-    all.push(offer);
+/** Puts the offers that a place has now into the place of those that it had, all in their order. */
+function putFresh(offers: Offer[], from: number, fresh: readonly Offer[]): void {
+  let others = 0;
+  for (let at = 0; at < offers.length; at++) if (offers[at]!.from !== from) offers[others++] = offers[at]!;
+  let next = fresh.length;
+  const all = others + next;
+  // from the last on, so that none is written over
+  for (let at = all - 1; next > 0; at--) {
+    const isFresh = others === 0 || mostBound(fresh[next - 1]!, offers[others - 1]!) > 0;
+    offers[at] = isFresh ? fresh[--next]! : offers[--others]!;
   }
-  while (next < fresh.length) all.push(fresh[next++]!);
-  return all;
+  offers.length = all;
 }
 
 function mostBound(a: Offer, b: Offer): number {

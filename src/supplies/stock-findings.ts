@@ -5,9 +5,8 @@ import { firstTold } from "../fleet/first-told.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Item } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type DatedStockRow, type Fleet, nameKey, type Source, type UseLogRow } from "../fleet/rows.ts";
+import { type DatedStockRow, type Fleet, nameKey, type Source } from "../fleet/rows.ts";
 import { inServiceOn } from "../fleet/who-takes.ts";
-import { splitBulk } from "./bulk-issues.ts";
 import { STOCK_FINDING_CODES, type StockFindingCode } from "./finding-codes.ts";
 import type { ItemPlaces, Needing } from "./item-places.ts";
 import type { StockUnits } from "./stock-units.ts";
@@ -26,7 +25,7 @@ export function stockFindings(fleet: Fleet, needing: Needing, policy: Policy): F
       return [
         ...findTooManyInstalled(ofItem),
         ...findDevicesWithout(ofItem, needing, policy),
-        ...findBulkIssues(item, needing.uses.get(item.key) ?? []),
+        ...findBulkIssues(item, needing),
       ];
     }),
     ...findStockAtRetiredDevices(needing),
@@ -58,8 +57,8 @@ function findDevicesWithout({ item, stock }: ItemPlaces, { takes }: Needing, pol
   return [finding("device-without", devices, null, message)];
 }
 
-function findBulkIssues(item: Item, uses: readonly UseLogRow[]): Finding[] {
-  const { bulk, usual } = splitBulk(uses);
+function findBulkIssues(item: Item, { uses }: Needing): Finding[] {
+  const { bulk = [], usual } = uses.get(item.key) ?? {};
   return bulk.map((row) => {
     const message = `${row.quantity} units of ${item.name} on ${isoFromDay(row.date)} are far more than the usual ${usual} a use; the row is taken as a restock, not as use.`;
     return finding("bulk-issue", [row], String(row.quantity), message);

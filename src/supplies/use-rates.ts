@@ -5,9 +5,9 @@ import type { Item, ItemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { remembered } from "../fleet/remembered.ts";
 import { type DeviceRow, type Fleet, nameKey, type UseLogRow } from "../fleet/rows.ts";
-import type { WhoTakes } from "../fleet/who-takes.ts";
+import type { Taker, WhoTakes } from "../fleet/who-takes.ts";
 import { fitGammaPoisson, type GammaRate } from "../maths/gamma-poisson.ts";
-import { splitBulk } from "./bulk-issues.ts";
+import { type SplitUses, splitBulk } from "./bulk-issues.ts";
 import { SharedUses } from "./shared-uses.ts";
 
 /** Uses of an item at a place, as a forecast. A use is one event of the log; it may take several units. */
@@ -49,29 +49,25 @@ const PLACES_FOR_A_SPREAD = 3;
 /** Events assumed where none was seen, in all the months observed (Jeffreys' prior of a Poisson rate). */
 const EVENTS_WHEN_NONE = 0.5;
 
-interface Observed {
-  key: string;
-  device: DeviceRow | null;
-  events: number;
-  months: number;
-}
+/** The rate of a place whose log is counted and whose duty is still to be looked at. */
+const NO_RATE: GammaRate = { shape: 0, exposure: 0 };
 
 /**
- * The log's uses by item key (bulk issues and all) from the day on which the log is complete up to as-of, and that day.
- * Earlier uses are left out: nobody knows how many there were. What was carried from place to place does not start a log:
- * it may stand in a list of its own.
+ * The log's uses by item key, parted from bulk issues, from the day on which the log is complete up to as-of, and that
+ * day. Earlier uses are left out: nobody knows how many there were. What was carried from place to place does not start a
+ * log: it may stand in a list of its own.
  */
-export function usesByItem(
-  fleet: Fleet,
-  book: ItemBook,
-  policy: Policy,
-): { from: Day; uses: Map<string, UseLogRow[]> } {
-  const log = fleet.useLog.filter((row) => row.date <= policy.asOf);
+export function usesByItem(fleet: Fleet, book: ItemBook, policy: Policy): { from: Day; uses: Map<string, SplitUses> } {
+  const { useLog } = fleet;
+  const { asOf } = policy;
   const from =
     policy.useLogFrom ??
-    log.reduce((first, { date, reason }) => (reason === "restock" ? first : Math.min(first, date)), policy.asOf);
-  const uses = log.filter((row) => row.reason === "use" && row.quantity > 0 && row.date >= from);
-  return { from, uses: groupBy(uses, (row) => book.find(row.item).key) };
+    useLog.reduce((first, { date, reason }) => (reason === "restock" ? first : Math.min(first, date)), asOf);
+  const uses = useLog.filter(
+    ({ reason, quantity, date }) => reason === "use" && quantity > 0 && date >= from && date <= asOf,
+  );
+  const byItem = groupBy(uses, (row) => book.find(row.item).key);
+  return { from, uses: new Map([...byItem].map(([key, rows]) => [key, splitBulk(rows)])) };
 }
 
 /**
@@ -82,9 +78,9 @@ export function usesByItem(
  * the item, one without a place among all; any other place is a store with a rate of its own. An item that the log
  * never names is taken not to be used: the result is null.
  *
- * Bulk issues are left out (see `splitBulk`), and so are uses at devices that have left service.
+ * Uses at devices that have left service are left out.
  *
- * @param logged  the item's uses, from `usesByItem`
+ * @param logged  the item's uses without bulk issues, from `usesByItem`
  * @param from  the day from which the log is complete
  */
 export function itemUse(
@@ -95,44 +91,55 @@ export function itemUse(
   asOf: Day,
 ): ItemUse | null {
   const hasLeft = remembered((place: string) => takes.retired.has(nameKey(place)));
-  const rows = splitBulk(logged).uses.filter(({ place }) => place === null || !hasLeft(place));
+  const rows = takes.retired.size === 0 ? logged : logged.filter(({ place }) => place === null || !hasLeft(place));
   if (rows.length === 0) return null;
   const observed = observePlaces(rows, takes, item, from, asOf);
   const dutyKey = remembered((duty: string) => `duty ${nameKey(duty)}`);
-  const dutyOf = ({ key, device }: Observed) =>
+  const dutyOf = ({ key, device }: PlaceUse) =>
     device === null ? key : device.duty === null ? "" : dutyKey(device.duty);
-  const places = [...groupBy(observed, dutyOf)].flatMap(([duty, group]) => rateGroup(duty, group, observed));
+  const rated = new Set<PlaceUse>();
+  for (const [duty, group] of groupBy(observed, dutyOf))
+    if (rateGroup(duty, group, observed)) for (const place of group) rated.add(place);
   const sizes = new Float64Array(rows.reduce((most, row) => Math.max(most, row.quantity), 0) + 1);
   for (const row of rows) sizes[row.quantity] = sizes[row.quantity]! + 1 / rows.length;
   return {
-    places: places.sort((a, b) => (a.key < b.key ? -1 : 1)),
+    places: observed.filter((place) => rated.has(place)).sort((a, b) => (a.key < b.key ? -1 : 1)),
     unitsPerUse: sizes,
     meanUnitsPerUse: sizes.reduce((sum, chance, units) => sum + chance * units, 0),
   };
 }
 
-function observePlaces(rows: readonly UseLogRow[], takes: WhoTakes, item: Item, from: Day, asOf: Day): Observed[] {
-  const observed = new Map<string, Observed>();
+/** The places with their events and months; rates are still to come. */
+function observePlaces(rows: readonly UseLogRow[], takes: WhoTakes, item: Item, from: Day, asOf: Day): PlaceUse[] {
+  const observed = new Map<string, PlaceUse>();
   const see = (key: string, device: DeviceRow | null) => {
     let place = observed.get(key);
     if (!place) {
       const start = Math.max(from, device?.inService ?? from);
-      place = { key, device, events: 0, months: Math.max(0, asOf - start) / DAYS_PER_MONTH };
+      const months = Math.max(0, asOf - start) / DAYS_PER_MONTH;
+      place = { key, device, events: 0, months, rate: NO_RATE, common: null, prior: null };
       observed.set(key, place);
     }
     return place;
   };
-  const takers = takes.takers(item).map(({ key, device }) => ({ device, place: see(key, device) }));
+  const takers = takes.takers(item);
+  for (const { key, device } of takers) see(key, device);
   const siteKey = remembered((site: string | null) => (site === null ? "" : nameKey(site)));
   // most logs name devices only
-  let bySite: Map<string, typeof takers> | null = null;
-  let stations: Map<string, typeof takers> | null = null;
+  let bySite: Map<string, Taker[]> | null = null;
+  let stations: Map<string, Taker[]> | null = null;
   const atSite = (key: string) => {
     bySite ??= groupBy(takers, ({ device }) => siteKey(device.site));
     stations ??= groupBy(takers, ({ device }) => stationOf(siteKey(device.site)));
     return bySite.get(key) ?? stations.get(key) ?? [];
   };
-  const sharedAt = remembered((key: string) => new SharedUses(key === "" ? takers : atSite(key), from));
+  const sharedAt = remembered((site: string) => {
+    const sharers = site === "" ? takers : atSite(site);
+    return new SharedUses(
+      sharers.map(({ key, device }) => ({ device, place: see(key, device) })),
+      from,
+    );
+  });
   const keyOf = remembered((place: string | null) => (place === null ? "" : nameKey(place)));
   const sharedKeys = new Set<string>();
   for (const row of rows) {
@@ -152,12 +159,13 @@ function stationOf(site: string): string {
   return site.includes(", ") ? site.slice(0, site.indexOf(", ")) : "";
 }
 
-function rateGroup(duty: string, group: readonly Observed[], all: readonly Observed[]): PlaceUse[] {
-  const watched = (places: readonly Observed[]) => places.filter((place) => place.months > 0);
+/** Gives the places of a duty their rates; false where there is nothing to tell them by. */
+function rateGroup(duty: string, group: readonly PlaceUse[], all: readonly PlaceUse[]): boolean {
+  const watched = (places: readonly PlaceUse[]) => places.filter((place) => place.months > 0);
   const own = watched(group);
   // a duty that was never watched borrows from all devices
   const lenders = own.length > 0 ? own : watched(all.filter((place) => place.device !== null));
-  if (lenders.length === 0) return [];
+  if (lenders.length === 0) return false;
   const prior =
     lenders.length < PLACES_FOR_A_SPREAD
       ? null
@@ -171,22 +179,26 @@ function rateGroup(duty: string, group: readonly Observed[], all: readonly Obser
     exposure: lenders.reduce((sum, place) => sum + place.months, 0),
   };
   const shared = prior ? { duty, exposure: prior.exposure, logSpread: spreadOfMean(prior, lenders) } : null;
-  return group.map(({ key, device, events, months }) => ({
-    key,
-    device,
-    events,
-    months,
-    rate: prior ? { shape: prior.shape + events, exposure: prior.exposure + months } : pooled,
-    common: prior ? null : duty,
-    prior: shared,
-  }));
+  // most places of a large fleet have one of few counts: they share the rate
+  const rateOf = remembered((months: number) =>
+    remembered(
+      (events: number): GammaRate =>
+        prior ? { shape: prior.shape + events, exposure: prior.exposure + months } : pooled,
+    ),
+  );
+  for (const place of group) {
+    place.rate = rateOf(place.months)(place.events);
+    place.common = prior ? null : duty;
+    place.prior = shared;
+  }
+  return true;
 }
 
 /**
  * Standard deviation of the logarithm of a prior's mean: from its expected information, that of negative binomial counts
  * with means m and shape a being the sum of m a / (a + m).
  */
-function spreadOfMean({ shape, exposure }: GammaRate, lenders: readonly Observed[]): number {
+function spreadOfMean({ shape, exposure }: GammaRate, lenders: readonly PlaceUse[]): number {
   const information = lenders.reduce((sum, { months }) => {
     const mean = (shape / exposure) * months;
     return sum + (mean * shape) / (shape + mean);
