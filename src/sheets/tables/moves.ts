@@ -1,14 +1,12 @@
 import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
-import { foldAccents } from "../words/fold.ts";
+import { headerWords } from "../words/header-words.ts";
 import { fieldSource } from "./field-source.ts";
 import type { ColumnView } from "./score-column.ts";
 import type { Output } from "./table.ts";
 
 /** What heads the places that units were carried from and to. */
-const FROM =
-  /^((moved|transferred|taken|issued) )?(from|von|aus|de|du|depuis|desde|van|da|origine?|origen|provenance|herkunft|quelle|from (location|place|store|station|unit)|von (lager|standort|ort))$/;
-const TO =
-  /^((moved|transferred|given|issued) )?(to|nach|an|zu|a|vers|pour|hacia|para|naar|destination|destino|ziel|empfanger|bestemming|to (location|place|store|station|unit)|nach (lager|standort|ort))$/;
+const FROM = /^(from|von|aus|de|du|desde|van|origine?|origen|source|herkunft)\b/;
+const TO = /^(to|nach|an|a|vers|hacia|para|naar|destination|destino|ziel)\b/;
 /** The share of cells that may be dates or numbers below the name of a place. */
 const SOME = 0.5;
 
@@ -35,9 +33,6 @@ export function withMoves(outputs: Output[], views: readonly ColumnView[]): Outp
 function headed(words: RegExp, views: readonly ColumnView[]): ColumnView | undefined {
   return views.find(
     ({ name, profile }) =>
-      words.test(foldAccents(name).toLowerCase().trim().replace(/[.:]$/, "")) &&
-      profile.filled > 0 &&
-      profile.dates < SOME &&
-      profile.numbers < SOME,
+      words.test(headerWords(name)) && profile.filled > 0 && profile.dates < SOME && profile.numbers < SOME,
   );
 }

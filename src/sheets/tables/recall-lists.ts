@@ -3,7 +3,7 @@ import type { Output, Unclear } from "./table.ts";
 
 /** Words above a list by which it tells what a notice calls back. */
 const RECALLS =
-  /\brecall|field safety|safety (notice|alert|notification)|affected (lots?|batch\w*|serials?|units?|products?)|ruckruf|sicherheits(hinweis|information|mitteilung)|betroffene (chargen|lose|serien\w*|artikel)|rappel (de|du|produit|lots?)|lots? concernes?|avis de securite|retirada|lotes? afectados?|alerta sanitaria|aviso de seguridad|terugroep|richiam|recolha|aterkall|tilbakekall|tilbagekald/;
+  /recall|safety (notice|alert)|affected (lot|batch|serial|unit|product)|ruckruf|sicherheits(hinweis|info|mitteil)|betroffene|rappel|lots? concerne|retirada|lotes? afectado|alerta sanitaria|terugroep|richiam|recolha|aterkall|tilba[gk]ekal/;
 /** Fields of what the fleet has, and of no notice. */
 const OF_THE_FLEET: ReadonlySet<string> = new Set([
   "place",
