@@ -46,6 +46,12 @@ const NOTHING: [RegExp, string][] = [
     /hucre\/dist\/xlsx\/theme\.mjs$/,
     "export const parseThemeColors = () => []; export const resolveThemeColor = () => '';",
   ],
+  // Parts are found by their relations, and what is opened is bytes that were looked at before (hucre 1.0.0).
+  [/hucre\/dist\/xlsx\/content-types\.mjs$/, "export const parseContentTypes = () => undefined;"],
+  [
+    /hucre\/dist\/_input\.mjs$/,
+    "export const isOle2Container = () => false; export const readInputToUint8Array = async (bytes) => bytes;",
+  ],
   // A protected workbook is refused before it is opened: there is never a password.
   [
     /hucre\/dist\/xlsx\/crypto\/agile\.mjs$/,
@@ -93,6 +99,7 @@ const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
       ["extractSheetDrawing", "{ images: [], textBoxes: [], chartRefs: [] }"],
       ["parseTableXml", "undefined"],
       ["applyPrintDefinedNames", "[]"],
+      ["filterSheets", "allSheets"],
     ],
   ],
   [
@@ -115,10 +122,10 @@ const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
   [/hucre\/dist\/zip\/deflate\.mjs$/, [["inflate", "((why) => { throw new Error(why); })('broken data')"]]],
   [
     /hucre\/dist\/xlsx\/styles\.mjs$/,
-    ["parseFont", "parseFill", "parseBorder", "parseDxf", "parseAlignment", "parseProtection"].map((name) => [
-      name,
-      "{}",
-    ]),
+    ["parseFonts", "parseFills", "parseBorders", "parseDxfs"]
+      .map((name): [string, string] => [name, "undefined"])
+      // of a cell's format only that of its number is read
+      .concat([["parseCellXf", '{ numFmtId: Number(el.attrs["numFmtId"] ?? "0") }']]),
   ],
 ];
 
@@ -143,7 +150,11 @@ const EMPTY_PARTS = [
     String.raw`for \(const rel of (?:externalLink|slicerCache|timelineCache)Rels\)`,
     String.raw`for \(const ref of pivotCacheRefs\)`,
     String.raw`if \(zip\.has\("docProps/\w+\.xml"\)\)`,
+    String.raw`if \((?:properties|themeColors|workbookProtection|activeSheet !== undefined)\)`,
+    String.raw`if \((?:baseFont|persons|externalLinks|cellImages|pivotCaches|slicerCaches|timelineCaches)\b.*`,
   ].map((begins) => block("\\t", begins)),
+  block("\\t\\t", String.raw`if \(local === "(?:workbookProtection|bookViews|pivotCaches|definedNames)"\)`),
+  /^\tconst \w+Rels?\w* = workbookRels\.(?:find|filter)\(\(r\) => (?:r\.type ===|matchesRelType\(r\.type, "(?:person|externalLink|slicerCache|timelineCache|sheetMetadata)").*/gm,
   block("\\t\\t", String.raw`if \(worksheetRels\)`),
 ];
 
