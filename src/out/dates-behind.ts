@@ -4,6 +4,7 @@ import type { Needing } from "../supplies/item-places.ts";
 import { type RoutineUse, routineUses } from "../supplies/routine-use.ts";
 import { type UseRateRow, useRateTable } from "../supplies/use-rate-table.ts";
 import { type Lapse, lapsesByItem } from "./lapses.ts";
+import { madeLater } from "./made-later.ts";
 import { type PlaceToSwap, placesToSwap } from "./places-to-swap.ts";
 import { roundTo, roundUnits } from "./rounding.ts";
 import { sortBy } from "./sort-by.ts";
@@ -27,22 +28,27 @@ export interface DatesBehind {
   routine: RoutineUse[];
 }
 
-/** What lapses, where most is to be swapped, what more visits save, and how much is used. */
+/** What lapses, where most is to be swapped, what more visits save, and how much is used: the rates when asked for. */
 export function datesBehind(
   { swapCapacity, needing, tally, moves }: DatedStockForecast,
   routine: readonly RoutineRow[],
 ): DatesBehind {
   const { perMonth, smallest, enough, tradeOff } = swapCapacity;
-  const rates = useRateTable(needing);
-  for (const row of rates)
-    for (const figure of ["months", "unitsPerYear", "low", "high"] as const) row[figure] = roundUnits(row[figure]);
-  return {
+  const behind: DatesBehind = {
     lapses: lapsesByItem(needing.stock, tally, moves),
     places: placesToSwap(needing.stock, tally),
     swapCapacity: { perMonth, smallest, enough, tradeOff: tradeOff() },
-    useRates: sortBy(rates, (row) => [row.item, row.place]),
+    useRates: [],
     routine: routineRows(routine, needing),
   };
+  madeLater(behind, "useRates", () => sortBy(useRateTable(needing).map(rounded), (row) => [row.item, row.place]));
+  return behind;
+}
+
+/** A use rate as the report has it. */
+export function rounded(row: UseRateRow): UseRateRow {
+  for (const figure of ["months", "unitsPerYear", "low", "high"] as const) row[figure] = roundUnits(row[figure]);
+  return row;
 }
 
 function routineRows(routine: readonly RoutineRow[], needing: Needing): RoutineUse[] {

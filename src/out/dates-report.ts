@@ -3,13 +3,16 @@ import type { Reading } from "../sheets/reading.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { StockUnits } from "../supplies/stock-units.ts";
 import { goodUntil } from "../supplies/unit-life.ts";
+import { eachUseRate } from "../supplies/use-rate-table.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { countRows, countUnits, type DatedCounts } from "./dated-counts.ts";
-import { type DatesBehind, datesBehind } from "./dates-behind.ts";
+import { type DatesBehind, datesBehind, rounded } from "./dates-behind.ts";
 import { type HeldRow, heldRows } from "./held-stock.ts";
+import { isUnmade, madeLater } from "./made-later.ts";
 import { crowdedRows, datedRows, moveRows, swapRows } from "./plan-dated.ts";
 import { type PlanHead, planHead } from "./plan-head.ts";
 import type { Plan } from "./plan-schema.ts";
+import { type DutyUse, usesByDuty } from "./uses-by-duty.ts";
 
 /** The part of a plan that is about dated stock, with what stands behind it. */
 export interface DatesReport
@@ -22,20 +25,33 @@ export interface DatesReport
   openedTooLong: Plan["datedStock"];
 }
 
-/** The counts of reports whose rows need not be made for them; any other report is counted row by row. */
-const countsAhead = new WeakMap<DatesReport, () => DatedCounts>();
+/** The forecast behind a report, which tells what a summary needs of it before its rows are made. */
+const behindReport = new WeakMap<DatesReport, { dated: DatedStockForecast; policy: Policy }>();
 
 /** What a summary tells of a report's dated stock. */
 export function countsOf(report: DatesReport): DatedCounts {
-  return countsAhead.get(report)?.() ?? countRows(report);
+  const behind = behindReport.get(report);
+  if (!behind || !isUnmade(report, "datedStock")) return countRows(report);
+  return countUnits(behind.dated.needing.stock, behind.dated.tally, behind.policy);
+}
+
+/** What a summary tells of how a report's items are used. */
+export function usesOf(report: DatesReport): DutyUse[] {
+  const behind = behindReport.get(report);
+  return usesByDuty((take) => {
+    if (!behind || !isUnmade(report, "useRates")) report.useRates.forEach(take);
+    else eachUseRate(behind.dated.needing, (row) => take(rounded(row)));
+  });
 }
 
 /**
  * What `dates` tells: the plan's own rows about dated stock, without forecasting a single pack. A row for each row of
- * stock is made when `datedStock` is first asked for, since the text does without.
+ * stock, and one for each place that uses an item, are made when they are first asked for, since the text does without.
  */
 export function assembleDates(reading: Reading, policy: Policy, dated: DatedStockForecast): DatesReport {
   const { stock } = dated.needing;
+  const behind = datesBehind(dated, reading.fleet.routine);
+  const { lapses, places, swapCapacity, routine } = behind;
   const report: DatesReport = {
     ...planHead(reading, policy, dated.findings),
     datedStock: [],
@@ -44,21 +60,17 @@ export function assembleDates(reading: Reading, policy: Policy, dated: DatedStoc
     crowdedMonths: crowdedRows(dated.crowdedMonths),
     swapCalendar: swapRows(dated.swapCalendar),
     moves: moveRows(dated.moves),
-    ...datesBehind(dated, reading.fleet.routine),
+    lapses,
+    places,
+    swapCapacity,
+    useRates: [],
+    routine,
     cautions: [...STANDING_CAUTIONS, ...dated.cautions],
   };
-  countsAhead.set(report, () => countUnits(stock, dated.tally, policy));
-  const settle = (value: DatesReport["datedStock"]) => {
-    countsAhead.delete(report);
-    Object.defineProperty(report, "datedStock", { value, writable: true, enumerable: true, configurable: true });
-    return value;
-  };
-  return Object.defineProperty(report, "datedStock", {
-    get: () => settle(datedRows(stock)),
-    set: settle,
-    enumerable: true,
-    configurable: true,
-  });
+  madeLater(report, "datedStock", () => datedRows(stock));
+  madeLater(report, "useRates", () => behind.useRates);
+  behindReport.set(report, { dated, policy });
+  return report;
 }
 
 /** Numbers of the rows in date whose days after opening are over. */

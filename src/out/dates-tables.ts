@@ -1,10 +1,10 @@
 import { counted, countText, tenthsText } from "../fleet/count-text.ts";
-import { groupBy } from "../fleet/group-by.ts";
 import type { DatesReport } from "./dates-report.ts";
 import type { Exchange } from "./pair-moves.ts";
 import type { Plan } from "./plan-schema.ts";
 import { textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";
+import type { DutyUse } from "./uses-by-duty.ts";
 
 /** Swap visits: what to take out where, in which month, and the life given up by going early. */
 export function swapTable(visits: Plan["swapCalendar"], width: number): string {
@@ -69,36 +69,22 @@ function lotsText(lots: Exchange["out"]): string {
 }
 
 /** How often each item is used, by duty: over all its places, at the one that uses least and most, and how sure that is. */
-export function useTable({ useRates }: DatesReport, width: number): string {
-  type Rates = DatesReport["useRates"];
-  const groups = [...groupBy(useRates, ({ item, duty }) => JSON.stringify([item, duty])).values()];
-  const sum = (rows: Rates, of: (row: Rates[number]) => number) => rows.reduce((total, row) => total + of(row), 0);
-  const range = (rows: Rates, least: "low" | "unitsPerYear", most: "high" | "unitsPerYear") => {
-    const from = rows.reduce((found, row) => Math.min(found, row[least]), Number.POSITIVE_INFINITY).toFixed(1);
-    const to = rows.reduce((found, row) => Math.max(found, row[most]), 0).toFixed(1);
+export function useTable(uses: readonly DutyUse[], width: number): string {
+  const range = (least: number, most: number) => {
+    const [from, to] = [least.toFixed(1), most.toFixed(1)];
     return from === to ? from : `${from} to ${to}`;
   };
-  return textTable<Rates>(
+  return textTable<DutyUse>(
     [
-      { head: "item", cell: ([row]) => row!.item, clipTo: 10 },
-      { head: "duty", cell: ([row]) => row!.duty ?? "-", clipTo: 7 },
-      { head: "places", align: "right", cell: (rows) => countText(rows.length) },
-      {
-        head: "uses logged",
-        align: "right",
-        cell: (rows) => countText(sum(rows, ({ events }) => events)),
-        dropRank: 2,
-      },
-      {
-        head: "units a year",
-        align: "right",
-        cell: (rows) => tenthsText(sum(rows, ({ unitsPerYear }) => unitsPerYear)),
-        dropRank: 1,
-      },
-      { head: "at a place", align: "right", cell: (rows) => range(rows, "unitsPerYear", "unitsPerYear") },
-      { head: "9 in 10 within", align: "right", cell: (rows) => range(rows, "low", "high") },
+      { head: "item", cell: ({ item }) => item, clipTo: 10 },
+      { head: "duty", cell: ({ duty }) => duty ?? "-", clipTo: 7 },
+      { head: "places", align: "right", cell: ({ places }) => countText(places) },
+      { head: "uses logged", align: "right", cell: ({ events }) => countText(events), dropRank: 2 },
+      { head: "units a year", align: "right", cell: ({ unitsPerYear }) => tenthsText(unitsPerYear), dropRank: 1 },
+      { head: "at a place", align: "right", cell: ({ least, most }) => range(least, most) },
+      { head: "9 in 10 within", align: "right", cell: ({ low, high }) => range(low, high) },
     ],
-    groups,
+    uses,
     width,
   );
 }

@@ -4,7 +4,7 @@ import { COST_PER_UNIT_MOVED } from "../supplies/moves.ts";
 import { busiestPlaces } from "./busiest-places.ts";
 import { findingLines } from "./check-text.ts";
 import { type DatedCounts, LATER, OVERDUE } from "./dated-counts.ts";
-import { countsOf, type DatesReport } from "./dates-report.ts";
+import { countsOf, type DatesReport, usesOf } from "./dates-report.ts";
 import { exchangeTable, swapCapacityLines, swapTable, useTable } from "./dates-tables.ts";
 import { heldTold } from "./held-stock.ts";
 import { horizonText } from "./horizon-text.ts";
@@ -21,6 +21,7 @@ import { wrapText } from "./text-width.ts";
  */
 export function datesText(plan: DatesReport, setting: TextSetting): string {
   const { rows, units, expired, due } = countsOf(plan);
+  const uses = usesOf(plan);
   return joinLines([
     titleLine(`Dated stock ${horizonText(plan)}`, setting),
     "",
@@ -52,7 +53,7 @@ export function datesText(plan: DatesReport, setting: TextSetting): string {
     ),
     ...section("Swap visits a month", swapCapacityLines(plan, setting.width), setting),
     ...section("Moves", plan.moves.length > 0 ? moveLines(plan, setting.width) : [], setting),
-    ...section("Use behind these figures", plan.useRates.length > 0 ? [useTable(plan, setting.width)] : [], setting),
+    ...section("Use behind these figures", uses.length > 0 ? [useTable(uses, setting.width)] : [], setting),
     ...section("Routine", routineLines(plan, setting.width), setting),
     ...section("Stock and use that do not fit", misfits(plan, setting.width), setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),

@@ -45,8 +45,11 @@ function keptEntries(built: readonly BuiltTable[], log: FindingLog): Map<string,
     }
   }
   settleVehicleNames(byKind, built);
-  nameProducts(byKind);
-  resolveBoxes(byKind, log);
+  nameProducts(
+    built.flatMap(({ state }) => state.labelled),
+    byKind.get("catalogue") ?? [],
+  );
+  if (built.some(({ mayHoldBoxes }) => mayHoldBoxes)) resolveBoxes(byKind, log);
   for (const [kind, entries] of byKind) byKind.set(kind, withoutRepeats(entries, log));
   const packs = byKind.get("packs");
   if (packs) byKind.set("packs", withoutPacksToldTwice(packs));

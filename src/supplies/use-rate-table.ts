@@ -20,7 +20,14 @@ export interface UseRateRow {
 const INTERVAL = 0.9;
 
 /** The use rates behind the forecast, by item and place. Worked out when asked for: intervals are slow. */
-export function useRateTable({ items }: Needing): UseRateRow[] {
+export function useRateTable(needing: Needing): UseRateRow[] {
+  const rows: UseRateRow[] = [];
+  eachUseRate(needing, (row) => rows.push(row));
+  return rows;
+}
+
+/** The same, one row after another: what only adds them up need not keep them. */
+export function eachUseRate({ items }: Needing, take: (row: UseRateRow) => void): void {
   // most places of a large fleet have one of few shapes: a count and its duty's
   const known = new Map<number, [number, number]>();
   const limits = (shape: number) => {
@@ -31,11 +38,11 @@ export function useRateTable({ items }: Needing): UseRateRow[] {
     known.set(shape, found);
     return found;
   };
-  return items.flatMap(({ item, use }) =>
-    (use?.places ?? []).map(({ key, device, events, months, rate, common }) => {
+  for (const { item, use } of items) {
+    for (const { key, device, events, months, rate, common } of use?.places ?? []) {
       const [low, high] = limits(rate.shape);
       const perYear = (12 * use!.meanUnitsPerUse) / rate.exposure;
-      return {
+      take({
         item: item.name,
         place: device?.device ?? key.replace(/^store /, ""),
         duty: device?.duty ?? null,
@@ -44,8 +51,8 @@ export function useRateTable({ items }: Needing): UseRateRow[] {
         unitsPerYear: rate.shape * perYear,
         low: low * perYear,
         high: high * perYear,
-        basis: common === null ? ("own" as const) : ("shared" as const),
-      };
-    }),
-  );
+        basis: common === null ? "own" : "shared",
+      });
+    }
+  }
 }

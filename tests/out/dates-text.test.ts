@@ -146,7 +146,7 @@ describe("datesText", () => {
 
   // By hand: low is half and high twice the rate, so that they run from half of 0.5 to twice 2.25
   it("tells how often an item is used by duty, where least and most, and how sure that is", () => {
-    const useRates = [rate("MD-01", 0.5), rate("MD-02", 2.25), { ...rate("AED-01", 0.125), duty: "public" }];
+    const useRates = [rate("MD-01", 0.5), rate("MD-02", 2.25), { ...rate("PUB-01", 0.125), duty: "public" }];
     expect(datesText(aReport({ useRates }), { width: 90 })).toContain(
       [
         "Use behind these figures",

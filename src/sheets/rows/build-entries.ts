@@ -26,6 +26,8 @@ export interface BuiltTable {
   /** What the table's lines say of their items besides. */
   beside: Entry[];
   readers: FieldReader[][];
+  /** True where a quantity may be counted in boxes. */
+  mayHoldBoxes: boolean;
 }
 
 /** Reads every record of a table into entries, noting findings and why a record gave none. */
@@ -93,7 +95,8 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
       }
       if (!isBeside) state.live[row]!++;
       const { product } = filled;
-      const entry = new Entry(plan.output.sheet, values, timeOf(plan, record), product, state, row);
+      const entry = new Entry(plan.output.sheet, values, timeOf(plan, record), state, row);
+      if (product !== null) state.labelled.push({ entry, product });
       (isBeside ? beside : entries).push(entry);
     }
     if (together !== -1 && entries.length > before + 1) partCount(entries.slice(before), table, together, log);
@@ -103,5 +106,5 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   noteUnreadFaults(table, unread, entries, log);
   if (table.thingColumns.length > 0) holdByDevices(table, entries, log);
   else noteBlankUnits(table, plans, state, log);
-  return { state, entries, beside, readers };
+  return { state, entries, beside, readers, mayHoldBoxes: plans.some((plan) => plan.mayHoldBoxes) };
 }

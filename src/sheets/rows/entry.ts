@@ -6,14 +6,12 @@ import type { Table } from "../tables/table.ts";
 export class Entry {
   /**
    * @param time     time of day as written beside the date, so that two tests of a day stay two
-   * @param product  the product number of the label from which the item's name is still to come; null where it is named
    * @param row      index of the record in its table
    */
   constructor(
     readonly sheet: SheetSpec,
     readonly values: Record<string, unknown> & { source: Source },
     readonly time: string,
-    readonly product: string | null,
     readonly state: TableState,
     readonly row: number,
   ) {}
@@ -40,6 +38,8 @@ interface Reason {
 /** One table's bookkeeping: how many live entries each record has, and why one without any has none. */
 export class TableState {
   readonly live: Uint16Array;
+  /** Entries whose item's name is still to come from the product number of their label. */
+  readonly labelled: { entry: Entry; product: string }[] = [];
   readonly reasons = new Map<number, Reason>();
 
   constructor(readonly table: Table) {
@@ -50,6 +50,13 @@ export class TableState {
   drop(row: number, code: string, message: string): void {
     this.live[row]!--;
     this.reasons.set(row, { code, message });
+  }
+
+  /** Indices of the records that yielded nothing. */
+  unused(): number[] {
+    const rows: number[] = [];
+    for (let row = this.live.indexOf(0); row !== -1; row = this.live.indexOf(0, row + 1)) rows.push(row);
+    return rows;
   }
 
   /** Notes why a record yielded nothing. */

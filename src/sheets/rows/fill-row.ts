@@ -6,7 +6,7 @@ import type { Output, Table } from "../tables/table.ts";
 import { cellText, fillsOne } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
 import { Problem } from "../values/problem.ts";
-import { readCell } from "../values/read-cell.ts";
+import { Boxes, readCell } from "../values/read-cell.ts";
 import { blankRow } from "./blank-row.ts";
 import { type CountingColumns, countingColumns } from "./counting-columns.ts";
 import type { FieldReader, ReadOptions } from "./field-reader.ts";
@@ -25,6 +25,8 @@ export interface RowPlan {
   /** Columns one of which must hold something; null where the output is the table's only one. */
   own: number[] | null;
   counting: CountingColumns;
+  /** True where a quantity may be counted in boxes: a cell was, or a column beside it or the heading may say so. */
+  mayHoldBoxes: boolean;
   settled: SettledBy;
   steps: RowStep[];
   /** The column whose time of day tells two tests of a day apart; -1 where there is none. */
@@ -61,6 +63,10 @@ export function rowPlan(
     refused,
     own: table.outputs.filter(({ beside }) => !beside).length === 1 && !output.beside ? null : output.own,
     counting,
+    mayHoldBoxes:
+      counting.measure !== -1 ||
+      counting.boxSize !== -1 ||
+      Object.values(template).some((value) => value instanceof Boxes),
     settled,
     steps: rowSteps({ table, output, readers, counting, settled, asOf: options.asOf, log }),
     timeColumn: date?.columns[0] ?? -1,
@@ -108,7 +114,10 @@ export function fillRow(values: RowValues, plan: RowPlan, record: GridRow, table
     const value = read(record);
     if (value === null) continue;
     if (value instanceof Problem) refused ??= refusedBy(value, table, columns[0]!, cellAt(record, columns[0]!) ?? null);
-    else values[spec.field] = value;
+    else {
+      if (value instanceof Boxes) plan.mayHoldBoxes = true;
+      values[spec.field] = value;
+    }
   }
   if (refused) return refused;
   let filled = FILLED;

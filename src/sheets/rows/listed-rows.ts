@@ -54,7 +54,9 @@ export function listedEntries(
       const filled = fillRow(own, plan, listed, table);
       if (filled.code === null) {
         state.live[row]!++;
-        return [new Entry(sheet, own, "", filled.product, state, row)];
+        const entry = new Entry(sheet, own, "", state, row);
+        if (filled.product !== null) state.labelled.push({ entry, product: filled.product });
+        return [entry];
       }
       state.never(row, filled.code, filled.message);
     }

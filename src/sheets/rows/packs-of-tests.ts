@@ -19,7 +19,7 @@ export function packsOfTests(tests: readonly Entry[], log: FindingLog): Entry[] 
     const key = nameKey(String(test.serial));
     if (packs.has(key)) continue;
     const values = { ...blank, serial: test.serial, source: test.source };
-    packs.set(key, new Entry(sheet, values, "", null, state, row));
+    packs.set(key, new Entry(sheet, values, "", state, row));
   }
   const [first] = tests;
   if (first) {

@@ -17,7 +17,7 @@ import { noteLikelyCopies } from "./likely-copies.ts";
 export function withoutRepeats(entries: Entry[], log: FindingLog): Entry[] {
   const sheet = entries[0]?.sheet;
   if (!sheet) return [];
-  if (sheet.key.length === 0 || entries.every((entry) => keyOf(entry) === null)) {
+  if (entries.every((entry) => lacksKey(entry))) {
     noteLoose(entries, log);
     return entries;
   }
@@ -58,16 +58,20 @@ function noteLoose(entries: readonly Entry[], log: FindingLog): void {
 }
 
 /** The entry's key; null where it has none. */
-function keyOf({ sheet, values, time }: Entry): string | null {
-  const { key: fields } = sheet;
-  if (fields.length === 0) return null;
+function keyOf(entry: Entry): string | null {
+  if (lacksKey(entry)) return null;
+  const { sheet, values, time } = entry;
   let key = time;
-  for (const field of fields) {
+  for (const field of sheet.key) {
     const value = values[field];
-    if (value === null && !sheet.keyMayLack.includes(field)) return null;
     key += `\0${typeof value === "string" ? folded(value) : value}`;
   }
   return key;
+}
+
+function lacksKey({ sheet: { key, keyMayLack }, values }: Entry): boolean {
+  for (let at = 0; at < key.length; at++) if (values[key[at]!] === null && !keyMayLack.includes(key[at]!)) return true;
+  return key.length === 0;
 }
 
 function settleGroup(group: readonly Entry[], gone: Set<Entry>, log: FindingLog): void {

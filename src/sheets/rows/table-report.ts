@@ -7,10 +7,9 @@ import { namedBySort } from "./sorted-lines.ts";
 
 /** How a table was read, for check and the page. */
 export function describeTable({ state, readers }: BuiltTable): ReadTable {
-  const { table, live } = state;
+  const { table } = state;
   const rows = table.rows.length;
-  let used = 0;
-  for (let row = 0; row < rows; row++) if (live[row]! > 0) used++;
+  const setAside = state.unused().length;
   return {
     file: table.grid.file,
     sheet: table.grid.sheet,
@@ -18,8 +17,8 @@ export function describeTable({ state, readers }: BuiltTable): ReadTable {
     kinds: [...new Set(table.outputs.map(({ sheet }) => sheet.kind))],
     headerLines: table.headerLines,
     rows,
-    used,
-    setAside: rows - used,
+    used: rows - setAside,
+    setAside,
     get sha256() {
       return table.grid.sha256;
     },
@@ -54,15 +53,12 @@ function readColumns({ state: { table }, readers }: Pick<BuiltTable, "state" | "
 
 /** The records of a table that are not used, as they stood. */
 export function setAsideRows(state: TableState): SetAsideRow[] {
-  const { table, live, reasons } = state;
+  const { table, reasons } = state;
   const { file, sheet } = table.grid;
-  const found: SetAsideRow[] = [];
-  table.rows.forEach((record, row) => {
-    if (live[row]! > 0) return;
-    const { line, cells } = record;
+  return state.unused().map((row) => {
+    const { line, cells } = table.rows[row]!;
     const { code, message } = reasons.get(row) ?? { code: "missing-required", message: "The row could not be used." };
     const asItStood = cells.map((cell) => (cell === "" ? null : cell));
-    found.push({ file, sheet, line, reason: code, message, cells: asItStood });
+    return { file, sheet, line, reason: code, message, cells: asItStood };
   });
-  return found;
 }
