@@ -10,7 +10,7 @@ import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { ItemPlaces } from "../supplies/item-places.ts";
 import { monthIndex } from "../supplies/unit-life.ts";
 import { itemDemand } from "./item-demand.ts";
-import { type EnteringPack, endMonth, packNeeds } from "./pack-needs.ts";
+import { type EnteringPack, endMonth, type PackNeeds, packNeeds } from "./pack-needs.ts";
 import { placeNeeds } from "./place-needs.ts";
 import type { DemandCause, ItemDemand } from "./types.ts";
 
@@ -18,7 +18,8 @@ import type { DemandCause, ItemDemand } from "./types.ts";
  * Gross needs (before stock) of every item by month, as distributions: every item of the catalogue and every item
  * that packs, dated stock, routine or the use log name. Needs of an item with `replaced_by` are its replacement's.
  *
- * @param remember  needs of packs from earlier plans: they hang on the packs' lives and not on dated stock
+ * @param remember  needs from earlier plans: those of packs hang on the packs' lives and not on dated stock, and the others
+ *                  the other way round
  * @returns by item key
  */
 export function forecastDemand(
@@ -56,33 +57,44 @@ interface Basis {
 }
 
 /** @param packIndices  the item's packs, into the forecast's */
-function demandOfItem(
-  ofItem: ItemPlaces,
-  packIndices: readonly number[],
-  { policy, life, takes, remember }: Basis,
-): ItemDemand {
+function demandOfItem(ofItem: ItemPlaces, packIndices: readonly number[], basis: Basis): ItemDemand {
   const { item } = ofItem;
-  const from = monthOfDay(policy.asOf);
-  const months = policy.horizonMonths;
-  const atPlaces = placeNeeds(ofItem, policy);
-  const { certain } = atPlaces;
-  const causes: Partial<Record<DemandCause, Float64Array>> = { ...atPlaces.causes };
-  const random = atPlaces.needs ? [atPlaces.needs] : [];
-  const newPacks = ofItem.asPacks ? packsOfNewDevices(item, takes, policy) : [];
-  if (packIndices.length + newPacks.length > 0) {
-    const key = (index: number) => nameKey(life.packs[index]!.pack.serial);
-    const inOrder = [...packIndices].sort((a, b) => (key(a) < key(b) ? -1 : 1));
-    // What the life forecast and who takes what rest on, the sheets and as-of, is the same where `life` is.
-    const ofPacks = remember(`packs of ${item.key}`, [life], policy, (choices) => {
-      const entering = ofItem.asPacks ? packsOfNewDevices(item, takes, choices) : [];
-      return packNeeds(item, life, { inService: inOrder, entering }, takes, monthOfDay(choices.asOf));
-    });
-    random.push(ofPacks.needs);
-    for (const [cause, units] of Object.entries(ofPacks.causes) as [DemandCause, Float64Array][]) {
+  const { policy, life, remember } = basis;
+  // each from what it hangs on alone, so that another end of life leaves what lies at places as it was
+  const atPlaces = remember(`places of ${item.key}`, [ofItem], policy, (choices) => placeNeeds(ofItem, choices));
+  const ofPacks = needsOfPacks(ofItem, packIndices, basis);
+  return remember(`demand of ${item.key}`, [atPlaces, ofPacks], policy, ({ asOf, horizonMonths }) => {
+    const causes: Partial<Record<DemandCause, Float64Array>> = { ...atPlaces.causes };
+    for (const [cause, units] of Object.entries(ofPacks?.causes ?? {}) as [DemandCause, Float64Array][]) {
       causes[cause] = units.map((count, m) => count + (causes[cause]?.[m] ?? 0));
     }
-  }
-  return itemDemand({ item: item.name, from, months, draws: life.draws, certain, random, causes });
+    return itemDemand({
+      item: item.name,
+      from: monthOfDay(asOf),
+      months: horizonMonths,
+      draws: life.draws,
+      certain: atPlaces.certain,
+      random: [atPlaces.needs, ofPacks?.needs].flatMap((part) => part ?? []),
+      causes,
+    });
+  });
+}
+
+/** Needs of an item's packs in service and of those that new devices lack; null where there are none. */
+function needsOfPacks(
+  { item, asPacks }: ItemPlaces,
+  packIndices: readonly number[],
+  { policy, life, takes, remember }: Basis,
+): PackNeeds | null {
+  const newPacks = asPacks ? packsOfNewDevices(item, takes, policy) : [];
+  if (packIndices.length + newPacks.length === 0) return null;
+  const key = (index: number) => nameKey(life.packs[index]!.pack.serial);
+  const inOrder = [...packIndices].sort((a, b) => (key(a) < key(b) ? -1 : 1));
+  // What the life forecast and who takes what rest on, the sheets and as-of, is the same where `life` is.
+  return remember(`packs of ${item.key}`, [life], policy, (choices) => {
+    const entering = asPacks ? packsOfNewDevices(item, takes, choices) : [];
+    return packNeeds(item, life, { inService: inOrder, entering }, takes, monthOfDay(choices.asOf));
+  });
 }
 
 /** Packs that devices with a future in_service still lack. */
