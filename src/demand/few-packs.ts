@@ -1,5 +1,6 @@
 import { firstAbove } from "../maths/first-above.ts";
-import { chanceOfNone, renewalDensity, type SlotInDraw } from "./slot.ts";
+import { runningSums } from "./running-sums.ts";
+import { chanceOfNone, renewalDensity, type SlotInDraw, stepsOf } from "./slot.ts";
 import type { SlotStream } from "./slot-stream.ts";
 import { addSlotSum, shapeSlot } from "./slot-sum.ts";
 import type { SpanNeeds } from "./span-needs.ts";
@@ -13,8 +14,11 @@ export interface SlotLives {
   due: Float64Array;
   /** Expected needs in the month, renewals included. */
   density: Float64Array;
+  /** Needs expected by the month's end. */
+  upTo: Float64Array;
   /** Index = draw * (months + 1) + months in service. */
   newDue: Float64Array;
+  newSteps: Float64Array;
   /** By slot: month from which it needs nothing any more. */
   ends: Int32Array;
 }
@@ -24,17 +28,17 @@ export function heldLives({ slots, draws, months, newDue, dueOf, endOf }: SlotSt
   const due = new Float64Array(slots * draws * months);
   const density = new Float64Array(slots * draws * months);
   const ends = Int32Array.from({ length: slots }, (_, slot) => endOf(slot));
-  const lives: SlotLives = { slots, draws, months, due, density, newDue, ends };
+  const newSteps = stepsOf(newDue, months + 1);
   for (let slot = 0; slot < slots; slot++) {
     dueOf(slot, due.subarray(slot * draws * months, (slot + 1) * draws * months));
-    for (let draw = 0; draw < draws; draw++) renewalDensity(slotInDraw(lives, slot, draw), months, density);
+    const one: SlotInDraw = { due, at: slot * draws * months, newDue, newSteps, newAt: 0, end: ends[slot]! };
+    for (let draw = 0; draw < draws; draw++) {
+      renewalDensity(one, months, density);
+      one.at += months;
+      one.newAt += months + 1;
+    }
   }
-  return lives;
-}
-
-function slotInDraw({ draws, months, due, newDue, ends }: SlotLives, slot: number, draw: number): SlotInDraw {
-  const at = (slot * draws + draw) * months;
-  return { due, at, newDue, newAt: draw * (months + 1), end: ends[slot]! };
+  return { slots, draws, months, due, density, upTo: runningSums(density, months), newDue, newSteps, ends };
 }
 
 /** Needs of an item with few packs: per draw the exact sum of its slots (refined normal where that is close). */
@@ -43,25 +47,33 @@ export function needsOfFewPacks(lives: SlotLives): SpanNeeds {
     countsIn: (after, through) => countsIn(lives, after, through),
     quantileIn: () => null,
     addPath(draw, random, into) {
-      for (let slot = 0; slot < lives.slots; slot++) addSlotPath(slotInDraw(lives, slot, draw), random, into);
+      const { slots, draws, months, due, newDue, ends } = lives;
+      const newAt = draw * (months + 1);
+      for (let slot = 0; slot < slots; slot++) {
+        const at = (slot * draws + draw) * months;
+        addSlotPath({ due, at, newDue, newAt, end: ends[slot]! }, random, into);
+      }
     },
   };
 }
 
 /** Distribution of the needs in months after+1 .. through. */
 function countsIn(lives: SlotLives, after: number, through: number): Float64Array {
-  const { slots, draws, density } = lives;
+  const { slots, draws, months, due, density, upTo, newDue, newSteps, ends } = lives;
   const mixture = new Float64Array(slots * (through - after) + 2);
   const scratch = new Float64Array(mixture.length);
   const shapes = Array.from({ length: slots }, () => ({ low: 0, chanceLow: 1, chanceHigh: 0 }));
+  const one: SlotInDraw = { due, at: 0, newDue, newSteps, newAt: 0, end: 0 };
   for (let draw = 0; draw < draws; draw++) {
+    one.newAt = draw * (months + 1);
     for (let slot = 0; slot < slots; slot++) {
-      const one = slotInDraw(lives, slot, draw);
+      one.at = (slot * draws + draw) * months;
       // a slot whose device has left keeps the span's needs until then
-      const last = Math.min(through, one.end - 1);
-      let mean = 0;
-      for (let month = after + 1; month <= last; month++) mean += density[one.at + month]!;
-      shapeSlot(last > after ? chanceOfNone(one, density, after, last) : 1, mean, shapes[slot]!);
+      const last = Math.min(through, ends[slot]! - 1);
+      if (last > after) {
+        const mean = upTo[one.at + last]! - (after < 0 ? 0 : upTo[one.at + after]!);
+        shapeSlot(chanceOfNone(one, density, after, last), mean, shapes[slot]!);
+      } else shapeSlot(1, 0, shapes[slot]!);
     }
     addSlotSum(shapes, slots, 1 / draws, mixture, scratch);
   }
@@ -75,7 +87,11 @@ function countsIn(lives: SlotLives, after: number, through: number): Float64Arra
  *
  * @param into  needs by month of the horizon
  */
-function addSlotPath({ due, at, newDue, newAt, end }: SlotInDraw, random: () => number, into: Int32Array): void {
+function addSlotPath(
+  { due, at, newDue, newAt, end }: Omit<SlotInDraw, "newSteps">,
+  random: () => number,
+  into: Int32Array,
+): void {
   const months = into.length;
   let month = firstAbove(due, at, months, random());
   while (month < Math.min(months, end)) {

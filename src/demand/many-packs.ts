@@ -1,6 +1,7 @@
 import { addManyPath, FirstNeeds, type NewPackLife, type SlotGroup } from "./many-paths.ts";
 import { highestCount, mixedCdf, mixedQuantile } from "./mixed-quantile.ts";
-import { renewalDensity } from "./slot.ts";
+import { runningSums } from "./running-sums.ts";
+import { renewalDensity, stepsOf } from "./slot.ts";
 import type { SlotStream } from "./slot-stream.ts";
 import type { SpanNeeds } from "./span-needs.ts";
 import { SpanSpread } from "./span-spread.ts";
@@ -41,7 +42,7 @@ export function needsOfManyPacks(stream: SlotStream): SpanNeeds & { density: Flo
   }
   const inOrder = [...groups.values()].sort((a, b) => a.end - b.end);
   const total = totalDensity(inOrder, newDue, draws, months);
-  const upTo = runningSums(total, draws, months);
+  const upTo = runningSums(total, months);
   const lives = Array.from({ length: draws }, (_, draw) => lifeOfNew(newDueOf(draw)));
   const meansIn = (after: number, through: number) =>
     Float64Array.from({ length: draws }, (_, draw) => {
@@ -70,7 +71,7 @@ export function needsOfManyPacks(stream: SlotStream): SpanNeeds & { density: Flo
 }
 
 function lifeOfNew(due: Float64Array): NewPackLife {
-  const steps = due.map((chance, m) => (m === 0 ? 0 : Math.max(0, chance - due[m - 1]!)));
+  const steps = stepsOf(due, due.length);
   const shortest = steps.findIndex((step) => step > 0);
   return { due, steps, shortest: shortest < 0 ? due.length : shortest };
 }
@@ -79,24 +80,13 @@ function lifeOfNew(due: Float64Array): NewPackLife {
 function totalDensity(groups: readonly SlotGroup[], newDue: Float64Array, draws: number, months: number): Float64Array {
   const total = new Float64Array(draws * months);
   const density = new Float64Array(draws * months);
+  const newSteps = stepsOf(newDue, months + 1);
   for (const { end, due } of groups) {
     for (let draw = 0; draw < draws; draw++) {
-      const slots = { due, at: draw * months, newDue, newAt: draw * (months + 1), end };
+      const slots = { due, at: draw * months, newDue, newSteps, newAt: draw * (months + 1), end };
       renewalDensity(slots, months, density);
     }
     for (let i = 0; i < total.length; i++) total[i] = total[i]! + density[i]!;
   }
   return total;
-}
-
-function runningSums(values: Float64Array, rows: number, length: number): Float64Array {
-  const sums = new Float64Array(values.length);
-  for (let row = 0; row < rows; row++) {
-    let sum = 0;
-    for (let i = row * length; i < (row + 1) * length; i++) {
-      sum += values[i]!;
-      sums[i] = sum;
-    }
-  }
-  return sums;
 }

@@ -5,9 +5,20 @@ export interface SlotInDraw {
   at: number;
   /** Chance that a new pack is due within 0, 1, ... months of entering service, from `newAt` on. */
   newDue: Float64Array;
+  /** Steps of that chance, `stepsOf` it. */
+  newSteps: Float64Array;
   newAt: number;
   /** Month from which the slot needs nothing any more. */
   end: number;
+}
+
+/**
+ * How much a chance rises from one entry to the next, never less than 0; a run's first entry has no step.
+ *
+ * @param chances  one or more runs of entries
+ */
+export function stepsOf(chances: Float64Array, run: number): Float64Array {
+  return chances.map((chance, i) => (i % run === 0 ? 0 : Math.max(0, chance - chances[i - 1]!)));
 }
 
 /**
@@ -16,17 +27,18 @@ export interface SlotInDraw {
  *
  * @param into  filled from the slot's `at` on
  */
-export function renewalDensity({ due, at, newDue, newAt, end }: SlotInDraw, months: number, into: Float64Array): void {
+export function renewalDensity(
+  { due, at, newSteps, newAt, end }: SlotInDraw,
+  months: number,
+  into: Float64Array,
+): void {
   let before = 0;
   for (let m = 0; m < months; m++) {
     let density = 0;
     if (m < end) {
       density = due[at + m]! - before;
       before = due[at + m]!;
-      for (let k = 1; k <= m; k++) {
-        const step = newDue[newAt + k]! - newDue[newAt + k - 1]!;
-        if (step > 0) density += into[at + m - k]! * step;
-      }
+      for (let k = 1; k <= m; k++) density += into[at + m - k]! * newSteps[newAt + k]!;
     }
     into[at + m] = density;
   }

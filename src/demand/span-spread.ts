@@ -1,4 +1,4 @@
-import { chanceOfNone, renewalDensity, type SlotInDraw } from "./slot.ts";
+import { chanceOfNone, renewalDensity, type SlotInDraw, stepsOf } from "./slot.ts";
 import { addCumulants, shapeSlot } from "./slot-sum.ts";
 
 /** Variance, third and fourth cumulant of a span's needs in proportion to their mean. */
@@ -29,7 +29,14 @@ export class SpanSpread {
   /** Takes a slot's chances in one draw; both arrays are copied. */
   add(due: Float64Array, newDue: Float64Array, end: number): void {
     const density = new Float64Array(this.months);
-    const slot = { due: due.slice(), at: 0, newDue: newDue.slice(), newAt: 0, end };
+    const slot = {
+      due: due.slice(),
+      at: 0,
+      newDue: newDue.slice(),
+      newSteps: stepsOf(newDue, newDue.length),
+      newAt: 0,
+      end,
+    };
     renewalDensity(slot, this.months, density);
     const before = new Float64Array(this.months + 1);
     for (let month = 0; month < this.months; month++) before[month + 1] = before[month]! + density[month]!;

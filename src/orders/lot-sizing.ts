@@ -81,9 +81,20 @@ interface Step {
   room: { queue: Int32Array; worth: Float64Array };
 }
 
+/** Entries up to which the room of the last table is used again: a search sizes the same items hundreds of times. */
+const ENTRIES_KEPT = 1 << 19;
+const kept = { from: new Int32Array(0), how: new Uint16Array(0) };
+
 function emptyTable(periods: number, states: number): Table {
   const entries = periods * states;
-  return { states, from: new Int32Array(entries).fill(-1), how: new Uint16Array(entries), pastLife: new Map() };
+  if (entries > ENTRIES_KEPT) {
+    return { states, from: new Int32Array(entries).fill(-1), how: new Uint16Array(entries), pastLife: new Map() };
+  }
+  if (kept.from.length < entries) {
+    kept.from = new Int32Array(entries);
+    kept.how = new Uint16Array(entries);
+  }
+  return { states, from: kept.from.fill(-1, 0, entries), how: kept.how, pastLife: new Map() };
 }
 
 function boxRange(tier: LotTier, below: number, box: number): { least: number; most: number } {

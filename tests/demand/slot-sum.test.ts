@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { chanceOfNone, renewalDensity } from "../../src/demand/slot.ts";
+import { chanceOfNone, renewalDensity, stepsOf } from "../../src/demand/slot.ts";
 import { addSlotSum, shapeSlot, VARIANCE_OF_A_NORMAL } from "../../src/demand/slot-sum.ts";
 import { quantileOfCounts } from "../../src/maths/convolution.ts";
 import { refinedNormalCdf } from "../../src/maths/refined-normal.ts";
@@ -132,7 +132,9 @@ describe("chanceOfNone: one pack and its replacements", () => {
         const due = upwards(rawDue);
         const newDue = [0, ...upwards(rawNew)];
         const density = new Float64Array(months);
-        const slot = { due: Float64Array.from(due), at: 0, newDue: Float64Array.from(newDue), newAt: 0, end: months };
+        const chances = Float64Array.from(newDue);
+        const newSteps = stepsOf(chances, months + 1);
+        const slot = { due: Float64Array.from(due), at: 0, newDue: chances, newSteps, newAt: 0, end: months };
         renewalDensity(slot, months, density);
         for (let through = after + 1; through < months; through++) {
           let none = 0;
