@@ -79,7 +79,7 @@ export function useTable(uses: readonly DutyUse[], width: number): string {
       { head: "item", cell: ({ item }) => item, clipTo: 10 },
       { head: "duty", cell: ({ duty }) => duty ?? "-", clipTo: 7 },
       { head: "places", align: "right", cell: ({ places }) => countText(places) },
-      { head: "uses logged", align: "right", cell: ({ events }) => countText(events), dropRank: 2 },
+      { head: "uses logged", align: "right", cell: ({ events }) => eventsText(events), dropRank: 2 },
       { head: "units a year", align: "right", cell: ({ unitsPerYear }) => tenthsText(unitsPerYear), dropRank: 1 },
       { head: "at a place", align: "right", cell: ({ least, most }) => range(least, most) },
       { head: "9 in 10 within", align: "right", cell: ({ low, high }) => range(low, high) },
@@ -87,4 +87,9 @@ export function useTable(uses: readonly DutyUse[], width: number): string {
     uses,
     width,
   );
+}
+
+/** Uses logged; those of a site, shared among its devices, may leave a place with a part of one. */
+function eventsText(events: number): string {
+  return Number.isInteger(events) ? countText(events) : tenthsText(events);
 }

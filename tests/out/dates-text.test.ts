@@ -158,6 +158,12 @@ describe("datesText", () => {
     );
   });
 
+  // By hand: a use at a site of three devices is a third of one at each; of two of them, 0.667
+  it("tells uses that devices share to a tenth", () => {
+    const useRates = ["MD-01", "MD-02"].map((place) => ({ ...rate(place, 1), events: 1 / 3 }));
+    expect(datesText(aReport({ useRates }), { width: 90 })).toMatch(/pads-adult +- +2 +0\.7 +2\.0 /);
+  });
+
   it("tells what the routine uses, what is assumed marked, and the minutes of a roll", () => {
     const paper = { item: "paper", task: "shift check", duty: "van", devices: 4, perYear: 365, minutesPerRoll: 20 };
     const gel = { item: "gel", task: "weekly test", duty: null, devices: 2, perYear: 52, minutesPerRoll: null };
