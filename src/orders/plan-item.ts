@@ -1,6 +1,6 @@
 import type { BuyingOptions } from "./buying-options.ts";
+import { knownLots } from "./known-lots.ts";
 import type { Lot } from "./lot-problem.ts";
-import { planLots } from "./lot-sizing.ts";
 import type { NetNeeds } from "./net-needs.ts";
 import type { OrderSlot } from "./order-slots.ts";
 
@@ -25,7 +25,7 @@ export interface ItemLots {
 
 /** The cheapest lots for given cumulative needs, or null where no order can meet them. */
 export function lotsForNeeds(cumulativeNeed: readonly number[], options: BuyingOptions): ItemLots | null {
-  const plan = planLots({ cumulativeNeed, sources: options.sources, surplusAtEnd: true });
+  const plan = knownLots({ cumulativeNeed, sources: options.sources, surplusAtEnd: true });
   if (plan === null) return null;
   let ownCost = plan.cost;
   const lots = plan.lots.map((lot) => {
