@@ -3,6 +3,7 @@ import type { SheetKind } from "../../src/fleet/columns.ts";
 import { canonicalRows } from "../../src/sheets/canonical-rows.ts";
 import type { AwkwardSheet } from "./awkward/awkward-sheet.ts";
 import { CELL_LISTS } from "./awkward/cell-lists.ts";
+import { CHECKED } from "./awkward/checked.ts";
 import { COLUMNS_OF_NUMBERS } from "./awkward/columns-of-numbers.ts";
 import { COUNTRIES } from "./awkward/countries.ts";
 import { COUNTS } from "./awkward/counts.ts";
@@ -51,6 +52,7 @@ describe.each([
   ["places above a table", TITLED_PLACES],
   ["sheets easily mistaken", MISTAKEN],
   ["sheets of planners", PLANNERS],
+  ["checks in words and numbers", CHECKED],
   ["registers with several tests in a line", REPEATED_TESTS],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {

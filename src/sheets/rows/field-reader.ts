@@ -7,6 +7,7 @@ import type { ColumnsFile } from "../mapping/columns-file.ts";
 import type { FieldSource, Table } from "../tables/table.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
 import type { DateOrder } from "../values/date-text.ts";
+import { saysPastUse } from "../values/fault-words.ts";
 import { type CellPart, cellPart } from "../values/lot-and-date.ts";
 import { Problem } from "../values/problem.ts";
 import { type CellContext, columnReader } from "../values/read-cell.ts";
@@ -82,8 +83,9 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
     const fatal = (spec.required && !TOLD_BY_NAMES.has(spec.name)) || (spec.measures && ABSURD.has(problem.code));
     if (problem.code.startsWith("date-order-")) return fatal ? problem : null;
     const value = cellText(cell);
-    log.add(problem.code, { file, sheet, line, column: column + 1, value }, () => ({
-      message: `"${shortened(value)}" in column ${columnName(table, column)} ${problem.because}; ${spec.expects} was expected.`,
+    const code = spec.field === "expiry" && saysPastUse(value) ? "fault-unread" : problem.code;
+    log.add(code, { file, sheet, line, column: column + 1, value }, () => ({
+      message: `"${shortened(value)}" in column ${columnName(table, column)} ${problem.because}${code === "status-unknown" ? "" : `; ${spec.expects} was expected`}.`,
       severity: fatal ? "error" : "warning",
     }));
     return fatal ? problem : null;

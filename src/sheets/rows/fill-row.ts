@@ -4,11 +4,12 @@ import type { FindingLog } from "../finding-log.ts";
 import { cellAt, type GridRow } from "../grid.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { cellText, fillsOne } from "../values/cell-text.ts";
-import { readDateText } from "../values/date-text.ts";
+import { type DateOrder, readDateText } from "../values/date-text.ts";
 import { Problem } from "../values/problem.ts";
 import { Boxes, readCell } from "../values/read-cell.ts";
 import { blankRow } from "./blank-row.ts";
 import { type CountingColumns, countingColumns } from "./counting-columns.ts";
+import { orderOfColumn } from "./date-order.ts";
 import type { FieldReader, ReadOptions } from "./field-reader.ts";
 import type { Filled } from "./filled.ts";
 import { type RowStep, type RowValues, rowSteps } from "./row-steps.ts";
@@ -45,9 +46,10 @@ export function rowPlan(
 ): RowPlan {
   const template = { ...blankRow(output.sheet) };
   let refused: Filled | null = null;
+  const order = options.dateOrder ?? orderOfHeads(table);
   for (const [field, text] of Object.entries(output.implied)) {
     const spec = output.sheet.columns.find((column) => column.field === field) as ColumnSpec;
-    const value = readCell(text, spec, { asOf: options.asOf, order: options.dateOrder, mark: ".", headerUnit: "" });
+    const value = readCell(text, spec, { asOf: options.asOf, order, mark: ".", headerUnit: "" });
     if (value instanceof Problem) refused = refusedHead(text, value, table, log);
     else template[field] = value;
     if (output.fromHeading?.includes(field) && refused === null) noteHeading(text, spec, table, log);
@@ -71,6 +73,15 @@ export function rowPlan(
     steps: rowSteps({ table, output, readers, counting, settled, asOf: options.asOf, log }),
     timeColumn: date?.columns[0] ?? -1,
   };
+}
+
+/** The order of day and month of the dates that stand in a table's headers and above it; null where they do not settle it. */
+function orderOfHeads({ outputs }: Table): DateOrder | null {
+  const dates = outputs.flatMap(({ implied: { date = "", expiry = "" } }) => {
+    const written = readDateText(date || expiry);
+    return written?.kind === "ordered" ? [written] : [];
+  });
+  return orderOfColumn(dates, null).order;
 }
 
 function refusedHead(text: string, { code, because }: Problem, table: Table, log: FindingLog): Filled {

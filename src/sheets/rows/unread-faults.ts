@@ -2,10 +2,11 @@ import type { SheetKind } from "../../fleet/columns.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Cell, GridRow } from "../grid.ts";
-import type { Table } from "../tables/table.ts";
+import { columnsOf, type Table } from "../tables/table.ts";
 import { cellText, MAX_TYPED_CHARACTERS } from "../values/cell-text.ts";
 import { asksWhetherReady, saysNotReady, speaksOfFault } from "../values/fault-words.ts";
 import { standingOf } from "../values/status-words.ts";
+import { parseHeader, tellsStatus } from "../words/parse-header.ts";
 import { columnName } from "./column-name.ts";
 import type { Entry } from "./entry.ts";
 
@@ -18,14 +19,15 @@ const SAYS = { "fault-unread": "speaks of a fault", "gone-unread": "says that it
 type Said = keyof typeof SAYS;
 
 /**
- * Findings for remarks that speak of a fault, or of a pack that is gone, in columns that are not read, of things that have
- * not left the fleet: the plan would count on them as on any other.
+ * Findings for remarks that speak of a fault, or of a pack that is gone, in columns that are not read, and of a fault in
+ * the status of a device, of things that have not left the fleet: the plan would count on them as on any other.
  *
  * @param unread  columns from which nothing is read
  */
 export function noteUnreadFaults(table: Table, unread: readonly number[], entries: readonly Entry[], log: FindingLog) {
   const { file, sheet } = table.grid;
-  for (const column of unread) {
+  for (const column of [...unread, ...statusOfDevices(table)]) {
+    const isRead = !unread.includes(column);
     const said = saidIn(table, column);
     if (said.size === 0) continue;
     for (const { row, values, sheet: of } of entries) {
@@ -36,10 +38,19 @@ export function noteUnreadFaults(table: Table, unread: readonly number[], entrie
       if (code === undefined || (code === "gone-unread" && of.kind !== "packs")) continue;
       const value = cellText(cell);
       log.add(code, { file, sheet, line, column: column + 1, value }, () => ({
-        message: `"${shortened(value)}" in column ${columnName(table, column)} ${SAYS[code]}, and the column is not read.`,
+        message: `"${shortened(value)}" in column ${columnName(table, column)} ${SAYS[code]}, and the ${isRead ? "plan does not heed it" : "column is not read"}.`,
       }));
     }
   }
+}
+
+/** The columns that say how devices stand: a device that is gone is retired, any other is planned for. */
+function statusOfDevices({ outputs, header }: Table): number[] {
+  return outputs.flatMap((output) =>
+    output.sheet.kind === "devices"
+      ? columnsOf(output, "retired").filter((column) => tellsStatus(parseHeader(header[column] ?? "")))
+      : [],
+  );
 }
 
 /** What the different cells of a column say, of those that say anything. */

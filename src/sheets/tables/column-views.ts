@@ -1,5 +1,6 @@
-import type { GridRow } from "../grid.ts";
-import { lotAndDate } from "../values/lot-and-date.ts";
+import type { Cell, GridRow } from "../grid.ts";
+import { type CellPart, lotAndDate } from "../values/lot-and-date.ts";
+import { resultAndPercent } from "../values/result-and-percent.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import { withBatteryDates } from "./battery-dates.ts";
@@ -39,10 +40,11 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
       part: null,
     };
     if (holdsLists(meaning, rows, column)) return [{ ...view, part: "listed item" }];
-    if (!holdsLotAndDate(meaning.says, rows, column)) return [view];
-    return (["lot", "date"] as const).map((part) => ({
+    const parts = partsHeld(meaning.says, rows, column);
+    if (parts === null) return [view];
+    return parts.map(([part, says]) => ({
       ...view,
-      meaning: { ...meaning, says: part === "lot" ? "lot" : "expiry" },
+      meaning: { ...meaning, says, words: "" },
       joined: null,
       profile: profileColumn(rows, column, part),
       part,
@@ -90,17 +92,30 @@ function withNeighbours(views: readonly ColumnView[]): ColumnView[] {
   });
 }
 
-/** Rows in which a lot and its date are looked for in one cell. */
+/** Rows in which parts are looked for in one cell. */
 const PARTED_ROWS = 40;
 
-/** True for a column that its header says to hold lots and their expiry, where most of its cells come apart so. */
-function holdsLotAndDate(says: string, rows: readonly GridRow[], column: number): boolean {
-  if (says !== "expiry lot") return false;
+/** The parts that a column's cells hold, each with what it says, where its header allows it and most cells come apart so. */
+function partsHeld(says: string, rows: readonly GridRow[], column: number): [CellPart, string][] | null {
   const cells = rows
     .slice(0, PARTED_ROWS)
     .flatMap(({ cells }) => cells[column] ?? [])
     .filter((cell) => cell !== "");
-  return cells.length > 0 && cells.filter((cell) => lotAndDate(cell) !== null).length * 2 > cells.length;
+  const mostly = (comesApart: (cell: Cell) => unknown) =>
+    cells.length > 0 && cells.filter((cell) => comesApart(cell) !== null).length * 2 > cells.length;
+  if (says === "expiry lot")
+    return mostly(lotAndDate)
+      ? [
+          ["lot", "lot"],
+          ["date", "expiry"],
+        ]
+      : null;
+  return /^(result|status|capacity|)$/.test(says) && mostly(resultAndPercent)
+    ? [
+        ["percent", "capacity"],
+        ["result", "result"],
+      ]
+    : null;
 }
 
 /** A column headed "Unit" below which units of measure stand, and no vehicles, as what it is. */

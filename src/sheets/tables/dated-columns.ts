@@ -16,6 +16,7 @@ import type { Output, Unclear } from "./table.ts";
 
 /** Fewest columns headed by dates that make a table with a column for each month. */
 const FEWEST = 2;
+const MOSTLY = 0.5;
 /** Words that say of numbers that units were used up. */
 const SAYS_USE = /consum|usage|used|issued|uses\b|verbrauch|entnahme|consom|utilis|utiliz|gebrui|verbrui|forbru|zuzyc/;
 
@@ -26,13 +27,20 @@ export function datedColumns(names: readonly (Cell | undefined)[]): number[] {
   const found = names.flatMap((cell, column) => {
     const name = typeof cell === "string" ? nameIn(cell) : null;
     if (name === null || /^\d+$/.test(name)) return [];
-    const written = readDateText(name);
+    const written = readDateText(dateIn(name));
     return (written !== null && written.kind !== "bad") || monthOfWord(plain(name)) !== null ? [column] : [];
   });
   const texts = found.map((column) => plain(String(names[column])));
   const shapes = new Set(texts.map((text) => text.replace(/\d+/g, "0").replace(/[a-z]+/g, "a")));
   const together = found.every((column, at) => column === found[0]! + at);
   return found.length >= FEWEST && together && shapes.size === 1 && new Set(texts).size === found.length ? found : [];
+}
+
+/** The date of a name that says besides that something was tested on it: "Test 23/02/2026", "Check Mar 2026 (%)". */
+function dateIn(name: string): string {
+  const [, words = "", date = ""] =
+    /^(\p{L}[\p{L} .:]*?)\s+((?:\p{L}{3,9}[. -]+)?\d.*?)(?:\s*[([].*)?$/u.exec(name) ?? [];
+  return parseHeader(words).things === "test" ? date : name;
 }
 
 /** Neighbouring columns (0-based) whose names differ by the year in them alone: "Cap 2024 (%)", "Cap 2025 (%)". */
@@ -85,6 +93,8 @@ export function datedOutputs(views: readonly ColumnView[], heading: Heading | nu
   const columns = new Set(datedColumns(views.map(({ name }) => name)).map((at) => (views[at] as ColumnView).column));
   if (columns.size === 0) return null;
   const dated = views.filter(({ column }) => columns.has(column));
+  // what was ticked or remarked on each date is no number
+  if (dated.some(({ profile }) => profile.filled > 0 && profile.numbers + profile.results < MOSTLY)) return null;
   const rest = views.filter(({ column }) => !columns.has(column));
   const tests = assign(sheetSpec("runtime_tests"), rest).filter(({ spec }) => spec.name === "serial");
   const says = `${heading?.text ?? ""} ${dated[0]?.groupSubject ?? ""}`;
@@ -130,8 +140,9 @@ function unclear(dated: readonly ColumnView[], noYear: boolean): Unclear {
 
 /** A header's date; a month without a year takes the only one that the heading names. */
 function dateOf(name: string, says: string): string | null {
-  const written = readDateText(name);
-  if (written !== null && written.kind !== "bad") return name;
+  const date = dateIn(name);
+  const written = readDateText(date);
+  if (written !== null && written.kind !== "bad") return date;
   const year = yearOf(name);
   if (year !== null) return `${year}-H1`;
   const years = new Set(says.match(/\b20\d\d\b/g));

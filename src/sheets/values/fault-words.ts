@@ -17,6 +17,14 @@ export function speaksOfFault(text: string): boolean {
   return FAULT.test(words) && !NOT_NOW.test(words);
 }
 
+/** True for a word in place of an expiry by which the unit may not be used, or is not there: "expired", "missing". */
+export function saysPastUse(text: string): boolean {
+  return speaksOfFault(text) || PAST_USE.test(foldAccents(text).toLowerCase());
+}
+
+const PAST_USE =
+  /expired|out of date|missing|abgelaufen|fehl(t|en)|perime|manqu|caducad|vencid|falta|verlopen|ontbreek|scadut|manca/;
+
 const READY =
   /ready|operational|functional|serviceable|working|\bok\b|in ordnung|einsatzbereit|betriebsbereit|funktionsfah|\bpret\b|operationnel|fonctionn|operativ|funciona|gereed|inzetbaar|bruikbaar|pronto|funzionant|operacional|\bklar\b|driftsklar|sprawn/;
 

@@ -2,9 +2,10 @@ import type { Cell } from "../grid.ts";
 import { cellText, MAX_TYPED_CHARACTERS } from "./cell-text.ts";
 import { readDateText } from "./date-text.ts";
 import { type ListedPart, listedPart } from "./listed-supplies.ts";
+import { type ResultOrPercent, resultOrPercent } from "./result-and-percent.ts";
 
-/** Which part of a cell is meant, of one that holds a lot and its date or that lists supplies. */
-export type CellPart = LotOrDate | ListedPart;
+/** Which part of a cell is meant, of one that holds a lot and its date, a result and a capacity, or that lists supplies. */
+export type CellPart = LotOrDate | ResultOrPercent | ListedPart;
 type LotOrDate = "lot" | "date";
 
 const LOT_WORD = /^(?:lote?|lotto|batch|charge|ch|lotnr|partij?|parti)\b(?:\s*(?:no|nr|n°|#))?[\s.:#]*/i;
@@ -33,6 +34,7 @@ export function lotAndDate(cell: Cell): Record<LotOrDate, string> | null {
 
 /** One part of a cell; the whole of it, as its date or lot, where it cannot be parted. */
 export function cellPart(cell: Cell, part: CellPart): Cell {
+  if (part === "result" || part === "percent") return resultOrPercent(cell, part);
   if (part !== "lot" && part !== "date") return listedPart(cellText(cell), part);
   const parts = lotAndDate(cell);
   if (parts) return parts[part];

@@ -126,6 +126,8 @@ function readMeasure(
   const clock = spec.unit === "min" ? readClock(text) : null;
   const written = clock === null ? readNumber(bare(text, spec), mark) : { value: clock, word: "min" };
   if (written === null) {
+    // a word for a failed test where its number is looked for
+    if (spec.failsBelow && resultOf(text) === "fail") return new NothingLeft(0);
     const times = spec.unit === "per year" ? unitFactor(text.toLowerCase(), "per year") : null;
     return times ?? new Problem("number-unreadable", "is no number");
   }

@@ -157,7 +157,7 @@ AED-2,L101,30/06/2026,L200,30/11/2028,15/05/2026,jk
         { item: "Battery", expiry: "2029-07-31", place: "AED 4" },
       ],
     },
-    findings: ["date-unreadable"],
+    findings: ["fault-unread"],
   },
   {
     name: "a line that counts the dates above it",
@@ -200,6 +200,6 @@ AED-2,L101,30/06/2026,L200,30/11/2028,15/05/2026,jk
         { item: "Batterie", expiry: "2028-06-30", place: "A-2" },
       ],
     },
-    findings: ["date-unreadable"],
+    findings: ["fault-unread"],
   },
 ];

@@ -226,6 +226,6 @@ Medic 2,2027-05,2026-10,EXPIRED,MB-103,2021-02-01,MB-104,2021-02-01
         { serial: "MB-104", device: "Medic 2", in_service: "2021-02-01" },
       ],
     },
-    findings: ["date-presumed", "date-unreadable"],
+    findings: ["date-presumed", "fault-unread"],
   },
 ];

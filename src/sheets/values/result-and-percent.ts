@@ -1,0 +1,21 @@
+import type { Cell } from "../grid.ts";
+import { cellText, MAX_TYPED_CHARACTERS } from "./cell-text.ts";
+import { resultOf } from "./choice-words.ts";
+
+/** What a cell such as "Pass (92%)" or "OK 92 %" says of a test. */
+export type ResultOrPercent = "result" | "percent";
+
+const BOTH = /^(\p{L}[\p{L} .]*?)[\s:,;(–-]*(\d{1,3}(?:[.,]\d+)?\s*%)\)?$/u;
+
+/** The result and the capacity of such a cell; null where it does not hold the two. */
+export function resultAndPercent(cell: Cell): Record<ResultOrPercent, string> | null {
+  const text = cellText(cell);
+  const [, result = "", percent = ""] = text.length > MAX_TYPED_CHARACTERS ? [] : (BOTH.exec(text) ?? []);
+  return result !== "" && resultOf(result) !== null ? { result, percent } : null;
+}
+
+/** One of the two; the whole of a cell that is one of them alone. */
+export function resultOrPercent(cell: Cell, part: ResultOrPercent): Cell {
+  const both = resultAndPercent(cell);
+  return both ? both[part] : /\d/.test(cellText(cell)) === (part === "percent") ? cell : null;
+}
