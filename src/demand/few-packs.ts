@@ -1,5 +1,4 @@
 import { firstAbove } from "../maths/first-above.ts";
-import { runningSums } from "./running-sums.ts";
 import { chanceOfNone, renewalDensity, type SlotInDraw, stepsOf } from "./slot.ts";
 import type { SlotStream } from "./slot-stream.ts";
 import { addSlotSum, shapeSlot } from "./slot-sum.ts";
@@ -14,8 +13,6 @@ export interface SlotLives {
   due: Float64Array;
   /** Expected needs in the month, renewals included. */
   density: Float64Array;
-  /** Needs expected by the month's end. */
-  upTo: Float64Array;
   /** Index = draw * (months + 1) + months in service. */
   newDue: Float64Array;
   newSteps: Float64Array;
@@ -38,7 +35,7 @@ export function heldLives({ slots, draws, months, newDue, dueOf, endOf }: SlotSt
       one.newAt += months + 1;
     }
   }
-  return { slots, draws, months, due, density, upTo: runningSums(density, months), newDue, newSteps, ends };
+  return { slots, draws, months, due, density, newDue, newSteps, ends };
 }
 
 /** Needs of an item with few packs: per draw the exact sum of its slots (refined normal where that is close). */
@@ -59,27 +56,45 @@ export function needsOfFewPacks(lives: SlotLives): SpanNeeds {
 
 /** Distribution of the needs in months after+1 .. through. */
 function countsIn(lives: SlotLives, after: number, through: number): Float64Array {
-  const { slots, draws, months, due, density, upTo, newDue, newSteps, ends } = lives;
+  const { slots, draws } = lives;
+  const { none, mean } = spanOf(lives, after, through);
   const mixture = new Float64Array(slots * (through - after) + 2);
   const scratch = new Float64Array(mixture.length);
   const shapes = Array.from({ length: slots }, () => ({ low: 0, chanceLow: 1, chanceHigh: 0 }));
-  const one: SlotInDraw = { due, at: 0, newDue, newSteps, newAt: 0, end: 0 };
   for (let draw = 0; draw < draws; draw++) {
-    one.newAt = draw * (months + 1);
     for (let slot = 0; slot < slots; slot++) {
-      one.at = (slot * draws + draw) * months;
-      // a slot whose device has left keeps the span's needs until then
-      const last = Math.min(through, ends[slot]! - 1);
-      if (last > after) {
-        const mean = upTo[one.at + last]! - (after < 0 ? 0 : upTo[one.at + after]!);
-        shapeSlot(chanceOfNone(one, density, after, last), mean, shapes[slot]!);
-      } else shapeSlot(1, 0, shapes[slot]!);
+      shapeSlot(none[draw * slots + slot]!, mean[draw * slots + slot]!, shapes[slot]!);
     }
     addSlotSum(shapes, slots, 1 / draws, mixture, scratch);
   }
   let top = mixture.length - 1;
   while (top > 0 && mixture[top] === 0) top--;
   return mixture.slice(0, top + 1);
+}
+
+/**
+ * Chance of no need in months after+1 .. through, and their mean, at draw * slots + slot. Slot by slot, as the tables
+ * lie: they are too long to be gone through across their rows.
+ */
+function spanOf(lives: SlotLives, after: number, through: number): { none: Float64Array; mean: Float64Array } {
+  const { slots, draws, months, due, density, newDue, newSteps, ends } = lives;
+  const none = new Float64Array(draws * slots).fill(1);
+  const mean = new Float64Array(draws * slots);
+  const one: SlotInDraw = { due, at: 0, newDue, newSteps, newAt: 0, end: 0 };
+  for (let slot = 0; slot < slots; slot++) {
+    // a slot whose device has left keeps the span's needs until then
+    const last = Math.min(through, ends[slot]! - 1);
+    if (last <= after) continue;
+    for (let draw = 0; draw < draws; draw++) {
+      one.at = (slot * draws + draw) * months;
+      one.newAt = draw * (months + 1);
+      none[draw * slots + slot] = chanceOfNone(one, density, after, last);
+      let sum = 0;
+      for (let month = after + 1; month <= last; month++) sum += density[one.at + month]!;
+      mean[draw * slots + slot] = sum;
+    }
+  }
+  return { none, mean };
 }
 
 /**

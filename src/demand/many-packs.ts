@@ -1,6 +1,5 @@
 import { addManyPath, FirstNeeds, type NewPackLife, type SlotGroup } from "./many-paths.ts";
 import { highestCount, mixedCdf, mixedQuantile } from "./mixed-quantile.ts";
-import { runningSums } from "./running-sums.ts";
 import { renewalDensity, stepsOf } from "./slot.ts";
 import type { SlotStream } from "./slot-stream.ts";
 import type { SpanNeeds } from "./span-needs.ts";
@@ -42,7 +41,7 @@ export function needsOfManyPacks(stream: SlotStream): SpanNeeds & { density: Flo
   }
   const inOrder = [...groups.values()].sort((a, b) => a.end - b.end);
   const total = totalDensity(inOrder, newDue, draws, months);
-  const upTo = runningSums(total, months);
+  const upTo = runningSums(total, draws, months);
   const lives = Array.from({ length: draws }, (_, draw) => lifeOfNew(newDueOf(draw)));
   const meansIn = (after: number, through: number) =>
     Float64Array.from({ length: draws }, (_, draw) => {
@@ -89,4 +88,16 @@ function totalDensity(groups: readonly SlotGroup[], newDue: Float64Array, draws:
     for (let i = 0; i < total.length; i++) total[i] = total[i]! + density[i]!;
   }
   return total;
+}
+
+function runningSums(values: Float64Array, rows: number, length: number): Float64Array {
+  const sums = new Float64Array(values.length);
+  for (let row = 0; row < rows; row++) {
+    let sum = 0;
+    for (let i = row * length; i < (row + 1) * length; i++) {
+      sum += values[i]!;
+      sums[i] = sum;
+    }
+  }
+  return sums;
 }
