@@ -29,6 +29,14 @@ export const MUTANTS: readonly Mutant[] = [
   broken("fade/capacity-readings", "fade/capacity", 'below: test.result === "fail"', 'below: test.result === "pass"'),
   broken("fade/capacity-readings", "fade/capacity", "celsius >= COMPARABLE_FROM_C", "celsius > COMPARABLE_FROM_C"),
   broken("sheets/values/formula-guard", "out/csv", "(^|[;\\t\\r\\n]\\s*)('*[=+", "(^)('*[=+"),
+  broken("maths/support-points", "maths/support-points", "part - distances[", "part + distances["),
+  broken("fade/speaking-curves", "fade/speaking-curves", "const FIRST_TIME = 10", "const FIRST_TIME = 118"),
+  broken(
+    "orders/known-lots",
+    "orders/known-lots",
+    "if (numbers[i] !== room[i]) return false",
+    "if (numbers[i] !== room[i]) break",
+  ),
   broken("fade/crossing", "fade/crossing", "startRoom + rise *", "startRoom - rise *"),
   broken("life/life-limits", "life/life-limits", "if (now >= most) return asOf", "if (now > most + 1) return asOf"),
   broken(
