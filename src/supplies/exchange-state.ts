@@ -13,20 +13,44 @@ export interface PlaceState {
   /** The same days, each once. */
   distinct: readonly Day[];
   value: number;
-  /** Gains already asked for, by the day given away. */
-  gains: Map<Day, GainsByDay>;
+  /** Gains already asked for, by the place of the day given away among the distinct ones. */
+  gains: GainsByDay[];
 }
 
 /** A unit that its place might give, with the most that its place can gain by that. */
 export interface Offer {
   from: number;
+  /** The place of its day among the distinct ones of its place. */
+  at: number;
   day: Day;
   bound: number;
+  /** True once the next unit of its place is offered too. */
+  followed: boolean;
   /**
    * What came of trying it on other places, by their index; it holds as long as the other place stays as it is. null until
    * it is tried: few offers ever are.
    */
   tried: Map<number, Tried> | null;
+  /** What came of trying it on all that might take it. */
+  seen: Seen | null;
+}
+
+/** The best exchange of an offer with any of its takers; null where none gains more than `above`. */
+interface Seen {
+  takers: readonly number[];
+  /** Changes of places known by then. */
+  changes: number;
+  above: number;
+  best: Exchange | null;
+}
+
+/** An exchange of two units: the giver's, of an earlier day, and the one it is given, of a later day. */
+export interface Exchange {
+  gain: number;
+  from: number;
+  to: number;
+  day: Day;
+  given: Day;
 }
 
 /** The most that two places gain together by one unit of the first, and the day of the unit that comes back for it. */
@@ -48,7 +72,7 @@ export function stateAfter({ place, days }: PlaceState, out: Day, into: Day): Pl
 }
 
 function standing(place: MovePlace, days: readonly Day[]): PlaceState {
-  return { place, days, distinct: [...new Set(days)], value: place.value(days), gains: new Map() };
+  return { place, days, distinct: [...new Set(days)], value: place.value(days), gains: [] };
 }
 
 /** Units more that a place is expected to use where one of its units has another day; `gains` are its own of that unit. */
@@ -65,26 +89,22 @@ function mostGained(gains: GainsByDay, out: Day, into: Day): number {
   return Math.min(gains.ofLater(into), into <= out ? 0 : Number.POSITIVE_INFINITY);
 }
 
-function gainsOf({ gains }: PlaceState, out: Day): GainsByDay {
-  let ofDay = gains.get(out);
-  if (!ofDay) {
-    ofDay = new GainsByDay();
-    gains.set(out, ofDay);
-  }
-  return ofDay;
+function gainsOf({ gains }: PlaceState, at: number): GainsByDay {
+  gains[at] ??= new GainsByDay();
+  return gains[at];
 }
 
-/** What a place might give: any unit but those that expire last of all, as long as it can gain more than `cost`. */
-export function offersOf(of: PlaceState, from: number, latest: Day, cost: number): Offer[] {
-  const offers: Offer[] = [];
-  for (const day of of.distinct) {
-    if (day >= latest) break;
-    const bound = gainOf(of, gainsOf(of, day), day, latest);
-    // the later the unit given away, the less is gained by a still later one
-    if (bound <= cost) break;
-    offers.push({ from, day, bound, tried: null });
-  }
-  return offers;
+/**
+ * What a place might give: any unit but those that expire last of all, as long as it can gain more than `cost`. The later
+ * the unit given away, the less is gained by a still later one: each offer's bound is no more than that of the one before.
+ *
+ * @param at  which of the place's distinct days
+ */
+export function offerOf(of: PlaceState, from: number, at: number, latest: Day, cost: number): Offer | null {
+  const day = of.distinct[at];
+  if (day === undefined || day >= latest) return null;
+  const bound = gainOf(of, gainsOf(of, at), day, latest);
+  return bound <= cost ? null : { from, at, day, bound, followed: false, tried: null, seen: null };
 }
 
 /** The best exchange of an offered unit with a place, if it gains more than `above`. */
@@ -93,11 +113,11 @@ export function tryOn(offer: Offer, giver: PlaceState, to: number, taker: PlaceS
   const known = offer.tried.get(to);
   if (known?.taker === taker && (known.given !== null || known.gain <= above)) return known;
   const { day } = offer;
-  const ofGiver = gainsOf(giver, day);
+  const ofGiver = gainsOf(giver, offer.at);
   const best: Tried = { taker, gain: above, given: null };
   for (let at = taker.distinct.length - 1; at >= 0 && taker.distinct[at]! > day; at--) {
     const given = taker.distinct[at]!;
-    const ofTaker = gainsOf(taker, given);
+    const ofTaker = gainsOf(taker, at);
     const mostLost = mostGained(ofTaker, given, day);
     // all the gain is the giver's, since the taker's unit expires sooner, and it grows with the day given
     const mostByGiver = mostGained(ofGiver, day, given);

@@ -1,5 +1,14 @@
 import type { Day } from "../calendar/day.ts";
-import { type Offer, offersOf, type PlaceState, ROUNDING, stateAfter, stateOf, tryOn } from "./exchange-state.ts";
+import {
+  type Exchange,
+  type Offer,
+  offerOf,
+  type PlaceState,
+  ROUNDING,
+  stateAfter,
+  stateOf,
+  tryOn,
+} from "./exchange-state.ts";
 import type { MovePlace } from "./move-place.ts";
 import { TakersByDay } from "./takers-by-day.ts";
 
@@ -120,9 +129,13 @@ export function exchangeSteps(places: readonly MovePlace[], costPerUnitMoved: nu
   const takers = new TakersByDay(state, TAKERS_TRIED + 1);
   const cost = 2 * costPerUnitMoved;
   let saved = 0;
-  const offers = state.flatMap((of, index) => offersOf(of, index, latest, cost)).sort(mostBound);
+  const offers = state.flatMap((of, index) => offerOf(of, index, 0, latest, cost) ?? []).sort(mostBound);
+  const follow = (offer: Offer) => {
+    offer.followed = true;
+    putIn(offers, offerOf(state[offer.from]!, offer.from, offer.at + 1, latest, cost));
+  };
   for (let step = 0; step < MOST_EXCHANGES; step++) {
-    const found = bestExchange(state, takers, offers, cost);
+    const found = bestExchange(state, takers, offers, follow, cost);
     if (!found) break;
     saved += found.gain;
     const changed = [
@@ -131,63 +144,79 @@ export function exchangeSteps(places: readonly MovePlace[], costPerUnitMoved: nu
     ] as const;
     for (const [index, out, into] of changed) {
       state[index] = stateAfter(state[index]!, out, into);
-      const fresh = offersOf(state[index]!, index, latest, cost).sort(mostBound);
-      putFresh(offers, index, fresh);
+      takeOut(offers, index);
+      putIn(offers, offerOf(state[index]!, index, 0, latest, cost));
       takers.changed(index);
     }
   }
   return { days: state.map(({ days }) => [...days]), saved };
 }
 
-/** Puts the offers that a place has now into the place of those that it had, all in their order. */
-function putFresh(offers: Offer[], from: number, fresh: readonly Offer[]): void {
+/** Takes out what a place offers. */
+function takeOut(offers: Offer[], from: number): void {
   let others = 0;
   for (let at = 0; at < offers.length; at++) if (offers[at]!.from !== from) offers[others++] = offers[at]!;
-  let next = fresh.length;
-  const all = others + next;
-  // from the last on, so that none is written over
-  for (let at = all - 1; next > 0; at--) {
-    const isFresh = others === 0 || mostBound(fresh[next - 1]!, offers[others - 1]!) > 0;
-    offers[at] = isFresh ? fresh[--next]! : offers[--others]!;
-  }
-  offers.length = all;
+  offers.length = others;
+}
+
+/** Puts an offer among others, in their order. */
+function putIn(offers: Offer[], offer: Offer | null): void {
+  if (offer === null) return;
+  let at = offers.length;
+  for (; at > 0 && mostBound(offer, offers[at - 1]!) < 0; at--) offers[at] = offers[at - 1]!;
+  offers[at] = offer;
 }
 
 function mostBound(a: Offer, b: Offer): number {
   return b.bound - a.bound || a.from - b.from || a.day - b.day;
 }
 
-/** An exchange of two units: the giver's, of an earlier day, and the one it is given, of a later day. */
-interface Exchange {
-  gain: number;
-  from: number;
-  to: number;
-  day: Day;
-  given: Day;
-}
-
-/** The best exchange of those that the first offers allow; null where none saves more than it costs. */
+/**
+ * The best exchange of those that the first offers allow; null where none saves more than it costs.
+ *
+ * @param follow  has the place of an offer that is tried offer its next unit, too, behind it
+ */
 function bestExchange(
   state: readonly PlaceState[],
   takers: TakersByDay,
   offers: readonly Offer[],
+  follow: (offer: Offer) => void,
   cost: number,
 ): Exchange | null {
   // a hair more than the cost is rounding, which must not move anything
   let most = Math.max(cost, 0) + 1e-9;
   let best: Exchange | null = null;
-  for (const offer of offers.slice(0, OFFERS_TRIED)) {
-    const { from, day } = offer;
-    if (offer.bound <= most) break;
-    let left = TAKERS_TRIED;
-    for (const to of takers.of(day)) {
-      if (to === from) continue;
-      if (left-- === 0) break;
-      const { gain, given } = tryOn(offer, state[from]!, to, state[to]!, most);
-      if (given === null || gain <= most + ROUNDING) continue;
-      most = gain;
-      best = { gain, from, to, day, given };
-    }
+  for (let at = 0; at < Math.min(OFFERS_TRIED, offers.length); at++) {
+    if (offers[at]!.bound <= most) break;
+    // by rounding, the next unit may come before the one that it follows
+    while (!offers[at]!.followed) follow(offers[at]!);
+    const offer = offers[at]!;
+    const found = bestOf(offer, state, takers, most);
+    if (found === null || found.gain <= most + ROUNDING) continue;
+    most = found.gain;
+    best = found;
   }
+  return best;
+}
+
+/** The best exchange of an offer, if it gains more than `above`: from before, where all that might take it stay as they were. */
+function bestOf(offer: Offer, state: readonly PlaceState[], takers: TakersByDay, above: number): Exchange | null {
+  const { from, day, seen } = offer;
+  const mayTake = takers.of(day);
+  if (seen !== null && seen.takers === mayTake && !takers.anyChangedSince(mayTake, seen.changes))
+    if (seen.best !== null || seen.above <= above) return seen.best;
+  let most = above;
+  let best: Exchange | null = null;
+  let left = TAKERS_TRIED;
+  for (let i = 0; i < mayTake.length; i++) {
+    const to = mayTake[i]!;
+    if (to === from) continue;
+    if (left-- === 0) break;
+    const { gain, given } = tryOn(offer, state[from]!, to, state[to]!, most);
+    if (given === null || gain <= most + ROUNDING) continue;
+    most = gain;
+    best = { gain, from, to, day, given };
+  }
+  offer.seen = { takers: mayTake, changes: takers.changes, above, best };
   return best;
 }

@@ -17,16 +17,30 @@ export class TakersByDay {
   readonly #most: number;
   readonly #byDay = new Map<Day, SlackOnDay>();
   readonly #changed: number[] = [];
+  /** By place, how many changes there had been with its last one. */
+  readonly #changesThen: Int32Array;
 
   /** @param most  places wanted of a day at the most */
   constructor(state: readonly PlaceState[], most: number) {
     this.#state = state;
     this.#most = most;
+    this.#changesThen = new Int32Array(state.length);
+  }
+
+  /** How often any place's units have changed. */
+  get changes(): number {
+    return this.#changed.length;
+  }
+
+  /** True where the units of one of some places have changed since there had been so many changes. */
+  anyChangedSince(places: readonly number[], changes: number): boolean {
+    for (let i = 0; i < places.length; i++) if (this.#changesThen[places[i]!]! > changes) return true;
+    return false;
   }
 
   /** Notes that the units of a place have changed. */
   changed(index: number): void {
-    this.#changed.push(index);
+    this.#changesThen[index] = this.#changed.push(index);
   }
 
   /** Indices of places that hold a later unit, those with most uses by that day to spare first. */
