@@ -5,8 +5,6 @@ import { SLOW, tabled, type WearPowers } from "./wear-powers.ts";
 
 /** Degrees of freedom of the spread of log life between packs: heavier than normal. */
 const LIFE_TAIL = 4;
-/** Γ((ν+1)/2) / (Γ(ν/2) √(νπ)) at ν = 4 is 3/8. */
-const DENSITY_AT_CENTRE = 3 / 8;
 /** Distance of log life from its median beyond which the knee's share changes no more. */
 const HARDNESS_AT_MOST = 2.5;
 /** Three-point Gauss-Hermite rule: exact for polynomials to the fifth degree under a normal. */
@@ -34,10 +32,24 @@ export function powersRoom(): Float64Array {
   return new Float64Array(SLOW + SHAPE_LEVELS);
 }
 
-/** Density of a t distribution with LIFE_TAIL degrees of freedom. */
-function heavyDensity(z: number): number {
-  const base = 1 + (z * z) / LIFE_TAIL;
-  return DENSITY_AT_CENTRE / (base * base * Math.sqrt(base));
+/**
+ * Chance that a t variable with LIFE_TAIL degrees of freedom is below z. With four of them it is a polynomial in
+ * c = z / sqrt(4 + z^2), as substituting into the density 3/8 (1 + z^2/4)^(-5/2) shows.
+ */
+function heavyChance(z: number): number {
+  const c = z / Math.sqrt(LIFE_TAIL + z * z);
+  return 0.5 + 0.25 * c * (3 - c * c);
+}
+
+/**
+ * Chance that a pack's log life is above a value. A node stands for the stretch half a step around it, whose chance is
+ * exact: lives of packs that hardly differ spread by less than a step, and the density at the nodes would miss them.
+ */
+function chanceLonger({ logMedianLife, lifeSpread, hardUseShare, hardUseGap }: FleetCurve, logLife: number): number {
+  const shorter = logMedianLife - logLife;
+  const ordinary = heavyChance(shorter / lifeSpread);
+  const hard = heavyChance((shorter - hardUseGap) / GIVEN.hardUseSpread);
+  return (1 - hardUseShare) * ordinary + hardUseShare * hard;
 }
 
 /** Room for the tables of curves looked at one after the other. */
@@ -57,11 +69,13 @@ export function nodeTables(curve: FleetCurve, room = emptyTables()): NodeTables 
   const kneeFactor = Math.exp(-curve.kneePower * LOG_LIFE_STEP);
   let kneeScale = FADE_SCALE * Math.exp(-curve.kneePower * LOG_LIVES[0]!);
   const odds = SHAPE_OFFSETS.map((offset) => Math.exp(-offset * curve.kneeSpread));
+  // chance that a life is longer than where a node's stretch of lives begins, and then than where it ends
+  let longer = chanceLonger(curve, LOG_LIVES[0]! - LOG_LIFE_STEP / 2);
   for (let g = 0; g < n; g++) {
     const shorter = curve.logMedianLife - LOG_LIVES[g]!;
-    const ordinary = heavyDensity(shorter / curve.lifeSpread) / curve.lifeSpread;
-    const hard = heavyDensity((shorter - curve.hardUseGap) / GIVEN.hardUseSpread) / GIVEN.hardUseSpread;
-    const logMass = Math.log(LOG_LIFE_STEP * ((1 - curve.hardUseShare) * ordinary + curve.hardUseShare * hard));
+    const beyond = chanceLonger(curve, LOG_LIVES[g]! + LOG_LIFE_STEP / 2);
+    const logMass = Math.log(longer - beyond);
+    longer = beyond;
     const hardness = Math.max(-HARDNESS_AT_MOST, Math.min(HARDNESS_AT_MOST, shorter));
     const against = Math.exp(-curve.kneeLogit - curve.kneeByHardness * hardness);
     for (let level = 0; level < SHAPE_LEVELS; level++) {

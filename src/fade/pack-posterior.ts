@@ -1,7 +1,7 @@
 import { roughLogNormalCdf } from "../maths/rough-normal.ts";
 import type { PackEvidence } from "./evidence.ts";
 import { emptyForm, type LevelForm, levelForm, type StartSpread, startSpread } from "./level-form.ts";
-import { LOG_LIVES } from "./life-grid.ts";
+import { LOG_LIFE_STEP, LOG_LIVES } from "./life-grid.ts";
 import { type NodeTables, SHAPE_LEVELS } from "./node-tables.ts";
 import { emptySums, sumReadings } from "./reading-sums.ts";
 
@@ -153,6 +153,12 @@ interface Coarseness {
 }
 const FOR_FORECAST: Coarseness = { everySecond: 8, everyThird: Infinity };
 const FOR_LIKELIHOOD: Coarseness = { everySecond: 3, everyThird: 5 };
+/**
+ * Steps in scales of the lives between packs that may be passed over at once. Where readings say little, the posterior has
+ * the heavy tails of those lives, which are lively far out, and yet their narrow middle: by the transform of a t with 4
+ * degrees of freedom, a sum over steps of 1.2 scales is off by 0.1 %, over twice as long ones by a tenth.
+ */
+const SCALES_A_STEP = 1.2;
 
 /**
  * Looks at every STRIDE-th life first, then between those that leave weight, as finely as the width asks.
@@ -180,7 +186,9 @@ function lookWhereItMatters(
   const floor = best - NEGLIGIBLE;
   let lively = 0;
   for (let i = bestLevel * COARSE; i < (bestLevel + 1) * COARSE; i++) if (coarse[i]! >= floor) lively++;
-  const step = lively >= everyThird ? THIRD : lively >= everySecond ? SECOND : 1;
+  const longest = (SCALES_A_STEP * tables.curve.lifeSpread) / LOG_LIFE_STEP;
+  const step =
+    lively >= everyThird && longest >= THIRD ? THIRD : lively >= everySecond && longest >= SECOND ? SECOND : 1;
   let seen = 0;
   for (let level = 0; level < SHAPE_LEVELS; level++) {
     const from = level * COARSE;

@@ -10,7 +10,8 @@ import type { EarlySign } from "../../../src/life/types.ts";
 import { type Random, seededRandom } from "../../../src/maths/random.ts";
 import { day, pack } from "../../fleet/make-rows.ts";
 
-const CURVE = curveFromCoordinates(new Float64Array(PRIORS.length));
+/** A curve of usual shape, of packs whose lives spread by a third. */
+const CURVE = { ...curveFromCoordinates(new Float64Array(PRIORS.length)), lifeSpread: 0.25 };
 const TABLES = Array.from({ length: 4 }, () => nodeTables(CURVE));
 const SITES = ["North", "South", "East", "West", "Mill", "Dock"];
 
