@@ -3,6 +3,7 @@ import { type Item, type ItemBook, itemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { Fleet } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
+import { dealtOut } from "../maths/dealt-out.ts";
 import type { SplitUses } from "./bulk-issues.ts";
 import type { ItemPlace } from "./item-place.ts";
 import { devicesOfTask, usualQuantity } from "./routine-task.ts";
@@ -67,15 +68,26 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
 
 /** Numbers of the rows of each item, place by place and in the order of their swap days; rows that are packs are left out. */
 function rowsByItem(stock: StockUnits): Map<Item, Int32Array> {
-  const { names, nameAt, asPack } = stock;
-  const inOrder = stock.byPlace(stock.bySwapDay());
-  const found = new Map(names.map(({ item }): [Item, number[]] => [item, []]));
-  const under = names.map(({ item }) => found.get(item)!);
-  for (let i = 0; i < inOrder.length; i++) {
-    const at = inOrder[i]!;
-    if (asPack[at] === 0) under[nameAt[at]!]!.push(at);
+  const { size, names, nameAt, asPack } = stock;
+  const numbers = new Map<Item, number>();
+  for (const { item } of names) if (!numbers.has(item)) numbers.set(item, numbers.size);
+  const under = names.map(({ item }) => numbers.get(item)!);
+  // packs stand behind all items
+  const itemAt = new Int32Array(size);
+  const counts = new Int32Array(numbers.size + 1);
+  for (let at = 0; at < size; at++) {
+    itemAt[at] = asPack[at] === 1 ? numbers.size : under[nameAt[at]!]!;
+    counts[itemAt[at]!]!++;
   }
-  return new Map([...found].map(([item, numbers]) => [item, new Int32Array(numbers)]));
+  const inOrder = dealtOut(stock.byPlace(stock.bySwapDay()), itemAt, counts.length);
+  let from = 0;
+  return new Map(
+    [...numbers].map(([item, number]) => {
+      const rows = inOrder.subarray(from, from + counts[number]!);
+      from += counts[number]!;
+      return [item, rows];
+    }),
+  );
 }
 
 /** Of rows that stand place by place, those of each device, by its key. */

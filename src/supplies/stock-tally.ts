@@ -24,7 +24,7 @@ export interface StockTally {
   /** By place (as of `StockUnits.places`). */
   atPlaces: readonly DueAtPlace[];
   /** Installed units that are no packs, by number of the place's key, then month of the plan; overdue ones in its first. */
-  toVisit: readonly number[];
+  toVisit: Float64Array;
 }
 
 /** Counts what falls due, once chances of use are known. */
@@ -35,7 +35,7 @@ export function tallyStock(stock: StockUnits, { asOf, horizonMonths }: Policy): 
   const due = names.map(() => new Array<number>(horizonMonths + 2).fill(0));
   const used = new Float64Array(names.length);
   const atPlaces = places.map((): DueAtPlace => ({ overdue: 0, soon: 0, year: 0 }));
-  const toVisit = new Array<number>(stock.keys * horizonMonths).fill(0);
+  const toVisit = new Float64Array(stock.keys * horizonMonths);
   let units = 0;
   for (let at = 0; at < stock.size; at++) {
     const count = quantity[at]!;

@@ -109,6 +109,6 @@ export const MUTANTS: readonly Mutant[] = [
     "profile.numbers < 2",
   ),
   broken("life/life-limits", "life/life-limits", 'note(useBy, "use-by")', 'note(null, "use-by")'),
-  broken("supplies/item-places", "batteries-with-expiry", "if (asPack[at] === 0) under", "under"),
+  broken("supplies/item-places", "batteries-with-expiry", "asPack[at] === 1 ? numbers.size", "false ? numbers.size"),
   broken("fleet/money", "fleet", "a.rest > b.rest ? -1 : 1", "a.rest > b.rest ? 1 : -1"),
 ];
