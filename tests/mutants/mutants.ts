@@ -38,6 +38,7 @@ export const MUTANTS: readonly Mutant[] = [
     "if (numbers[i] !== room[i]) break",
   ),
   broken("fade/crossing", "fade/crossing", "startRoom + rise *", "startRoom - rise *"),
+  broken("fade/node-tables", "fade/node-tables", "Math.log(longer - beyond)", "Math.log(longer)"),
   broken("life/life-limits", "life/life-limits", "if (now >= most) return asOf", "if (now > most + 1) return asOf"),
   broken(
     "life/life-limits",
