@@ -113,6 +113,7 @@ const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
       ["parsePageMarginsAttrs", "undefined"],
       ["applyPrintOptionsAttrs", "existing"],
       ["parseColorAttrs", "undefined"],
+      ["isDynamicArrayCm", "false"],
     ],
   ],
   // Faces of runs of text, and which formulas spill: the page reads words and values.
@@ -125,22 +126,41 @@ const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
     ["parseFonts", "parseFills", "parseBorders", "parseDxfs"]
       .map((name): [string, string] => [name, "undefined"])
       // of a cell's format only that of its number is read
-      .concat([["parseCellXf", '{ numFmtId: Number(el.attrs["numFmtId"] ?? "0") }']]),
+      .concat([
+        ["parseCellXf", '{ numFmtId: Number(el.attrs["numFmtId"] ?? "0") }'],
+        [
+          "resolveStyle",
+          "((id) => (id ? { numFmt: styles.numFmts.get(id) ?? BUILTIN_NUM_FMTS[id] } : {}))(styles.cellXfs[styleIndex]?.numFmtId)",
+        ],
+      ]),
   ],
 ];
 
-/** What a worksheet says besides its cells, rows, columns, merges and links, by the elements that say it (hucre 1.0.0). */
+/** A block of code that begins so, up to the brace that is indented as it is. */
+const block = (indent: string, begins: string) => new RegExp(`^${indent}${begins} \\{[\\s\\S]*?\\n${indent}\\}`, "gm");
+
+/** What a worksheet says besides its cells, rows, columns and merges, by the elements that say it (hucre 1.0.0). */
 const NOT_OF_CELLS = (
   "sheetPr|outlinePr|pageSetUpPr|tabColor|sheetView|pane|sheetProtection|autoFilter|filterColumn|filter|" +
   "conditionalFormatting|cfRule|colorScale|cfvo|dataBar|iconSet|color|formula|dataValidations|dataValidation|" +
   "formula1|formula2|pageMargins|pageSetup|printOptions|headerFooter|oddHeader|oddFooter|evenHeader|evenFooter|" +
-  "firstHeader|firstFooter|rowBreaks|colBreaks|brk|sparklineGroups|sparklineGroup|colorSeries|sparkline"
+  "firstHeader|firstFooter|hyperlinks|hyperlink|rowBreaks|colBreaks|brk|sparklineGroups|sparklineGroup|colorSeries|sparkline"
 )
   .split("|")
   .map((element) => new RegExp(`^\\t{4}case "${element}":[\\s\\S]*?\\n(?=\\t{4}(?:case|default))`, "gm"));
 
-/** A block of code that begins so, up to the brace that is indented as it is. */
-const block = (indent: string, begins: string) => new RegExp(`^${indent}${begins} \\{[\\s\\S]*?\\n${indent}\\}`, "gm");
+/** The same by what is done for it: links, heights of rows and widths of columns, and which cells a formula fills. */
+const NOT_OF_VALUES = [
+  block("\\t", String.raw`if \(ctx\.worksheetRels\)`),
+  block("\\t", String.raw`for \(const hl of rawHyperlinks\)`),
+  block("\\t", String.raw`if \((?:dataValidations|conditionalRules|rowBreaks|colBreaks|sparklines)\.length > 0\)`),
+  block("\\t{6}", String.raw`if \(attrs\["(?:ht|outlineLevel|collapsed)"\].*\)`),
+  block("\\t{7}", String.raw`if \(outlineLevel !== undefined.*\)`),
+  /^\t{7}if \((?:width !== undefined.*|collapsed)\) def\..*;$/gm,
+  /^\t{3}if \(formulaType === "shared"\) \{[\s\S]*?\n\t{3}\}(?= else) else if [\s\S]*?\n\t{3}\}/gm,
+  block("\\t{3}", String.raw`if \(formulaCm\)`),
+  block("\\t\\t", String.raw`if \((?:isCheckbox|richText)\)`),
+];
 
 /** Parts of a workbook of which, as their parsers are left out, nothing would come (hucre 1.0.0). */
 const EMPTY_PARTS = [
@@ -214,7 +234,7 @@ export function leaveOut() {
       const parts = /hucre\/dist\/xlsx\/reader\.mjs$/.test(plain(id))
         ? EMPTY_PARTS
         : /hucre\/dist\/xlsx\/worksheet\.mjs$/.test(plain(id))
-          ? NOT_OF_CELLS
+          ? [...NOT_OF_CELLS, ...NOT_OF_VALUES]
           : plain(id).endsWith("papaparse.js")
             ? OTHER_CSV
             : [];

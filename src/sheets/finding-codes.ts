@@ -30,7 +30,7 @@ export const FINDING_CODES = {
     "info",
     "No row of the file or tab names columns that are known here.",
     "notes.csv",
-    "Nothing, if it is no sheet of the fleet; else give its columns the names that check lists.",
+    "Nothing, if it is no sheet of the fleet; else make it a table, a row for each thing, and give its columns the names that check lists.",
   ),
   "quote-open": code(
     "warning",

@@ -16,7 +16,7 @@ const TOO_MANY = 0.5;
  * Settles tests that found hardly anything left. A dead battery is no slip of the pen: such a row is a failed test. Where
  * the row itself says otherwise (it passed, another measure holds a figure, the test was stopped early), or half the
  * column reads so and the row does not say that it failed, the number is as absurd as one out of bounds, and the row is
- * refused.
+ * refused. A word for a failed test is heeded always.
  */
 export class NothingLeftSettler {
   readonly #measures: readonly FieldReader[];
@@ -42,19 +42,20 @@ export class NothingLeftSettler {
     const { line } = record;
     const column = reader.columns[0]!;
     const cell = cellAt(record, column) ?? null;
+    const inWords = (values[reader.spec.field] as NothingLeft).amount === null;
     const measured = this.#measures.some(({ spec }) => typeof values[spec.field] === "number");
     const otherwise = measured || values.result === "pass" || values.atLeast === true;
-    if (otherwise || (values.result !== "fail" && this.#isMostlyNothing(reader))) {
+    if (!inWords && (otherwise || (values.result !== "fail" && this.#isMostlyNothing(reader)))) {
       const problem = outOfBounds();
       reader.complain(problem, cell, column, line);
       return refusedBy(problem, this.table, column, cell);
     }
-    for (const { spec } of this.#measures) values[spec.field] = null;
+    for (const { spec } of this.#measures) if (typeof values[spec.field] !== "number") values[spec.field] = null;
     values.result = "fail";
     const { file, sheet } = this.table.grid;
     const value = cellText(cell);
     this.log.add("nothing-left", { file, sheet, line, column: column + 1, value }, () => ({
-      message: `"${shortened(value)}" in column ${columnName(this.table, column)} leaves hardly anything: it was read as a failed test.`,
+      message: `"${shortened(value)}" in column ${columnName(this.table, column)} ${inWords ? "" : "leaves hardly anything: it "}was read as a failed test.`,
     }));
     return null;
   }

@@ -28,6 +28,6 @@ export function recalledElsewhere(outputs: readonly Output[], above: readonly st
   return {
     message:
       "The list stands under the words of a recall and says neither where things are nor how many: it is no stock.",
-    fix: "Find what it names among the fleet's sheets with the verb trace (--ids takes a file of them, one a line); if it is the fleet's own stock, give it a column of places.",
+    fix: "Trace what it names through the fleet's sheets; if it is the fleet's own stock, give it a column of places.",
   };
 }

@@ -54,7 +54,11 @@ function isPlace(words: readonly string[]): boolean {
   const own = words.filter((word) => /^\d{1,3}$|^\p{Lu}/u.test(word) && !VOCABULARY.has(word.toLowerCase()));
   const text = words.join(" ");
   return (
-    own.length > 0 && !words.some((word) => OF_A_LIST.test(word)) && parseHeader(text).things === "" && namesPlace(text)
+    own.length > 0 &&
+    VOCABULARY.get(words[0] as string) !== "filler" &&
+    !words.some((word) => OF_A_LIST.test(word)) &&
+    parseHeader(text).things === "" &&
+    namesPlace(text)
   );
 }
 

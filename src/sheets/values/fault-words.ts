@@ -23,7 +23,7 @@ export function saysPastUse(text: string): boolean {
 }
 
 const PAST_USE =
-  /expired|out of date|missing|abgelaufen|fehl(t|en)|perime|manqu|caducad|vencid|falta|verlopen|ontbreek|scadut|manca/;
+  /expired|out of date|\bood\b|missing|abgelaufen|fehl(t|en)|perime|manqu|caducad|vencid|falta|verlopen|ontbreek|scadut|manca/;
 
 const READY =
   /ready|operational|functional|serviceable|working|\bok\b|in ordnung|einsatzbereit|betriebsbereit|funktionsfah|\bpret\b|operationnel|fonctionn|operativ|funciona|gereed|inzetbaar|bruikbaar|pronto|funzionant|operacional|\bklar\b|driftsklar|sprawn/;

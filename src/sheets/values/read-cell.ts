@@ -127,7 +127,7 @@ function readMeasure(
   const written = clock === null ? readNumber(bare(text, spec), mark) : { value: clock, word: "min" };
   if (written === null) {
     // a word for a failed test where its number is looked for
-    if (spec.failsBelow && resultOf(text) === "fail") return new NothingLeft(0);
+    if (spec.failsBelow && resultOf(text) === "fail") return new NothingLeft(null);
     const times = spec.unit === "per year" ? unitFactor(text.toLowerCase(), "per year") : null;
     return times ?? new Problem("number-unreadable", "is no number");
   }

@@ -25,7 +25,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
     item: "item, battery item, battery type, type:5, id item, battery id item, item type, battery item type, category:3, battery category:4, battery id:3.5",
     device:
       "device, device id, device serial, device name, battery device, device install:4, device place:4, holder, device holder, battery holder, fits:4, unit:4, device unit, id unit",
-    site: "site, battery site, place, battery place, device site:5, place site, id site:5, id place:5, site unit, unit:3.5",
+    site: "site, battery site, place:5.5, battery place, device site:5, place site, id site:5, id place:5, site unit, unit:3.5",
     made: "made, battery made",
     in_service: "install, battery install, battery date:4, date:2.6",
     cycles: "cycles, battery cycles",

@@ -101,4 +101,65 @@ AED 2,Library,31/03/2027,30/11/2028,25/10/2026,Out of order
     findings: ["fault-unread"],
     unread: ["Last checked"],
   },
+  {
+    name: "a weekly check of what should be there and what was found",
+    text: `Truck 12 - weekly consumables check 25/10/2026
+Item,Should be,Found,Earliest expiry
+Adult pads,2,2,03/27
+ECG dots (bag),4,3,05/28
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-03-31", quantity: 2, place: "Truck 12" },
+        { item: "ECG dots (bag)", expiry: "2028-05-31", quantity: 3, place: "Truck 12" },
+      ],
+    },
+    unread: ["Should be"],
+  },
+  {
+    name: "German capacities of two batteries a device, one of them a word",
+    text: `Geräteübersicht
+Gerät;Wache;Akku 1 Nr.;Akku 1 Kapazität;Akku 2 Nr.;Akku 2 Kapazität;Messdatum
+EKG 1;Nord;A-01;91 %;A-02;88 %;14.09.2026
+EKG 2;Nord;A-03;95 %;A-04;defekt;14.09.2026
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "A-01", date: "2026-09-14", percent: 91 },
+        { serial: "A-02", date: "2026-09-14", percent: 88 },
+        { serial: "A-03", date: "2026-09-14", percent: 95 },
+        { serial: "A-04", date: "2026-09-14", percent: null, result: "fail" },
+      ],
+    },
+    findings: ["nothing-left"],
+  },
+  {
+    name: "a ward's devices below a title that begins otherwise",
+    text: `Defibrillators on Ward 5
+Asset no,Battery serial,Fitted,Pads expiry
+LP-1,B771,2023-04-02,2027-03
+LP-2,B772,2024-04-02,2027-03
+`,
+    rows: {
+      devices: [
+        { device: "LP-1", site: "Ward 5" },
+        { device: "LP-2", site: "Ward 5" },
+      ],
+    },
+    findings: ["from-heading"],
+  },
+  {
+    name: "batteries at stations, beside whom they are assigned to",
+    text: `Battery #,Assigned to,Station,In service
+41,Medic 7,Stn 1,3/14/2023
+44,Engine 4,Stn 2,6/30/2021
+`,
+    rows: {
+      packs: [
+        { serial: "41", site: "Stn 1", in_service: "2023-03-14" },
+        { serial: "44", site: "Stn 2", in_service: "2021-06-30" },
+      ],
+    },
+    unread: ["Assigned to"],
+  },
 ];

@@ -126,7 +126,7 @@ export const LISTS: Record<string, ListKind> = {
         ["dated_stock.expiry"],
       ),
       column(
-        "Qty | Quantity | Count | On hand | In stock | Units | Stock | Number | QOH | Pcs | Amount | Counted",
+        "Qty | Quantity | Count | On hand | In stock | Units | Stock | Number | QOH | Pcs | Amount | Counted | Found",
         "several",
         ["dated_stock.quantity"],
       ),
