@@ -46,7 +46,7 @@ export const scatter: Plugin = {
     inside(chart, (pen, place) => {
       pen.fillStyle = dotColour;
       if (dots.length > MOST_ROUND) {
-        drawSquares(pen, dots, place, radius);
+        if (!isFirstOnScreen(chart)) drawSquares(pen, dots, place, radius);
         return;
       }
       // One by one: a path of thousands that overlap takes a browser a second to fill.
@@ -58,6 +58,20 @@ export const scatter: Plugin = {
     });
   },
 };
+
+const shown = new WeakSet<Chart>();
+
+/**
+ * Whether a chart is drawn for the first time where the reader looks: then it is drawn again with its dots a task later,
+ * as making a chart and setting thousands of dots at once would hold up the page.
+ */
+function isFirstOnScreen(chart: Chart): boolean {
+  if (!chart.options.responsive || shown.has(chart)) return false;
+  shown.add(chart);
+  // a chart that is gone by then has no pen
+  setTimeout(() => chart.ctx && chart.draw());
+  return true;
+}
 
 /** The lists as they were given: the chart's own view of its options would wrap every point. */
 function given(chart: Chart, options: object): Partial<Scatter> {
