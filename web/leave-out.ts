@@ -151,7 +151,7 @@ const NOT_OF_CELLS = (
 
 /** The same by what is done for it: links, heights of rows and widths of columns, and which cells a formula fills. */
 const NOT_OF_VALUES = [
-  block("\\t", String.raw`if \(ctx\.worksheetRels\)`),
+  block("\\t", String.raw`if \(ctx\.(?:worksheetRels|range)\)`),
   block("\\t", String.raw`for \(const hl of rawHyperlinks\)`),
   block("\\t", String.raw`if \((?:dataValidations|conditionalRules|rowBreaks|colBreaks|sparklines)\.length > 0\)`),
   block("\\t{6}", String.raw`if \(attrs\["(?:ht|outlineLevel|collapsed)"\].*\)`),
@@ -249,6 +249,9 @@ export function leaveOut() {
       if (/chart\.js\/dist\//.test(plain(id))) return withoutChartParts(code, plain(id));
       if (plain(id).endsWith("simple-statistics.mjs"))
         return STATISTICS.reduce((text, pattern) => found(text, pattern, ""), code);
+      // sizes of paper, turned round on loading
+      if (plain(id).endsWith("hucre/dist/xlsx/worksheet-writer.mjs"))
+        return found(code, block("", "for .*PAPER_SIZE_MAP.*"), "");
       if (plain(id).endsWith("hucre/dist/zip/reader.mjs"))
         return STREAMED.reduce((text, pattern) => found(text, pattern, ""), code);
       if (/zod\/v4\/core\/(schemas|checks)\.js$/.test(plain(id)))
