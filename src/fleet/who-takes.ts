@@ -172,9 +172,7 @@ function unitsCarried(
     if (device !== -1) ofItem(pack.item)[device]! += 1;
   }
   const isPack = listedAsPack(fleet);
-  const { datedStock } = fleet;
-  for (let at = 0; at < datedStock.length; at++) {
-    const row = datedStock[at]!;
+  for (const row of fleet.datedStock) {
     const device = row.place === null ? -1 : deviceAt(row.place);
     if (device !== -1 && !isPack(row)) ofItem(row.item)[device]! += row.quantity;
   }

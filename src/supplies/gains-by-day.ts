@@ -18,14 +18,9 @@ export class GainsByDay {
   }
 
   add(day: Day, gain: number): void {
-    // nearly always one of few, put in by hand: a splice makes a list of what it takes out
-    let place = this.#days.length;
-    for (; place > 0 && this.#days[place - 1]! >= day; place--) {
-      this.#days[place] = this.#days[place - 1]!;
-      this.#gains[place] = this.#gains[place - 1]!;
-    }
-    this.#days[place] = day;
-    this.#gains[place] = gain;
+    const place = this.#placeOf(day);
+    this.#days.splice(place, 0, day);
+    this.#gains.splice(place, 0, gain);
   }
 
   /** Place of the first day that is no earlier, by halving. */

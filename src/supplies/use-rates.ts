@@ -97,13 +97,11 @@ export function itemUse(
   const dutyKey = remembered((duty: string) => `duty ${nameKey(duty)}`);
   const dutyOf = ({ key, device }: PlaceUse) =>
     device === null ? key : device.duty === null ? "" : dutyKey(device.duty);
-  const rated = new Set<PlaceUse>();
-  for (const [duty, group] of groupBy(observed, dutyOf))
-    if (rateGroup(duty, group, observed)) for (const place of group) rated.add(place);
+  for (const [duty, group] of groupBy(observed, dutyOf)) rateGroup(duty, group, observed);
   const sizes = new Float64Array(rows.reduce((most, row) => Math.max(most, row.quantity), 0) + 1);
   for (const row of rows) sizes[row.quantity] = sizes[row.quantity]! + 1 / rows.length;
   return {
-    places: observed.filter((place) => rated.has(place)).sort((a, b) => (a.key < b.key ? -1 : 1)),
+    places: observed.filter(({ rate }) => rate !== NO_RATE).sort((a, b) => (a.key < b.key ? -1 : 1)),
     unitsPerUse: sizes,
     meanUnitsPerUse: sizes.reduce((sum, chance, units) => sum + chance * units, 0),
   };
@@ -159,13 +157,13 @@ function stationOf(site: string): string {
   return site.includes(", ") ? site.slice(0, site.indexOf(", ")) : "";
 }
 
-/** Gives the places of a duty their rates; false where there is nothing to tell them by. */
-function rateGroup(duty: string, group: readonly PlaceUse[], all: readonly PlaceUse[]): boolean {
+/** Gives the places of a duty their rates, where there is something to tell them by. */
+function rateGroup(duty: string, group: readonly PlaceUse[], all: readonly PlaceUse[]): void {
   const watched = (places: readonly PlaceUse[]) => places.filter((place) => place.months > 0);
   const own = watched(group);
   // a duty that was never watched borrows from all devices
   const lenders = own.length > 0 ? own : watched(all.filter((place) => place.device !== null));
-  if (lenders.length === 0) return false;
+  if (lenders.length === 0) return;
   const prior =
     lenders.length < PLACES_FOR_A_SPREAD
       ? null
@@ -191,7 +189,6 @@ function rateGroup(duty: string, group: readonly PlaceUse[], all: readonly Place
     place.common = prior ? null : duty;
     place.prior = shared;
   }
-  return true;
 }
 
 /**
