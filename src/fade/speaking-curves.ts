@@ -1,12 +1,11 @@
 import type { Day } from "../calendar/day.ts";
-import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { evenlySpread } from "../maths/evenly-spread.ts";
 import { supportPoints } from "../maths/support-points.ts";
 import type { FleetCurve } from "./curve.ts";
-import { packEvidence } from "./evidence.ts";
 import { chanceAt } from "./grid-chances.ts";
 import { DRAWS } from "./item-fit.ts";
 import type { FadingPack } from "./items-with-evidence.ts";
+import { NEW_PACK_AHEAD, UNTESTED } from "./new-pack-ahead.ts";
 import { nodeTables } from "./node-tables.ts";
 import { chancesBelow } from "./pack-outlook.ts";
 import { MODEL_ERROR } from "./priors.ts";
@@ -25,9 +24,6 @@ const PACKS_ASKED = 12;
 /** Grid times at which they are: the first at which chances differ, and every few from there. */
 const FIRST_TIME = 10;
 const TIMES_APART = 4;
-
-const UNTESTED = packEvidence([], []);
-const NEW = wearAhead({ momentAt: (day) => ({ years: day / DAYS_PER_YEAR, useYears: day / DAYS_PER_YEAR }) }, 0);
 
 /**
  * Which of an item's equally likely curves speak under the forecasts of its many packs: so few that each pack can be
@@ -49,7 +45,7 @@ export function speakingCurves(
   const fit = { tables: curves.map((curve) => nodeTables(curve)) };
   const serving = packs.filter(({ pack, clock }) => pack.retired === null && clock.start !== null);
   const told = [
-    chancesBelow(UNTESTED, NEW, fit, threshold, MODEL_ERROR.own),
+    chancesBelow(UNTESTED, NEW_PACK_AHEAD, fit, threshold, MODEL_ERROR.own),
     ...evenlySpread(serving, PACKS_ASKED).map(({ evidence, clock }) =>
       chancesBelow(evidence, wearAhead(clock, asOf), fit, threshold, MODEL_ERROR.own),
     ),

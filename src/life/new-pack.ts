@@ -1,19 +1,14 @@
-import { DAYS_PER_MONTH, DAYS_PER_YEAR } from "../calendar/mean-year.ts";
-import { packEvidence } from "../fade/evidence.ts";
+import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import type { FadingItem } from "../fade/fade-items.ts";
 import type { GridChances } from "../fade/grid-chances.ts";
+import { NEW_PACK_AHEAD, UNTESTED } from "../fade/new-pack-ahead.ts";
 import { chancesBelow } from "../fade/pack-outlook.ts";
-import { wearAhead } from "../fade/wear-ahead.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { chancesOnDays } from "./chance-dates.ts";
 import type { Decline } from "./decline.ts";
 import { addFailures } from "./failure-chances.ts";
 import type { ItemLimits } from "./item-limits.ts";
 import type { FailureRisk } from "./sudden-failures.ts";
-
-const UNTESTED = packEvidence([], []);
-/** Clocks of a new pack in typical use, from its first day. */
-const NEW = wearAhead({ momentAt: (day) => ({ years: day / DAYS_PER_YEAR, useYears: day / DAYS_PER_YEAR }) }, 0);
 
 /** What is known of an item's new packs. */
 export interface NewPack {
@@ -27,7 +22,7 @@ export interface NewPack {
 
 /** Chances by draw on the grid that a new pack in typical use has faded below the threshold. */
 export function newFadeChances(item: FadingItem, { endOfLifePercent }: Policy): GridChances {
-  return chancesBelow(UNTESTED, NEW, item.fit, endOfLifePercent / 100, item.fit.stretch.own);
+  return chancesBelow(UNTESTED, NEW_PACK_AHEAD, item.fit, endOfLifePercent / 100, item.fit.stretch.own);
 }
 
 /** Cycles a year of an item's middling pack; null where nothing tells. */
