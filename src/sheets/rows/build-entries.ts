@@ -7,7 +7,7 @@ import { TextRow } from "../text/text-row.ts";
 import { cellText } from "../values/cell-text.ts";
 import { noteBlankUnits } from "./blank-units.ts";
 import { countsTogether, partCount } from "./counted-together.ts";
-import { Entry, TableState } from "./entry.ts";
+import { type Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader, type ReadOptions } from "./field-reader.ts";
 import { fillRow, type RowPlan, rowPlan, speaksOf, timeOf } from "./fill-row.ts";
 import { holdByDevices } from "./held-by-device.ts";
@@ -95,8 +95,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
       }
       if (!isBeside) state.live[row]!++;
       const { product } = filled;
-      const entry = new Entry(plan.output.sheet, values, timeOf(plan, record), state, row);
-      if (product !== null) state.labelled.push({ entry, product });
+      const entry = state.entryOf(plan.output.sheet, values, timeOf(plan, record), row, product);
       (isBeside ? beside : entries).push(entry);
     }
     if (together !== -1 && entries.length > before + 1) partCount(entries.slice(before), table, together, log);

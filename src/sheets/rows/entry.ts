@@ -52,6 +52,13 @@ export class TableState {
     this.reasons.set(row, { code, message });
   }
 
+  /** An entry of a record; one whose item came from a label waits for the name of its product. */
+  entryOf(sheet: SheetSpec, values: Entry["values"], time: string, row: number, product: string | null): Entry {
+    const entry = new Entry(sheet, values, time, this, row);
+    if (product !== null) this.labelled.push({ entry, product });
+    return entry;
+  }
+
   /** Indices of the records that yielded nothing. */
   unused(): number[] {
     const rows: number[] = [];

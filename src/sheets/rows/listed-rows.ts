@@ -5,7 +5,7 @@ import type { Table } from "../tables/table.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { listedDates, listedIn, listedPart } from "../values/listed-supplies.ts";
 import { columnName } from "./column-name.ts";
-import { Entry, type TableState } from "./entry.ts";
+import type { Entry, TableState } from "./entry.ts";
 import { fillRow, type RowPlan } from "./fill-row.ts";
 
 /** A table as a column of lists tells it: a record for each part of its cells, with that part alone in the cell. */
@@ -54,9 +54,7 @@ export function listedEntries(
       const filled = fillRow(own, plan, listed, table);
       if (filled.code === null) {
         state.live[row]!++;
-        const entry = new Entry(sheet, own, "", state, row);
-        if (filled.product !== null) state.labelled.push({ entry, product: filled.product });
-        return [entry];
+        return [state.entryOf(sheet, own, "", row, filled.product)];
       }
       state.never(row, filled.code, filled.message);
     }

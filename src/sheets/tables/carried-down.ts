@@ -5,6 +5,7 @@ import { columnsOf, type Output, type Table } from "./table.ts";
 
 /** What may stand once for several lines: where things are, or the device that holds them. */
 const STANDS_ONCE: ReadonlySet<string> = new Set(["place", "site", "device"]);
+
 /**
  * The rows of a list whose first column names a place or device once and leaves it blank in the lines below that belong
  * to it, with the blanks filled. Null for other lists: where a name comes again, the first line has none, or fewer than
@@ -34,8 +35,8 @@ export function carriedDown({
       above.add(last);
       filled.push({
         line: row.line,
-        cells: row.cells.map((each, at) =>
-          (at === column || sites.has(at)) && isBlankCell(each) ? (cells[at] ?? null) : each,
+        cells: row.cells.map((each, of) =>
+          (of === column || sites.has(of)) && isBlankCell(each) ? (cells[of] ?? null) : each,
         ),
       });
       continue;

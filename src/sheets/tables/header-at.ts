@@ -46,11 +46,10 @@ export function headerAt(
   if (known < Math.min(exact > 0 ? 1 : 2, filled)) return null;
   // months, each with a tick below it, name nothing and are no strange words either
   if (known < filled * share && known < (filled - datedColumns(row.cells).length) * share) return null;
-  const one = plain;
   if (current) {
     const two = next ? twoRowHeader(row, next, spans) : null;
     if (two && current.rows.lines.length === 2 && sameHeader(current.rows, two)) return two;
-    if (sameHeader(current.rows, one)) return one;
+    if (sameHeader(current.rows, plain)) return plain;
     if (!mayStartTable(row, rows[at - 1] as GridRow, names, current)) return null;
   }
   // A line of one text above others is a title or a note, whatever its words.
@@ -61,7 +60,7 @@ export function headerAt(
     nameIn(row.cells[0]) !== null
   )
     return null;
-  const candidates = [one];
+  const candidates = [plain];
   if (next && isLowerHeader(next, row, spans)) candidates.push(twoRowHeader(row, next, spans));
   const readings = candidates.map((header) => {
     const sample = rows.slice(at + header.lines.length, at + header.lines.length + LOOK_AHEAD);
@@ -72,7 +71,7 @@ export function headerAt(
   if (current === null && headsBetter(rows, at + 1, best.header.lines.length, best.points, spans)) return null;
   if (best.points > 0) return best.header;
   if (current === null && best.unclear) return best.header;
-  return current === null && strong >= 2 && known >= filled * MIN_KNOWN_BELOW ? one : null;
+  return current === null && strong >= 2 && known >= filled * MIN_KNOWN_BELOW ? plain : null;
 }
 
 /** True where the header that starts a line lower names more: the line above it only groups it further. */
