@@ -58,7 +58,7 @@ function mayBeFile(path: string): boolean {
 function readFile(path: string | 0, name: string, found: InputFiles, fromFolder = false): void {
   try {
     const isTooLarge = path !== 0 && statSync(path).size > LARGEST_FILE;
-    const bytes = isTooLarge ? null : path === 0 ? readStandardInput(LARGEST_FILE) : new Uint8Array(readFileSync(path));
+    const bytes = isTooLarge ? null : path === 0 ? readStandardInput(LARGEST_FILE) : bytesOf(path);
     if (bytes === null || bytes.length > LARGEST_FILE) {
       found.refused.push({
         file: name,
@@ -72,6 +72,12 @@ function readFile(path: string | 0, name: string, found: InputFiles, fromFolder 
   } catch (error) {
     found.refused.push({ file: name, ...whyUnreadable(error) });
   }
+}
+
+/** A file's bytes as plain ones, whose parts are copies where those of a Buffer are not. */
+function bytesOf(path: string): Uint8Array {
+  const { buffer, byteOffset, byteLength } = readFileSync(path);
+  return new Uint8Array(buffer, byteOffset, byteLength);
 }
 
 /** Why a file could not be read, for people, with a code. */

@@ -1,9 +1,10 @@
 // How long `dates` takes beside the bare read of its sheets: npm run bench -- dates
-import { createReadStream, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { createReadStream, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Papa from "papaparse";
 import { median } from "simple-statistics";
+import { readInputs } from "../../cli/read-inputs.ts";
 import { defaultPolicy } from "../../src/fleet/policy.ts";
 import { datesText, dayFromIso, makeDates, readSheets } from "../../src/index.ts";
 import { datedFleet } from "./dated-fleet.ts";
@@ -73,9 +74,9 @@ async function bareRead(paths: readonly { path: string }[]): Promise<void> {
 }
 
 /** Milliseconds of what `dates` does, from files to text: sheets read, report made, text laid out. */
-function datesParts(paths: readonly { name: string; path: string }[], asOf: number): number[] {
+function datesParts(paths: readonly { path: string }[], asOf: number): number[] {
   const times = [performance.now()];
-  const files = paths.map(({ name, path }) => ({ name, bytes: new Uint8Array(readFileSync(path)) }));
+  const { files } = readInputs(paths.map(({ path }) => path));
   const reading = readSheets(files, { asOf, dateOrder: null });
   times.push(performance.now());
   const report = makeDates(reading, defaultPolicy(asOf));

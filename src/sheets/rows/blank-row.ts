@@ -1,18 +1,21 @@
 import type { SheetKind, SheetSpec } from "../../fleet/columns.ts";
 
-/** By kind. Kept, so that the engine knows the rows of every reading by the one shape for which its code was made. */
-const blanks = new Map<SheetKind, Record<string, unknown>>();
+/** The text of a blank row, by kind. */
+const blanks = new Map<SheetKind, string>();
 
-/** A row of a sheet in which nothing is filled: its fields and its source, null. Rows are copies of it. */
-export function blankRow({ kind, columns }: SheetSpec): Readonly<Record<string, unknown>> {
+/**
+ * A row of a sheet in which nothing is filled: its fields and its source, null. The rows of a table are copies of one.
+ *
+ * The place of the source is kept from the start: an object that grows later is many times dearer to make. And the row
+ * is parsed anew each time: so it holds its fields itself, as do the copies of it, and all have one shape. Grown field
+ * by field, or as the copy that a statement makes at its first run, it would keep most of them in a list beside it.
+ */
+export function blankRow({ kind, columns }: SheetSpec): Record<string, unknown> {
   let blank = blanks.get(kind);
-  if (!blank) {
-    // The place of the source is kept from the start: an object that grows later is many times dearer to make.
-    const fields = Object.fromEntries([...columns.map(({ field }) => field), "source"].map((field) => [field, null]));
-    // Parsed, the row holds its fields itself. Grown field by field it would keep most of them in a list beside it, and so
-    // would every row made of it.
-    blank = JSON.parse(JSON.stringify(fields)) as Record<string, unknown>;
+  if (blank === undefined) {
+    const fields = [...columns.map(({ field }) => field), "source"];
+    blank = JSON.stringify(Object.fromEntries(fields.map((field) => [field, null])));
     blanks.set(kind, blank);
   }
-  return blank;
+  return JSON.parse(blank) as Record<string, unknown>;
 }

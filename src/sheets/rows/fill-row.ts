@@ -44,7 +44,7 @@ export function rowPlan(
   options: ReadOptions,
   log: FindingLog,
 ): RowPlan {
-  const template = { ...blankRow(output.sheet) };
+  const template = blankRow(output.sheet);
   let refused: Filled | null = null;
   const order = options.dateOrder ?? orderOfHeads(table);
   for (const [field, text] of Object.entries(output.implied)) {
