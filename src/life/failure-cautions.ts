@@ -1,3 +1,4 @@
+import { chanceText, counted } from "../fleet/count-text.ts";
 import { cumulativeHazard, type FailureRisk } from "./sudden-failures.ts";
 
 /** Lives that must still be watched for a share seen to be worth saying. */
@@ -18,8 +19,8 @@ export function failureCautions(risks: readonly { item: string; risk: FailureRis
     const seen =
       last === undefined
         ? ""
-        : `, and ${percent(last.survival)} were seen to outlive ${last.age.toFixed(1)} years without one`;
-    return `${failures} of ${lives} ${item} failed suddenly in ${Math.round(packYears)} pack-years on record${seen}: the plan counts on ${rate} a year over the first ${FIRST_YEARS}.`;
+        : `, and ${chanceText(last.survival)} were seen to outlive ${last.age.toFixed(1)} years without one`;
+    return `${failures} of ${lives} ${item} failed suddenly in ${counted(Math.round(packYears), "pack-year")} on record${seen}: the plan counts on ${rate} a year over the first ${FIRST_YEARS}.`;
   });
   if (silent.length > 0) {
     const names = silent.map(({ item }) => item).join(", ");

@@ -47,7 +47,10 @@ export interface EarlySign {
   /** The least that is worth a word, and the chance that it wears at least so many times as fast. */
   atLeast: number;
   chance: number;
-  /** Of its packs in service: how many there are, and how many are expected to fall due within twelve months. */
+  /**
+   * Of its packs in service: how many there are, and how many are expected to fall due within twelve months, or within
+   * the plan where it is shorter.
+   */
   inService: number;
   dueWithinYear: number;
   /** One plain sentence. */

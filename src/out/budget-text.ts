@@ -1,6 +1,6 @@
 import { fiscalYearOfMonth } from "../calendar/fiscal-year.ts";
 import { monthFromText } from "../calendar/month.ts";
-import { counted, countText, tenthsText } from "../fleet/count-text.ts";
+import { counted, tenthsText } from "../fleet/count-text.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
 import { horizonText } from "./horizon-text.ts";
 import { groupedMoney } from "./money-text.ts";
@@ -77,10 +77,10 @@ function readiness(plan: Plan): string[] {
   }
   return [...years].map(([year, rows]) => {
     const most = (of: (row: Plan["short"][number]) => number) => tenthsText(Math.max(...rows.map(of)));
-    const devices = countText(Math.max(...rows.map((row) => row.devices)));
+    const devices = counted(Math.max(...rows.map((row) => row.devices)), "device is", "devices are");
     const within = rows.some((row) => row.withinBudget !== null)
       ? `, within the budget ${most((row) => row.withinBudget?.expected ?? 0)}`
       : "";
-    return `${year}: at its worst month end ${most((row) => row.withoutBuying.expected)} of ${devices} devices are expected to be short if nothing is bought, with the schedule ${most((row) => row.withSchedule.expected)}${within}.`;
+    return `${year}: at its worst month end ${most((row) => row.withoutBuying.expected)} of ${devices} expected to be short if nothing is bought, with the schedule ${most((row) => row.withSchedule.expected)}${within}.`;
   });
 }

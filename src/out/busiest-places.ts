@@ -18,7 +18,9 @@ export function busiestPlaces(report: DatesReport, width: number): string | null
     [
       { head: "place", cell: ({ place }) => place, clipTo: 12 },
       { head: "overdue", align: "right", cell: ({ overdue }) => countText(overdue) },
-      { head: `to ${soonTo}`, align: "right", cell: ({ soon }) => countText(soon) },
+      ...(soonTo === yearTo
+        ? []
+        : [{ head: `to ${soonTo}`, align: "right" as const, cell: ({ soon }: PlaceToSwap) => countText(soon) }]),
       { head: `all to ${yearTo}`, align: "right", cell: ({ year }) => countText(year) },
     ],
     places.slice(0, TOLD),

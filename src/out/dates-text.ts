@@ -25,10 +25,7 @@ export function datesText(plan: DatesReport, setting: TextSetting): string {
   return joinLines([
     titleLine(`Dated stock ${horizonText(plan)}`, setting),
     "",
-    wrapText(
-      `${counted(units, "dated unit")} in ${counted(rows, "row")}. A unit is to be swapped ${plan.policy.swap_before_expiry_days} days before it expires; opened gel by its opened date if that is sooner.`,
-      setting.width,
-    ),
+    wrapText(rows === 0 ? "No dated unit was read." : whatThereIs(plan, rows, units), setting.width),
     ...section(
       "Out now",
       bullets([...pastExpiry({ asOf: plan.asOf, datedStock: expired }), ...openedTooLong(plan)], setting),
@@ -58,6 +55,12 @@ export function datesText(plan: DatesReport, setting: TextSetting): string {
     ...section("Stock and use that do not fit", misfits(plan, setting.width), setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
+}
+
+function whatThereIs({ policy }: DatesReport, rows: number, units: number): string {
+  const before = Number(policy.swap_before_expiry_days);
+  const by = before === 0 ? "by the day on which it expires" : `${counted(before, "day")} before it expires`;
+  return `${counted(units, "dated unit")} in ${counted(rows, "row")}. A unit is to be swapped ${by}; opened gel by its opened date if that is sooner.`;
 }
 
 /** Units that are in date but have stood open for longer than their days after opening, as one sentence or none. */

@@ -1,4 +1,5 @@
 import { monthFromText, monthText } from "../calendar/month.ts";
+import { counted } from "../fleet/count-text.ts";
 import type { Plan } from "./plan-schema.ts";
 
 type Span = Pick<Plan, "asOf" | "horizon">;
@@ -15,7 +16,7 @@ export function planMonth(plan: Span, index: number): string {
 
 /** "as of 2026-11-01, 36 months: 2026-11 to 2029-10" */
 export function horizonText(plan: Span): string {
-  return `as of ${plan.asOf}, ${horizonLength(plan)} months: ${plan.horizon.from} to ${plan.horizon.to}`;
+  return `as of ${plan.asOf}, ${counted(horizonLength(plan), "month")}: ${plan.horizon.from} to ${plan.horizon.to}`;
 }
 
 /** Index of the last month of the plan's first year, or of the horizon where that is shorter. */

@@ -1,4 +1,4 @@
-import { chanceText, countText, tenthsText } from "../fleet/count-text.ts";
+import { chanceText, counted, countText, tenthsText } from "../fleet/count-text.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
 import { firstYearEnd, horizonLength } from "./horizon-text.ts";
 import { FORECAST_NOTE, isForecast, isPriced } from "./line-standing.ts";
@@ -15,12 +15,19 @@ export function neededTable(plan: Plan, width: number): string {
   const rows = sortBy(plan.demand, (row) => [packItems.has(row.item) ? 0 : 1, row.item]);
   const spans = [...new Set([firstYearEnd(plan), horizonLength(plan) - 1])];
   const at = (values: readonly number[], index: number) => countText(values[index] ?? 0);
-  return textTable<Plan["demand"][number]>(
+  type Row = Plan["demand"][number];
+  const thisMonth: TextColumn<Row> = {
+    head: "this month",
+    align: "right",
+    dropRank: 1,
+    cell: (row) => at(row.cumulative.p50, 0),
+  };
+  return textTable<Row>(
     [
       { head: "item", cell: (row) => row.item, clipTo: 14 },
-      { head: "this month", align: "right", dropRank: 1, cell: (row) => at(row.cumulative.p50, 0) },
-      ...spans.flatMap((last): TextColumn<Plan["demand"][number]>[] => [
-        { head: `${last + 1} months: likely`, align: "right", cell: (row) => at(row.cumulative.p50, last) },
+      ...(spans.includes(0) ? [] : [thisMonth]),
+      ...spans.flatMap((last): TextColumn<Row>[] => [
+        { head: `${counted(last + 1, "month")}: likely`, align: "right", cell: (row) => at(row.cumulative.p50, last) },
         { head: "safe", align: "right", cell: (row) => at(row.cumulative.p95, last) },
       ]),
     ],

@@ -222,6 +222,19 @@ describe("failureCautions", () => {
     expect(said[0]).toContain("90 % were seen to outlive 2.0 years");
     expect(said[1]).toContain("No sudden failure is on record for pack b");
   });
+
+  it("never tells that all outlived an age where one did not", () => {
+    // by hand: one in three hundred failed, which leaves 99.67 %
+    const lives: WatchedLife[] = [
+      { entry: 0, exit: 0.5, failed: true },
+      ...Array.from({ length: 299 }, () => ({ entry: 0, exit: 1, failed: false })),
+    ];
+    const [said] = failureCautions([{ item: "pack a", risk: failureRisk("pack a", lives, 200) }]);
+    expect(said).toContain("in 300 pack-years on record, and > 99 % were seen to outlive 0.5 years without one");
+    const few = [lives[0]!, { entry: 0, exit: 0.5, failed: false }];
+    const [one] = failureCautions([{ item: "pack a", risk: failureRisk("pack a", few, 200) }]);
+    expect(one).toContain("1 of 2 pack a failed suddenly in 1 pack-year on record:");
+  });
 });
 
 describe("forecastPacks with sudden failures", () => {

@@ -21,6 +21,12 @@ describe("budgetText", () => {
     expect(text).toContain("This is a planning aid only.");
   });
 
+  it("tells a fleet of one device in the singular", () => {
+    const short = plan.short.map((month) => ({ ...month, devices: 1 }));
+    const one = budgetText(aPlan({ short }), { width: 200 });
+    expect(one).toContain("1.3 of 1 device is expected to be short if nothing is bought");
+  });
+
   it("parts no year without prices, and tells nothing of devices where there are none", () => {
     const short = plan.short.map((month) => ({ ...month, devices: 0 }));
     const bare = budgetText(aPlan({ budget: [{ ...year, currency: "XXX", planned: 0 }], short }), { width: 90 });

@@ -79,6 +79,33 @@ describe("datesText", () => {
     expect(datesText(aReport({ places: many }), { width: 80 })).toContain("(2 more in dates.csv and --json)");
   });
 
+  it("says one day, one minute and one month as one says them", () => {
+    const days = (swap_before_expiry_days: number) =>
+      datesText(aReport({ policy: { ...aPlan().policy, swap_before_expiry_days } }), { width: 200 });
+    expect(days(2)).toContain("A unit is to be swapped 2 days before it expires;");
+    expect(days(1)).toContain("A unit is to be swapped 1 day before it expires;");
+    expect(days(0)).toContain("A unit is to be swapped by the day on which it expires;");
+    const roll = { item: "paper", task: "check", duty: null, devices: 1, perYear: 1, quantity: 1, assumed: false };
+    const routine = [{ ...roll, unitsPerYear: 1, minutesPerRoll: 1.2 }];
+    expect(datesText(aReport({ routine }), { width: 80 })).toContain("A roll of paper lasts 1 minute of trace");
+    const horizon = { from: "2026-11", to: "2026-11" };
+    const places = [{ place: "AED-04", overdue: 2, soon: 0, year: 2 }];
+    expect(datesText(aReport({ horizon, places }), { width: 80 })).toContain("place   overdue  all to 2026-11\n");
+  });
+
+  it("says so where no dated unit was read", () => {
+    expect(datesText(aReport({ datedStock: [] }), { width: 80 })).toContain("\nNo dated unit was read.\n");
+  });
+
+  // what is counted is told as it is: 125 wipes are not 130
+  it("rounds no whole number of units a time", () => {
+    const task = { item: "wipes", task: "clean", duty: null, devices: 1, perYear: 12, assumed: false };
+    const routine = [{ ...task, quantity: 125, unitsPerYear: 1500, minutesPerRoll: null }];
+    expect(datesText(aReport({ routine }), { width: 90 })).toMatch(/^wipes +clean +all +1 +12 +125 +1,500\.0$/m);
+    const parts = [{ ...task, quantity: 104.25, unitsPerYear: 1251, minutesPerRoll: null }];
+    expect(datesText(aReport({ routine: parts }), { width: 90 })).toMatch(/ 104\.3 +1,251\.0$/m);
+  });
+
   it("tells what lapses inside the horizon, and what moves save of it", () => {
     const lapses = [{ item: "pads-adult", due: 30, used: 7.5, saved: 0 }];
     expect(datesText(aReport({ lapses }), { width: 80 })).toContain(

@@ -63,6 +63,17 @@ Cautions
 `);
   });
 
+  it("summaryText: a plan of one month tells it once, in the singular", () => {
+    const [demand] = aPlan().demand;
+    const { p50, p95 } = demand!.cumulative;
+    const cumulative = { mean: [0.5], p50: p50.slice(0, 1), p80: [1], p95: p95.slice(0, 1) };
+    const horizon = { from: "2026-11", to: "2026-11" };
+    const text = summaryText(aPlan({ horizon, demand: [{ ...demand!, cumulative }] }), { width: 80 });
+    expect(text).toMatch(/^Plan as of 2026-11-01, 1 month: 2026-11 to 2026-11\n/);
+    expect(text).toContain("item     1 month: likely  safe\n");
+    expect(text).toMatch(/^pack-md +1 +2$/m);
+  });
+
   it("ordersText: marks lines that the next plan may change, and leaves out devices where there are none", () => {
     const [line] = aPlan().orders;
     const [now, later] = ["2026-11-20", "2027-03-01"].map((orderBy) => ({ ...line!, orderBy, late: false }));

@@ -21,7 +21,8 @@ export function earlySigns(
   fleet: Fleet,
   lives: readonly Omit<PackLife, "site">[],
 ): EarlySign[] {
-  const dueOf = new Map(lives.map((life) => [nameKey(life.pack.serial), dueWithinYear(life)]));
+  const months = Math.min(YEAR, lives[0]?.dueChance.length ?? YEAR);
+  const dueOf = new Map(lives.map(({ pack, dueChance }) => [nameKey(pack.serial), dueChance[months - 1] ?? 0]));
   // a sign of what is due already comes too late to be early
   const dueNow = new Set(
     lives.flatMap(({ pack, replaceBy }) => (replaceBy.kind === "already-due" ? [nameKey(pack.serial)] : [])),
@@ -29,10 +30,13 @@ export function earlySigns(
   const signs = items.flatMap((item) => {
     const { groups, packs } = whatWearsFaster(item, [fleet], () => fasterIn(item, fleet));
     const early = packs.filter(({ index }) => !dueNow.has(nameKey(item.packs[index]!.pack.serial)));
-    return [...groupSigns(item, groups, dueOf), ...early.map((one) => packSign(item, one, dueOf))];
+    return [...groupSigns(item, groups, dueOf, months), ...early.map((one) => packSign(item, one, dueOf))];
   });
   return signs.sort((a, b) => rank(a) - rank(b) || b.timesAsFast.p50 - a.timesAsFast.p50);
 }
+
+/** Months ahead within which packs are counted as due soon. */
+const YEAR = 12;
 
 /** What wears faster within an item, whenever it is due. */
 interface Faster {
@@ -81,7 +85,12 @@ function someCurves({ packs, fit }: FadingItem): NodeTables[] {
   return evenlySpread(fit.tables, count);
 }
 
-function groupSigns(item: FadingItem, found: readonly NamedGroup[], dueOf: ReadonlyMap<string, number>): EarlySign[] {
+function groupSigns(
+  item: FadingItem,
+  found: readonly NamedGroup[],
+  dueOf: ReadonlyMap<string, number>,
+  months: number,
+): EarlySign[] {
   return found.map(({ kind, group, which }) => {
     const { name, members, chance } = group;
     const due = members.flatMap((index) => dueOf.get(nameKey(item.packs[index]!.pack.serial)) ?? []);
@@ -97,7 +106,7 @@ function groupSigns(item: FadingItem, found: readonly NamedGroup[], dueOf: Reado
       dueWithinYear: due.reduce((sum, one) => sum + one, 0),
     };
     const same = found.find((other) => other.group !== group && liesMostlyIn(group, other.group));
-    return { ...sign, says: groupSays(sign, which, same?.which ?? null) };
+    return { ...sign, says: groupSays(sign, which, months, same?.which ?? null) };
   });
 }
 
@@ -127,9 +136,4 @@ function packSign(
     dueWithinYear: dueOf.get(nameKey(serial)) ?? 0,
   };
   return { ...sign, says: packSays(sign) };
-}
-
-/** Chance that a pack is due within the plan's first twelve months. */
-function dueWithinYear({ dueChance }: Pick<PackLife, "dueChance">): number {
-  return dueChance[Math.min(12, dueChance.length) - 1] ?? 0;
 }

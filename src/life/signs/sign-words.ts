@@ -1,5 +1,6 @@
 import { dayFromIso } from "../../calendar/day.ts";
 import { monthOfDayWords } from "../../calendar/month-words.ts";
+import { counted } from "../../fleet/count-text.ts";
 import type { EarlySign } from "../types.ts";
 
 type Unsaid = Omit<EarlySign, "says">;
@@ -10,15 +11,16 @@ const percent = (share: number) => (share > 0.99 ? "over 99 %" : `${Math.floor(s
 /**
  * One plain sentence for a group.
  *
- * @param which  the group's packs in words, as `whichPacks` has them
- * @param same   the same of another group in which most of them lie, and which may be the cause as well; else null
+ * @param which   the group's packs in words, as `whichPacks` has them
+ * @param months  how far the plan looks for what falls due: twelve, or fewer where it ends sooner
+ * @param same    the same of another group in which most of them lie, and which may be the cause as well; else null
  */
-export function groupSays(sign: Unsaid, which: string, same: string | null): string {
+export function groupSays(sign: Unsaid, which: string, months: number, same: string | null): string {
   const { item, packs, inService, dueWithinYear } = sign;
   const due =
     inService === 0
       ? ""
-      : `; about ${Math.round(dueWithinYear)} of the ${inService} in service will be due within twelve months`;
+      : `; about ${Math.round(dueWithinYear)} of the ${inService} in service will be due within ${months === 12 ? "twelve months" : counted(months, "month")}`;
   const either = same === null ? "" : `; most of them are also among those ${same}, so either may be the cause`;
   return `The ${packs} packs of ${item} ${which} wear ${paceOf(sign, "the others")}${due}${either}.`;
 }

@@ -6,7 +6,7 @@ import { nodeTables } from "../../../src/fade/node-tables.ts";
 import { PRIORS } from "../../../src/fade/priors.ts";
 import { emptyFleet } from "../../../src/fleet/rows.ts";
 import { earlySigns } from "../../../src/life/signs/early-signs.ts";
-import type { EarlySign } from "../../../src/life/types.ts";
+import type { EarlySign, PackLife } from "../../../src/life/types.ts";
 import { type Random, seededRandom } from "../../../src/maths/random.ts";
 import { day, pack } from "../../fleet/make-rows.ts";
 
@@ -124,6 +124,18 @@ describe("earlySigns", () => {
         /^The 10 packs of a at East wear \d\.\d times as fast as the others for the same age, cycles and temperature \(80 % range \d\.\d to \d\.\d; 1\.1 or more with a chance of (over )?\d\d %\); most of them are also among those made in March 2022, so either may be the cause\.$/,
       );
     });
+  });
+
+  // By hand: ten packs, each due with a chance of 0.1 by the end of the first month and 0.3 by the twelfth
+  it.each([
+    [36, "; about 3 of the 10 in service will be due within twelve months."],
+    [1, "; about 1 of the 10 in service will be due within 1 month."],
+  ])("count what falls due no further than a plan of %i months looks", (months, told) => {
+    const item = fleetOf(seededRandom(5), { East: 2 });
+    const dueChance = Float64Array.from({ length: months }, (_, m) => (m < 11 ? 0.1 : 0.3));
+    const lives = item.packs.map((one) => ({ pack: one.pack, dueChance, replaceBy: { kind: "within-horizon" } }));
+    const signs = earlySigns([item], emptyFleet(), lives as unknown as PackLife[]);
+    expect(signs.find(({ name }) => name === "East")!.says).toContain(told);
   });
 
   it("say nothing of an item with a handful of packs", () => {
