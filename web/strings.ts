@@ -131,7 +131,7 @@ export const say = {
     needs: (until: string, needs: string) => `By the end of ${until} the fleet is likely to need ${needs}`,
     needsNothing: (until: string) => `By the end of ${until} the fleet is likely to need nothing new`,
     nothingKnown:
-      "Nothing can be forecast: no battery pack in service, no dated unit and no use of supplies could be read from the sheets. What was read, and what was not, stands under Sheets.",
+      "Nothing can be forecast: no battery pack with a date, no device with dated units and no use of supplies could be read from the sheets. That is no all-clear. What was read, and what was not, stands under Sheets.",
     firstOrder: (day: string) => `; the first order must leave by ${day}.`,
     orderToBeSafe: (day: string) => `; to be safe, the first order must leave by ${day}.`,
     lateOrders: (n: number, next: string | null) =>

@@ -26,7 +26,7 @@ export function fadeCautions(items: readonly FadingItem[], threshold: number): s
         `No ${item} has been seen to its end of life: how fast these packs fall at the end is not in your readings, so the forecast is wide.`,
       );
     }
-    if (group.readings === 0) {
+    if (group.readings === 0 && packs.some(({ clock }) => clock.start !== null)) {
       const judged = packs.some(({ readings: { bounds } }) => bounds.length > 0);
       cautions.push(
         judged

@@ -12,6 +12,7 @@ import { failureCautions } from "./failure-cautions.ts";
 import { declineOf, type ItemLife, type ItemLives, newPackOf } from "./item-life.ts";
 import { leftOutFindings } from "./left-out-findings.ts";
 import { newPackChances } from "./new-pack.ts";
+import { noForecastCautions } from "./no-forecast-cautions.ts";
 import { type PackCase, packLife } from "./pack-life.ts";
 import { readingFindings, swapFindings } from "./reading-findings.ts";
 import { type ServingPack, servingPacks } from "./serving-packs.ts";
@@ -54,6 +55,7 @@ export function forecastPacks(sheets: Fleet, policy: Policy, again?: Remembered)
     findings: [...swapFindings(swaps), ...readingFindings(items.fadingItems), ...leftOutFindings(items.testsNotUsed)],
     cautions: [
       ...unnamedCautions(sheets),
+      ...noForecastCautions(lives),
       ...fadeCautions(items.fadingItems, thresholdInForce(fleet)),
       ...failureCautions(risksOf(cases, items)),
     ],

@@ -4,7 +4,7 @@ import { knowsNothing } from "./knows-nothing.ts";
 import type { Plan } from "./plan-schema.ts";
 
 const NOTHING_KNOWN =
-  "Nothing can be forecast: no battery pack in service, no dated unit and no use of supplies could be read from the sheets.";
+  "Nothing can be forecast: no battery pack with a date, no device with dated units and no use of supplies could be read from the sheets. That is no all-clear.";
 
 /**
  * What lies ahead in a sentence or two that can be read out: what the first year will need at P50 (the sum
@@ -25,7 +25,8 @@ export function aheadText(plan: Plan): string {
     ...(packs > 0 ? [counted(packs, "pack")] : []),
     ...(units > 0 ? [`${counted(units, "unit")} of supplies`] : []),
   ].join(" and ");
-  return `By the end of ${planMonth(plan, last)} you will likely need ${needs || "nothing"}. ${ordersAhead(plan)}`;
+  const nothing = plan.orders.length > 0 ? "nothing; the orders are to be safe" : "nothing";
+  return `By the end of ${planMonth(plan, last)} you will likely need ${needs || nothing}. ${ordersAhead(plan)}`;
 }
 
 function ordersAhead(plan: Plan): string {

@@ -49,10 +49,12 @@ function foundInTests({ findings }: Plan): string[] {
 
 function dueCounts(plan: Plan, yearEnd: string, near: number): string {
   const now = plan.packs.filter((pack) => pack.replaceBy.kind === "already-due").length;
+  if (plan.packs.length === 0) return "No battery pack in service was read.";
+  const unknown = plan.packs.filter((pack) => pack.replaceBy.kind === "no-forecast").length;
   const inHorizon = plan.packs.filter((pack) => pack.replaceBy.kind === "within-horizon").length;
   return `${counted(plan.packs.length, "pack")} in service: ${now} due now, ${near} by the end of ${yearEnd}, ${
     now + inHorizon
-  } by the end of ${plan.horizon.to} (each counted at its likely date).`;
+  } by the end of ${plan.horizon.to} (each counted at its likely date)${unknown > 0 ? `, and ${unknown} without a forecast` : ""}.`;
 }
 
 function packsTable(packs: Plan["packs"], lastMonth: string, width: number): string {

@@ -1,6 +1,7 @@
 import { chanceText, counted, countText, tenthsText } from "../fleet/count-text.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
 import { firstYearEnd, horizonLength } from "./horizon-text.ts";
+import { knowsNothing } from "./knows-nothing.ts";
 import { FORECAST_NOTE, isForecast, isPriced } from "./line-standing.ts";
 import { groupedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
@@ -121,9 +122,9 @@ function moneyColumns<Row extends { currency: string }>(
   return currencies.length > 1 ? [...columns, { head: "currency", cell: (row) => row.currency }] : columns;
 }
 
-/** Devices short at some months' ends, with nothing bought and with the schedule followed; nothing without devices. */
+/** Devices short at some months' ends, with nothing bought and with the schedule followed; nothing where nothing is known of any. */
 export function shortBlocks(plan: Plan, width: number): string[] {
-  return plan.short.some(({ devices }) => devices > 0) ? [shortTable(plan, width)] : [];
+  return plan.short.some(({ devices }) => devices > 0) && !knowsNothing(plan) ? [shortTable(plan, width)] : [];
 }
 
 function shortTable(plan: Plan, width: number): string {

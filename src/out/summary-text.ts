@@ -3,6 +3,7 @@ import { groupedText } from "../fleet/money.ts";
 import { STOCK_FINDING_CODES } from "../supplies/finding-codes.ts";
 import { aheadText } from "./ahead.ts";
 import { horizonText } from "./horizon-text.ts";
+import { knowsNothing } from "./knows-nothing.ts";
 import { outNow } from "./out-now.ts";
 import type { Plan } from "./plan-schema.ts";
 import { signsTold } from "./plan-signs.ts";
@@ -26,7 +27,7 @@ export function summaryText(plan: Plan, setting: TextSetting): string {
     ...section("Out now", bullets(outNow(plan), setting), setting),
     ...section(
       "Needed (units; likely = P50, safe = P95)",
-      plan.demand.length > 0 ? [neededTable(plan, width)] : [],
+      plan.demand.length > 0 && !knowsNothing(plan) ? [neededTable(plan, width)] : [],
       setting,
     ),
     ...section("Early signs", bullets(signsTold(plan, SHOWN_SIGNS, "the verb packs"), setting), setting),
@@ -39,7 +40,7 @@ export function summaryText(plan: Plan, setting: TextSetting): string {
   ]);
 }
 
-/** "1,423 rows read, 1,418 used, 5 set aside; 2 errors, 3 warnings and 1 note found." */
+/** "3 tables with 1,423 rows: 1,418 used, 5 set aside. Findings: 2 errors, 3 warnings, 1 note." */
 export function sheetsRead(plan: Pick<Plan, "inputs" | "findings">): string {
   const sum = (of: (input: Plan["inputs"][number]) => number) => plan.inputs.reduce((all, input) => all + of(input), 0);
   const found = (severity: string) => plan.findings.filter((finding) => finding.severity === severity).length;

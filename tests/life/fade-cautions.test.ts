@@ -9,6 +9,7 @@ function item(
 ): FadingItem {
   const { bounds = 0, completedLives = 0, trust = 1 } = facts;
   const packs = [0, ...capacities].map((capacity, index) => ({
+    clock: { start: 0 },
     evidence: { trust: index === 0 ? [] : [trust] },
     readings: { readings: index === 0 ? [] : [{ day: 1, capacity }], bounds: Array(bounds).fill({}) },
   }));

@@ -10,7 +10,9 @@ describe("the plan in words", () => {
     expect(aheadText(aPlan())).toBe(
       "By the end of 2027-10 you will likely need 12 packs. 1 order line is late and should leave now.",
     );
-    expect(aheadText(aPlan({ demand: [] }))).toMatch(/^By the end of 2027-10 you will likely need nothing\. /);
+    expect(aheadText(aPlan({ demand: [] }))).toMatch(
+      /^By the end of 2027-10 you will likely need nothing; the orders are to be safe\. /,
+    );
     expect(aheadText(aPlan({ orders: [] }))).toMatch(/Nothing has to be ordered\.$/);
     const later = aPlan().orders.map((line) => ({ ...line, late: false, orderBy: "2027-01-12" }));
     expect(aheadText(aPlan({ orders: later }))).toMatch(/The first order must leave by 2027-01-12\.$/);
@@ -18,7 +20,15 @@ describe("the plan in words", () => {
 
   it("aheadText: a plan of sheets that hold nothing it knows is no all-clear", () => {
     const unread = aPlan({ packs: [], datedStock: [], demand: [], orders: [] });
-    expect(aheadText(unread)).toMatch(/^Nothing can be forecast: no battery pack/);
+    expect(aheadText(unread)).toMatch(/^Nothing can be forecast: no battery pack with a date/);
+    // packs without a date have no forecast, and shelves alone need nothing
+    const none = { kind: "no-forecast" as const, p10: null, p50: null, p90: null, because: null, note: null };
+    const undated = aPlan().packs.map((pack) => ({ ...pack, replaceBy: none }));
+    expect(aheadText({ ...unread, packs: undated })).toMatch(/^Nothing can be forecast: .* no all-clear\.$/);
+    const shelves = { datedStock: aPlan().datedStock, short: aPlan().short.map((row) => ({ ...row, devices: 0 })) };
+    expect(aheadText({ ...unread, ...shelves })).toMatch(/^Nothing can be forecast/);
+    const told = [summaryText, ordersText].map((write) => write({ ...unread, packs: undated }, { width: 80 }));
+    for (const text of told) expect(text).not.toMatch(/Devices short|Needed/);
     // Of stock that lasts beyond the plan nothing is needed, and that is known.
     const { datedStock } = aPlan();
     expect(aheadText({ ...unread, datedStock })).toMatch(/you will likely need nothing/);
@@ -99,6 +109,16 @@ Cautions
     const both = ordersText(aPlan({ orders: [line!, free] }), { width: 120 });
     expect(both).toMatch(/ cost {2}currency {2}arrives/);
     expect(both).toMatch(/4,733\.00 {2}EUR /);
+  });
+
+  it("packsText: counts packs without a forecast, and says so where there is no pack", () => {
+    const none = { kind: "no-forecast" as const, p10: null, p50: null, p90: null, because: null, note: null };
+    const [one, other] = aPlan().packs;
+    const text = packsText(aPlan({ packs: [one!, { ...other!, replaceBy: none }] }), { width: 120 });
+    expect(text.replace(/\s+/g, " ")).toContain(
+      "2 packs in service: 0 due now, 1 by the end of 2027-10, 1 by the end of 2027-10 (each counted at its likely date), and 1 without a forecast.",
+    );
+    expect(packsText(aPlan({ packs: [] }), { width: 80 })).toContain("\nNo battery pack in service was read.\n");
   });
 
   it("packsText: packs in the order of their dates, the near ones told", () => {
