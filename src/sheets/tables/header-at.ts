@@ -36,14 +36,17 @@ export function headerAt(
 ): HeaderRows | null {
   const row = rows[at] as GridRow;
   const next = rows[at + 1];
+  const names = knownNames(row.cells);
+  const { known, filled, strong, exact } = names;
+  const namesTooFew = known < Math.min(exact > 0 ? 1 : 2, filled);
+  // most rows of a list without dates and numbers, and all that is asked of them
+  if (namesTooFew && current !== null && ownOutput(row.cells) === null) return null;
   if (isFormLine(row)) return null;
   const plain = oneRowHeader(row);
   if (current === null && headsDates(row, next)) return plain;
   if (ownOutput(plain.header) !== null) return plain;
-  const names = knownNames(row.cells);
-  const { known, filled, strong, exact } = names;
   const share = current ? MIN_KNOWN_BELOW : MIN_KNOWN_SHARE;
-  if (known < Math.min(exact > 0 ? 1 : 2, filled)) return null;
+  if (namesTooFew) return null;
   // months, each with a tick below it, name nothing and are no strange words either
   if (known < filled * share && known < (filled - datedColumns(row.cells).length) * share) return null;
   if (current) {

@@ -1,3 +1,5 @@
+import type { Cell } from "../grid.ts";
+
 /** Lists that this program writes for people, each by columns that no sheet of a fleet has together. */
 const OWN_OUTPUTS: readonly { columns: readonly string[]; says: string }[] = [
   {
@@ -11,7 +13,6 @@ const OWN_OUTPUTS: readonly { columns: readonly string[]; says: string }[] = [
 ];
 
 /** What a table is that this program wrote itself and that says nothing new of the fleet; null for any other table. */
-export function ownOutput(header: readonly (string | null)[]): string | null {
-  const names = new Set(header);
-  return OWN_OUTPUTS.find(({ columns }) => columns.every((name) => names.has(name)))?.says ?? null;
+export function ownOutput(header: readonly Cell[]): string | null {
+  return OWN_OUTPUTS.find(({ columns }) => columns.every((name) => header.includes(name)))?.says ?? null;
 }

@@ -1,4 +1,5 @@
 import type { ColumnSpec, SheetKind, SheetSpec } from "../../fleet/columns.ts";
+import { remembered } from "../../fleet/remembered.ts";
 import type { CellPart } from "../values/lot-and-date.ts";
 import { headerWords } from "../words/header-words.ts";
 import { HEADER_POINTS, POINTS, type Points } from "../words/meanings.ts";
@@ -104,17 +105,23 @@ export function pointsFor(view: ColumnView, sheet: SheetSpec, spec: ColumnSpec):
 
 /** What a header's words are worth for a column: as they stand, or less one word that adds nothing to them. */
 function wordPoints(table: Points, things: string, says: string, sheet: SheetSpec, spec: ColumnSpec): number {
-  const words = `${things} ${says}`.split(" ").filter((word) => word !== "");
-  const whole = table.get(conceptKey(things, says));
+  const { words, key } = conceptsIn(things === "" || says === "" ? things + says : `${things} ${says}`);
+  const whole = table.get(key);
   if (whole !== undefined || words.length < 2) return whole ?? 0;
   let best = 0;
   for (const word of words) {
     if (!addsNothing(word, sheet, spec)) continue;
-    const rest = words.filter((each) => each !== word).sort();
+    const rest = words.filter((each) => each !== word);
     best = Math.max(best, (table.get(rest.join(" ")) ?? 0) - LESS_ONE_WORD);
   }
   return best;
 }
+
+/** Things and attributes, sorted, and the key of the points table that they make. Each header is held against every column. */
+const conceptsIn = remembered((named: string): { words: readonly string[]; key: string } => {
+  const words = named.split(" ").sort();
+  return { words, key: words.join(" ") };
+});
 
 /** Things that go without saying in a sheet of theirs. */
 const OWN_THINGS: Partial<Record<SheetKind, string[]>> = {
@@ -160,15 +167,6 @@ function oddName({ meaning, things, profile }: ColumnView, { kind }: SheetSpec, 
   // A thing's name alone heads its expiry only where dates stand below it.
   if (name === "expiry" && bare) return profile.dates > (SUPPLIES.test(things) ? SOME_DATES : 0.5) ? 0 : WRONG_CONTENTS;
   return 0;
-}
-
-/** Things and attributes as the key of the points table. */
-function conceptKey(things: string, says: string): string {
-  return `${things} ${says}`
-    .split(" ")
-    .filter((word) => word !== "")
-    .sort()
-    .join(" ");
 }
 
 function contentsFit({ type, unit }: ColumnSpec, { filled, dates, numbers }: Profile): boolean {
