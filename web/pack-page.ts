@@ -18,17 +18,27 @@ const UNPACKER = `
   }
 `;
 
+/** After so many lengths the packer reckons anew what a length costs. */
+const LENGTHS = 16;
+
 /**
  * Has the packer look at a byte's place among four no more, which tells something of machine code and nothing of a text:
- * a thousandth less. The packed bytes say so, and any unpacker heeds it.
+ * a thousandth less. The packed bytes say so, and any unpacker heeds it. What a length costs it reckons once, before it
+ * has met any (lzma1 0.3.0): reckoned again and again it finds the shorter way more often, three thousandths less.
  */
 async function packAsText(): Promise<void> {
   const { Encoder } = await import(`${LZMA}encoder.js`);
-  const { configure } = Encoder.prototype;
+  const { configure, encodeLength } = Encoder.prototype;
   Encoder.prototype.configure = function (mode: unknown) {
     configure.call(this, mode);
     this._posStateBits = 0;
     this._posStateMask = 0;
+  };
+  let lengths = 0;
+  Encoder.prototype.encodeLength = function (of: { updateTables: (places: number) => void }, ...length: unknown[]) {
+    encodeLength.call(this, of, ...length);
+    lengths += 1;
+    if (lengths % LENGTHS === 0) of.updateTables(1);
   };
 }
 

@@ -16,17 +16,24 @@ const FIRST_FOLLOWER = 35;
 const WORD = /[A-Za-z_$][\w$]{2,}/g;
 /** A word must come so often that the list's entry pays. */
 const OFTEN = 4;
+/**
+ * Groups of words begin here in the order of how often they come: those with codes of one character, those under the
+ * first lead, under the second, and the others. Each is put in the order of the alphabet, since words that begin alike
+ * make a list that packs well, while the commonest share as few leads as can be.
+ */
+const GROUPS = [0, SINGLE, SINGLE + FOLLOWERS, SINGLE + 2 * FOLLOWERS];
 
 /** The text with its commonest words coded, behind a line that lists them. */
 export function withCodedWords(text: string): string {
   if (TAKEN.test(text)) throw new Error("the text holds a control character that stands for a word");
   const counts = new Map<string, number>();
   for (const [word] of text.matchAll(WORD)) counts.set(word, (counts.get(word) ?? 0) + 1);
-  const words = [...counts]
+  const common = [...counts]
     .filter(([, count]) => count >= OFTEN)
     .sort(([a, many], [b, more]) => more - many || (a < b ? -1 : 1))
     .slice(0, SINGLE + LEADS * FOLLOWERS)
     .map(([word]) => word);
+  const words = GROUPS.flatMap((from, at) => common.slice(from, GROUPS[at + 1]).sort());
   const codes = new Map(words.map((word, at) => [word, codeOf(at)]));
   return `${words.join(" ")}\n${text.replace(WORD, (word) => codes.get(word) ?? word)}`;
 }
