@@ -1,6 +1,7 @@
 import { counted, countText } from "../fleet/count-text.ts";
 import type { Finding, SetAsideRow } from "../fleet/finding.ts";
 import { listed } from "../fleet/first-told.ts";
+import { placeText } from "../fleet/place-text.ts";
 import type { Reading, ReadTable } from "../sheets/reading.ts";
 import { findingRows, inputRows, tablesInOrder } from "./plan-head.ts";
 import { setAsideInOrder } from "./set-aside-csv.ts";
@@ -31,7 +32,9 @@ export function checkText(reading: Reading, asOf: string, setting: TextSetting):
     ...section(
       "Refused",
       bullets(
-        reading.refused.map(({ file, code, message }) => `${file}: ${message} [${code}]`),
+        reading.refused.map(
+          ({ file, code, message }) => `${placeText({ file, sheet: null, line: null })}: ${message} [${code}]`,
+        ),
         setting,
       ),
       setting,
@@ -97,7 +100,7 @@ export function setAsideLines({ setAside, findings }: Reading, width: number): s
     code: row.reason,
     file: row.file,
     lines: [
-      wrapText(`${place(row.file, row.sheet, row.line)}: ${row.message}${alsoOn(also)} [${row.reason}]`, width, "  "),
+      wrapText(`${placeText(row)}: ${row.message}${alsoOn(also)} [${row.reason}]`, width, "  "),
       ...fixLines(fixes.get(ruledOut(row, row.reason)) ?? fixOfAny(findings, row), width),
     ],
   }));
@@ -181,7 +184,8 @@ function inGroups<Row>(
 }
 
 function findingText({ severity, file, sheet, line, lines, column, message, code }: Finding): string {
-  const where = file === null ? "" : `${place(file, sheet, line)}${column === null ? "" : `, column ${column}`}: `;
+  const where =
+    file === null ? "" : `${placeText({ file, sheet, line })}${column === null ? "" : `, column ${column}`}: `;
   return `${severity === "info" ? "note" : severity}: ${where}${message}${alsoOn(lines)} [${code}]`;
 }
 
@@ -199,14 +203,8 @@ function fixLines(fix: string, width: number): string[] {
   return fix === "" ? [] : [`  ${wrapText(`Fix: ${fix}`, width - 2, "    ")}`];
 }
 
-/** "register.xlsx, tab Fleet, line 17" or "packs.csv:14" */
-function place(file: string, sheet: string | null, line: number | null): string {
-  if (sheet === null) return line === null ? file : `${file}:${line}`;
-  return `${file}, tab ${sheet}${line === null ? "" : `, line ${line}`}`;
-}
-
 function tableName({ file, sheet, table }: ReadTable): string {
-  return `${place(file, sheet, null)}${tableNumber(table)}`;
+  return `${placeText({ file, sheet, line: null })}${tableNumber(table)}`;
 }
 
 /** Which of several tables in one place it is; nothing for the first. */

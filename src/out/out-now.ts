@@ -1,5 +1,6 @@
 import { counted } from "../fleet/count-text.ts";
 import { firstTold } from "../fleet/first-told.ts";
+import { placeText } from "../fleet/place-text.ts";
 import type { Plan } from "./plan-schema.ts";
 
 /** Names told before the rest is counted. */
@@ -15,9 +16,12 @@ export function outNow(plan: Plan): string[] {
 
 /** Remarks that speak of a fault in columns that are not read, one sentence a column. */
 export function remarkedFaults({ findings }: Pick<Plan, "findings">): string[] {
-  return findings
-    .filter(({ code }) => code === "fault-unread")
-    .map(({ file, sheet, line, message }) => `${[file, sheet].filter(Boolean).join(", ")}, line ${line}: ${message}`);
+  return findings.filter(({ code }) => code === "fault-unread").map(findingInPlace);
+}
+
+/** What was found, with its place before it. */
+export function findingInPlace({ file, sheet, line, message }: Plan["findings"][number]): string {
+  return file === null ? message : `${placeText({ file, sheet, line })}: ${message}`;
 }
 
 /** Units past expiry, as one sentence or none; a unit is good to the end of its expiry day. */

@@ -2,6 +2,7 @@ import { counted } from "../fleet/count-text.ts";
 import { basisText, becauseText, capacityText, dueRangeText, dueText } from "./due-text.ts";
 import { failuresText } from "./failures-text.ts";
 import { firstYearEnd, horizonText, planMonth } from "./horizon-text.ts";
+import { findingInPlace } from "./out-now.ts";
 import type { Plan } from "./plan-schema.ts";
 import { signsTold } from "./plan-signs.ts";
 import { sortBy } from "./sort-by.ts";
@@ -42,9 +43,7 @@ const OF_TESTS = ["pack-swapped", "reading-doubted", "test-unrated"];
 
 /** What the forecast found in the tests, each with its place. */
 function foundInTests({ findings }: Plan): string[] {
-  return findings.flatMap(({ code, file, line, message }) =>
-    OF_TESTS.includes(code) ? [`${file}, line ${line}: ${message}`] : [],
-  );
+  return findings.filter(({ code }) => OF_TESTS.includes(code)).map(findingInPlace);
 }
 
 function dueCounts(plan: Plan, yearEnd: string, near: number): string {

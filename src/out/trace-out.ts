@@ -1,5 +1,6 @@
 import { type Day, isoFromDay } from "../calendar/day.ts";
 import { counted } from "../fleet/count-text.ts";
+import { placeText } from "../fleet/place-text.ts";
 import { NO_PLACE, type Trace, type TracedAs, type TracedItem, type TracedStock } from "../supplies/trace.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { ENGINE } from "./engine.ts";
@@ -169,7 +170,7 @@ function stockTable(stock: readonly TracedStock[], width: number): string {
       ...(stock.some(({ row }) => row.held !== null)
         ? [{ head: "held", cell: ({ row }: TracedStock) => row.held ?? "", clipTo: 8 }]
         : []),
-      { head: "line", cell: ({ row }) => `${row.source.file}:${row.source.line}`, dropRank: 2 },
+      { head: "stands in", cell: ({ row }) => placeText(row.source), dropRank: 2 },
     ],
     stock,
     width,

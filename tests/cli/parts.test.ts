@@ -83,8 +83,8 @@ the fewest that meet every expiry. For the calendar of the visits, set
 swaps_per_month (--policy swaps_per_month=1).
 
 Stock and use that do not fit
-note: dated_stock.csv:4: "Store" is neither a device nor a site; it is read as a
-  store, whose 1 unit serves every place. [place-read-as-store]
+note: dated_stock.csv, line 4: "Store" is neither a device nor a site; it is
+  read as a store, whose 1 unit serves every place. [place-read-as-store]
   Fix: Nothing to do if it is a store; else write the device's name as the
     devices sheet has it.
 

@@ -57,10 +57,10 @@ MD-2   device             2      0
 Store  store or site      1      0
 
 Dated stock
-place  item  lot  units  expiry      swap by     line
------  ----  ---  -----  ----------  ----------  -----------------
-MD-2   pads  P2       2  2027-09-30  2027-09-16  dated_stock.csv:3
-Store  pads  P2       1  2027-09-30  2027-09-16  dated_stock.csv:4
+place  item  lot  units  expiry      swap by     stands in
+-----  ----  ---  -----  ----------  ----------  -----------------------
+MD-2   pads  P2       2  2027-09-30  2027-09-16  dated_stock.csv, line 3
+Store  pads  P2       1  2027-09-30  2027-09-16  dated_stock.csv, line 4
 
 ${CAUTIONS}`);
   });
@@ -122,7 +122,7 @@ describe("scan", () => {
     const { stdout, stderr, code } = wanecast(["scan", "--as-of", "2026-11-01"], { input: scans });
     expect(code).toBe(0);
     expect(stdout.split("\n")[1]).toContain("09506000134352,2026-06-30,21A,X17,1,");
-    expect(stderr).toContain("-:2: The label");
+    expect(stderr).toContain("standard input, line 2: The label");
     const json = wanecast(["scan", "--as-of", "2026-11-01", "--json", "--fail-on", "set-aside"], { input: scans });
     expect(json.code).toBe(4);
     const check = JSON.parse(json.stdout) as { format: string; inputs: object[] };
@@ -145,7 +145,8 @@ describe("scan", () => {
 2 scans: 1 used, 1 set aside.
 
 Scans set aside
--:3: The label "not a label" is neither GS1 nor HIBC. [label-unreadable]
+standard input, line 3: The label "not a label" is neither GS1 nor HIBC.
+  [label-unreadable]
   Fix: Scan the label again, or type item and expiry.
 `);
     expect(readFileSync(join(out, "dated_stock.csv"), "utf8")).toBe(stdout);

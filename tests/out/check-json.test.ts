@@ -51,7 +51,7 @@ describe("checkText", () => {
     expect(text).toMatch(/packs\.csv +packs +1 +2 +1 +1\n/);
     expect(text).toMatch(/ 4 +Comment +not read +-\n/);
     expect(text.match(/missing-required/g)).toHaveLength(1);
-    expect(text).toContain("packs.csv:3: ");
+    expect(text).toContain("packs.csv, line 3: ");
     expect(text).toContain("note: notes.txt: ");
     expect(text).toContain("Refused\n- x.csv: Gone. [not-found]\n");
   });
@@ -63,9 +63,11 @@ describe("checkText", () => {
     });
     expect(lines.match(/^(error|warning|note): /gm)).toEqual(["warning: ", "warning: ", "note: "]);
     expect(lines).toContain(
-      'note: p.csv:1: Nothing is read from the columns "Colour" and "Comment". [column-unread]\n',
+      'note: p.csv, line 1: Nothing is read from the columns "Colour" and "Comment". [column-unread]\n',
     );
-    expect(lines).toContain('p.csv:4: Nothing stands in column "Serial" (A). Also on line 5. [missing-required]\n');
+    expect(lines).toContain(
+      'p.csv, line 4: Nothing stands in column "Serial" (A). Also on line 5. [missing-required]\n',
+    );
   });
   it("tells a table that is set aside whole once", () => {
     const unknown = readSheets([file("x.csv", "Quarx,Blorb,Fnord\nA,1,2\nB,3,4\nC,5,6\n")], {
@@ -75,14 +77,14 @@ describe("checkText", () => {
     const lines = checkText(unknown, "2026-11-01", { width: 200 });
     expect(lines.match(/unknown-table/g)).toHaveLength(1);
     expect(lines).toMatch(
-      /x\.csv:2: The columns .* Also on lines 3, 4\. \[unknown-table\]\n {2}Fix: Rename its columns/,
+      /x\.csv, line 2: The columns .* Also on lines 3, 4\. \[unknown-table\]\n {2}Fix: Rename its columns/,
     );
   });
   it("counts what repeats instead of telling it all", () => {
     const rows = Array.from({ length: 9 }, (_, index) => `M-${index},${2010 + index}-02-30,80\n`).join("");
     const many = readSheets([file("tests.csv", `serial,date,percent\n${rows}`)], { asOf: AS_OF, dateOrder: null });
     const lines = checkText(many, "2026-11-01", { width: 80 });
-    expect(lines.match(/tests\.csv:\d+: /g)).toHaveLength(5);
+    expect(lines.match(/tests\.csv, line \d+: /g)).toHaveLength(5);
     expect(lines).toContain("tests.csv: 4 more like it [date-impossible]; --json gives all.");
   });
 });

@@ -51,7 +51,7 @@ describe("held stock in dates", () => {
     expect(text).toContain(
       [
         "Stock and use that do not fit",
-        "warning: made-up.csv:2: D1 holds 3 units of Pads, but a device carries 2.",
+        "warning: made-up.csv, line 2: D1 holds 3 units of Pads, but a device carries 2.",
         "  [more-than-carried]",
         "  Fix: Correct the quantities, give spare units the place where they lie, or",
         "    correct per_device.",

@@ -18,7 +18,7 @@ describe("scanText", () => {
   it("names the line of a scan that is set aside, and its text", () => {
     const text = told(`${GOOD}\nhello\n${GOOD.replace("A1", "A2")}\n`);
     expect(text).toContain("3 scans: 2 used, 1 set aside.");
-    expect(text).toMatch(/Scans set aside\n-:2: .*"hello"/);
+    expect(text).toMatch(/Scans set aside\nstandard input, line 2: .*"hello"/);
     expect(text).toContain("[label-unreadable]");
   });
 

@@ -159,6 +159,23 @@ Cautions
     );
   });
 
+  it("names the tab of a workbook where it tells what was found in tests and remarks", () => {
+    const found = {
+      severity: "warning" as const,
+      file: "fleet.xlsx",
+      sheet: "Tests",
+      line: 7,
+      lines: [],
+      column: null,
+    };
+    const findings = ["reading-doubted", "fault-unread"].map((code) => {
+      return { ...found, code, value: "55", message: "Odd.", fix: "Look." };
+    });
+    const plan = aPlan({ findings });
+    expect(packsText(plan, { width: 80 })).toContain("Found in the tests\n- fleet.xlsx, tab Tests, line 7: Odd.\n");
+    expect(summaryText(plan, { width: 80 })).toContain("Out now\n- fleet.xlsx, tab Tests, line 7: Odd.\n");
+  });
+
   it("ordersText: why a late line is late", () => {
     expect(ordersText(aPlan(), { width: 80 })).toContain(
       "Late\n- pack-md from Fenwold Batteries: Twelve packs fade.\n",

@@ -1,9 +1,10 @@
+import { placeText } from "../../fleet/place-text.ts";
 import { nameKey } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { type Entry, tablesOf } from "./entry.ts";
 
 /** Findings for a lot that stands at one place in two tables with different quantities: two counts, as of two months' tabs. */
-export function noteCountedAgain(entries: readonly Entry[], where: (entry: Entry) => string, log: FindingLog): void {
+export function noteCountedAgain(entries: readonly Entry[], log: FindingLog): void {
   const [first] = entries;
   if (first?.sheet.kind !== "dated_stock" || tablesOf(entries).length === 1) return;
   const before = new Map<string, Entry>();
@@ -18,7 +19,7 @@ export function noteCountedAgain(entries: readonly Entry[], where: (entry: Entry
         "counted-again",
         { ...source, column: null, value: lot },
         () => ({
-          message: `The lot stands at the same place in ${where(other)} with another quantity; both are used.`,
+          message: `The lot stands at the same place in ${placeText(other.values.source)} with another quantity; both are used.`,
         }),
         entry.sheet.kind,
       );

@@ -1,3 +1,4 @@
+import { placeText } from "../../fleet/place-text.ts";
 import { mixed } from "../../maths/mixed.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { type Entry, tablesOf } from "./entry.ts";
@@ -6,9 +7,8 @@ import { type Entry, tablesOf } from "./entry.ts";
  * Findings for rows without a key that agree in every cell: one thing entered twice, or two of a kind, nobody can tell.
  *
  * @param entries  of one kind
- * @param where  how the place of a row is told
  */
-export function noteLikelyCopies(entries: readonly Entry[], where: (entry: Entry) => string, log: FindingLog): void {
+export function noteLikelyCopies(entries: readonly Entry[], log: FindingLog): void {
   const fields = (entries[0]?.sheet.columns ?? []).map(({ field }) => field);
   const read = fieldsRead(entries, fields);
   const digestOf = new Int32Array(entries.length);
@@ -21,7 +21,7 @@ export function noteLikelyCopies(entries: readonly Entry[], where: (entry: Entry
     let slot = key & (slots.length - 1);
     for (let other = slots[slot]!; other !== -1; other = slots[slot]!) {
       if (digestOf[other] === key && agree(entries[other]!, entry, fields)) {
-        noteCopy(entries[other]!, entry, where, log);
+        noteCopy(entries[other]!, entry, log);
         break;
       }
       slot = (slot + 1) & (slots.length - 1);
@@ -30,14 +30,14 @@ export function noteLikelyCopies(entries: readonly Entry[], where: (entry: Entry
   }
 }
 
-function noteCopy(before: Entry, entry: Entry, where: (entry: Entry) => string, log: FindingLog): void {
+function noteCopy(before: Entry, entry: Entry, log: FindingLog): void {
   // Two pads of one device in one line are two, however alike.
   if (before.state === entry.state && before.row === entry.row) return;
   const { file, sheet, line } = entry.values.source;
   log.add(
     "likely-copy",
     { file, sheet, line, column: null, value: null },
-    () => ({ message: `The row holds the same as ${where(before)}; both are used.` }),
+    () => ({ message: `The row holds the same as ${placeText(before.values.source)}; both are used.` }),
     entry.sheet.kind,
   );
 }

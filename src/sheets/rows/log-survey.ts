@@ -10,7 +10,7 @@ export function logSurvey(survey: ColumnSurvey, table: Table, column: number, sp
   const place = { file, sheet, line: null, column: column + 1 };
   const name = columnName(table, column);
   const group = String(table.number);
-  const effect = spec.required ? "every row of it is set aside" : "its cells count as empty";
+  const effect = spec.required ? "nothing that it dates is used" : "its cells count as empty";
   if (survey.order.state === "unsettled" && survey.example) {
     const { text, line } = survey.example;
     log.add(

@@ -1,5 +1,6 @@
 import { isoFromDay } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
+import { placeText } from "../../fleet/place-text.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { noteCountedAgain } from "./counted-again.ts";
@@ -53,8 +54,8 @@ export function withoutRepeats(entries: Entry[], log: FindingLog): Entry[] {
 
 /** Findings for entries without a key, of which none is ever dropped. */
 function noteLoose(entries: readonly Entry[], log: FindingLog): void {
-  noteLikelyCopies(entries, where, log);
-  noteCountedAgain(entries, where, log);
+  noteLikelyCopies(entries, log);
+  noteCountedAgain(entries, log);
 }
 
 /** The entry's key; null where it has none. */
@@ -83,7 +84,7 @@ function settleGroup(group: readonly Entry[], gone: Set<Entry>, log: FindingLog)
         (candidate) => candidate !== entry && differ(candidate.values[clashing.field], entry.values[clashing.field]),
       );
       const [here, there] = [entry, other ?? group[0]!].map(({ values }) => shownAs(values[clashing.field], clashing));
-      const message = `${name} stands in ${group.length} rows that contradict each other in ${clashing.name}: ${here} here, ${there} in ${where(other ?? group[0]!)}.`;
+      const message = `${name} stands in ${group.length} rows that contradict each other in ${clashing.name}: ${here} here, ${there} in ${placeText((other ?? group[0]!).values.source)}.`;
       drop(entry, "clash", message, gone, log);
     }
     return;
@@ -101,10 +102,10 @@ function settleGroup(group: readonly Entry[], gone: Set<Entry>, log: FindingLog)
     if (added) {
       gone.add(entry);
       const { file, sheet, line } = entry.values.source;
-      const message = `${name} stands here and in ${where(kept)}; each fills blanks of the other, so they are read as one.`;
+      const message = `${name} stands here and in ${placeText(kept.values.source)}; each fills blanks of the other, so they are read as one.`;
       log.add("merged", { file, sheet, line, column: null, value: null }, () => ({ message }), entry.sheet.kind);
     }
-    if (!added) drop(entry, "repeat", `${name} adds nothing to ${where(kept)}.`, gone, log);
+    if (!added) drop(entry, "repeat", `${name} adds nothing to ${placeText(kept.values.source)}.`, gone, log);
   }
 }
 
@@ -142,10 +143,6 @@ function keyName({ sheet, values }: Entry): string {
     .filter(({ field }) => sheet.key.includes(field) && values[field] !== null)
     .map(({ field, type }) => (type === "date" ? isoFromDay(values[field] as number) : shown(values[field])));
   return `${sheet.kind.replaceAll("_", " ")}: ${words.join(", ")}`;
-}
-
-function where({ values: { source } }: Entry): string {
-  return `${source.file}${source.sheet === null ? "" : `, ${source.sheet}`}, line ${source.line}`;
 }
 
 function shown(value: unknown): string {
