@@ -105,7 +105,7 @@ export function pointsFor(view: ColumnView, sheet: SheetSpec, spec: ColumnSpec):
 
 /** What a header's words are worth for a column: as they stand, or less one word that adds nothing to them. */
 function wordPoints(table: Points, things: string, says: string, sheet: SheetSpec, spec: ColumnSpec): number {
-  const { words, key } = conceptsIn(things === "" || says === "" ? things + says : `${things} ${says}`);
+  const { words, key } = conceptsIn(`${things} ${says}`.trim());
   const whole = table.get(key);
   if (whole !== undefined || words.length < 2) return whole ?? 0;
   let best = 0;

@@ -59,6 +59,8 @@ const FORGIVING_LENGTH = 5;
 const FUZZY_WORTH = 0.85;
 /** A day of purchase stands for that of putting in service where no better one does. */
 const BOUGHT_WORTH = 0.95;
+/** Single words that may be meant by one that is written otherwise: strange words are held against all of them. */
+const WORDS = [...VOCABULARY].filter(([word]) => word.length > FORGIVING_LENGTH - 3 && !word.includes(" "));
 /** Words of two letters that end a compound. */
 const SHORT_TAILS = new Set(["no", "nr", "id", "sn", "dt"]);
 const MAX_HEADER = 120;
@@ -218,8 +220,8 @@ function inflected(token: string): string[] | null {
 function cutWord(token: string, marked: boolean): string | null {
   if (token.length < (marked ? 3 : FORGIVING_LENGTH + 1)) return null;
   let only: string | null = null;
-  for (const [word, concept] of VOCABULARY) {
-    if (concept === "filler" || !word.startsWith(token) || word.includes(" ")) continue;
+  for (const [word, concept] of WORDS) {
+    if (concept === "filler" || !word.startsWith(token)) continue;
     if (only !== null && only !== concept) return null;
     only = concept;
   }
@@ -245,8 +247,12 @@ function compound(token: string): string[] | null {
 function nearWord(token: string): string | null {
   if (token.length < FORGIVING_LENGTH - 1 || token.length > 20) return null;
   const near = new Set<string>();
-  for (const [word, concept] of VOCABULARY) {
-    if (word.length < FORGIVING_LENGTH - 2 || word.includes(" ") || !withinOneEdit(token, word)) continue;
+  const first = token.charCodeAt(0);
+  const last = token.charCodeAt(token.length - 1);
+  for (const [word, concept] of WORDS) {
+    // one typing error leaves the first letter or the last one
+    if (word.charCodeAt(0) !== first && word.charCodeAt(word.length - 1) !== last) continue;
+    if (!withinOneEdit(token, word)) continue;
     // In words of four letters only a swap is forgiven: one letter more or less makes another word.
     // A letter doubled or made single makes none.
     if (word.length >= FORGIVING_LENGTH && token.length >= FORGIVING_LENGTH) near.add(concept);
