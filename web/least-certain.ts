@@ -4,7 +4,7 @@ import { dayNumber } from "./months.ts";
 /** What the plan is least sure of, counted. */
 export interface LeastCertain {
   packs: number;
-  /** Packs without readings of their own. */
+  /** Packs with a forecast, but without readings of their own. */
   typical: number;
   noForecast: number;
   /** Packs due within the plan whose early and late dates lie more than a year apart. */
@@ -13,6 +13,8 @@ export interface LeastCertain {
 
 const DAYS_PER_YEAR = 365;
 
+const hasForecast = ({ replaceBy }: Plan["packs"][number]) => replaceBy.kind !== "no-forecast";
+
 export function leastCertain(plan: Plan): LeastCertain {
   const wide = plan.packs.filter(({ replaceBy: { kind, p10, p90 } }) => {
     if (kind !== "within-horizon" || p10 === null) return false;
@@ -20,8 +22,8 @@ export function leastCertain(plan: Plan): LeastCertain {
   });
   return {
     packs: plan.packs.length,
-    typical: plan.packs.filter((pack) => pack.basis === "typical").length,
-    noForecast: plan.packs.filter((pack) => pack.replaceBy.kind === "no-forecast").length,
+    typical: plan.packs.filter((pack) => pack.basis === "typical" && hasForecast(pack)).length,
+    noForecast: plan.packs.filter((pack) => !hasForecast(pack)).length,
     wide: wide.length,
   };
 }

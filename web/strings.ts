@@ -6,6 +6,8 @@ import { listWords, numberWords } from "./format.ts";
  * Words for policy keys, findings, reasons and causes come from the engine.
  */
 const plural = (count: number, one: string, many: string) => (count === 1 ? one : many);
+/** "1 pack", "2 packs". */
+const counted = (count: number, one: string) => `${numberWords(count)} ${plural(count, one, `${one}s`)}`;
 
 export const say = {
   name: "Wanecast",
@@ -14,8 +16,8 @@ export const say = {
     plan: "Planning sheet",
     asOf: (day: string) => `As of ${day}`,
     looking: (from: string, to: string) => `${from} to ${to}`,
-    counts: (devices: string, packs: string, dated: string) =>
-      `${devices} devices and ${packs} packs in service · ${dated} dated units`,
+    counts: (devices: number, packs: number, dated: number) =>
+      `${counted(devices, "device")} and ${counted(packs, "pack")} in service · ${counted(dated, "dated unit")}`,
     madeBy: (engine: string) => `Made with ${engine}. Everything stays in this browser; the page makes no connection.`,
   },
   contents: "Contents",
@@ -66,7 +68,7 @@ export const say = {
     pasteLabel: "Rows with their header, copied from a spreadsheet",
     pasteGo: "Read these rows",
     pasteName: (n: number) => `pasted-${n}.tsv`,
-    working: (files: number) => `Reading ${numberWords(files)} ${plural(files, "file", "files")} and planning …`,
+    working: (files: number) => `Reading ${counted(files, "file")} and planning …`,
     replanning: "Planning anew …",
     step: (at: number, of: number, does: string) => `Step ${at} of ${of}: ${does}. `,
     steps: [
@@ -157,7 +159,7 @@ export const say = {
     uncertain: {
       heading: "What is least certain, and why?",
       aside: (n: number, all: number) =>
-        `${numberWords(n)} of ${numberWords(all)} ${plural(all, "row", "rows")} of the sheets ${plural(n, "was", "were")} set aside, and the plan knows nothing of what ${plural(n, "it holds", "they hold")}. The reasons stand under Sheets.`,
+        `${numberWords(n)} of ${counted(all, "row")} of the sheets ${plural(n, "was", "were")} set aside, and the plan knows nothing of what ${plural(n, "it holds", "they hold")}. The reasons stand under Sheets.`,
       noDevices:
         "No sheet of devices was read. Every place of dated stock counts as a store, so what expires there is not missed by any device and is not ordered anew.",
       typical: (n: number, all: number) =>
@@ -194,7 +196,7 @@ export const say = {
   batteries: {
     heading: "When do the packs run out?",
     lead: (due: number, already: number, all: number, until: string, year: string | null, inYear: number) =>
-      `${numberWords(due)} of ${numberWords(all)} ${plural(all, "pack", "packs")} ${plural(due, "is", "are")} likely to be due by the end of ${until}${due === 0 ? "" : `, ${already === 0 ? "none" : numberWords(already)} of them already`}${year === null ? "" : ` and ${numberWords(inYear)} by the end of ${year}`}.`,
+      `${numberWords(due)} of ${counted(all, "pack")} ${plural(due, "is", "are")} likely to be due by the end of ${until}${due === 0 ? "" : `, ${already === 0 ? "none" : numberWords(already)} of them already`}${year === null ? "" : ` and ${numberWords(inYear)} by the end of ${year}`}.`,
     none: "No battery pack was read.",
     due: {
       heading: "How many packs are due by when?",
@@ -218,8 +220,9 @@ export const say = {
       band: "four in five of them",
       unread: (item: string) =>
         `No pack of ${item} has been measured: these paths are what is usual for such packs, and any one pack may run far from its own.`,
+      unknown: (item: string) => `No pack of ${item} has a reading or a date from which its fade could be told.`,
       caption: (item: string, packs: number, readings: number, breaks: boolean) =>
-        `${numberWords(packs)} ${plural(packs, "pack", "packs")} of ${item} with ${numberWords(readings)} ${plural(readings, "reading", "readings")}. Packs whose dots and lines lie low for their age fade fast.${breaks ? " Where the middle breaks off, it goes on with other packs: those of one age end, or those of another begin." : ""}`,
+        `${counted(packs, "pack")} of ${item} with ${counted(readings, "reading")}. Packs whose dots and lines lie low for their age fade fast.${breaks ? " Where the middle breaks off, it goes on with other packs: those of one age end, or those of another begin." : ""}`,
       at: (age: string, p50: string, p10: string, p90: string) =>
         `At ${age} years: ${p50} in the middle of the packs (four in five between ${p10} and ${p90})`,
       heads: ["Years since made", "P10 of packs", "Middle", "P90 of packs", "Packs"],
@@ -318,8 +321,8 @@ export const say = {
 
   dates: {
     heading: "When does the dated stock expire?",
-    lead: (units: string, until: string, overdue: number, expired: number) =>
-      `${units} dated units fall due by the end of ${until}.${overdue === 0 ? "" : ` ${numberWords(overdue)} more ${expired === overdue ? plural(overdue, "has", "have") : plural(overdue, "is", "are")} ${expired === overdue ? "expired" : "overdue"} and should be swapped now${expired === 0 || expired === overdue ? "" : `; ${numberWords(expired)} of them ${plural(expired, "has", "have")} expired`}.`}`,
+    lead: (units: number, until: string, overdue: number, expired: number) =>
+      `${counted(units, "dated unit")} ${plural(units, "falls", "fall")} due by the end of ${until}.${overdue === 0 ? "" : ` ${numberWords(overdue)} more ${expired === overdue ? plural(overdue, "has", "have") : plural(overdue, "is", "are")} ${expired === overdue ? "expired" : "overdue"} and should be swapped now${expired === 0 || expired === overdue ? "" : `; ${numberWords(expired)} of them ${plural(expired, "has", "have")} expired`}.`}`,
     chart: "How many units fall due in each month?",
     pick: "Item",
     everything: "all items",
@@ -388,8 +391,7 @@ export const say = {
         n === 0
           ? `Nothing in the sheets bears ${what}.`
           : `${numberWords(n)} ${plural(n, "row bears", "rows bear")} ${what}`,
-      units: (units: number, places: number) =>
-        `${numberWords(units)} ${plural(units, "unit", "units")} at ${numberWords(places)} ${plural(places, "place", "places")}.`,
+      units: (units: number, places: number) => `${counted(units, "unit")} at ${counted(places, "place")}.`,
       kinds: { pack: "pack", "dated stock": "dated stock", "on order": "on order", device: "device" },
       heads: ["What", "Name", "Item", "Where", "Units", "Until", "Stands in"],
     },
@@ -402,7 +404,7 @@ export const say = {
   orders: {
     heading: "What has to be ordered, and by which day?",
     lead: (lines: number, orders: number, costs: string, late: number) =>
-      `${numberWords(lines)} order ${plural(lines, "line", "lines")} in ${numberWords(orders)} ${plural(orders, "order", "orders")}${costs === "" ? "" : ` for ${costs} with fees`}.${late > 0 ? ` ${numberWords(late)} ${plural(late, "line is", "lines are")} late and should leave today.` : ""}`,
+      `${numberWords(lines)} order ${plural(lines, "line", "lines")} in ${counted(orders, "order")}${costs === "" ? "" : ` for ${costs} with fees`}.${late > 0 ? ` ${numberWords(late)} ${plural(late, "line is", "lines are")} late and should leave today.` : ""}`,
     none: "Nothing has to be ordered within the plan's months.",
     caption: "The schedule by order-by date",
     filters: { supplier: "Supplier", item: "Item", year: "Year" },
@@ -420,7 +422,7 @@ export const say = {
     bySupplier: {
       heading: "What goes to each supplier?",
       heads: ["Supplier", "First order by", "Orders", "Lines", "Cost with fees"],
-      linesOf: (supplier: string, n: number) => `The ${numberWords(n)} ${plural(n, "line", "lines")} for ${supplier}`,
+      linesOf: (supplier: string, n: number) => `The ${counted(n, "line")} for ${supplier}`,
     },
     late: "late",
     forecast: "forecast",
@@ -436,8 +438,7 @@ export const say = {
       at: (month: string, spent: string, year: string, p50: string, p95: string) =>
         `${month}: ${spent} spent so far in ${year}; by its end ${p50} likely, ${p95} safe`,
       heads: ["Fiscal year", "Planned", "Likely (P50)", "Cautious (P80)", "Safe (P95)"],
-      partOf: (year: string, months: number) =>
-        `${year}, ${numberWords(months)} ${plural(months, "month", "months")} of it`,
+      partOf: (year: string, months: number) => `${year}, ${counted(months, "month")} of it`,
       aboveSafe: (years: string) =>
         `In ${years} more is planned than the year’s safe sum: each item is bought safely by itself, and hardly will all need their most at once.`,
       itemHeads: ["Fiscal year", "Item", "Planned", "Likely (P50)", "Cautious (P80)", "Safe (P95)"],
@@ -469,7 +470,7 @@ export const say = {
     tableHeads: ["File", "Read as", "Rows", "Used", "Set aside"],
     columnsHeading: "How was each column read?",
     columnsOf: (file: string, n: number, unused: number) =>
-      `${file}: ${numberWords(n)} ${plural(n, "column", "columns")}${unused === 0 ? "" : `, ${numberWords(unused)} not used`}`,
+      `${file}: ${counted(n, "column")}${unused === 0 ? "" : `, ${numberWords(unused)} not used`}`,
     columnHeads: ["Column", "Header", "Read as", "How", "What stands in it"],
     readColumnAs: (header: string) => `Read column ${header} as`,
     takeAlong: {

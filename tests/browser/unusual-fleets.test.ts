@@ -35,6 +35,36 @@ describe("a fleet that lacks a part", () => {
     expect(complaints).toEqual([]);
   });
 
+  it("of packs without a date says that none is forecast, and draws no empty chart", async () => {
+    const { page, complaints } = await openPage(browser, null);
+    const packs = csv("packs.csv", "serial,item,device", "P1,pack-a,D1", "P2,pack-a,D1", "P3,pack-b,D2");
+    await page.locator("input[data-chooses=files]").setInputFiles([packs, POLICY]);
+    await planned(page);
+    const ahead = await page.locator("#ahead").textContent();
+    expect(ahead).toContain("That is no all-clear.");
+    expect(ahead).not.toContain("the forecast takes them for typical");
+    expect(await page.locator("#batteries .lead").textContent()).toBe("3 packs have no forecast at all.");
+    await page.locator("#fleet-item").selectOption("pack-b");
+    expect(await page.locator("#batteries figure").first().textContent()).toContain("No pack of pack-b has a reading");
+    expect(await page.locator("canvas").count()).toBe(0);
+    expect(complaints).toEqual([]);
+  });
+
+  it("of one device and one dated unit is counted in the singular", async () => {
+    const { page } = await openPage(browser, null);
+    await page
+      .locator("input[data-chooses=files]")
+      .setInputFiles([
+        csv("devices.csv", "device,type,site", "D1,monitor,Hall"),
+        csv("dated_stock.csv", "item,expiry,lot,quantity,place", "pads-a,2027-03-31,L1,1,D1"),
+        POLICY,
+      ]);
+    await planned(page);
+    const counts = await page.locator(".masthead .facts").nth(1).textContent();
+    expect(counts).toBe("1 device and 0 packs in service · 1 dated unit");
+    expect(await page.locator("#dates .lead").textContent()).toMatch(/^1 dated unit falls due by/);
+  });
+
   it("of dated stock alone says what is past expiry, and that no device would miss anything", async () => {
     const { page, complaints } = await openPage(browser, null);
     await page

@@ -11,10 +11,10 @@ describe("sentences that lead a section in", () => {
   });
 
   it("dates: what is overdue apart from what has expired", () => {
-    expect(say.dates.lead("421", "October 2029", 0, 0)).toBe("421 dated units fall due by the end of October 2029.");
-    expect(say.dates.lead("421", "October 2029", 2, 2)).toMatch(/2 more have expired and should be swapped now\.$/);
-    expect(say.dates.lead("421", "October 2029", 1, 0)).toMatch(/1 more is overdue and should be swapped now\.$/);
-    expect(say.dates.lead("421", "October 2029", 5, 1)).toMatch(
+    expect(say.dates.lead(421, "October 2029", 0, 0)).toBe("421 dated units fall due by the end of October 2029.");
+    expect(say.dates.lead(421, "October 2029", 2, 2)).toMatch(/2 more have expired and should be swapped now\.$/);
+    expect(say.dates.lead(421, "October 2029", 1, 0)).toMatch(/1 more is overdue and should be swapped now\.$/);
+    expect(say.dates.lead(421, "October 2029", 5, 1)).toMatch(
       /5 more are overdue and should be swapped now; 1 of them has expired\.$/,
     );
   });

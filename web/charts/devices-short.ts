@@ -1,4 +1,4 @@
-import type { Plan } from "../../src/index.ts";
+import { knowsNothing, type Plan } from "../../src/index.ts";
 import { chanceWords, monthWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
@@ -17,7 +17,7 @@ function inWords(devices: number): string {
 export function devicesShort(plan: Plan): HTMLElement | null {
   const rows = plan.short;
   const last = rows.at(-1);
-  if (!last || last.devices === 0) return null;
+  if (!last || last.devices === 0 || knowsNothing(plan)) return null;
   const words = say.ahead.short;
   const capped = rows.some((row) => row.withinBudget !== null);
   const months = rows.map((row) => row.month);

@@ -10,6 +10,8 @@ export interface FigureSpec {
   key: KeyEntry[];
   /** What the figure shows, in words. */
   caption: string;
+  /** There is nothing to draw: question, choices and caption stand alone. */
+  empty?: boolean;
   draw: (colours: Palette) => ChartConfiguration;
   /** One a step of the chart: where on the x scale, and what stands there, read out. */
   points: { at: number; says: string }[];

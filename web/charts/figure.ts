@@ -21,6 +21,9 @@ let pending = false;
 
 /** A chart with its question, unit, key, readout, caption and table. */
 export function figure(spec: FigureSpec): HTMLElement {
+  const head = make("h3", {}, spec.question);
+  const caption = make("figcaption", {}, spec.caption);
+  if (spec.empty) return make("figure", {}, head, spec.choices, caption);
   const canvas = make("canvas", { role: "img", "aria-label": `${spec.question} ${spec.caption}` });
   const output = make("output", { class: "says" });
   const step = make("input", { type: "range", min: 0, max: Math.max(0, spec.points.length - 1), step: 1 });
@@ -77,14 +80,14 @@ export function figure(spec: FigureSpec): HTMLElement {
   return make(
     "figure",
     {},
-    make("h3", {}, spec.question),
+    head,
     make("p", { class: "unit" }, spec.unit),
     spec.choices,
     chartKey(spec.key),
     make("div", { class: "plot" }, canvas),
     onPaper(spec),
     spec.points.length > 1 && make("div", { class: "readout" }, step, output),
-    make("figcaption", {}, spec.caption),
+    caption,
     make(
       "div",
       { class: "take" },

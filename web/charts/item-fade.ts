@@ -16,6 +16,7 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
   const { dots, paths, bands, oldest } = fadeByAge(item, plan, reading, readings);
   const threshold = thresholdPercent(item, plan, reading);
   const packs = plan.packs.filter((pack) => pack.item === item).length;
+  const unknown = dots.length + paths.length === 0;
   const breaks = bands.some(({ anew }, at) => at > 0 && anew);
   const share = (percent: number) => percentWords(percent / 100);
   return figure({
@@ -32,7 +33,12 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
           ]
         : []),
     ],
-    caption: dots.length === 0 ? words.unread(item) : words.caption(item, packs, dots.length, breaks),
+    empty: unknown,
+    caption: unknown
+      ? words.unknown(item)
+      : dots.length === 0
+        ? words.unread(item)
+        : words.caption(item, packs, dots.length, breaks),
     points: bands.map((band) => ({
       at: band.age,
       says: words.at(numberWords(band.age, 2), share(band.p50), share(band.p10), share(band.p90)),

@@ -40,6 +40,7 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
       { mark: "dot", label: words.reading },
       ...(siblings.length > 0 ? [{ mark: "faint-line" as const, label: words.sibling }] : []),
     ],
+    empty: path.length + dots.length === 0,
     caption: path.length === 0 ? `${pack.says} ${words.noPath}` : words.caption(pack.says, dots.length),
     points: months.map((month, index) => ({
       at: monthEnd(month),

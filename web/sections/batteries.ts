@@ -6,6 +6,7 @@ import { packsDue } from "../charts/packs-due.ts";
 import { make } from "../dom.ts";
 import { compareNames, monthWords } from "../format.ts";
 import { keepChoice, keptChoice } from "../kept-choices.ts";
+import { leastCertain } from "../least-certain.ts";
 import { nextTask } from "../next-task.ts";
 import { packsDueByMonth } from "../packs-due-by-month.ts";
 import type { PlannedSession } from "../session.ts";
@@ -30,7 +31,9 @@ export async function batteries(session: PlannedSession): Promise<HTMLElement> {
   if (packs.length === 0) return section("batteries", say.batteries.heading, lead(say.batteries.none));
   await nextTask();
   const due = packsDueByMonth(plan);
-  const whole = section("batteries", say.batteries.heading, lead(leadText()), packsDue(plan, due));
+  const { noForecast } = leastCertain(plan);
+  const ahead = packs.length - noForecast;
+  const whole = section("batteries", say.batteries.heading, lead(leadText()), ahead > 0 && packsDue(plan, due));
   await nextTask();
   whole.append(
     answer(
@@ -102,7 +105,9 @@ export async function batteries(session: PlannedSession): Promise<HTMLElement> {
     const already = plan.packs.filter((pack) => pack.replaceBy.kind === "already-due").length;
     const year = byTheEnd > 0 && due.length > YEAR ? due[YEAR - 1]! : null;
     const inYear = Math.round(year?.expected ?? 0);
-    return say.batteries.lead(
+    const untold = noForecast > 0 ? say.ahead.uncertain.noForecast(noForecast) : "";
+    if (ahead === 0) return untold;
+    const told = say.batteries.lead(
       byTheEnd,
       already,
       packs.length,
@@ -110,6 +115,7 @@ export async function batteries(session: PlannedSession): Promise<HTMLElement> {
       year && monthWords(year.month),
       inYear,
     );
+    return `${told} ${untold}`;
   }
 }
 

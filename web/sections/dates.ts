@@ -82,7 +82,7 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
       plan.datedStock.reduce((sum, row) => sum + (is(row) ? row.quantity : 0), 0);
     const overdue = count((row) => row.swapBy < plan.asOf);
     const expired = count((row) => row.expiry < plan.asOf);
-    return words.lead(numberWords(units), monthWords(plan.horizon.to), overdue, expired);
+    return words.lead(units, monthWords(plan.horizon.to), overdue, expired);
   }
 
   function crowdedTable(): HTMLElement {

@@ -1,6 +1,6 @@
 import { printPage } from "../charts/paper.ts";
 import { make } from "../dom.ts";
-import { dayWords, isoDates, monthWords, numberWords } from "../format.ts";
+import { dayWords, isoDates, monthWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import type { SectionName } from "./section.ts";
@@ -23,11 +23,7 @@ export function masthead(session: PlannedSession, switchIso: () => void): HTMLEl
       "div",
       { class: "title" },
       make("p", { class: "facts" }, say.title.looking(monthWords(plan.horizon.from), monthWords(plan.horizon.to))),
-      make(
-        "p",
-        { class: "facts" },
-        say.title.counts(numberWords(plan.short[0]?.devices ?? 0), numberWords(plan.packs.length), numberWords(dated)),
-      ),
+      make("p", { class: "facts" }, say.title.counts(plan.short[0]?.devices ?? 0, plan.packs.length, dated)),
     ),
   );
 }
