@@ -67,7 +67,7 @@ function measures(plan: Plan): Map<string, Measure> {
     tenths,
   );
   if (plan.deferrals.length > 0) {
-    put(words.deferred, plan.deferrals.length);
+    put(words.deferred, new Set(plan.deferrals.map(({ line }) => line)).size);
     put(
       words.within,
       most(({ withinBudget, withSchedule }) => (withinBudget ?? withSchedule).expected),

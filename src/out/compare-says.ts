@@ -40,13 +40,11 @@ function spendSays({ spend }: Omit<Comparison, "says">): string[] {
     if (!a || !b) {
       const { planned, p95 } = (a ?? b)!;
       if (planned === 0 && p95 === 0) return [];
-      return [
-        `${fiscalYear}: ${namedMoney(planned, currency)} planned in ${a ? "the first" : "the second"} plan only.`,
-      ];
+      return [`${fiscalYear}: ${namedMoney(planned, currency)} planned in ${a ? "A" : "B"} only.`];
     }
     const more = b.planned - a.planned;
     if (more === 0 && a.p95 === b.p95) return [];
-    const change = `${namedMoney(Math.abs(more), currency)} ${more >= 0 ? "more" : "less"}`;
+    const change = more === 0 ? "the same" : `${namedMoney(Math.abs(more), currency)} ${more > 0 ? "more" : "less"}`;
     const safe = `${groupedMoney(a.p95, currency)} against ${groupedMoney(b.p95, currency)}`;
     return [`${fiscalYear}: planned spend ${change}; safe (P95) ${safe}.`];
   });
@@ -62,8 +60,12 @@ function unitSays({ items, packs, orders }: Omit<Comparison, "says">): string[] 
     const later = packs.filter((one) => (one.daysLater ?? 0) > 0).length;
     const earlier = packs.filter((one) => (one.daysLater ?? 0) < 0).length;
     const tested = packs.filter((one) => one.newReadings > 0).length;
+    const oneOnly = packs.filter((one) => one.daysLater === null).length;
+    const others = oneOnly > 0 ? `, ${countText(oneOnly)} with a date in one plan only` : "";
     const why = tested > 0 ? `, ${countText(tested)} of them with new readings` : "";
-    said.push(`Packs whose likely date moved: ${countText(later)} later, ${countText(earlier)} earlier${why}.`);
+    said.push(
+      `Packs whose likely date moved: ${countText(later)} later, ${countText(earlier)} earlier${others}${why}.`,
+    );
   }
   const count = (change: string) => orders.filter((one) => one.change === change).length;
   if (orders.length > 0) {

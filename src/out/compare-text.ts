@@ -84,8 +84,8 @@ function packsTable(packs: readonly PackMoved[], width: number): string {
     [
       { head: "serial", cell: (row) => row.serial, clipTo: 12 },
       { head: "item", cell: (row) => row.item, clipTo: 12, dropRank: 2 },
-      { head: "A", cell: (row) => row.replaceBy.a ?? "never" },
-      { head: "B", cell: (row) => row.replaceBy.b ?? "never" },
+      { head: "A", cell: (row) => row.replaceBy.a ?? "none" },
+      { head: "B", cell: (row) => row.replaceBy.b ?? "none" },
       { head: "days later", align: "right", cell: (row) => (row.daysLater === null ? "-" : String(row.daysLater)) },
       { head: "new readings", align: "right", dropRank: 1, cell: (row) => countText(row.newReadings) },
     ],

@@ -1,4 +1,5 @@
-import { counted, countText } from "../fleet/count-text.ts";
+import { counted, countText, tenthsText } from "../fleet/count-text.ts";
+import { NO_CURRENCY } from "../fleet/currency.ts";
 import { groupedText } from "../fleet/money.ts";
 import { STOCK_FINDING_CODES } from "../supplies/finding-codes.ts";
 import { aheadText } from "./ahead.ts";
@@ -70,8 +71,15 @@ function crowds(plan: Plan, setting: TextSetting): string[] {
 function spend(plan: Plan, width: number): string[] {
   const { deferrals } = plan;
   if (plan.budget.length === 0 || deferrals.length === 0) return spendBlocks(plan, width);
-  const months = deferrals.reduce((sum, one) => sum + one.deviceMonthsShort, 0);
-  const told = `The budget of ${groupedText(String(plan.policy.budget_per_fiscal_year))} a fiscal year has no room for ${counted(deferrals.length, "line")}: put off as the verb orders lists them, they bring ${months.toFixed(1)} device-months short.`;
+  // a line may be put off year after year, and a device be short of several items at once
+  const lines = new Set(deferrals.map(({ line }) => line)).size;
+  const months = plan.short.reduce(
+    (sum, { withinBudget, withSchedule }) => sum + (withinBudget ?? withSchedule).expected - withSchedule.expected,
+    0,
+  );
+  const { currency } = deferrals[0]!;
+  const budget = `${currency === NO_CURRENCY ? "" : `${currency} `}${groupedText(String(plan.policy.budget_per_fiscal_year))}`;
+  const told = `The budget of ${budget} a fiscal year has no room for ${counted(lines, "line")}: put off as the verb orders lists them, that brings ${tenthsText(months)} device-months short (a device short at one month's end).`;
   return [...spendBlocks(plan, width), wrapText(told, width)];
 }
 

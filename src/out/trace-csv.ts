@@ -17,11 +17,15 @@ const HEADER = [
   "arrives",
   "file",
   "line",
+  "sheet",
 ] as const;
 
 type TraceLine = Partial<Record<(typeof HEADER)[number], CsvCell>>;
 
-/** trace.csv: one line a row of the sheets that is touched, as a list to walk round with: stock, packs, open orders. */
+/**
+ * trace.csv: one line a row of the sheets that is touched, as a list to walk round with: stock, packs, open orders.
+ * New columns go to the end.
+ */
 export function traceCsv({ stock, packs, orders }: Trace): string {
   const lines = [...stock.map(stockLine), ...packs.map(packLine), ...orders.map(orderLine)];
   return csvText(
@@ -33,7 +37,7 @@ export function traceCsv({ stock, packs, orders }: Trace): string {
 function stockLine({ row, installed, swapBy }: Trace["stock"][number]): TraceLine {
   const { place, item, lot, serial, quantity, expiry, held, source } = row;
   const dates = { expiry: isoFromDay(expiry), swap_by: isoFromDay(swapBy) };
-  const { file, line } = source;
+  const { file, line, sheet } = source;
   return {
     what: "dated stock",
     place,
@@ -46,19 +50,31 @@ function stockLine({ row, installed, swapBy }: Trace["stock"][number]): TraceLin
     held,
     file,
     line,
+    sheet,
   };
 }
 
 function packLine({ device, site, item, serial, retired, held, source }: Trace["packs"][number]): TraceLine {
   const what = retired === null ? "pack" : "retired pack";
-  const { file, line } = source;
-  return { what, place: device ?? site, device: yesNo(device !== null), item, serial, quantity: 1, held, file, line };
+  const { file, line, sheet } = source;
+  return {
+    what,
+    place: device ?? site,
+    device: yesNo(device !== null),
+    item,
+    serial,
+    quantity: 1,
+    held,
+    file,
+    line,
+    sheet,
+  };
 }
 
 function orderLine({ item, quantity, order, arrives, source }: Trace["orders"][number]): TraceLine {
-  const { file, line } = source;
+  const { file, line, sheet } = source;
   const arrival = arrives === null ? null : isoFromDay(arrives);
-  return { what: "on order", device: "no", item, quantity, order, arrives: arrival, file, line };
+  return { what: "on order", device: "no", item, quantity, order, arrives: arrival, file, line, sheet };
 }
 
 function yesNo(is: boolean): string {

@@ -1,11 +1,11 @@
 import { type Day, isoFromDay } from "../calendar/day.ts";
-import { counted } from "../fleet/count-text.ts";
+import { counted, countText } from "../fleet/count-text.ts";
 import { placeText } from "../fleet/place-text.ts";
 import { NO_PLACE, type Trace, type TracedAs, type TracedItem, type TracedStock } from "../supplies/trace.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { ENGINE } from "./engine.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
-import { textTable } from "./text-table.ts";
+import { type TextColumn, textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";
 
 /** Identifiers told in the title; of more only their number. */
@@ -40,12 +40,13 @@ export function traceJson(trace: Trace, asOf: Day): object {
       held: row.held,
       source: row.source,
     })),
-    packs: trace.packs.map(({ serial, item, device, site, retired, source }) => ({
+    packs: trace.packs.map(({ serial, item, device, site, retired, held, source }) => ({
       serial,
       item,
       device,
       site,
       retired: dayOrNull(retired),
+      held,
       source,
     })),
     onOrder: trace.orders.map(({ item, quantity, arrives, supplier, order, source }) => ({
@@ -89,7 +90,7 @@ export function traceText(trace: Trace, asOf: Day, setting: TextSetting): string
 
 /** The identifiers where they are few, else how many they are. */
 function toldIds({ ids }: Trace): string {
-  return ids.length <= IDS_IN_TITLE ? ids.map(({ id }) => id).join(", ") : `${ids.length} identifiers`;
+  return ids.length <= IDS_IN_TITLE ? ids.map(({ id }) => id).join(", ") : `${countText(ids.length)} identifiers`;
 }
 
 /** What each identifier turned out to be, and which are in no sheet. */
@@ -128,11 +129,11 @@ function itemsTable(items: readonly TracedItem[], width: number): string {
   return textTable<TracedItem>(
     [
       { head: "item", cell: ({ item }) => item, clipTo: 10 },
-      { head: "in use", align: "right", cell: ({ inUse }) => String(inUse) },
-      { head: "on shelves", align: "right", cell: ({ onShelves }) => String(onShelves) },
-      { head: "on order", align: "right", cell: ({ onOrder }) => String(onOrder) },
-      { head: "usable elsewhere", align: "right", cell: ({ usableElsewhere }) => String(usableElsewhere) },
-      { head: "lacking", align: "right", cell: ({ lacking }) => String(lacking) },
+      { head: "in use", align: "right", cell: ({ inUse }) => countText(inUse) },
+      { head: "on shelves", align: "right", cell: ({ onShelves }) => countText(onShelves) },
+      { head: "on order", align: "right", cell: ({ onOrder }) => countText(onOrder) },
+      { head: "usable elsewhere", align: "right", cell: ({ usableElsewhere }) => countText(usableElsewhere) },
+      { head: "lacking", align: "right", cell: ({ lacking }) => countText(lacking) },
       ...(items.some(({ lacking }) => lacking > 0)
         ? [{ head: "covered on", cell: (item: TracedItem) => coverText(item) }]
         : []),
@@ -147,8 +148,8 @@ function placesTable({ places }: Trace, width: number): string {
     [
       { head: "place", cell: ({ place }) => place, clipTo: 12 },
       { head: "is a", cell: ({ place, device }) => (device ? "device" : place === NO_PLACE ? "-" : "store or site") },
-      { head: "units", align: "right", cell: ({ units }) => String(units) },
-      { head: "packs", align: "right", cell: ({ packs }) => String(packs) },
+      { head: "units", align: "right", cell: ({ units }) => countText(units) },
+      { head: "packs", align: "right", cell: ({ packs }) => countText(packs) },
     ],
     places,
     width,
@@ -164,17 +165,21 @@ function stockTable(stock: readonly TracedStock[], width: number): string {
       ...(stock.some(({ row }) => row.serial !== null)
         ? [{ head: "serial", cell: ({ row }: TracedStock) => row.serial ?? "-", dropRank: 1 }]
         : []),
-      { head: "units", align: "right", cell: ({ row }) => String(row.quantity) },
+      { head: "units", align: "right", cell: ({ row }) => countText(row.quantity) },
       { head: "expiry", cell: ({ row }) => isoFromDay(row.expiry) },
       { head: "swap by", cell: ({ swapBy }) => isoFromDay(swapBy) },
-      ...(stock.some(({ row }) => row.held !== null)
-        ? [{ head: "held", cell: ({ row }: TracedStock) => row.held ?? "", clipTo: 8 }]
-        : []),
+      ...heldColumn(stock, ({ row }) => row.held),
       { head: "stands in", cell: ({ row }) => placeText(row.source), dropRank: 2 },
     ],
     stock,
     width,
   );
+}
+
+/** Why each is held, where any is. */
+function heldColumn<Row>(rows: readonly Row[], heldOf: (row: Row) => string | null): TextColumn<Row>[] {
+  if (rows.every((row) => heldOf(row) === null)) return [];
+  return [{ head: "held", cell: (row) => heldOf(row) ?? "", clipTo: 8 }];
 }
 
 function packsTable({ packs }: Trace, width: number): string {
@@ -185,6 +190,7 @@ function packsTable({ packs }: Trace, width: number): string {
       { head: "device", cell: ({ device }) => device ?? "-", clipTo: 10 },
       { head: "site", cell: ({ site }) => site ?? "-", dropRank: 1 },
       { head: "retired", cell: ({ retired }) => dayOrNull(retired) ?? "-", dropRank: 2 },
+      ...heldColumn(packs, ({ held }) => held),
     ],
     packs,
     width,

@@ -44,6 +44,29 @@ describe("comparePlans", () => {
     expect(compareText(both, { width: 100 })).toContain("2027-03-16");
   });
 
+  it("counts every pack whose date moved, came or went, and says what did not change", () => {
+    const by = (p50: string | null) => ({ ...pack, replaceBy: { ...pack.replaceBy, p50 } });
+    const before = aPlan({ packs: [by("2027-02-14"), { ...by(null), serial: "Z" }] });
+    const after = aPlan({
+      packs: [by(null), { ...by("2029-01-01"), serial: "Z" }],
+      budget: [{ ...plan.budget[0]!, p95: 512_300 }],
+    });
+    const both = comparePlans({ label: "a", plan: before }, { label: "b", plan: after });
+    expect(both.packs).toHaveLength(2);
+    expect(both.says).toContain("Packs whose likely date moved: 0 later, 0 earlier, 2 with a date in one plan only.");
+    expect(both.says).toContain("2026/27: planned spend the same; safe (P95) 5,122.00 against 5,123.00.");
+    const gone = comparePlans({ label: "a", plan }, { label: "b", plan: aPlan({ budget: [] }) });
+    expect(gone.says).toContain("2026/27: EUR 4,733.00 planned in A only.");
+  });
+
+  it("calls no pack everlasting that has no date", () => {
+    const none = { ...pack, replaceBy: { ...pack.replaceBy, kind: "no-forecast" as const, p50: null } };
+    const text = compareText(comparePlans({ label: "a", plan }, { label: "b", plan: aPlan({ packs: [none] }) }), {
+      width: 100,
+    });
+    expect(text).toMatch(/^M22-001 +pack-md +2027-02-14 +none +- +0$/m);
+  });
+
   it("names no currency where the sheets name none", () => {
     const bare = (quantity: number, planned: number) =>
       aPlan({

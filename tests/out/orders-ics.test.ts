@@ -52,6 +52,23 @@ describe("ordersIcs", () => {
     }
   });
 
+  // Source: RFC 5545 section 3.4: the body of a calendar has at least one component; 3.6.3: a journal's own properties
+  it("says so in a note where nothing has to be ordered, as a calendar without a component is none", () => {
+    const [, note] = unfold(ordersIcs(aPlan({ orders: [] }))).split("BEGIN:VJOURNAL\r\n");
+    expect(note!.split("\r\n")).toEqual([
+      "UID:no-order@wanecast",
+      "DTSTAMP:20261101T000000Z",
+      "LAST-MODIFIED:20261101T000000Z",
+      expect.stringMatching(/^SEQUENCE:\d+$/),
+      "DTSTART;VALUE=DATE:20261101",
+      "SUMMARY:No order is planned up to 2027-10",
+      expect.stringMatching(/^DESCRIPTION:Planned as of 2026-11-01\./),
+      "END:VJOURNAL",
+      "END:VCALENDAR",
+      "",
+    ]);
+  });
+
   it("keeps every physical line within 75 octets and ends each with CRLF", () => {
     for (const line of physical(text)) expect(octets(line)).toBeLessThanOrEqual(75);
     expect(text.replaceAll("\r\n", "")).not.toMatch(/[\r\n]/);

@@ -101,6 +101,11 @@ describe("traceCsv", () => {
     expect(lines[2]).toMatchObject({ serial: "AB1299", expiry: "", swap_by: "" });
     expect(lines[5]).toMatchObject({ order: "PO-7", arrives: "2026-12-01" });
     for (const { file, line } of lines) expect([file, line]).not.toContain("");
+    // a line of a workbook is found by its tab
+    const source = { file: "fleet.xlsx", sheet: "Pads", line: 17 };
+    const inTab = traceCsv({ ...trace, stock: [{ row: { ...inDevice, source }, installed: true, swapBy: AS_OF }] });
+    const [first] = Papa.parse<Record<string, string>>(inTab, { header: true }).data;
+    expect(first).toMatchObject({ file: "fleet.xlsx", sheet: "Pads", line: "17" });
   });
 });
 
@@ -112,5 +117,9 @@ describe("traceJson", () => {
     expect(json.onOrder[0]).toMatchObject({ arrives: "2026-12-01", order: "PO-7" });
     expect(json.datedStock[0]).toMatchObject({ lot: "AB12", expiry: "2027-06-30", installed: true, held: null });
     expect(json.items[0]).toMatchObject({ lacking: 1, coveredOn: "2026-12-01" });
+    const held = { ...trace, packs: [pack("AB1299", { item: "Pack", device: "D1", held: "swollen" })] };
+    expect(JSON.parse(JSON.stringify(traceJson(held, AS_OF))).packs[0]).toMatchObject({ held: "swollen" });
+    expect(rowOf("AB1299", traceText(held, AS_OF, { width: 100 }))).toMatch(/ swollen$/);
+    expect(text).not.toMatch(/retired +held/);
   });
 });

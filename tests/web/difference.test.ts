@@ -24,7 +24,9 @@ describe("differences: two plans side by side", () => {
     const now = structuredClone(smallPlan);
     const { fiscalYear, currency } = now.budget[0]!;
     const put = { fiscalYear, currency, item: "pack", quantity: 1, orderBy: "2027-01-01", deferredTo: "2027-04-01" };
-    now.deferrals = [{ ...put, saves: 100, deviceMonthsShort: 0.5 }] as unknown as typeof now.deferrals;
+    const deferral = { ...put, line: "Acre|pack|2027-01", saves: 100, deviceMonthsShort: 0.5 };
+    // a line put off again a year later is the same line
+    now.deferrals = [deferral, { ...deferral, fiscalYear: "2099" }] as unknown as typeof now.deferrals;
     const row = differences(smallPlan, now).find(({ what }) => what.startsWith("Order lines put off"));
     expect(row).toMatchObject({ now: "1", change: "+1" });
   });
