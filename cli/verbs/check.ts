@@ -7,6 +7,7 @@ import {
   columnsFileOf,
   isoFromDay,
   jsonChunks,
+  type Reading,
   setAsideCsv,
 } from "../../src/index.ts";
 import { failOn } from "../fail-on.ts";
@@ -39,10 +40,7 @@ export async function runCheck(inputs: readonly string[], options: CheckOptions)
     note(`Written: ${options.writeColumns}. Edit it, then read with --columns ${options.writeColumns}.`);
   }
   if (options.writeClean !== undefined) {
-    const sheets = cleanSheets(reading.fleet).map(({ name, text }) => ({ name, chunks: [text] }));
-    const workbook = { name: "fleet.xlsx", chunks: [await cleanWorkbook(reading.fleet)] };
-    await writeFiles(options.writeClean, [...sheets, workbook], paths);
-    note(`Written to ${options.writeClean}: ${[...sheets, workbook].map(({ name }) => name).join(", ")}.`);
+    await writeClean(reading, options.writeClean, paths);
   }
   await print(options.json ? jsonChunks(check) : [checkText(reading, isoFromDay(policy.asOf), stdoutSetting())]);
   failOn(options.failOn ?? [], reading, null);
@@ -52,4 +50,13 @@ export async function runCheck(inputs: readonly string[], options: CheckOptions)
       ? `${typed(["wanecast", "check", ...inputs, "--out", "out"])} writes the rows set aside, to be corrected and given in again`
       : typed(["wanecast", "plan", ...inputs, "--out", "out"]),
   );
+}
+
+async function writeClean({ fleet }: Reading, folder: string, inputs: readonly string[]): Promise<void> {
+  const sheets = cleanSheets(fleet).map(({ name, text }) => ({ name, chunks: [text] }));
+  // a workbook without a tab would be none
+  if (sheets.length === 0) return note(`No clean sheet was written to ${folder}: no row was used.`);
+  const files = [...sheets, { name: "fleet.xlsx", chunks: [await cleanWorkbook(fleet)] }];
+  await writeFiles(folder, files, inputs);
+  note(`Written to ${folder}: ${files.map(({ name }) => name).join(", ")}.`);
 }

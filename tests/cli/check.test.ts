@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { checkSchema } from "../../src/out/check-schema.ts";
@@ -31,6 +31,14 @@ describe("wanecast check", () => {
     expect(code).toBe(0);
     expect(stderr).toMatch(/^As of today, \d{4}-\d{2}-\d{2}; --as-of DATE plans from another day\.\n$/);
     expect(stdout).toMatch(/^Sheets as of \d{4}-\d{2}-\d{2}\n\n1 table with 1 row: 1 used, 0 set aside\./);
+  });
+  // ECMA-376 part 1, 18.2.20: a workbook has at least one tab, so that none can be written of nothing
+  it("writes no clean sheet where no row was used", () => {
+    const folder = folderWith({ "notes.txt": "call the workshop\n" });
+    const clean = join(folder, "clean");
+    const { stderr } = wanecast(["check", folder, "--as-of", "2026-11-01", "--write-clean", clean]);
+    expect(stderr).toContain(`No clean sheet was written to ${clean}: no row was used.\n`);
+    expect(existsSync(clean)).toBe(false);
   });
   it("reads standard input", () => {
     const { code, stdout } = wanecast(["check", "-", "--json", "--as-of", "2026-11-01"], { input: PACKS });

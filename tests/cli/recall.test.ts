@@ -74,11 +74,11 @@ ${CAUTIONS}`);
     const { code, stderr } = wanecast(["trace", "--ids", "-", sheets, "--out", out], { input: "P2, A3" });
     expect([code, stderr]).toEqual([0, `Written to ${out}: trace.json, trace.csv.\n`]);
     expect(readFileSync(join(out, "trace.csv"), "utf8").split("\r\n")).toEqual([
-      "what,place,device,item,lot,serial,quantity,expiry,swap_by,held,order,arrives,file,line",
-      "dated stock,MD-2,yes,pads,P2,,2,2027-09-30,2027-09-16,,,,dated_stock.csv,3",
-      "dated stock,Store,no,pads,P2,,1,2027-09-30,2027-09-16,,,,dated_stock.csv,4",
-      "pack,,no,pack,,A3,1,,,,,,packs.csv,4",
-      "on order,,no,pads,,,8,,,,P2,2026-12-01,on_order.csv,2",
+      "what,place,device,item,lot,serial,quantity,expiry,swap_by,held,order,arrives,file,line,sheet",
+      "dated stock,MD-2,yes,pads,P2,,2,2027-09-30,2027-09-16,,,,dated_stock.csv,3,",
+      "dated stock,Store,no,pads,P2,,1,2027-09-30,2027-09-16,,,,dated_stock.csv,4,",
+      "pack,,no,pack,,A3,1,,,,,,packs.csv,4,",
+      "on order,,no,pads,,,8,,,,P2,2026-12-01,on_order.csv,2,",
       "",
     ]);
     expect(JSON.parse(readFileSync(join(out, "trace.json"), "utf8")).format).toBe("wanecast.trace/1");
