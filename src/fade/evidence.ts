@@ -39,6 +39,9 @@ export function packEvidence(
   };
 }
 
+/** Whether anything was read of a pack. */
+export const speaks = ({ years, bounds }: PackEvidence) => years.length + bounds.length > 0;
+
 /** Wear-years at a moment. */
 export function wearAt({ years, useYears }: Moment, useShare: number): number {
   return (1 - useShare) * years + useShare * useYears;

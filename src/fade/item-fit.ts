@@ -3,7 +3,7 @@ import { posteriorDraws, type SearchSettings } from "../maths/posterior-draws.ts
 import { seededRandom } from "../maths/random.ts";
 import { shuffled } from "../maths/shuffled.ts";
 import { curveFromCoordinates } from "./curve.ts";
-import type { PackEvidence } from "./evidence.ts";
+import { type PackEvidence, speaks } from "./evidence.ts";
 import type { ItemPrior } from "./item-prior.ts";
 import { emptyTables, type NodeTables, nodeTables } from "./node-tables.ts";
 import { packLogLikelihood } from "./pack-posterior.ts";
@@ -32,7 +32,7 @@ export interface ItemFit {
  * @returns from the shortest median life to the longest
  */
 export function fitCurves(packs: readonly PackEvidence[], prior: ItemPrior): Float64Array[] {
-  const speaking = packs.filter((pack) => pack.years.length + pack.bounds.length > 0);
+  const speaking = packs.filter(speaks);
   const heard = evenlySpread(speaking, PACKS_AT_MOST);
   if (heard.length > 0) {
     const rough = evenlySpread(drawCoordinates(heard, prior, ROUGHLY), ROUGH_CURVES);

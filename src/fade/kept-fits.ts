@@ -1,4 +1,4 @@
-import type { PackEvidence } from "./evidence.ts";
+import { type PackEvidence, speaks } from "./evidence.ts";
 import { fitCurves } from "./item-fit.ts";
 import type { ItemPrior } from "./item-prior.ts";
 
@@ -59,7 +59,7 @@ function keep(heard: Float64Array, made: FitMade): FitMade {
 }
 
 /** Packs with evidence: whether others are there makes no other fit. */
-const speaking = ({ packs }: FitTask) => packs.filter(({ years, bounds }) => years.length + bounds.length > 0);
+const speaking = ({ packs }: FitTask) => packs.filter(speaks);
 
 /** Finds a fit and marks it as the newest. */
 function find(heard: Float64Array): FitMade | null {

@@ -45,7 +45,10 @@ function heavyChance(z: number): number {
  * Chance that a pack's log life is above a value. A node stands for the stretch half a step around it, whose chance is
  * exact: lives of packs that hardly differ spread by less than a step, and the density at the nodes would miss them.
  */
-function chanceLonger({ logMedianLife, lifeSpread, hardUseShare, hardUseGap }: FleetCurve, logLife: number): number {
+export function chanceLonger(
+  { logMedianLife, lifeSpread, hardUseShare, hardUseGap }: FleetCurve,
+  logLife: number,
+): number {
   const shorter = logMedianLife - logLife;
   const ordinary = heavyChance(shorter / lifeSpread);
   const hard = heavyChance((shorter - hardUseGap) / GIVEN.hardUseSpread);

@@ -1,6 +1,7 @@
+import type { NormalPart } from "../maths/normal-mixture.ts";
 import type { PackEvidence } from "./evidence.ts";
 import { LOG_LIFE_STEP, LOG_LIVES } from "./life-grid.ts";
-import { type NodeTables, SHAPE_LEVELS } from "./node-tables.ts";
+import { chanceLonger, type NodeTables } from "./node-tables.ts";
 import { emptyPosterior, packPosterior } from "./pack-posterior.ts";
 
 /*
@@ -10,104 +11,77 @@ import { emptyPosterior, packPosterior } from "./pack-posterior.ts";
 
 /** The pace of one pack. */
 export interface PackPace {
-  /** What its readings alone say, one a curve: a mean, and how unsure that is; null where they say nothing. */
-  seen: (SeenPace | null)[];
   /**
-   * Chances by log pace, its siblings heeded too, averaged over curves; see `paceAbove` and `paceQuantile`. Holds
-   * until the next pack is told.
+   * By curve, by shift: log likelihood of its readings if it is one of many packs that wear faster by that much than
+   * the item's; 0 where they don't. Holds until the next pack is told.
    */
-  tally: Float64Array;
+  ifFaster: Float64Array[];
+  /** Its log pace, its siblings heeded too, averaged over curves. */
+  chances: NormalPart[];
 }
 
-export interface SeenPace {
-  estimate: number;
-  variance: number;
-}
+/** How much faster packs with something in common may wear, as a logarithm: half steps of the life grid, both ways. */
+const SHIFT = LOG_LIFE_STEP / 2;
+const FARTHEST = 50;
+export const SHIFTS = Float64Array.from({ length: 2 * FARTHEST + 1 }, (_, k) => (k - FARTHEST) * SHIFT);
 
-/** Log pace runs from LOWEST in equal steps. */
-const LOWEST = -4;
-const STEP = 0.02;
-const STEPS = 400;
-const SIDE = Math.round((LOG_LIFE_STEP / STEP - 1) / 2);
-
-/** What is believed of a log pace where only a pack's own readings are to speak: next to nothing. */
-const WIDE = 1;
-/** Information (one over variance) below which readings say nothing. */
-const FAINTEST = 0.3;
+/** A life stands for those half a step of its grid to either side, evenly. */
+const WITHIN_LIFE = LOG_LIFE_STEP / Math.sqrt(12);
 
 const room = emptyPosterior();
+const byLife = new Float64Array(LOG_LIVES.length);
 
 /** Prepares to tell packs' paces under some curves of their item. */
 export function paceTeller(curves: readonly NodeTables[]): (evidence: PackEvidence) => PackPace {
-  const reweights = curves.map(wideOverUsual);
-  const tally = new Float64Array(STEPS);
+  const masses = curves.map(shiftedMasses);
+  const ifFaster = curves.map(() => new Float64Array(SHIFTS.length));
   return (evidence) => {
-    tally.fill(0);
-    const seen = curves.map((tables, c) => paceUnder(evidence, tables, reweights[c]!, tally, 1 / curves.length));
-    return { seen, tally };
+    const chances: NormalPart[] = [];
+    curves.forEach((tables, c) => {
+      const said = ifFaster[c]!.fill(0);
+      weighLives(evidence, tables).forEach((chance, life) => {
+        if (chance === 0) return;
+        const mean = tables.curve.logMedianLife - LOG_LIVES[life]!;
+        chances.push({ chance: chance / curves.length, mean, deviation: WITHIN_LIFE });
+        addLife(chance, masses[c]!.subarray(2 * life), said);
+      });
+      said.forEach((likelihood, k) => {
+        said[k] = Math.log(likelihood);
+      });
+    });
+    return { ifFaster, chances };
   };
 }
 
-/** A pack's pace under one curve; its chances are added to the tally. */
-function paceUnder(
-  evidence: PackEvidence,
-  tables: NodeTables,
-  reweight: Float64Array,
-  tally: Float64Array,
-  share: number,
-): SeenPace | null {
+/** The chance of each of a pack's lives under a curve; holds until it is asked again. */
+function weighLives(evidence: PackEvidence, tables: NodeTables): Float64Array {
   packPosterior(evidence, tables, room);
-  let total = 0;
-  let sum = 0;
-  let squares = 0;
+  byLife.fill(0);
   for (let i = 0; i < room.count; i++) {
     const life = room.nodes[i]! % LOG_LIVES.length;
-    const pace = tables.curve.logMedianLife - LOG_LIVES[life]!;
-    // a life stands for those half a step of its grid to either side
-    const at = Math.max(SIDE, Math.min(STEPS - 1 - SIDE, Math.floor((pace - LOWEST) / STEP)));
-    const each = (share * room.chance[i]!) / (2 * SIDE + 1);
-    for (let near = at - SIDE; near <= at + SIDE; near++) tally[near] = tally[near]! + each;
-    const weight = room.chance[i]! * reweight[life]!;
-    total += weight;
-    sum += weight * pace;
-    squares += weight * pace * pace;
+    byLife[life] = byLife[life]! + room.chance[i]!;
   }
-  const mean = sum / total;
-  const variance = Math.max(1e-6, squares / total - mean * mean);
-  const information = 1 / variance - 1 / (WIDE * WIDE);
-  // a normal likelihood times the wide prior gave this mean and variance: without the prior they are these
-  return information > FAINTEST ? { estimate: mean / variance / information, variance: 1 / information } : null;
+  return byLife;
 }
 
-/** By life: the density of a wide normal about the median over what the curve believes beforehand. */
-function wideOverUsual({ curve, logPrior }: NodeTables): Float64Array {
-  const lives = LOG_LIVES.length;
-  return LOG_LIVES.map((logLife, life) => {
-    let usual = 0;
-    for (let level = 0; level < SHAPE_LEVELS; level++) usual += Math.exp(logPrior[level * lives + life]!);
-    const z = (curve.logMedianLife - logLife) / WIDE;
-    return Math.exp(-0.5 * z * z) / usual;
+/**
+ * Adds what one life says of every shift. A shift moves what is believed of a life beforehand, and leaves what readings
+ * say of a given life: what they say of the shift is a sum over lives, whatever its form. A mean and a variance would not
+ * do: a pack that has hardly worn may be slow or very slow, and one that wears fast may be in a harder use that no sheet
+ * names.
+ *
+ * @param chance  of the life, given the readings, where nothing is shifted
+ * @param masses  chance of the life beforehand, by shift
+ */
+function addLife(chance: number, masses: Float64Array, into: Float64Array): void {
+  const likelihood = chance / masses[FARTHEST]!;
+  for (let k = 0; k < into.length; k++) into[k] = into[k]! + likelihood * masses[k]!;
+}
+
+/** Chance beforehand of the stretch around a life, after a shift: at 2 life + shift, as two half steps make a step. */
+function shiftedMasses({ curve }: NodeTables): Float64Array {
+  return Float64Array.from({ length: 2 * LOG_LIVES.length + SHIFTS.length - 2 }, (_, at) => {
+    const logLife = LOG_LIVES[0]! + (at - FARTHEST) * SHIFT;
+    return chanceLonger(curve, logLife - SHIFT) - chanceLonger(curve, logLife + SHIFT);
   });
-}
-
-/** Chance that a log pace lies above a level. */
-export function paceAbove({ tally }: PackPace, level: number): number {
-  let above = 0;
-  for (let at = 0; at < STEPS; at++) {
-    const from = LOWEST + at * STEP;
-    const share = Math.max(0, Math.min(1, (from + STEP - level) / STEP));
-    above += share * tally[at]!;
-  }
-  return above;
-}
-
-/** The log pace below which a share of the chance lies. */
-export function paceQuantile({ tally }: PackPace, share: number): number {
-  let sum = 0;
-  for (let at = 0; at < STEPS; at++) {
-    const mass = tally[at]!;
-    if (mass > 0 && sum + mass >= share) return LOWEST + (at + (share - sum) / mass) * STEP;
-    sum += mass;
-  }
-  return LOWEST + STEPS * STEP;
 }

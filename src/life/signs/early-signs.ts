@@ -1,3 +1,4 @@
+import { speaks } from "../../fade/evidence.ts";
 import type { FadingItem } from "../../fade/fade-items.ts";
 import type { NodeTables } from "../../fade/node-tables.ts";
 import { paceTeller } from "../../fade/pack-paces.ts";
@@ -5,9 +6,10 @@ import { type Fleet, nameKey } from "../../fleet/rows.ts";
 import { evenlySpread } from "../../maths/evenly-spread.ts";
 import { keptFor } from "../kept-for.ts";
 import type { EarlySign, PackLife } from "../types.ts";
-import { type FasterGroup, fasterGroups, GROUP_AT_LEAST, groupTimesAsFast } from "./faster-groups.ts";
-import { type FasterPack, fasterPackJudge, PACK_AT_LEAST } from "./faster-packs.ts";
+import { type Faster, fasterGroups, GROUP_AT_LEAST, timesAsFast } from "./faster-groups.ts";
+import { fasterPackJudge, PACK_AT_LEAST } from "./faster-packs.ts";
 import { groupings } from "./groups.ts";
+import { hearPack, type PackGroup } from "./pack-groups.ts";
 import { groupSays, packSays, whichPacks } from "./sign-words.ts";
 
 /**
@@ -28,52 +30,44 @@ export function earlySigns(
     lives.flatMap(({ pack, replaceBy }) => (replaceBy.kind === "already-due" ? [nameKey(pack.serial)] : [])),
   );
   const signs = items.flatMap((item) => {
-    const { groups, packs } = whatWearsFaster(item, [fleet], () => fasterIn(item, fleet));
-    const early = packs.filter(({ index }) => !dueNow.has(nameKey(item.packs[index]!.pack.serial)));
-    return [...groupSigns(item, groups, dueOf, months), ...early.map((one) => packSign(item, one, dueOf))];
+    const found = whatWearsFaster(item, [fleet], () => fasterIn(item, fleet));
+    return found
+      .filter(({ kind, name }) => kind !== "pack" || !dueNow.has(nameKey(name)))
+      .map((one) => signOf(one, item, found, dueOf, months));
   });
   return signs.sort((a, b) => rank(a) - rank(b) || b.timesAsFast.p50 - a.timesAsFast.p50);
 }
 
+const rank = ({ kind }: EarlySign) => (kind === "pack" ? 1 : 0);
+
 /** Months ahead within which packs are counted as due soon. */
 const YEAR = 12;
 
-/** What wears faster within an item, whenever it is due. */
-interface Faster {
-  groups: NamedGroup[];
-  packs: FasterPack[];
-}
-
-interface NamedGroup {
+interface Found extends Faster {
   kind: EarlySign["kind"];
-  group: FasterGroup;
-  which: string;
 }
 
-/** Paces hang on no threshold. */
-const whatWearsFaster = keptFor<FadingItem, Faster>();
+/** What wears faster within an item, whenever it is due: paces hang on no threshold. */
+const whatWearsFaster = keptFor<FadingItem, Found[]>();
 
-function fasterIn(item: FadingItem, fleet: Fleet): Faster {
+function fasterIn(item: FadingItem, fleet: Fleet): Found[] {
   const curves = someCurves(item);
   const tell = paceTeller(curves);
   const judge = fasterPackJudge(item, curves);
-  const packs: FasterPack[] = [];
-  const seen = item.packs.map(({ evidence }, index) => {
-    const pace = tell(evidence);
-    const found = judge(index, pace);
-    if (found !== null) packs.push(found);
-    return pace.seen;
+  const found: Found[] = [];
+  const sorted = groupings(fleet).map((grouping) => ({ ...grouping, groups: new Map<string, PackGroup>() }));
+  item.packs.forEach((fading, index) => {
+    if (!speaks(fading.evidence)) return;
+    const pace = tell(fading.evidence);
+    const faster = judge(index, pace);
+    if (faster !== null) found.push({ kind: "pack", ...faster });
+    for (const { groups, nameOf } of sorted) hearPack(groups, nameOf(fading), index, pace);
   });
-  const groups = groupings(fleet).flatMap((grouping) =>
-    fasterGroups(item, curves, seen, grouping).map((group) => {
-      const madeKnown = group.members.every((index) => item.packs[index]!.pack.made !== null);
-      return { kind: grouping.kind, group, which: whichPacks(grouping.kind, group.name, madeKnown) };
-    }),
-  );
-  return { groups, packs };
+  for (const { kind, groups } of sorted) {
+    for (const faster of fasterGroups([...groups.values()])) found.push({ kind, ...faster });
+  }
+  return found;
 }
-
-const rank = ({ kind }: EarlySign) => (kind === "pack" ? 1 : 0);
 
 /** Looks at packs' posteriors spent on an item; the more packs, the surer the curve and the fewer of its draws matter. */
 const EFFORT = 30_000;
@@ -85,55 +79,37 @@ function someCurves({ packs, fit }: FadingItem): NodeTables[] {
   return evenlySpread(fit.tables, count);
 }
 
-function groupSigns(
-  item: FadingItem,
-  found: readonly NamedGroup[],
+function signOf(
+  one: Found,
+  { item, packs }: FadingItem,
+  found: readonly Found[],
   dueOf: ReadonlyMap<string, number>,
   months: number,
-): EarlySign[] {
-  return found.map(({ kind, group, which }) => {
-    const { name, members, chance } = group;
-    const due = members.flatMap((index) => dueOf.get(nameKey(item.packs[index]!.pack.serial)) ?? []);
-    const sign: Omit<EarlySign, "says"> = {
-      kind,
-      item: item.item,
-      name,
-      packs: members.length,
-      timesAsFast: groupTimesAsFast(group),
-      atLeast: GROUP_AT_LEAST,
-      chance,
-      inService: due.length,
-      dueWithinYear: due.reduce((sum, one) => sum + one, 0),
-    };
-    const same = found.find((other) => other.group !== group && liesMostlyIn(group, other.group));
-    return { ...sign, says: groupSays(sign, which, months, same?.which ?? null) };
-  });
+): EarlySign {
+  const { kind, name, members, chance, distance } = one;
+  const due = members.flatMap((index) => dueOf.get(nameKey(packs[index]!.pack.serial)) ?? []);
+  const sign: Omit<EarlySign, "says"> = {
+    kind,
+    item,
+    name,
+    packs: members.length,
+    timesAsFast: timesAsFast(distance),
+    atLeast: kind === "pack" ? PACK_AT_LEAST : GROUP_AT_LEAST,
+    chance,
+    inService: due.length,
+    dueWithinYear: due.reduce((sum, one) => sum + one, 0),
+  };
+  if (kind === "pack") return { ...sign, says: packSays(sign) };
+  const which = ({ kind, name, members }: Found) =>
+    whichPacks(kind, name, !members.some((index) => packs[index]!.pack.made === null));
+  const same = found.find((other) => other !== one && liesMostlyIn(one, other));
+  return { ...sign, says: groupSays(sign, which(one), months, same ? which(same) : null) };
 }
 
 /** Share of a group's packs that lie in another group, from which that other may be the cause as well. */
 const MOSTLY = 0.75;
 
-function liesMostlyIn(group: FasterGroup, other: FasterGroup): boolean {
+function liesMostlyIn({ members }: Found, other: Found): boolean {
   const there = new Set(other.members);
-  return group.members.filter((index) => there.has(index)).length >= MOSTLY * group.members.length;
-}
-
-function packSign(
-  { item, packs }: FadingItem,
-  { index, chance, timesAsFast }: FasterPack,
-  dueOf: ReadonlyMap<string, number>,
-): EarlySign {
-  const { serial } = packs[index]!.pack;
-  const sign: Omit<EarlySign, "says"> = {
-    kind: "pack",
-    item,
-    name: serial,
-    packs: 1,
-    timesAsFast,
-    atLeast: PACK_AT_LEAST,
-    chance,
-    inService: 1,
-    dueWithinYear: dueOf.get(nameKey(serial)) ?? 0,
-  };
-  return { ...sign, says: packSays(sign) };
+  return members.filter((index) => there.has(index)).length >= MOSTLY * members.length;
 }

@@ -1,19 +1,16 @@
-import type { FadingItem } from "../../fade/fade-items.ts";
-import type { NodeTables } from "../../fade/node-tables.ts";
-import type { SeenPace } from "../../fade/pack-paces.ts";
-import { groupBy } from "../../fleet/group-by.ts";
-import { nameKey } from "../../fleet/rows.ts";
 import { mixtureAbove, mixtureQuantile, type NormalPart } from "../../maths/normal-mixture.ts";
-import { distancesFromOthers, type SeenGroup, shrinkages } from "../../maths/shrunk-means.ts";
+import { distancesFromOthers, shrinkages } from "../../maths/shrunk-means.ts";
 import { groupMean } from "./group-mean.ts";
-import type { Grouping } from "./groups.ts";
+import type { PackGroup } from "./pack-groups.ts";
 
-/** A group of an item's packs that wears faster than the others, log paces as chances. */
-export interface FasterGroup {
+/** A group of an item's packs that wears faster than the others, or a pack that wears faster than its siblings. */
+export interface Faster {
   name: string;
-  /** Indices of its packs whose readings speak. */
+  /** Indices of its packs that have readings. */
   members: number[];
+  /** Chance that it wears so much faster that it is worth a word. */
   chance: number;
+  /** Its log pace against theirs. */
   distance: NormalPart[];
 }
 
@@ -41,41 +38,31 @@ const ODD_GROUPS = { share: 0.05, spread: 0.4 };
 /**
  * Groups whose packs wear faster than the item's other packs by a tenth or more, and surely enough. Each group's
  * mean is shrunk towards the others', the more the less it has shown and the less groups of this item differ; all is
- * averaged over the curves.
+ * averaged over the curves. As it is shrunk, being picked for its sign makes no group's pace too fast on average. The
+ * curves know of no groups: where these differ, the item's packs seem to spread more than they do, and ranges are rather
+ * too wide than too narrow.
  *
- * @param paces  by pack, by curve: what readings alone say of log pace
+ * @param groups  all of one grouping, whose packs have been heard
  */
-export function fasterGroups(
-  { packs }: FadingItem,
-  curves: readonly NodeTables[],
-  paces: readonly (readonly (SeenPace | null)[])[],
-  { nameOf }: Grouping,
-): FasterGroup[] {
-  const telling = [...paces.keys()].filter((index) => paces[index]!.every((seen) => seen !== null));
-  const groups = [...groupBy(telling, (index) => nameKey(nameOf(packs[index]!) ?? "")).values()];
+export function fasterGroups(groups: readonly PackGroup[]): Faster[] {
   if (groups.length < 2) return [];
   const distances: NormalPart[][] = groups.map(() => []);
-  curves.forEach(({ curve }, c) => {
-    const seen = groups.map((members): SeenGroup => {
-      return groupMean(
-        members.map((index) => paces[index]![c]!),
-        curve.lifeSpread,
-      );
-    });
+  const curves = groups[0]!.ifFaster.length;
+  for (let c = 0; c < curves; c++) {
+    const seen = groups.map(({ ifFaster, members }) => groupMean(ifFaster[c]!, members.length));
     distancesFromOthers(seen, shrinkages(seen, SCATTERS, ODD_GROUPS)).forEach((parts, k) => {
-      for (const part of parts) distances[k]!.push({ ...part, chance: part.chance / curves.length });
+      for (const part of parts) distances[k]!.push({ ...part, chance: part.chance / curves });
     });
-  });
-  return groups.flatMap((members, k) => {
-    const name = nameOf(packs[members[0]!]!);
+  }
+  return groups.flatMap(({ name, members }, k) => {
     if (name === null || members.length < FEWEST_PACKS) return [];
     const chance = mixtureAbove(distances[k]!, Math.log(GROUP_AT_LEAST));
     return chance < SURE_ENOUGH ? [] : [{ name, members, chance, distance: distances[k]! }];
   });
 }
 
-/** Tenth, fiftieth and ninetieth percentile of how many times as fast a group wears. */
-export function groupTimesAsFast({ distance }: FasterGroup) {
+/** Tenth, fiftieth and ninetieth percentile of how many times as fast, of a log pace. */
+export function timesAsFast(distance: readonly NormalPart[]) {
   const at = (share: number) => Math.exp(mixtureQuantile(distance, share));
   return { p10: at(0.1), p50: at(0.5), p90: at(0.9) };
 }

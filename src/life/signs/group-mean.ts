@@ -1,34 +1,34 @@
-import { median } from "simple-statistics";
-import type { SeenPace } from "../../fade/pack-paces.ts";
+import { SHIFTS } from "../../fade/pack-paces.ts";
 import type { SeenGroup } from "../../maths/shrunk-means.ts";
 
-/** Degrees of freedom of the paces' spread between packs, as in the fit: one odd pack must not speak for its group. */
-const TAIL = 4;
-/** What a value of such a spread tells of the middle, against a normal one: (ν + 1) / (ν + 3). */
-const INFORMATION = (TAIL + 1) / (TAIL + 3);
-const ROUNDS = 20;
+/** What is believed of a group's mean log pace where only its readings are to speak: next to nothing. */
+const WIDE = 1;
+/** Least information (one over variance) of a group, so that one whose readings say nothing is hardly heeded. */
+const FAINTEST = 0.3;
+/** Variance of what lies within one step of the shifts. */
+const WITHIN_STEP = (SHIFTS[1]! - SHIFTS[0]!) ** 2 / 12;
 
 /**
  * The mean log pace of a group of packs as their readings show it.
  *
- * @param spread  scale of log pace between packs of the item
- * @see Lange, K. L. et al. (1989), Robust statistical modeling using the t distribution, J. Am. Statist. Assoc. 84,
- *      881-896 (from memory)
+ * @param logs     log likelihood of the readings of all its packs together, by shift
+ * @param members  how many packs
  */
-export function groupMean(paces: readonly SeenPace[], spread: number): SeenGroup {
-  let estimate = median(paces.map((pace) => pace.estimate));
-  let information = 0;
-  for (const { variance } of paces) information += INFORMATION / (spread * spread + variance);
-  for (let round = 0; round < ROUNDS && paces.length > 2; round++) {
-    let weights = 0;
-    let sum = 0;
-    for (const pace of paces) {
-      const scale = spread * spread + pace.variance;
-      const weight = (TAIL + 1) / (TAIL + (pace.estimate - estimate) ** 2 / scale) / scale;
-      weights += weight;
-      sum += weight * pace.estimate;
-    }
-    estimate = sum / weights;
-  }
-  return { estimate, variance: 1 / information, weight: paces.length };
+export function groupMean(logs: Float64Array, members: number): SeenGroup {
+  const believed = logs.map((log, k) => log - 0.5 * (SHIFTS[k]! / WIDE) ** 2);
+  const best = Math.max(...believed);
+  let total = 0;
+  let sum = 0;
+  let squares = 0;
+  SHIFTS.forEach((shift, k) => {
+    const weight = Math.exp(believed[k]! - best);
+    total += weight;
+    sum += weight * shift;
+    squares += weight * shift * shift;
+  });
+  const mean = sum / total;
+  const variance = squares / total - mean * mean + WITHIN_STEP;
+  // a normal likelihood times the wide prior gave this mean and variance: without the prior they are these
+  const information = Math.max(FAINTEST, 1 / variance - 1 / (WIDE * WIDE));
+  return { estimate: mean / variance / information, variance: 1 / information, weight: members };
 }
