@@ -6,7 +6,7 @@ import { horizonText } from "./horizon-text.ts";
 import { groupedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
 import { sortBy } from "./sort-by.ts";
-import { deferralsTable, spendBlocks } from "./summary-tables.ts";
+import { deferralsTable, hasPrices, spendBlocks } from "./summary-tables.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";
@@ -17,8 +17,8 @@ const YEARS_BY_ITEM = 2;
 /** One page for the budget meeting: what each fiscal year takes, for what, what that buys, and what to put off. */
 export function budgetText(plan: Plan, setting: TextSetting): string {
   const { width } = setting;
-  // without a currency nothing has a price, and there is nothing to part
-  const years = plan.budget.filter(({ currency }) => currency !== NO_CURRENCY).slice(0, YEARS_BY_ITEM);
+  const first = new Set([...new Set(plan.budget.map(({ fiscalYear }) => fiscalYear))].slice(0, YEARS_BY_ITEM));
+  const years = plan.budget.filter((year) => first.has(year.fiscalYear) && hasPrices(year));
   return joinLines([
     titleLine(`Budget ${horizonText(plan)}`, setting),
     "",
@@ -28,14 +28,14 @@ export function budgetText(plan: Plan, setting: TextSetting): string {
     ),
     ...section("By fiscal year", spendBlocks(plan, width), setting),
     ...years.flatMap((year) =>
-      section(`${year.fiscalYear} by item, ${year.currency}`, [itemTable(year, width)], setting),
+      section(
+        `${year.fiscalYear} by item${year.currency === NO_CURRENCY ? "" : `, ${year.currency}`}`,
+        [itemTable(year, width)],
+        setting,
+      ),
     ),
     ...section("What it buys", bullets(readiness(plan), setting), setting),
-    ...section(
-      "Over the budget: what to defer, in this order",
-      deferred(plan, new Set(years.map((year) => year.fiscalYear)), width),
-      setting,
-    ),
+    ...section("Over the budget: what to defer, in this order", deferred(plan, first, width), setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
 }

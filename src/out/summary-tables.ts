@@ -64,22 +64,29 @@ function ordersTable(lines: Plan["orders"], asOf: string, width: number): string
   );
 }
 
+/** Whether anything of a year's spend has a price. */
+export function hasPrices({ planned, p50, p80, p95 }: Plan["budget"][number]): boolean {
+  return Math.max(planned, p50, p80, p95) > 0;
+}
+
 /** Spend by fiscal year of the order date: planned, likely (P50) and safe (P95), and what to know of it; nothing without any. */
 export function spendBlocks(plan: Plan, width: number): string[] {
   if (plan.budget.length === 0) return [];
+  if (!plan.budget.some(hasPrices)) return ["No price is known of anything to be ordered."];
   return [budgetTable(plan, width), ...spendNotes(plan).map((note) => wrapText(note, width))];
 }
 
 function budgetTable(plan: Plan, width: number): string {
   type Year = Plan["budget"][number];
+  const amount = (of: "planned" | "p50" | "p80" | "p95") => (year: Year) => (hasPrices(year) ? year[of] : null);
   return textTable<Year>(
     [
       { head: "fiscal year", cell: (year) => year.fiscalYear },
       ...moneyColumns<Year>(plan.budget, {
-        planned: (year) => year.planned,
-        "likely (P50)": (year) => year.p50,
-        P80: (year) => year.p80,
-        "safe (P95)": (year) => year.p95,
+        planned: amount("planned"),
+        "likely (P50)": amount("p50"),
+        P80: amount("p80"),
+        "safe (P95)": amount("p95"),
       }),
     ],
     plan.budget,
@@ -119,7 +126,9 @@ function moneyColumns<Row extends { currency: string }>(
       cell: (row) => priced(amount(row), row.currency),
     }),
   );
-  return currencies.length > 1 ? [...columns, { head: "currency", cell: (row) => row.currency }] : columns;
+  return currencies.length > 1
+    ? [...columns, { head: "currency", cell: ({ currency }) => (currency === NO_CURRENCY ? "-" : currency) }]
+    : columns;
 }
 
 /** Devices short at some months' ends, with nothing bought and with the schedule followed; nothing where nothing is known of any. */
@@ -156,7 +165,7 @@ function shortTable(plan: Plan, width: number): string {
 
 /** An amount, or a hyphen where no price is known. */
 function priced(amount: number | null, currency: string): string {
-  return amount === null || (amount === 0 && currency === NO_CURRENCY) ? "-" : groupedMoney(amount, currency);
+  return amount === null ? "-" : groupedMoney(amount, currency);
 }
 
 function coversText({ covers }: Plan["orders"][number]): string {

@@ -29,9 +29,27 @@ describe("budgetText", () => {
 
   it("parts no year without prices, and tells nothing of devices where there are none", () => {
     const short = plan.short.map((month) => ({ ...month, devices: 0 }));
-    const bare = budgetText(aPlan({ budget: [{ ...year, currency: "XXX", planned: 0 }], short }), { width: 90 });
-    expect(bare).not.toContain("XXX");
-    expect(bare).not.toContain("What it buys");
+    const none = { planned: 0, p50: 0, p80: 0, p95: 0 };
+    const unpriced = { ...year, ...none, currency: "XXX", byItem: [{ item: "pack-md", ...none }] };
+    const bare = budgetText(aPlan({ budget: [unpriced], short }), { width: 90 });
+    expect(bare).toContain("By fiscal year\nNo price is known of anything to be ordered.\n");
+    expect(bare).not.toMatch(/XXX|by item|What it buys/);
+  });
+
+  it("parts years whose prices have no currency, and all that the first two years pay in", () => {
+    const bare = budgetText(aPlan({ budget: [{ ...year, currency: "XXX", p50: 0 }] }), { width: 90 });
+    expect(bare).toContain("\n2026/27 by item\n");
+    // nought is an amount where a price is known
+    expect(bare).toMatch(/2026\/27 +4,733\.00 +0\.00 +4,733\.00 +5,122\.00/);
+    const budget = ["2026/27", "2027/28", "2028/29"].flatMap((fiscalYear) =>
+      ["EUR", "SEK"].map((currency) => ({ ...year, fiscalYear, currency })),
+    );
+    expect(budgetText(aPlan({ budget }), { width: 90 }).match(/^.* by item.*$/gm)).toEqual([
+      "2026/27 by item, EUR",
+      "2026/27 by item, SEK",
+      "2027/28 by item, EUR",
+      "2027/28 by item, SEK",
+    ]);
   });
 
   it("fits a page and its width", () => {

@@ -109,6 +109,7 @@ Cautions
     const both = ordersText(aPlan({ orders: [line!, free] }), { width: 120 });
     expect(both).toMatch(/ cost {2}currency {2}arrives/);
     expect(both).toMatch(/4,733\.00 {2}EUR /);
+    expect(both).not.toContain("XXX");
   });
 
   it("packsText: counts packs without a forecast, and says so where there is no pack", () => {
