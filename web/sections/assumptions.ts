@@ -5,7 +5,7 @@ import { policyLink } from "../policy-link.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
-import { answer, lead, section } from "./section.ts";
+import { answer, section } from "./section.ts";
 
 export interface AssumptionActions {
   set: (key: string, value: string) => void;
@@ -24,7 +24,7 @@ export function assumptions(session: PlannedSession, actions: AssumptionActions)
   return section(
     "assumptions",
     words.heading,
-    lead(words.lead),
+    make("p", { class: "lead act-on" }, words.lead),
     changed(session),
     problems(session),
     ...groups(session.words.policy).flatMap(({ title, keys }) => [
