@@ -11,8 +11,16 @@ export interface Filter<Row> {
   of: (row: Row) => string | null;
 }
 
-/** A table with a choice for each filter above it; filters that leave nothing to choose are not shown. */
-export function filteredTable<Row>(spec: TableSpec<Row>, filters: Filter<Row>[]): HTMLElement {
+/**
+ * A table with a choice for each filter above it; filters that leave nothing to choose are not shown.
+ *
+ * @param sum  what the rows that are left come to, told beside their count
+ */
+export function filteredTable<Row>(
+  spec: TableSpec<Row>,
+  filters: Filter<Row>[],
+  sum: (rows: readonly Row[]) => string = () => "",
+): HTMLElement {
   const chosen = new Map<string, string>();
   const holder = make("div");
   const count = make("output", { class: "count" });
@@ -48,7 +56,7 @@ export function filteredTable<Row>(spec: TableSpec<Row>, filters: Filter<Row>[])
     );
     holder.replaceChildren(table({ ...spec, rows }));
     count.textContent =
-      chosen.size === 0 ? "" : say.table.shown(numberWords(rows.length), numberWords(spec.rows.length));
+      chosen.size === 0 ? "" : say.table.shown(numberWords(rows.length), numberWords(spec.rows.length)) + sum(rows);
   }
 
   fill();

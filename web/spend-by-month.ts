@@ -10,7 +10,7 @@ export interface SpendMonth {
 }
 
 /** The fiscal year of a month, named as in plan.json: by the year in which it starts, "2027" or "2026/27". */
-function fiscalYearOf(month: string, startsInMonth: number): string {
+export function fiscalYearOf(month: string, startsInMonth: number): string {
   const year = Number(month.slice(0, 4)) - (Number(month.slice(5)) < startsInMonth ? 1 : 0);
   return startsInMonth === 1 ? String(year) : `${year}/${String((year + 1) % 100).padStart(2, "0")}`;
 }

@@ -407,7 +407,13 @@ export const say = {
       `${numberWords(lines)} order ${plural(lines, "line", "lines")} in ${counted(orders, "order")}${costs === "" ? "" : ` for ${costs} with fees`}.${late > 0 ? ` ${numberWords(late)} ${plural(late, "line is", "lines are")} late and should leave today.` : ""}`,
     none: "Nothing has to be ordered within the plan's months.",
     caption: "The schedule by order-by date",
-    filters: { supplier: "Supplier", item: "Item", year: "Year" },
+    filters: {
+      supplier: "Supplier",
+      item: "Item",
+      year: "Fiscal year",
+      sum: (units: number, costs: string) =>
+        `: ${counted(units, "unit")}${costs === "" ? "" : ` for ${costs} with fees`}`,
+    },
     heads: {
       orderBy: "Order by",
       supplier: "Supplier",

@@ -32,7 +32,6 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
           caption: say.ahead.firstHeading,
           asOf: plan.asOf,
           orders: byDate.slice(0, FIRST_ORDERS),
-          short: true,
         }),
       ),
     uncertain(),

@@ -2,16 +2,62 @@ import { isForecast, isPriced, type Plan } from "../../src/index.ts";
 import { actOn, notYet } from "../act-on.ts";
 import { filteredTable } from "../filtered-table.ts";
 import { dayWords, moneyWords, numberWords, sentenceWords } from "../format.ts";
+import { orderCosts } from "../order-costs.ts";
+import { fiscalYearOf } from "../spend-by-month.ts";
 import { say } from "../strings.ts";
-import { type Column, table } from "../table.ts";
+import { type Column, type TableSpec, table } from "../table.ts";
 
 type Order = Plan["orders"][number];
 
 // Some five printed pages.
 const PRINTED = 100;
 
-/** Order lines as a table: the day to act on first; what is late, or not to be ordered yet, says so in words. */
-export function orderTable(spec: { caption: string; asOf: string; orders: Order[]; short: boolean }): HTMLElement {
+/** A few order lines as a table: the day to act on first; what is late, or not to be ordered yet, says so in words. */
+export function orderTable(spec: { caption: string; asOf: string; orders: Order[] }): HTMLElement {
+  return table({ ...shaped(spec), sortable: false });
+}
+
+/** The whole schedule, to be narrowed; then it says what is left of it comes to. */
+export function scheduleTable(plan: Plan, caption: string): HTMLElement {
+  const words = say.orders.filters;
+  const startsInMonth = Number(plan.policy.fiscal_year_starts ?? 1);
+  const spec = shaped({ caption, asOf: plan.asOf, orders: plan.orders });
+  spec.columns.splice(3, 0, {
+    title: say.orders.heads.boxes,
+    value: (row) => row.boxes,
+    show: (row) => numberWords(row.boxes),
+    figures: true,
+  });
+  spec.columns.splice(5, 0, {
+    title: say.orders.heads.unitPrice,
+    value: (row) => (isPriced(row) ? Number(row.unitPrice) : null),
+    show: (row) => (isPriced(row) ? sentenceWords(`${row.unitPrice} ${row.currency}`) : null),
+    figures: true,
+  });
+  if (plan.orders.some((row) => row.feeShare > 0)) {
+    spec.columns.splice(7, 0, {
+      title: say.orders.heads.fee,
+      value: (row) => row.feeShare,
+      show: (row) => (row.feeShare === 0 ? say.none : moneyWords(row.feeShare, row.currency)),
+      figures: true,
+    });
+  }
+  return filteredTable(
+    spec,
+    [
+      { id: "filter-supplier", label: words.supplier, of: (row) => row.supplier },
+      { id: "filter-ordered-item", label: words.item, of: (row) => row.item },
+      { id: "filter-year", label: words.year, of: (row) => fiscalYearOf(row.orderBy.slice(0, 7), startsInMonth) },
+    ],
+    (rows) =>
+      words.sum(
+        rows.reduce((sum, { quantity }) => sum + quantity, 0),
+        orderCosts([...rows]),
+      ),
+  );
+}
+
+function shaped(spec: { caption: string; asOf: string; orders: Order[] }): TableSpec<Order> {
   const heads = say.orders.heads;
   const columns: Column<Order>[] = [
     {
@@ -33,41 +79,12 @@ export function orderTable(spec: { caption: string; asOf: string; orders: Order[
     },
     { title: heads.arrives, value: (row) => row.arriveBy, show: (row) => dayWords(row.arriveBy) },
   ];
-  if (!spec.short) {
-    columns.splice(3, 0, {
-      title: heads.boxes,
-      value: (row) => row.boxes,
-      show: (row) => numberWords(row.boxes),
-      figures: true,
-    });
-    columns.splice(5, 0, {
-      title: heads.unitPrice,
-      value: (row) => (isPriced(row) ? Number(row.unitPrice) : null),
-      show: (row) => (isPriced(row) ? row.unitPrice : null),
-      figures: true,
-    });
-    if (spec.orders.some((row) => row.feeShare > 0)) {
-      columns.splice(7, 0, {
-        title: heads.fee,
-        value: (row) => row.feeShare,
-        show: (row) => (row.feeShare === 0 ? say.none : moneyWords(row.feeShare, row.currency)),
-        figures: true,
-      });
-    }
-  }
-  const whole = {
+  return {
     caption: spec.caption,
     columns,
     rows: spec.orders,
-    sortable: !spec.short,
     printed: PRINTED,
     file: "orders.csv",
-    below: (row: Order) => sentenceWords(row.reason),
+    below: (row) => sentenceWords(row.reason),
   };
-  if (spec.short) return table(whole);
-  return filteredTable(whole, [
-    { id: "filter-supplier", label: say.orders.filters.supplier, of: (row) => row.supplier },
-    { id: "filter-ordered-item", label: say.orders.filters.item, of: (row) => row.item },
-    { id: "filter-year", label: say.orders.filters.year, of: (row) => row.orderBy.slice(0, 4) },
-  ]);
 }

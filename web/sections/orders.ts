@@ -4,11 +4,12 @@ import { make } from "../dom.ts";
 import { offerDownload } from "../download.ts";
 import { DOWNLOADS } from "../engine/messages.ts";
 import { dayWords, listWords, moneyWords, numberWords } from "../format.ts";
+import { orderCosts } from "../order-costs.ts";
 import type { PlannedSession } from "../session.ts";
 import { spendByMonth } from "../spend-by-month.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
-import { orderTable } from "./order-table.ts";
+import { scheduleTable } from "./order-table.ts";
 import { answer, lead, section } from "./section.ts";
 import { supplierTables } from "./supplier-tables.ts";
 
@@ -24,10 +25,11 @@ export function orders({ plan }: PlannedSession): HTMLElement {
   return section(
     "orders",
     words.heading,
-    lead(plan.orders.length === 0 ? words.none : words.lead(plan.orders.length, separate, costs(), late)),
-    plan.orders.length > 0 &&
-      orderTable({ caption: words.caption, asOf: plan.asOf, orders: plan.orders, short: false }),
+    lead(
+      plan.orders.length === 0 ? words.none : words.lead(plan.orders.length, separate, orderCosts(plan.orders), late),
+    ),
     plan.orders.some((order) => isForecast(order, plan.asOf)) && make("p", {}, FORECAST_NOTE),
+    plan.orders.length > 0 && scheduleTable(plan, words.caption),
     supplierTables(plan),
     ...(currencies.length === 0 && plan.orders.length > 0
       ? [make("p", {}, words.noPrices)]
@@ -53,16 +55,6 @@ export function orders({ plan }: PlannedSession): HTMLElement {
       ),
     ),
   );
-
-  /** What all orders cost together, with their fees, in each currency. */
-  function costs(): string {
-    const sums = currencies.map((currency) => {
-      const own = plan.orders.filter((order) => order.currency === currency);
-      const sum = own.reduce((all, { lineCost, feeShare }) => all + lineCost + feeShare, 0);
-      return moneyWords(sum, currency, false);
-    });
-    return listWords(sums, say.and);
-  }
 
   function deferralTable(): HTMLElement {
     const heads = words.deferrals.heads;

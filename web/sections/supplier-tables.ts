@@ -54,7 +54,7 @@ function linesOf({ supplier, lines }: Share, asOf: string): HTMLElement {
   const details = make("details", {}, make("summary", {}, title));
   details.addEventListener("toggle", () => {
     if (details.open && details.children.length === 1)
-      details.append(orderTable({ caption: title, asOf, orders: lines, short: true }));
+      details.append(orderTable({ caption: title, asOf, orders: lines }));
   });
   return details;
 }
