@@ -6,6 +6,7 @@ import { orderOf } from "../maths/order-of.ts";
 import { unitsServed } from "./chance-served.ts";
 import { unitsUsed } from "./chance-used.ts";
 import { crowdedMonths } from "./crowded-months.ts";
+import { endlessReplacements } from "./endless-replacements.ts";
 import type { ItemPlace } from "./item-place.ts";
 import { type ItemPlaces, itemPlaces, type Needing } from "./item-places.ts";
 import { proposeMoves } from "./moves.ts";
@@ -30,7 +31,7 @@ export interface DatedStockForecast {
   moves: Move[];
   /** Stock and use that do not fit the fleet. */
   findings: Finding[];
-  /** What the planner must know of the swaps, and of stock that nothing needs. */
+  /** What the planner must know of the swaps, and of stock that nothing needs or tells the life of. */
   cautions: string[];
   /** Who needs what where: the ground of demand; and every row of dated stock with its forecast. */
   needing: Needing;
@@ -60,7 +61,7 @@ export function forecastDatedStock(fleet: Fleet, policy: Policy): DatedStockFore
     swapCapacity: capacity,
     moves,
     findings: stockFindings(fleet, needing, policy),
-    cautions: [...swapCautions(capacity), ...unneededStock(needing)],
+    cautions: [...swapCautions(capacity), ...unneededStock(needing), ...endlessReplacements(needing)],
     needing,
   };
 }

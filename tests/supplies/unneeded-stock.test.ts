@@ -7,7 +7,7 @@ import { catalogued, day, device, stock, use } from "../fleet/make-rows.ts";
 const policy = defaultPolicy(day("2026-11-01"));
 const fleet: Fleet = {
   ...emptyFleet(),
-  catalogue: [catalogued("Pads", "pads")],
+  catalogue: [catalogued("Pads", "pads", { shelfMonths: 24 })],
   datedStock: [stock("Pads", "2027-06-30", "Station 1", { quantity: 4 }), stock("Pads", "2027-08-31", "Station 2")],
 };
 
