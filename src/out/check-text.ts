@@ -93,7 +93,7 @@ export function setAsideLines({ setAside, findings }: Reading, width: number): s
   for (const row of setAsideInOrder(setAside)) {
     const key = [row.file, row.sheet, row.reason, row.message].join("\n");
     const before = alike.get(key);
-    if (before && row.line !== null) before.also.push(row.line);
+    if (before) before.also.push(row.line);
     else alike.set(key, { row, also: [] });
   }
   return inGroups([...alike.values()], width, ({ row, also }) => ({

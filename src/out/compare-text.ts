@@ -19,7 +19,11 @@ export function compareText(of: Comparison, setting: TextSetting): string {
     wrapText(`A: ${a.label}, as of ${a.asOf}`, width, "   "),
     wrapText(`B: ${b.label}, as of ${b.asOf}`, width, "   "),
     ...section("What changed from A to B", bullets(of.says, setting), setting),
-    ...section("Spend by fiscal year of the order", of.spend.length > 0 ? [spendTable(of, width)] : [], setting),
+    ...section(
+      "Spend by fiscal year of the order",
+      of.spend.some(hasAmount) ? [spendTable(of.spend, width)] : [],
+      setting,
+    ),
     ...section("Items", of.items.length > 0 ? [itemsTable(of.items, width)] : [], setting),
     ...section(
       "Packs whose likely date moved",
@@ -43,7 +47,12 @@ function firstShown<Row>(rows: readonly Row[], table: (rows: readonly Row[]) => 
 
 const isNamed = ({ currency }: { currency: string }) => currency !== NO_CURRENCY;
 
-function spendTable({ spend }: Comparison, width: number): string {
+/** Whether either plan has an amount in a year: without prices there is none. */
+function hasAmount({ a, b }: Comparison["spend"][number]): boolean {
+  return Math.max(a?.planned ?? 0, a?.p95 ?? 0, b?.planned ?? 0, b?.p95 ?? 0) > 0;
+}
+
+function spendTable(spend: Comparison["spend"], width: number): string {
   type Year = Comparison["spend"][number];
   const money = (year: Year, amount: number | undefined) =>
     amount === undefined ? "-" : groupedMoney(amount, year.currency);

@@ -28,7 +28,7 @@ export function swapCapacityLines({ swapCapacity }: DatesReport, width: number):
   const { perMonth, smallest, tradeOff } = swapCapacity;
   const last = tradeOff.at(-1);
   if (!last) return [];
-  const fewest = `A visit swaps all that falls due at one place in one month. ${counted(smallest, "visit")} a month ${smallest === 1 ? "is" : "are"} the fewest that meet every expiry.`;
+  const fewest = `A visit swaps all that falls due at one place in one month. ${counted(smallest, "visit")} a month ${smallest === 1 ? "is the fewest that meets" : "are the fewest that meet"} every expiry.`;
   const asked =
     perMonth === null
       ? ` For the calendar of the visits, set swaps_per_month (--policy swaps_per_month=${smallest}).`

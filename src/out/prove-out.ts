@@ -1,4 +1,5 @@
 import { isoFromDay } from "../calendar/day.ts";
+import { listed } from "../fleet/first-told.ts";
 import type { Proof } from "../life/prove/prove.ts";
 import type { ProveScore } from "../life/prove/score-item.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
@@ -41,10 +42,10 @@ function roundedScore(score: ProveScore): ProveScore {
 /** The proof for a terminal: lives that came to their end, then hidden readings, then what was learned. */
 export function proveText(proof: Proof, setting: TextSetting): string {
   const { width } = setting;
-  const cuts = proof.cuts.map(isoFromDay).join(", ");
+  const cuts = `${proof.cuts.length > 1 ? "each of " : ""}${listed(proof.cuts.map(isoFromDay))}`;
   return joinLines([
     titleLine(`Forecasts proved on this fleet's own past, as of ${isoFromDay(proof.asOf)}`, setting),
-    wrapText(`History was hidden after each of ${cuts}, forecast from what was known then, and compared.`, width),
+    wrapText(`History was hidden after ${cuts}, forecast from what was known then, and compared.`, width),
     ...(hidesNothing(proof) ? ["", wrapText(NOTHING_HIDDEN, width)] : resultSections(proof, setting)),
     ...section("Cautions", bullets([...STANDING_CAUTIONS], setting), setting),
   ]);
@@ -59,20 +60,23 @@ const hidesNothing = ({ scores }: Proof) =>
 
 function resultSections(proof: Proof, setting: TextSetting): string[] {
   const { width } = setting;
+  const ended = proof.scores.some(({ lives }) => lives > 0);
+  const learned = proof.ownSpread.some(({ completedLives }) => completedLives > 0);
   return [
     ...section(
       "Ends of life that were hidden: error as a share of the pack's life",
-      [livesTable(proof, width)],
+      ended ? [livesTable(proof, width)] : [],
       setting,
     ),
     ...section("Readings that were hidden, and ends counted", [readingsTable(proof, width)], setting),
-    ...section("What the completed lives teach", [learnedTable(proof, width)], setting),
-    ...section("Reading this", bullets(NOTES, setting), setting),
+    ...section("What the completed lives teach", learned ? [learnedTable(proof, width)] : [], setting),
+    ...section("Reading this", bullets([INSIDE, ...(ended ? OF_ENDS : [])], setting), setting),
   ];
 }
 
-const NOTES = [
-  "Inside: ends that fell inside their 80 % interval; near 80 % is right, far less is overconfident, far more too wide.",
+const INSIDE =
+  "Inside: ends and readings that fell inside their 80 % interval; near 80 % is right, far less is overconfident, far more too wide.";
+const OF_ENDS = [
   "Line: a straight line through the pack's own tests. Age: a rule that reads no test (the median life completed by then, else five years).",
   "Only packs that ended after a cut-off can be scored by date, so early ends weigh more; the count of ends expected against those that came does not lean that way.",
 ];

@@ -79,7 +79,7 @@ pads          5          1.0           4.0
 
 Swap visits a month
 A visit swaps all that falls due at one place in one month. 1 visit a month is
-the fewest that meet every expiry. For the calendar of the visits, set
+the fewest that meets every expiry. For the calendar of the visits, set
 swaps_per_month (--policy swaps_per_month=1).
 
 Stock and use that do not fit

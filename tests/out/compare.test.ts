@@ -76,6 +76,12 @@ describe("comparePlans", () => {
     const both = comparePlans({ label: "a", plan: bare(2, 60_000) }, { label: "b", plan: bare(3, 90_000) });
     expect(both.says).toContain("2026/27: planned spend 300.00 more; safe (P95) 600.00 against 900.00.");
     expect(compareText(both, { width: 120 })).not.toContain("XXX");
+    const free = [{ ...bare(0, 0).budget[0]!, p50: 0, p80: 0, p95: 0 }];
+    const unpriced = aPlan({ budget: free });
+    const text = compareText(comparePlans({ label: "a", plan: unpriced }, { label: "b", plan: unpriced }), {
+      width: 120,
+    });
+    expect(text).not.toContain("Spend by fiscal year");
   });
 
   // an order's fee moves between its lines whenever another line comes or goes

@@ -58,7 +58,7 @@ describe("proveText", () => {
 
   it("says after which days history was hidden", () => {
     expect(text).toContain("as of 2026-11-01");
-    expect(text).toContain("History was hidden after each of 2026-05-01, 2025-11-01,");
+    expect(text).toContain("History was hidden after each of 2026-05-01 and 2025-11-01,");
   });
 
   // 7 of 9 are 77.8 %, 78 % rounded
@@ -74,6 +74,16 @@ describe("proveText", () => {
     const [lives, readings] = rowsOf("pack-pm");
     expect(lives).toEqual(["pack-pm", "0", "-", "-", "-", "-", "-"]);
     expect(readings).toEqual(["pack-pm", "0", "-", "-", "0.0", "0"]);
+  });
+
+  it("leaves out what nothing tells: ends where none came, lessons where no life was completed", () => {
+    const score = { ...proof.scores[1]!, readings: 8, readingError: 0.05, readingInside: 1, expectedEnds: 1.9 };
+    const ownSpread = [{ ...proof.ownSpread[0]!, completedLives: 0 }];
+    const told = proveText({ ...proof, cuts: [day("2026-05-01")], scores: [score], ownSpread }, { width: 80 });
+    expect(told).toContain("History was hidden after 2026-05-01, forecast");
+    expect(told).toContain("Readings that were hidden");
+    expect(told).toContain("- Inside: ");
+    expect(told).not.toMatch(/Ends of life that were hidden|lives teach|- Line: /);
   });
 
   it("fits a narrow terminal and carries the cautions", () => {
