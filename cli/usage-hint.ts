@@ -9,7 +9,7 @@ import { typed } from "./print.ts";
  * @param words  the command line after the program's name
  */
 export function usageHint(program: Command, code: string, words: readonly string[]): string | null {
-  const [first = ""] = words;
+  const [first = "", second] = words;
   if (code === "commander.unknownOption" && isOptionOfVerbs(program, first)) {
     return `Options stand after the verb: wanecast VERB INPUT... ${first}`;
   }
@@ -17,9 +17,15 @@ export function usageHint(program: Command, code: string, words: readonly string
     if (existsSync(first)) return `A verb comes first: ${typed(["wanecast", "plan", ...words])}`;
     return "wanecast --help lists the verbs.";
   }
-  if (code === "commander.help" && first === "help" && words.length > 1) return `There is no verb ${words[1]}.`;
+  if (code === "commander.help" && first === "help" && second !== undefined && !isVerb(program, second)) {
+    return `There is no verb ${second}.`;
+  }
   if (code === "commander.missingArgument") return `wanecast ${first} --help shows two examples.`;
   return null;
+}
+
+function isVerb({ commands }: Command, word: string): boolean {
+  return commands.some((verb) => verb.name() === word);
 }
 
 function isOptionOfVerbs({ commands }: Command, word: string): boolean {

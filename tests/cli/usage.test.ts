@@ -91,6 +91,9 @@ describe("wanecast: how it is called", () => {
     const { code, stderr } = wanecast(["help", "pln"]);
     expect(code).toBe(2);
     expect(stderr.endsWith("\nThere is no verb pln.\n")).toBe(true);
+    const known = wanecast(["help", "plan"]);
+    expect([known.code, known.stderr]).toEqual([0, ""]);
+    expect(known.stdout).toContain("Usage: wanecast plan ");
   });
   it("an unknown policy key exits with 2, names the one that was meant and lists all", () => {
     const { code, stdout, stderr } = wanecast(["check", SAMPLE, "--policy", "horizon=24"]);
