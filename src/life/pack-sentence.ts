@@ -56,7 +56,7 @@ export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "repla
     return `${known}; ${LIMIT_WORDS[replaceBy.because]} ${when}${before(belowBy, replaceBy.p50!)}.`;
   }
   if (belowBy.kind === "already-due") {
-    const left = told.now === null ? null : leftWords(told.now.p50, told.primary);
+    const left = told.now === null ? null : leftWords(told.now.p50, told);
     const reckoned = told.readings.length === 0 ? `; going by its kind ${left} now` : `, now ${left}`;
     const estimate = left === null ? "" : reckoned;
     return `${known}${estimate}: more likely than not below ${level} already.`;
@@ -68,9 +68,13 @@ export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "repla
   return `${known}${basis}; likely below ${level} by ${monthOfDayWords(belowBy.p50)}${from}${seen}.`;
 }
 
-/** Below half its rating a pack's curve is a guess: nothing more is told. */
-function leftWords(fraction: number, primary: boolean): string {
-  return fraction < 0.5 && !primary ? "under 50 %" : `about ${percent(fraction)}`;
+/** What a pack that is due has left. Below half its rating a pack's curve is a guess: nothing more is told. */
+function leftWords(fraction: number, { primary, threshold }: Told): string {
+  if (fraction < 0.5 && !primary) return "under 50 %";
+  // rounded it must not seem to be at the threshold
+  return Math.round(fraction * 100) / 100 < threshold
+    ? `about ${percent(fraction)}`
+    : `just under ${percent(threshold)}`;
 }
 
 function knownSoFar({ readings, lastDoubted, lastBound, primary }: Told): string {

@@ -2,7 +2,7 @@ import { monthOfDay, monthText } from "../calendar/month.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { StockTally } from "../supplies/stock-tally.ts";
 import type { StockUnits } from "../supplies/stock-units.ts";
-import { type HeldRow, notHeld } from "./held-stock.ts";
+import { notHeld, type StockWithHeld } from "./held-stock.ts";
 import { datedRows } from "./plan-dated.ts";
 import type { Plan } from "./plan-schema.ts";
 
@@ -22,9 +22,7 @@ export const OVERDUE = "overdue";
 export const LATER = "later";
 
 /** The counts of a report's rows. */
-export function countRows(
-  report: Pick<Plan, "asOf" | "horizon" | "datedStock"> & { heldStock: readonly HeldRow[] },
-): DatedCounts {
+export function countRows(report: Pick<Plan, "asOf" | "horizon"> & StockWithHeld): DatedCounts {
   const { asOf, horizon, datedStock } = report;
   const when = (swapBy: string) =>
     swapBy < asOf ? OVERDUE : swapBy.slice(0, 7) > horizon.to ? LATER : swapBy.slice(0, 7);

@@ -19,18 +19,24 @@ export function heldRows(stock: StockUnits): HeldRow[] {
   return sortBy(rows, (row) => [row.item, row.expiry, row.place, row.lot, row.serial, row.quantity, row.held]);
 }
 
+/** All rows of dated stock, and those of them that are held. */
+export interface StockWithHeld {
+  datedStock: Plan["datedStock"];
+  heldStock: readonly HeldRow[];
+}
+
 /** The rows of dated stock that are not held. */
-export function notHeld(report: { datedStock: Plan["datedStock"]; heldStock: readonly HeldRow[] }): Plan["datedStock"] {
-  if (report.heldStock.length === 0) return report.datedStock;
-  const held = new Map<string, number>();
-  for (const row of report.heldStock) held.set(keyOf(row), (held.get(keyOf(row)) ?? 0) + 1);
-  return report.datedStock.filter((row) => {
-    const key = keyOf(row);
-    const left = held.get(key) ?? 0;
-    // of rows alike in every cell it does not matter which one goes
-    if (left > 0) held.set(key, left - 1);
-    return left === 0;
-  });
+export function notHeld(report: StockWithHeld): Plan["datedStock"] {
+  const reasons = heldReasons(report);
+  return report.datedStock.filter((_, at) => reasons[at] === null);
+}
+
+/** By row of dated stock, why it is held, or null. */
+export function heldReasons({ datedStock, heldStock }: StockWithHeld): (string | null)[] {
+  const held = new Map<string, string[]>();
+  for (const row of heldStock) held.set(keyOf(row), [...(held.get(keyOf(row)) ?? []), row.held]);
+  // of rows alike in every cell it does not matter which one is meant
+  return datedStock.map((row) => (held.size === 0 ? null : (held.get(keyOf(row))?.shift() ?? null)));
 }
 
 /** What is held in devices, to be replaced, and what on shelves, as sentences. */

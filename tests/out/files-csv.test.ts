@@ -60,7 +60,7 @@ describe("the CSV files", () => {
     });
   });
   it("datesCsv: one line a row of dated stock", () => {
-    expect(rowsOf(datesCsv(aPlan()))).toEqual([
+    expect(rowsOf(datesCsv({ ...aPlan(), heldStock: [] }))).toEqual([
       {
         item: "pads-adult",
         lot: "W2708",
@@ -70,7 +70,18 @@ describe("the CSV files", () => {
         quantity: "30",
         place: "Central Store",
         chance_used: "0.25",
+        held: "",
       },
+    ]);
+  });
+  it("datesCsv: says which units may not be used, and why", () => {
+    const [row] = aPlan().datedStock;
+    const held = { ...row!, held: "box torn", installed: false };
+    const text = datesCsv({ datedStock: [row!, { ...row!, lot: "B" }, row!], heldStock: [held] });
+    expect(rowsOf(text).map(({ lot, held: why }) => [lot, why])).toEqual([
+      ["W2708", "box torn"],
+      ["B", ""],
+      ["W2708", ""],
     ]);
   });
   it("setAsideCsv: rows as they stood, formulas disarmed, by file and line", () => {

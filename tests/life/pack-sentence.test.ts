@@ -1,0 +1,29 @@
+import { expect, it } from "vitest";
+import { packSentence, type Told } from "../../src/life/pack-sentence.ts";
+import { day } from "../fleet/make-rows.ts";
+
+const asOf = day("2026-11-01");
+const due = { kind: "already-due" as const, p10: asOf, p50: asOf, p90: asOf };
+const told = (p50: number): Told => ({
+  readings: [{ day: day("2026-06-10"), capacity: 0.83 }],
+  lastDoubted: false,
+  lastBound: null,
+  siblings: null,
+  now: { p10: 0.7, p50, p90: 0.85 },
+  failedOn: null,
+  held: null,
+  threshold: 0.8,
+  primary: false,
+});
+const says = (p50: number) =>
+  packSentence(told(p50), { belowBy: due, replaceBy: { ...due, because: "fade", note: null } });
+
+// 79.6 % is 80 % when rounded, which would read as if it were not below
+it.each([
+  [0.793, "now about 79 %: more likely than not below 80 % already."],
+  [0.796, "now just under 80 %: more likely than not below 80 % already."],
+  [0.801, "now just under 80 %: more likely than not below 80 % already."],
+  [0.45, "now under 50 %: more likely than not below 80 % already."],
+])("a pack at %d that is due is told as below its threshold", (p50, end) => {
+  expect(says(p50)).toBe(`83 % at its only test in June 2026, ${end}`);
+});
