@@ -10,6 +10,7 @@ import { followStages } from "./engine/engine.ts";
 import type { Read } from "./engine/messages.ts";
 import { dayWords, isoDates, setIsoDates } from "./format.ts";
 import { intake, listenForDrops, listenForPastes } from "./intake/intake.ts";
+import { keepChoice, keptChoice } from "./kept-choices.ts";
 import { planner } from "./planner.ts";
 import { setPrintFooter } from "./print-footer.ts";
 import { showReport } from "./report.ts";
@@ -80,8 +81,12 @@ function busy(text: string, stop: () => void): void {
   status.replaceChildren(`${text} `, step, make("button", { type: "button", click: stop }, say.intake.stop));
 }
 
+const ISO = "iso-dates";
+setIsoDates(keptChoice(ISO) !== null);
+
 function switchIso(): void {
   setIsoDates(!isoDates());
+  keepChoice(ISO, isoDates() ? ISO : null);
   plans.showAgain();
 }
 

@@ -6,6 +6,7 @@ import { ask, Stopped, stopEngine } from "./engine/engine.ts";
 import type { Read } from "./engine/messages.ts";
 import { dayWords } from "./format.ts";
 import { type NamedBytes, wantedBeside } from "./intake/intake.ts";
+import { forgetChoices } from "./kept-choices.ts";
 import { forgetWork, keepWork, keptWork } from "./kept-work.ts";
 import { todayHere } from "./months.ts";
 import { policyCsv } from "./policy-file.ts";
@@ -207,6 +208,7 @@ export function planner(stage: Stage, embedded: string | null) {
       if (session.plan) saveFile(policyCsv(session.plan), "policy.csv");
     },
     async forget(): Promise<void> {
+      forgetChoices();
       await forgetWork(embedded);
       stage.mention(say.intake.cleared);
     },

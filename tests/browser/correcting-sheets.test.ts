@@ -131,4 +131,34 @@ describe("the label box", () => {
     await page.locator("#add-scans").click();
     await page.locator("#sheets table tr", { hasText: "scanned.csv" }).first().waitFor();
   });
+
+  it("keeps what was scanned and chosen over a reload, so that a later scan joins the others, until it is forgotten", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    await page.locator("#iso-dates").check();
+    await page.locator("#filter-site").selectOption("Harbour");
+    const rows = page.locator("#scanned tbody tr");
+    const scan = async (label: string, count: number) => {
+      await page.locator("#scan").fill(label);
+      await page.locator("#scan").press("Enter");
+      await expect.poll(() => rows.count()).toBe(count);
+    };
+    await scan(LABELS[0]!, 1);
+    await page.reload();
+    await planned(page);
+    await scan(LABELS[1]!, 2);
+    // a GS1 date of day 00 is the month's last
+    expect(await rows.nth(1).textContent()).toContain("2028-02-29");
+    expect(await page.locator("#packs .count").textContent()).toBe("2 of 3 rows");
+    await page.locator("#add-scans").click();
+    const scanned = page.locator("#sheets table tr", { hasText: "scanned.csv" }).first();
+    expect(await scanned.locator("td").nth(2).textContent()).toBe("2");
+
+    await page.locator("#forget").click();
+    await page.locator(".status", { hasText: "Forgotten" }).waitFor();
+    await page.reload();
+    await page.locator("#try-sample").waitFor();
+    expect(await page.evaluate(() => localStorage.length)).toBe(0);
+  });
 });

@@ -15,7 +15,7 @@ export function unitsDue(rows: DueMonth[], item: string | null, marginDays: numb
   const months = rows.map((row) => row.month);
   const crowded = rows.filter((row) => row.crowded.length > 0);
   const together = (row: DueMonth) => row.fitted + row.stored;
-  const first = rows.findIndex((row) => row.crowded.length > 0);
+  const first = rows.indexOf(crowded[0] ?? rows.find((row) => together(row) > 0)!);
   const crowdedInWords = () =>
     crowded.length > NAMED
       ? words.crowdedMany(crowded.length)
@@ -30,7 +30,7 @@ export function unitsDue(rows: DueMonth[], item: string | null, marginDays: numb
     key: [
       { mark: "bar", label: words.fitted },
       { mark: "light-bar", label: words.stored },
-      { mark: "accent-bar", label: words.crowded },
+      ...(crowded.length > 0 ? [{ mark: "accent-bar" as const, label: words.crowded }] : []),
     ],
     caption: words.caption(crowded.length, numberWords(marginDays), crowdedInWords()),
     points: rows.map((row, at) => ({

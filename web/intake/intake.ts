@@ -1,7 +1,6 @@
 import { isHiddenName, type SheetFile } from "../../src/index.ts";
 import { make } from "../dom.ts";
 import { ask } from "../engine/engine.ts";
-import { keepChoice, keptChoice } from "../kept-choices.ts";
 import { say } from "../strings.ts";
 import { droppedFiles } from "./dropped-files.ts";
 
@@ -10,11 +9,11 @@ export interface NamedBytes extends SheetFile {
   fromFolder: boolean;
 }
 
-const BESIDE = "beside";
+let beside = false;
 
-/** Whether the reader wants new sheets beside those at hand, not in their place. */
+/** Whether the reader wants new sheets beside those at hand, not in their place: for as long as the page is open. */
 export function wantedBeside(): boolean {
-  return keptChoice(BESIDE) !== null;
+  return beside;
 }
 
 let pasted = 0;
@@ -59,9 +58,11 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string, oth
         { class: "check" },
         make("input", {
           type: "checkbox",
-          id: BESIDE,
-          checked: wantedBeside(),
-          change: (event) => keepChoice(BESIDE, (event.target as HTMLInputElement).checked ? "yes" : null),
+          id: "beside",
+          checked: beside,
+          change: (event) => {
+            beside = (event.target as HTMLInputElement).checked;
+          },
         }),
         make("span", {}, words.beside),
       ),

@@ -35,10 +35,9 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
     words.heading,
     lead(leadText()),
     chart,
-    behind !== null &&
-      behind.lapses.length > 0 &&
-      answer(words.lapses.heading, make("p", {}, words.lapses.note), lapseTable(behind)),
     plan.crowdedMonths.length > 0 && answer(words.crowdedHeading, crowdedTable()),
+    answer(words.stockHeading, stockTable()),
+    traceBox(reading),
     plan.moves.length > 0 && list(words.movesHeading, movesTable()),
     plan.swapCalendar.length > 0
       ? list(words.swapsHeading, swapTable())
@@ -46,11 +45,12 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
     behind && visitsEnough(behind.swapCapacity),
     behind !== null && behind.places.length > 0 && answer(words.places.heading, placeTable(behind)),
     behind !== null &&
+      behind.lapses.length > 0 &&
+      answer(words.lapses.heading, make("p", {}, words.lapses.note), lapseTable(behind)),
+    behind !== null &&
       behind.useRates.length > 0 &&
       answer(words.use.heading, make("p", {}, words.use.note), useTable(behind)),
     behind !== null && behind.routine.length > 0 && answer(words.routine.heading, routineTable(behind)),
-    answer(words.stockHeading, stockTable()),
-    traceBox(reading),
   );
 
   function draw(): void {

@@ -4,12 +4,14 @@ import { ask } from "../engine/engine.ts";
 import type { Scanned } from "../engine/messages.ts";
 import { dayWords, numberWords } from "../format.ts";
 import type { NamedBytes } from "../intake/intake.ts";
+import { keepChoice, keptChoice } from "../kept-choices.ts";
 import { dayText, todayHere } from "../months.ts";
 import { saveFile } from "../save-file.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 
 const FILE = "scanned.csv";
+const SCANS = "scans";
 
 interface Scan {
   label: string;
@@ -18,11 +20,12 @@ interface Scan {
 
 /**
  * A box into which a hand-held scanner types a label and Enter. What was scanned stands below, newest first, is taken
- * back with Escape, can be saved as a sheet and be added to the plan. Made once, so that it outlives a new plan.
+ * back with Escape, can be saved as a sheet and be added to the plan. Made once, so that it outlives a new plan; kept in
+ * the browser, so that a reload loses no scan and a scan of tomorrow joins those that the plan has.
  */
 export function scanBox(add: (file: NamedBytes) => void): HTMLElement {
   const words = say.sheets.scan;
-  const scans: Scan[] = [];
+  const scans: Scan[] = JSON.parse(keptChoice(SCANS) ?? "[]");
   const label = make("input", { type: "text", id: "scan", autocomplete: "off", spellcheck: "false" });
   const place = make("input", { type: "text", id: "scan-place", autocomplete: "off", spellcheck: "false" });
   const rows = make("div", { id: "scanned", role: "status" });
@@ -36,6 +39,7 @@ export function scanBox(add: (file: NamedBytes) => void): HTMLElement {
   label.addEventListener("keydown", (event) => {
     if (event.key === "Escape") takeBack();
   });
+  show();
   return make(
     "div",
     { class: "answer", id: "scan-box" },
@@ -51,12 +55,17 @@ export function scanBox(add: (file: NamedBytes) => void): HTMLElement {
     scans.push({ label: label.value.trim(), place: place.value.trim() });
     label.value = "";
     label.focus();
-    show();
+    changed();
   }
 
   function takeBack(): void {
     if (label.value !== "") label.value = "";
     else scans.pop();
+    changed();
+  }
+
+  function changed(): void {
+    keepChoice(SCANS, JSON.stringify(scans));
     show();
   }
 
