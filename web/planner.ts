@@ -62,30 +62,42 @@ export function planner(stage: Stage, embedded: string | null) {
   ];
   const keep = () => keepWork({ files, columns, choices: [...session.choices] }, embedded);
 
+  /** Takes back what is about to be read, should no plan come of it: the plan shown is then still that of the sheets at hand. */
+  function goingBack(): () => void {
+    const last = [files, columns, underlying] as const;
+    return () => {
+      [files, columns, underlying] = last;
+      engineKnows = false;
+    };
+  }
+
   async function takeFiles(taken: NamedBytes[]): Promise<void> {
     if (taken.length === 0) return stage.tell(say.intake.nothing);
     if ((await tookColumns(taken)) || (await tookPolicy(taken))) return;
     if (session.plan !== null && session.hasSheets && wantedBeside()) return addFiles(taken);
+    const undo = goingBack();
     files = taken;
     columns = null;
     underlying = [];
     engineKnows = false;
-    await work(say.intake.working(files.length), null);
+    await work(say.intake.working(files.length), null, undo);
   }
 
   /** Puts sheets among the others, in the place of those of the same name. */
   async function addFiles(added: NamedBytes[]): Promise<void> {
     if (!session.hasSheets) return stage.tell(say.sheets.scan.needsSheets);
     const names = new Set(added.map(({ name }) => name));
+    const undo = goingBack();
     files = [...files.filter(({ name }) => !names.has(name)), ...added];
     engineKnows = false;
-    await work(say.intake.replanning, session.plan);
+    await work(say.intake.replanning, session.plan, undo);
   }
 
   async function setColumns(chosen: ColumnsFile): Promise<void> {
+    const undo = goingBack();
     columns = chosen;
     engineKnows = false;
-    await work(say.intake.replanning, session.plan);
+    await work(say.intake.replanning, session.plan, undo);
   }
 
   /** A columns file that was dropped says how the columns of the sheets at hand are read. */
@@ -126,18 +138,24 @@ export function planner(stage: Stage, embedded: string | null) {
   }
 
   /** One piece of work at a time; of those that wait only the newest is done, since it carries every change so far. */
-  function work(text: string, before: Plan | null): Promise<void> {
+  function work(text: string, before: Plan | null, undo?: () => void): Promise<void> {
     const mine = ++newest;
-    line = line.then(() => (mine === newest ? workNow(text, before) : undefined));
+    line = line.then(() => (mine === newest ? workNow(text, before, undo) : undefined));
     return line;
   }
 
-  async function workNow(text: string, before: Plan | null): Promise<void> {
+  async function workNow(text: string, before: Plan | null, undo?: () => void): Promise<void> {
     stage.busy(text, stopEngine);
     const hasSheets = files.length > 0;
     try {
       const planned = await plannedAnew(hasSheets);
       const { plan } = planned;
+      if (plan === null && session.plan !== null) {
+        undo?.();
+        return stage.tell(
+          say.intake.noTableHere(planned.reading.refused.map(({ file, message }) => `${file}: ${message}`)),
+        );
+      }
       session = {
         ...session,
         ...planned,
@@ -147,14 +165,17 @@ export function planner(stage: Stage, embedded: string | null) {
       // before the page is drawn, so that a reload right after it finds the work
       const kept = keep();
       await stage.show(session);
-      if (plan === null) stage.tell(say.intake.noTable);
-      else {
+      if (plan === null) {
+        stage.tell(say.intake.noTable);
+        document.getElementById("sheets-heading")?.focus();
+      } else {
         const changed = { href: "#changed", text: say.assumptions.changedHeading };
         stage.mention(say.intake.done(dayWords(plan.asOf)), session.before === null ? undefined : changed);
       }
       await kept;
     } catch (error) {
       if (error instanceof Stopped) engineKnows = false;
+      undo?.();
       // what was read stands there for a plan that does not come: back to where sheets are handed over
       if (session.plan === null) await stage.show(session);
       const stopped = session.plan === null ? say.intake.stoppedFirst : say.intake.stopped;

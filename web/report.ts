@@ -48,6 +48,7 @@ export async function showReport(
   latest += 1;
   const mine = latest;
   const focused = document.activeElement?.id;
+  const section = document.activeElement?.closest("section")?.id;
   const stay = stayInPlace(document.activeElement);
   let main = content.querySelector<HTMLElement>("#plan.whole");
   if (main) content.querySelector(".masthead")?.replaceWith(masthead(session, actions.switchIso));
@@ -76,6 +77,9 @@ export async function showReport(
     if (mine !== latest) return;
   }
   await focusWhenThere(focused);
+  // what was pressed has gone with what it did: the keyboard goes on where it stood
+  if (section && document.activeElement === document.body)
+    document.getElementById(`${section}-heading`)?.focus({ preventScroll: true });
 }
 
 /** Parts whose place is in view before the others; from top to bottom as long as not every part has its place. */

@@ -80,6 +80,8 @@ export const say = {
     nothing: "No file was found in what was dropped.",
     failed: (why: string) => `This did not work: ${why}`,
     noTable: "No table was found in these files, so there is nothing to plan. What was wrong with each stands below.",
+    noTableHere: (refused: string[]) =>
+      ["No table was found, and the plan shown is the one before.", ...refused].join(" "),
     stop: "Stop",
     stoppedFirst: "Stopped. Nothing was planned.",
     stopped: "Stopped. The plan shown is the one before.",

@@ -21,10 +21,17 @@ describe("a row that was set aside", () => {
     expect(await row.locator("td").nth(1).textContent()).toBe("4");
     // The row as it stands is right below.
     const below = row.locator("+ tr", { hasText: "P3 | 2025-02-30" });
-    await below.getByRole("button", { name: "Correct it" }).click();
+    const correct = below.getByRole("button", { name: "Correct it" });
+    await correct.click();
+    await page.locator(".correction").getByLabel("date").fill("2025-08-31");
+    await page.keyboard.press("Escape");
+    expect(await page.locator(".correction").count()).toBe(0);
+    expect(await correct.evaluate((button) => button === document.activeElement)).toBe(true);
+    await page.keyboard.press("Enter");
     await page.locator(".correction").getByLabel("date").fill("2025-08-30");
     await page.keyboard.press("Enter");
     await page.locator("#sheets", { hasText: "None: every row was used." }).waitFor();
+    await page.waitForFunction(() => document.activeElement?.id === "sheets-heading");
   });
 });
 

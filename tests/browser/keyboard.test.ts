@@ -71,6 +71,8 @@ describe("the page by keyboard alone", () => {
     await page.keyboard.press("Enter");
     await page.locator("#reset-assumptions").waitFor({ state: "detached" });
     expect(await page.locator("#policy-end_of_life_percent").inputValue()).toBe("80");
+    // The button is gone; the keyboard is not thrown back to the top of the page.
+    await page.waitForFunction(() => document.activeElement?.id === "assumptions-heading");
   });
 
   it("shows where the focus is", async () => {

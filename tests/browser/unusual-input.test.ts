@@ -90,6 +90,7 @@ describe("what is no fleet", () => {
     });
     await page.locator("#sheets").waitFor();
     expect(await page.locator("#sheets").textContent()).toContain("photo.csv");
+    await page.waitForFunction(() => document.activeElement?.id === "sheets-heading");
     expect(await page.locator("#assumptions").count()).toBe(0);
     // What was wrong stands right below where the file was handed over, above what sheets there are.
     const heads = await page.locator("main h2, main .drop").allTextContents();
@@ -101,6 +102,28 @@ describe("what is no fleet", () => {
     ]);
     expect(await page.locator("#sheets").textContent()).not.toContain("every row was used");
     expect(complaints).toEqual([]);
+  });
+
+  it("leaves the plan at hand as it is, says why, and is not found after a reload", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    await page.locator("input[data-chooses=files]").setInputFiles({
+      name: "photo.png",
+      mimeType: "image/png",
+      buffer: Buffer.from([0x89, 0x50, 0x4e, 0x47, 0, 1, 2, 3, 0xff, 0xd8, 0, 0]),
+    });
+    const status = page.locator(".status", { hasText: "No table was found, and the plan shown is the one before." });
+    await status.waitFor();
+    expect(await status.textContent()).toContain("photo.png: The file is a picture");
+    // The plan goes on with its own sheets.
+    await page.locator("#policy-horizon_months").fill("24");
+    await page.locator("#policy-horizon_months").press("Enter");
+    await page.locator(".changed").waitFor();
+    expect(await page.locator(".masthead .facts").nth(1).textContent()).toContain("3 devices");
+    await page.reload();
+    await planned(page);
+    expect(await page.locator("#sheets").textContent()).not.toContain("photo.png");
   });
 
   it("pasted rows are read like a file", async () => {

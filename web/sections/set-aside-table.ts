@@ -50,6 +50,7 @@ export function setAsideTable(reading: Reading, correct: Correct | null): HTMLEl
       "form",
       {
         class: "correction",
+        keydown: (event) => (event as KeyboardEvent).key === "Escape" && close(),
         submit: (event) => {
           event.preventDefault();
           // Cells that were left alone stay what they are: a number, a date, or another table's beside this one.
