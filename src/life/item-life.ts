@@ -1,6 +1,7 @@
 import { type FadingItem, fadeItems } from "../fade/fade-items.ts";
 import { DRAWS } from "../fade/item-fit.ts";
 import type { FadingPack } from "../fade/items-with-evidence.ts";
+import { knownBy } from "../fade/known-fleet.ts";
 import type { KeptPosteriors } from "../fade/posteriors-by-curve.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
@@ -42,7 +43,8 @@ export function itemLives(fleet: Fleet, policy: Policy, isStock: (pack: PackRow)
   const isRechargeable = rechargeable(fleet);
   const fadingItems = fadeItems(fleet, policy, isRechargeable);
   const isPrimary = (item: string) => !isRechargeable(item);
-  const primaries = primaryPacks(fleet, policy.asOf, isPrimary);
+  const known = knownBy(fleet, policy.asOf);
+  const primaries = primaryPacks(known, isPrimary);
   const primaryItems = [...primaries.keys()].sort().flatMap((key) => {
     return fitPrimaryItem(key, primaries.get(key)!, limitsOf(key).serviceMonths) ?? [];
   });
@@ -51,13 +53,13 @@ export function itemLives(fleet: Fleet, policy: Policy, isStock: (pack: PackRow)
   const primaryOf = new Map(primaryItems.map((item) => [nameKey(item.group.item), item]));
   const fadingPacks = bySerial(fadingItems.flatMap((item) => item.packs));
   const primaryPackOf = bySerial([...primaries.values()].flat());
-  const known = new Map<string, ItemLife>();
+  const lifeOf = new Map<string, ItemLife>();
   return {
     fadingItems,
     primaryItems,
     testsNotUsed: [
       ...fadingItems.flatMap(({ packs }) => packs.flatMap(({ readings }) => readings.leftOut)),
-      ...primaryTestsNotUsed(fleet, policy.asOf, isPrimary).map((test) => ({
+      ...primaryTestsNotUsed(known, isPrimary).map((test) => ({
         test,
         because: "not in percent left" as const,
       })),
@@ -66,14 +68,14 @@ export function itemLives(fleet: Fleet, policy: Policy, isStock: (pack: PackRow)
     primaryPack: (pack) => primaryPackOf.get(nameKey(pack.serial)) ?? null,
     of(item) {
       const key = nameKey(item);
-      const found = known.get(key) ?? {
+      const found = lifeOf.get(key) ?? {
         limits: limitsOf(item),
         risk: failureRisk(key, lives.get(key) ?? [], DRAWS),
         watched: lives.get(key) ?? [],
         fade: fadeOf.get(key) ?? null,
         primary: primaryOf.get(key) ?? null,
       };
-      known.set(key, found);
+      lifeOf.set(key, found);
       return found;
     },
   };

@@ -23,14 +23,12 @@ export interface PrimaryPack {
  * Readings of packs that do not recharge, by item key, each item's by serial. A reading is the percent of a test,
  * whatever it says of a full charge; a test stopped early reads nothing. A pack retired as faded was at the
  * threshold then in force.
+ *
+ * @param fleet  as it is known by as-of
  */
-export function primaryPacks(
-  fleet: Fleet,
-  asOf: Day,
-  isPrimary: (item: string) => boolean,
-): Map<string, PrimaryPack[]> {
+export function primaryPacks(fleet: Fleet, isPrimary: (item: string) => boolean): Map<string, PrimaryPack[]> {
   const tests = groupBy(
-    fleet.runtimeTests.filter((test) => test.date <= asOf && test.percent !== null && test.atLeast !== true),
+    fleet.runtimeTests.filter((test) => test.percent !== null && test.atLeast !== true),
     (test) => nameKey(test.serial),
   );
   const inForce = primaryEndInForce(fleet);
@@ -41,7 +39,7 @@ export function primaryPacks(
       const key = nameKey(pack.serial);
       const readings = (tests.get(key) ?? []).map((test) => ({ day: test.date, capacity: test.percent! / 100 }));
       readings.sort((a, b) => a.day - b.day || a.capacity - b.capacity);
-      return primaryPack(pack, readings, asOf, inForce) ?? [];
+      return primaryPack(pack, readings, inForce) ?? [];
     });
     result.set(
       item,
@@ -51,7 +49,7 @@ export function primaryPacks(
   return result;
 }
 
-function primaryPack(pack: PackRow, tested: PrimaryPack["readings"], asOf: Day, inForce: number): PrimaryPack | null {
+function primaryPack(pack: PackRow, tested: PrimaryPack["readings"], inForce: number): PrimaryPack | null {
   const known = pack.inService ?? pack.made;
   const start = known ?? tested[0]?.day ?? null;
   if (start === null) return null;
@@ -60,21 +58,19 @@ function primaryPack(pack: PackRow, tested: PrimaryPack["readings"], asOf: Day, 
   const points = readings.map(({ day, capacity }) => ({ x: (day - start) / DAYS_PER_YEAR, y: capacity, weight: 1 }));
   trustPoints(points);
   const { retired, retiredBecause } = pack;
-  if (known !== null && retiredBecause === "faded" && retired !== null && retired > start && retired <= asOf) {
+  if (known !== null && retiredBecause === "faded" && retired !== null && retired > start) {
     points.push({ x: (retired - start) / DAYS_PER_YEAR, y: inForce, weight: 1 });
   }
   return { pack, start, dated: known !== null, readings, sums: lineSums(points) };
 }
 
-/**
- * Tests of packs that do not recharge that say neither a percent nor a result: by as-of, in the order of the sheets.
- */
-export function primaryTestsNotUsed(fleet: Fleet, asOf: Day, isPrimary: (item: string) => boolean): RuntimeTestRow[] {
+/** Tests of packs that do not recharge that say neither a percent nor a result, in the order of the sheets. */
+export function primaryTestsNotUsed(fleet: Fleet, isPrimary: (item: string) => boolean): RuntimeTestRow[] {
   const serials = new Set(
     fleet.packs.filter((pack) => pack.item !== null && isPrimary(pack.item)).map((pack) => nameKey(pack.serial)),
   );
-  return fleet.runtimeTests.filter(({ serial, date, percent, result }) => {
-    return date <= asOf && percent === null && result === null && serials.has(nameKey(serial));
+  return fleet.runtimeTests.filter(({ serial, percent, result }) => {
+    return percent === null && result === null && serials.has(nameKey(serial));
   });
 }
 

@@ -182,6 +182,15 @@ describe("forecastPacks with batteries that do not recharge", () => {
     const truth = asOf + days(2);
     expect(Math.abs(bySerial(one, "B").belowBy.p50! - truth)).toBeLessThan(150);
     expect(one.fadeGroups[0]!.completedLives).toBe(3);
+    // a retirement that is planned for later has completed no life, and the pack still serves
+    const ahead = { ...one.packs[0]!.pack, retired: asOf + 200, retiredBecause: "faded" as const };
+    const planned = forecast({
+      ...emptyFleet(),
+      catalogue: [catalogued("b", "primary")],
+      packs: [ahead],
+      runtimeTests: [left(ahead.serial, asOf - 30, 70)],
+    });
+    expect(planned.fadeGroups[0]).toMatchObject({ packs: 1, completedLives: 0 });
   });
 });
 
