@@ -1,4 +1,4 @@
-import { clipText, LONGEST_NAME, plainText, textWidth, wrapText } from "./text-width.ts";
+import { clipText, LONGEST_NAME, plainText, textWidth, wordsOf, wrapText } from "./text-width.ts";
 
 /** A column of a text table. */
 export interface TextColumn<Row> {
@@ -21,7 +21,7 @@ const GAP = "  ";
  */
 export function textTable<Row>(columns: readonly TextColumn<Row>[], rows: readonly Row[], width: number): string {
   let kept = columns.map((column) => sized(column, rows, [column.head]));
-  if (tableWidth(kept) > width) kept = columns.map((column) => sized(column, rows, column.head.split(" ")));
+  if (tableWidth(kept) > width) kept = columns.map((column) => sized(column, rows, wordsOf(column.head)));
   const dropped: string[] = [];
   for (;;) {
     const clipped = clipWidths(kept, width);

@@ -34,11 +34,16 @@ export function plainText(text: string): string {
 /** Columns of a name beyond which it is clipped: none is so long, but a cell may hold a million characters. */
 export const LONGEST_NAME = 200;
 
+/** What no line breaks: words, a number with its percent sign. */
+export function wordsOf(text: string): string[] {
+  return text.split(/ (?!%)/);
+}
+
 /** Words set in lines of at most `width` columns; later lines start with `indent`. A longer word has its own line. */
 export function wrapText(text: string, width: number, indent = ""): string {
   const lines: string[] = [];
   let line = "";
-  for (const whole of plainText(text).split(" ")) {
+  for (const whole of wordsOf(plainText(text))) {
     const word = clipText(whole, LONGEST_NAME);
     if (line !== "" && textWidth(line) + 1 + textWidth(word) > width) {
       lines.push(line);

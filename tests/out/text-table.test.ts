@@ -91,6 +91,9 @@ describe("text in a terminal", () => {
     const lines = wrapText(`Lot ${"x".repeat(1_000_000)} lies here.`, 80).split("\n");
     expect(lines).toEqual(["Lot", `${"x".repeat(199)}\u2026`, "lies here."]);
   });
+  it("wrapText: keeps a number and its percent sign in one line", () => {
+    expect(wrapText("At 80 % and then", 5)).toBe("At\n80 %\nand\nthen");
+  });
   it("wrapText: keeps every word, no line longer than asked unless a word is", () => {
     const text = "A pack that fails a test, is swollen, is damaged or is recalled comes out now.";
     const wrapped = wrapText(text, 30, "  ");
