@@ -161,12 +161,8 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     note.textContent =
       count < rows.length ? say.table.printed(numberWords(count), numberWords(rows.length), spec.file ?? null) : "";
   };
-  const scroll = make(
-    "div",
-    { class: "scroll", role: "group", tabindex: 0, "aria-label": say.table.scroll(spec.caption) },
-    whole,
-  );
-  markWhereItGoesOn(scroll, whole);
+  const scroll = make("div", { class: "scroll", role: "group" }, whole);
+  markWhereItGoesOn(scroll, whole, spec.caption);
   const holder = make("div", { class: rows.length <= SHORT ? "table short" : "table" }, scroll, more, note);
   whileInPage(holder, "resize", () => layOutAsMany(true));
   whileInPage(holder, "beforeprint", printing(true));
@@ -174,10 +170,14 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   return holder;
 }
 
-/** Marks a table of which more lies beyond the right edge. */
-function markWhereItGoesOn(scroll: HTMLElement, whole: HTMLElement): void {
-  const mark = () =>
-    scroll.classList.toggle("goes-on", scroll.scrollWidth - scroll.clientWidth - scroll.scrollLeft > 1);
+/** Marks a table of which more lies beyond the right edge; only one that scrolls is a stop for the keyboard. */
+function markWhereItGoesOn(scroll: HTMLElement, whole: HTMLElement, caption: string): void {
+  const mark = () => {
+    const beyond = scroll.scrollWidth - scroll.clientWidth;
+    scroll.classList.toggle("goes-on", beyond - scroll.scrollLeft > 1);
+    scroll.tabIndex = beyond > 1 ? 0 : -1;
+    scroll.ariaLabel = beyond > 1 ? say.table.scroll(caption) : caption;
+  };
   scroll.addEventListener("scroll", mark, { passive: true });
   const sizes = new ResizeObserver(mark);
   sizes.observe(scroll);

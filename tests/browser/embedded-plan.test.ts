@@ -118,45 +118,6 @@ describe("the page with a plan inside", () => {
     expect(await page.locator("#packs .count").textContent()).toBe("5 of 16 rows");
   });
 
-  it("narrows the schedule to an item and a fiscal year, and says what that comes to", async () => {
-    const plan = { ...smallPlan, policy: { ...smallPlan.policy, fiscal_year_starts: 4 } };
-    const { page } = await openPage(browser, { plan, reading: smallReading });
-    await page.locator("#filter-ordered-item").selectOption("Pack A");
-    await page.locator("#filter-year").selectOption("2027/28");
-    // Of Pack A four each leave in May and November 2027: 2 x (4 x 310.00 + 12.50) = 2505.00.
-    expect(await page.locator("#orders .count").textContent()).toBe("2 of 10 rows: 8 units for €2,505 with fees");
-    expect(await page.locator("#orders .explained td:nth-child(6)").first().textContent()).toBe("€310.00");
-    // What a buyer must know before the first line stands above it.
-    const [note, schedule] = await Promise.all(
-      ["p:has-text('do not order it yet')", "table >> nth=0"].map((part) =>
-        page.locator(`#orders ${part}`).boundingBox(),
-      ),
-    );
-    expect(note!.y).toBeLessThan(schedule!.y);
-  });
-
-  it("keeps rows as low as their words where the rest of a table lies out of sight", async () => {
-    const { page } = await openPage(browser, data, { viewport: { width: 320, height: 800 } });
-    const heights = await page
-      .locator("#packs tbody tr")
-      .evaluateAll((rows) => rows.map((row) => row.getBoundingClientRect().height));
-    // but for the line below them, which the last has not
-    expect(Math.max(...heights) - Math.min(...heights)).toBeLessThan(3);
-  });
-
-  it("prints tables no wider than what they hold, with their heads on one line", async () => {
-    // the width of A4 between the margins
-    const { page } = await openPage(browser, data, { viewport: { width: 680, height: 900 } });
-    await page.locator("#assumptions").waitFor();
-    await page.emulateMedia({ media: "print" });
-    const table = page.locator("#orders table", { hasText: "Cautious (P80)" });
-    const lines = await table
-      .locator("th span")
-      .evaluateAll((heads) => heads.map((head) => head.getClientRects().length));
-    expect(lines).toEqual([1, 1, 1, 1, 1]);
-    expect((await table.boundingBox())!.width).toBeLessThan(600);
-  });
-
   it("traces a lot to every row that bears it", async () => {
     const { page } = await openPage(browser, data);
     await page.locator("#trace").fill(" cp-001037 ");

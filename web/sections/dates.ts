@@ -115,7 +115,11 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
       columns: [
         { title: heads[6]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
         { title: heads[1]!, value: (row) => row.place, show: (row) => withSite(row.place), wide: true },
-        { title: heads[0]!, value: (row) => row.swapBy, show: (row) => dayWords(row.swapBy) },
+        {
+          title: heads[0]!,
+          value: (row) => row.swapBy,
+          show: (row) => (row.swapBy < plan.asOf ? actOn(row.swapBy, words.overdue) : dayWords(row.swapBy)),
+        },
         { title: heads[2]!, value: (row) => row.item },
         { title: heads[3]!, value: (row) => row.lot },
         { title: heads[4]!, value: (row) => row.quantity, figures: true },

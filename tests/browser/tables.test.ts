@@ -1,0 +1,73 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { smallPlan, smallReading } from "./fixtures/small-plan.ts";
+import { openPage, startBrowser } from "./open-page.ts";
+
+const data = { plan: smallPlan, reading: smallReading };
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+
+describe("a table of the report", () => {
+  it("narrows the schedule to an item and a fiscal year, and says what that comes to", async () => {
+    const plan = { ...smallPlan, policy: { ...smallPlan.policy, fiscal_year_starts: 4 } };
+    const { page } = await openPage(browser, { plan, reading: smallReading });
+    await page.locator("#filter-ordered-item").selectOption("Pack A");
+    await page.locator("#filter-year").selectOption("2027/28");
+    // Of Pack A four each leave in May and November 2027: 2 x (4 x 310.00 + 12.50) = 2505.00.
+    expect(await page.locator("#orders .count").textContent()).toBe("2 of 10 rows: 8 units for €2,505 with fees");
+    expect(await page.locator("#orders .explained td:nth-child(6)").first().textContent()).toBe("€310.00");
+    // What a buyer must know before the first line stands above it.
+    const [note, schedule] = await Promise.all(
+      ["p:has-text('do not order it yet')", "table >> nth=0"].map((part) =>
+        page.locator(`#orders ${part}`).boundingBox(),
+      ),
+    );
+    expect(note!.y).toBeLessThan(schedule!.y);
+  });
+
+  it("keeps rows as low as their words where the rest of a table lies out of sight", async () => {
+    const { page } = await openPage(browser, data, { viewport: { width: 320, height: 800 } });
+    const heights = await page
+      .locator("#packs tbody tr")
+      .evaluateAll((rows) => rows.map((row) => row.getBoundingClientRect().height));
+    // but for the line below them, which the last has not
+    expect(Math.max(...heights) - Math.min(...heights)).toBeLessThan(3);
+  });
+
+  it("stops the keyboard at a table only where it scrolls sideways, and says so there", async () => {
+    const { page } = await openPage(browser, data, { viewport: { width: 1440, height: 900 } });
+    await page.locator("#assumptions").waitFor();
+    const packs = page.locator("#packs .scroll");
+    await expect.poll(() => packs.getAttribute("tabindex")).toBe("-1");
+    expect(await packs.getAttribute("aria-label")).toBe("Packs by their likely date of replacement");
+    await page.setViewportSize({ width: 320, height: 900 });
+    await expect.poll(() => packs.getAttribute("tabindex")).toBe("0");
+    expect(await packs.getAttribute("aria-label")).toContain("scrolls sideways");
+  });
+
+  it("marks a swap that is overdue, and leaves one to come as it is", async () => {
+    const visit = { month: "2026-11", place: "D-001", item: "Adult pads", lot: "L2400", quantity: 1, daysGivenUp: 0 };
+    const swapCalendar = ["2026-11-10", "2026-11-30"].map((swapBy) => ({ ...visit, swapBy }));
+    const { page } = await openPage(browser, { ...data, plan: { ...smallPlan, swapCalendar } });
+    const days = page.locator("#dates table", { hasText: "Days given up" }).locator("tbody td:nth-child(3)");
+    await days.first().waitFor();
+    expect(await days.allTextContents()).toEqual(["10 Nov 2026 overdue", "30 Nov 2026"]);
+  });
+
+  it("prints tables no wider than what they hold, with their heads on one line", async () => {
+    // the width of A4 between the margins
+    const { page } = await openPage(browser, data, { viewport: { width: 680, height: 900 } });
+    await page.locator("#assumptions").waitFor();
+    await page.emulateMedia({ media: "print" });
+    const table = page.locator("#orders table", { hasText: "Cautious (P80)" });
+    const lines = await table
+      .locator("th span")
+      .evaluateAll((heads) => heads.map((head) => head.getClientRects().length));
+    expect(lines).toEqual([1, 1, 1, 1, 1]);
+    expect((await table.boundingBox())!.width).toBeLessThan(600);
+  });
+});
