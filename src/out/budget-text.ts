@@ -46,7 +46,7 @@ function deferred({ deferrals }: Plan, years: ReadonlySet<string>, width: number
   const later = deferrals.length - told.length;
   return [
     ...(told.length > 0 ? [deferralsTable(told, width)] : []),
-    ...(later > 0 ? [`${counted(later, "more line", "more lines")} of later years in the verb orders.`] : []),
+    ...(later > 0 ? [`${counted(later, "more line", "more lines")} of later years in \`wanecast orders\`.`] : []),
   ];
 }
 

@@ -31,7 +31,7 @@ export function packsText(plan: Plan, setting: TextSetting): string {
       ),
       setting,
     ),
-    ...section("Early signs", bullets(signsTold(plan, SHOWN_SIGNS, "packs --json"), setting), setting),
+    ...section("Early signs", bullets(signsTold(plan, SHOWN_SIGNS, "`wanecast packs --json`"), setting), setting),
     ...section("Sudden failures by age", failuresText(plan, setting), setting),
     ...section("Found in the tests", bullets(foundInTests(plan), setting), setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),

@@ -31,7 +31,7 @@ export function summaryText(plan: Plan, setting: TextSetting): string {
       plan.demand.length > 0 && !knowsNothing(plan) ? [neededTable(plan, width)] : [],
       setting,
     ),
-    ...section("Early signs", bullets(signsTold(plan, SHOWN_SIGNS, "the verb packs"), setting), setting),
+    ...section("Early signs", bullets(signsTold(plan, SHOWN_SIGNS, "`wanecast packs`"), setting), setting),
     ...section("Crowded months", crowds(plan, setting), setting),
     ...section("Next orders", nextOrders(plan, width), setting),
     ...section("Spend by fiscal year of the order", spend(plan, width), setting),
@@ -45,10 +45,13 @@ export function summaryText(plan: Plan, setting: TextSetting): string {
 export function sheetsRead(plan: Pick<Plan, "inputs" | "findings">): string {
   const sum = (of: (input: Plan["inputs"][number]) => number) => plan.inputs.reduce((all, input) => all + of(input), 0);
   const found = (severity: string) => plan.findings.filter((finding) => finding.severity === severity).length;
-  const rows = `${counted(plan.inputs.length, "table")} with ${counted(
-    sum((i) => i.rows),
-    "row",
-  )}: ${countText(sum((i) => i.used))} used, ${countText(sum((i) => i.setAside))} set aside.`;
+  const rows =
+    plan.inputs.length === 0
+      ? "No table was read."
+      : `${counted(plan.inputs.length, "table")} with ${counted(
+          sum((i) => i.rows),
+          "row",
+        )}: ${countText(sum((i) => i.used))} used, ${countText(sum((i) => i.setAside))} set aside.`;
   const findings = `Findings: ${counted(found("error"), "error")}, ${counted(found("warning"), "warning")}, ${counted(found("info"), "note")}.`;
   return `${rows} ${findings}`;
 }
@@ -56,8 +59,9 @@ export function sheetsRead(plan: Pick<Plan, "inputs" | "findings">): string {
 /** Which verbs tell the findings: those of stock and use come after reading, so that check has not got them. */
 function whereFound({ findings }: Plan): string {
   const ofStock = findings.filter(({ code }) => code in STOCK_FINDING_CODES).length;
-  const also = ofStock === 0 ? "" : `, and the verb dates the ${counted(ofStock, "finding")} about stock and use`;
-  return `The verb check tells how each was read${also}.`;
+  const also =
+    ofStock === 0 ? "" : `, and \`wanecast dates\` tells the ${counted(ofStock, "finding")} about stock and use`;
+  return `\`wanecast check\` tells how each was read${also}.`;
 }
 
 function crowds(plan: Plan, setting: TextSetting): string[] {
@@ -65,7 +69,7 @@ function crowds(plan: Plan, setting: TextSetting): string[] {
   const largest = sortBy(plan.crowdedMonths, (crowd) => [-crowd.units, crowd.month, crowd.item]).slice(0, SHOWN_CROWDS);
   const told = sortBy(largest, (crowd) => [crowd.month, crowd.item]).map((crowd) => crowd.says);
   const more = plan.crowdedMonths.length - told.length;
-  return bullets([...told, ...(more > 0 ? [`${counted(more, "more", "more")} in the verb dates.`] : [])], setting);
+  return bullets([...told, ...(more > 0 ? [`${counted(more, "more", "more")} in \`wanecast dates\`.`] : [])], setting);
 }
 
 function spend(plan: Plan, width: number): string[] {
@@ -79,7 +83,7 @@ function spend(plan: Plan, width: number): string[] {
   );
   const { currency } = deferrals[0]!;
   const budget = `${currency === NO_CURRENCY ? "" : `${currency} `}${groupedText(String(plan.policy.budget_per_fiscal_year))}`;
-  const told = `The budget of ${budget} a fiscal year has no room for ${counted(lines, "line")}: put off as the verb orders lists them, that brings ${tenthsText(months)} device-months short (a device short at one month's end).`;
+  const told = `The budget of ${budget} a fiscal year has no room for ${counted(lines, "line")}: put off as \`wanecast orders\` lists them, that brings ${tenthsText(months)} device-months short (a device short at one month's end).`;
   return [...spendBlocks(plan, width), wrapText(told, width)];
 }
 
@@ -89,6 +93,6 @@ function nextOrders(plan: Plan, width: number): string[] {
   const more = lines.length - SHOWN_ORDERS;
   return [
     ...orderBlocks(lines.slice(0, SHOWN_ORDERS), plan.asOf, width),
-    ...(more > 0 ? [`${counted(more, "more line", "more lines")} in the verb orders.`] : []),
+    ...(more > 0 ? [`${counted(more, "more line", "more lines")} in \`wanecast orders\`.`] : []),
   ];
 }

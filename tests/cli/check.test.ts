@@ -63,6 +63,7 @@ describe("wanecast check", () => {
     expect([code, stderr]).toEqual([3, "Refused:\n1 input; the report says why.\n"]);
     expect(stdout).toContain("- gone.csv: There is no such file or folder. [not-found]");
     const nothing = wanecast(["check", folderWith({ "notes.txt": "call the workshop\n" }), "--as-of", "2026-11-01"]);
+    expect(nothing.stdout).toContain("No table was read. Findings: 0 errors, 0 warnings, 1 note.");
     expect(nothing.stderr).toBe("Refused:\nNo table was found in the inputs; the findings say why.\n");
   });
   it("exits with 3 where nothing is a table", () => {

@@ -75,7 +75,7 @@ describe("budgetText", () => {
     const later = { ...deferral, fiscalYear: "2029/30", item: "pads-adult" };
     const over = budgetText(aPlan({ deferrals: [deferral, later], short }), { width: 90 });
     expect(over).toMatch(/2026\/27 .*pack-md .*12 .*4,733\.00 +2027-04-01 +18\.3/);
-    expect(over).toContain("1 more line of later years in the verb orders.");
+    expect(over).toContain("1 more line of later years in `wanecast orders`.");
     expect(over.replace(/\s+/g, " ")).toContain("within the budget 1.2.");
     // by hand: the same line is put off twice; of two months, 1.2 less 0.4 and 3.0 less 0.4 devices more are short,
     // whatever the items by themselves add up to
@@ -83,7 +83,7 @@ describe("budgetText", () => {
     const months = [...short, { ...short[0]!, month: "2026-12", withinBudget: { expected: 3, anyChance: 0.9 } }];
     const summary = summaryText(aPlan({ deferrals: [deferral, later], short: months, policy }), { width: 200 });
     expect(summary).toContain(
-      "The budget of EUR 12,000 a fiscal year has no room for 1 line: put off as the verb orders lists them, that brings 3.4 device-months short (a device short at one month's end).",
+      "The budget of EUR 12,000 a fiscal year has no room for 1 line: put off as `wanecast orders` lists them, that brings 3.4 device-months short (a device short at one month's end).",
     );
     const other = { ...deferral, line: "another", currency: "XXX" };
     const bare = summaryText(aPlan({ deferrals: [{ ...deferral, currency: "XXX" }, other], short, policy }), {

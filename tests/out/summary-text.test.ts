@@ -66,7 +66,7 @@ end of   devices  nothing bought  any short  schedule followed  any short
 
 Sheets
 1 table with 1,200 rows: 1,199 used, 1 set aside. Findings: 1 error, 0 warnings,
-0 notes. The verb check tells how each was read.
+0 notes. \`wanecast check\` tells how each was read.
 
 Cautions
 - This is a planning aid only.
