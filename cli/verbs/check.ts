@@ -15,6 +15,7 @@ import { loadFleet, requireWholeReading } from "../load-fleet.ts";
 import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
 import { writeFiles } from "../write-files.ts";
+import { writeOut } from "../write-out.ts";
 
 /** Options of `check`, as given. */
 export interface CheckOptions extends VerbOptions {
@@ -31,8 +32,7 @@ export async function runCheck(inputs: readonly string[], options: CheckOptions)
       { name: "check.json", chunks: jsonChunks(check) },
       { name: "set-aside.csv", chunks: [setAsideCsv(reading.setAside, reading.inputs)] },
     ];
-    await writeFiles(options.out, written, paths);
-    note(`Written to ${options.out}: ${written.map(({ name }) => name).join(", ")}.`);
+    await writeOut(options.out, written, paths);
   }
   if (options.writeColumns !== undefined) {
     const text = `${JSON.stringify(columnsFileOf(files, columns), null, 2)}\n`;
@@ -56,7 +56,5 @@ async function writeClean({ fleet }: Reading, folder: string, inputs: readonly s
   const sheets = cleanSheets(fleet).map(({ name, text }) => ({ name, chunks: [text] }));
   // a workbook without a tab would be none
   if (sheets.length === 0) return note(`No clean sheet was written to ${folder}: no row was used.`);
-  const files = [...sheets, { name: "fleet.xlsx", chunks: [await cleanWorkbook(fleet)] }];
-  await writeFiles(folder, files, inputs);
-  note(`Written to ${folder}: ${files.map(({ name }) => name).join(", ")}.`);
+  await writeOut(folder, [...sheets, { name: "fleet.xlsx", chunks: [await cleanWorkbook(fleet)] }], inputs);
 }

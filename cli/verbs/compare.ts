@@ -4,10 +4,10 @@ import { comparePlans, compareText, jsonChunks, type NamedPlan, type Plan, readP
 import { InputRefused, UsageError } from "../exit-codes.ts";
 import { loadPlan } from "../load-plan.ts";
 import { policyPair } from "../policy-options.ts";
-import { note, print, stdoutSetting } from "../print.ts";
+import { print, stdoutSetting } from "../print.ts";
 import { isFolder, whyUnreadable } from "../read-inputs.ts";
 import type { SheetOptions } from "../verb-options.ts";
-import { writeFiles } from "../write-files.ts";
+import { writeOut } from "../write-out.ts";
 
 /** Options of `compare`: sheets and printing, and the policy values of the second plan. */
 export interface CompareOptions extends SheetOptions {
@@ -21,8 +21,7 @@ export async function runCompare(inputs: readonly string[], options: CompareOpti
   const { a, b, paths } = await plansToCompare(inputs, options);
   const comparison = comparePlans(a, b);
   if (options.out !== undefined) {
-    await writeFiles(options.out, [{ name: "compare.json", chunks: jsonChunks(comparison) }], paths);
-    note(`Written to ${options.out}: compare.json.`);
+    await writeOut(options.out, [{ name: "compare.json", chunks: jsonChunks(comparison) }], paths);
   }
   await print(options.json ? jsonChunks(comparison) : [compareText(comparison, stdoutSetting())]);
 }

@@ -1,10 +1,10 @@
 import { datesCsv, datesText, jsonChunks, makeDates, makePlan } from "../../src/index.ts";
 import { failOn } from "../fail-on.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
-import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
+import { print, stdoutSetting, suggest, typed } from "../print.ts";
 import { showProgress } from "../progress.ts";
 import type { VerbOptions } from "../verb-options.ts";
-import { writeFiles } from "../write-files.ts";
+import { writeOut } from "../write-out.ts";
 
 /** Dated stock by month and place, what lapses, crowded months, swaps and moves. */
 export async function runDates(inputs: readonly string[], options: VerbOptions): Promise<void> {
@@ -13,8 +13,7 @@ export async function runDates(inputs: readonly string[], options: VerbOptions):
   showProgress("Forecasting how dated stock lasts ...");
   const report = makeDates(reading, policy);
   if (options.out !== undefined) {
-    await writeFiles(options.out, [{ name: "dates.csv", chunks: [datesCsv(report)] }], paths);
-    note(`Written to ${options.out}: dates.csv.`);
+    await writeOut(options.out, [{ name: "dates.csv", chunks: [datesCsv(report)] }], paths);
   }
   await print(options.json ? jsonChunks(report) : [datesText(report, stdoutSetting())]);
   suggest(`${typed(["wanecast", "orders", ...inputs])} says what to buy by which day`);

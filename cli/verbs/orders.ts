@@ -2,9 +2,9 @@ import { budgetText, jsonChunks, ordersCsv, ordersIcs, ordersText, ordersWorkboo
 import { failOn } from "../fail-on.ts";
 import { loadPlan } from "../load-plan.ts";
 import { planPart } from "../plan-part.ts";
-import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
+import { print, stdoutSetting, suggest, typed } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
-import { writeFiles } from "../write-files.ts";
+import { writeOut } from "../write-out.ts";
 
 /** Characters on a line of a printed page. */
 const PAGE_WIDTH = 80;
@@ -19,8 +19,7 @@ export async function runOrders(inputs: readonly string[], options: VerbOptions)
       { name: "orders.ics", chunks: [ordersIcs(plan)] },
       { name: "budget.txt", chunks: [budgetText(plan, { width: PAGE_WIDTH })] },
     ];
-    await writeFiles(options.out, files, paths);
-    note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);
+    await writeOut(options.out, files, paths);
   }
   const json = () => jsonChunks(planPart(plan, ["demand", "orders", "budget", "deferrals", "short"]));
   await print(options.json ? json() : [ordersText(plan, stdoutSetting())]);

@@ -2,16 +2,15 @@ import { jsonChunks, packsCsv, packsText } from "../../src/index.ts";
 import { failOn } from "../fail-on.ts";
 import { loadPlan } from "../load-plan.ts";
 import { planPart } from "../plan-part.ts";
-import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
+import { print, stdoutSetting, suggest, typed } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
-import { writeFiles } from "../write-files.ts";
+import { writeOut } from "../write-out.ts";
 
 /** Which batteries are due, when, why and how sure. */
 export async function runPacks(inputs: readonly string[], options: VerbOptions): Promise<void> {
   const { reading, plan, paths } = await loadPlan(inputs, options);
   if (options.out !== undefined) {
-    await writeFiles(options.out, [{ name: "packs.csv", chunks: [packsCsv(plan)] }], paths);
-    note(`Written to ${options.out}: packs.csv.`);
+    await writeOut(options.out, [{ name: "packs.csv", chunks: [packsCsv(plan)] }], paths);
   }
   const json = () => jsonChunks(planPart(plan, ["fadeGroups", "packs", "suddenFailures", "earlySigns"]));
   await print(options.json ? json() : [packsText(plan, stdoutSetting())]);

@@ -2,10 +2,10 @@ import { fitsToProve, jsonChunks, prove, proveJson, proveText } from "../../src/
 import { fitInThreads } from "../fit-threads.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
 import { noteMemory } from "../load-plan.ts";
-import { note, print, stdoutSetting } from "../print.ts";
+import { print, stdoutSetting } from "../print.ts";
 import { showProgress } from "../progress.ts";
 import type { SheetOptions } from "../verb-options.ts";
-import { writeFiles } from "../write-files.ts";
+import { writeOut } from "../write-out.ts";
 
 /** Options of `prove`, as given. */
 export interface ProveOptions extends SheetOptions {
@@ -28,8 +28,7 @@ export async function runProve(inputs: readonly string[], options: ProveOptions)
   showProgress(`Forecasting from what was known ${monthsBack.join(", ")} months ago ...`);
   const proof = prove(reading.fleet, policy, monthsBack);
   if (options.out !== undefined) {
-    await writeFiles(options.out, [{ name: "prove.json", chunks: jsonChunks(proveJson(proof)) }], paths);
-    note(`Written to ${options.out}: prove.json.`);
+    await writeOut(options.out, [{ name: "prove.json", chunks: jsonChunks(proveJson(proof)) }], paths);
   }
   await print(options.json ? jsonChunks(proveJson(proof)) : [proveText(proof, stdoutSetting())]);
 }

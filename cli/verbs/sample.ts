@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { UsageError } from "../exit-codes.ts";
 import { note, typed } from "../print.ts";
 import { SAMPLE_FILES } from "../sample-files.ts";
-import { writeFiles } from "../write-files.ts";
+import { writeOut } from "../write-out.ts";
 
 /** Writes the invented fleet's sheets, never over a file that says something else. */
 export async function runSample(folder: string): Promise<void> {
@@ -12,11 +12,10 @@ export async function runSample(folder: string): Promise<void> {
     return existsSync(path) && readFileSync(path, "utf8") !== text;
   });
   if (taken) throw new UsageError(`${join(folder, taken.name)} is there already and differs; choose an empty folder.`);
-  await writeFiles(
+  await writeOut(
     folder,
     SAMPLE_FILES.map(({ name, text }) => ({ name, chunks: [text] })),
     [],
   );
-  note(`Written to ${folder}: ${SAMPLE_FILES.map(({ name }) => name).join(", ")}.`);
   note(`Next: ${typed(["wanecast", "plan", folder, "--out", "out"])}`);
 }

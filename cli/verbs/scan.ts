@@ -7,7 +7,7 @@ import { loadFleet, requireWholeReading } from "../load-fleet.ts";
 import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
 import { readStandardInput } from "../read-standard-input.ts";
 import type { VerbOptions } from "../verb-options.ts";
-import { writeFiles } from "../write-files.ts";
+import { writeOut } from "../write-out.ts";
 
 /** The sheet that scans become: it has the name that a fleet's own has. */
 const STOCK = "dated_stock.csv";
@@ -32,8 +32,7 @@ export async function runScan(inputs: readonly string[], options: VerbOptions): 
       { name: STOCK, chunks: [csv] },
       { name: "set-aside.csv", chunks: [setAsideCsv(reading.setAside, reading.inputs)] },
     ];
-    await writeFiles(options.out, written, paths);
-    note(`Written to ${options.out}: ${written.map(({ name }) => name).join(", ")}.`);
+    await writeOut(options.out, written, paths);
   }
   if (options.json) await print(jsonChunks(checkJson(reading, policy.asOf)));
   else {

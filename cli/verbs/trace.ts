@@ -2,10 +2,10 @@ import { readFileSync } from "node:fs";
 import { jsonChunks, traceCsv, traceIds, traceJson, traceText } from "../../src/index.ts";
 import { UsageError } from "../exit-codes.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
-import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
+import { print, stdoutSetting, suggest, typed } from "../print.ts";
 import { readStandardInput } from "../read-standard-input.ts";
 import type { SheetOptions } from "../verb-options.ts";
-import { writeFiles } from "../write-files.ts";
+import { writeOut } from "../write-out.ts";
 
 /** Options of `trace`, as given. */
 export interface TraceOptions extends SheetOptions {
@@ -36,8 +36,7 @@ export async function runTrace(args: readonly string[], options: TraceOptions): 
       { name: "trace.json", chunks: json() },
       { name: "trace.csv", chunks: [traceCsv(trace)] },
     ];
-    await writeFiles(options.out, written, paths);
-    note(`Written to ${options.out}: trace.json, trace.csv.`);
+    await writeOut(options.out, written, paths);
   }
   await print(options.json ? json() : [traceText(trace, policy.asOf, stdoutSetting())]);
   if (options.out === undefined) {
