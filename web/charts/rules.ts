@@ -91,7 +91,8 @@ function drawRule(chart: Chart, rule: Rule, { font, size, paper }: Omit<Rules, "
     pen.lineWidth = 4;
     pen.lineJoin = "round";
     pen.strokeText(label, x, y);
-    pen.fillStyle = rule.colour;
+    // the accent is for lines: as small words it would be too faint
+    pen.fillStyle = String(chart.options.color);
     pen.fillText(label, x, y);
   }
 }
