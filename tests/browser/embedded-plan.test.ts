@@ -136,11 +136,20 @@ describe("the page with a plan inside", () => {
       page.waitForEvent("download"),
       page.getByRole("button", { name: "Save as a picture" }).first().click(),
     ]);
+    expect(download.suggestedFilename()).toBe("how-many-devices-would-be-short.png");
     const png = readFileSync((await download.path())!);
     expect(png.subarray(1, 4).toString()).toBe("PNG");
     // Width and height stand in the header chunk, bytes 16 to 23 (PNG specification, 11.2.2).
     expect(png.readUInt32BE(16)).toBe(3 * 960);
     expect(png.readUInt32BE(20)).toBeGreaterThan(3 * 400);
+
+    await page.locator("#pack-choice").focus();
+    await page.locator("#pack-choice").selectOption("CP-001111");
+    const [ofPack] = await Promise.all([
+      page.waitForEvent("download"),
+      page.locator("#pack").getByRole("button", { name: "Save as a picture" }).click(),
+    ]);
+    expect(ofPack.suggestedFilename()).toBe("how-is-one-pack-fading-cp-001111.png");
   });
 
   it("shows dates in ISO form at the flick of a switch", async () => {

@@ -31,13 +31,15 @@ export async function savePicture(spec: FigureSpec): Promise<void> {
   drawSheet(pen, spec, chart, colours);
   Chart.getChart(chart)?.destroy();
   const blob = await new Promise<Blob | null>((done) => sheet.toBlob(done, "image/png"));
-  if (blob) saveBlob(blob, `${fileName(spec.question)}.png`);
+  if (blob) saveBlob(blob, `${fileName(spec)}.png`);
 }
 
-function fileName(question: string): string {
-  return question
+/** The question, and of which pack or item, so that the pictures of two have two names. */
+function fileName({ question, unit }: FigureSpec): string {
+  const [of, measure] = unit.split(": ");
+  return (measure ? `${question} ${of}` : question)
     .toLowerCase()
-    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/[^\p{L}\d]+/gu, "-")
     .replace(/^-|-$/g, "");
 }
 

@@ -27,6 +27,7 @@ export function readingsByAge(reading: Reading, readings: PackReadings): HTMLEle
       at: year.age + 0.5,
       says: words.at(`${year.age}–${year.age + 1}`, numberWords(year.count), percentWords(year.middle / 100)),
     })),
+    firstPoint: 0,
     draw: (colours) => {
       const options = commonOptions(colours, say.batteries.fleet.unit);
       return {
