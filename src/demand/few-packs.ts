@@ -18,6 +18,8 @@ export interface SlotLives {
   newSteps: Float64Array;
   /** By slot: month from which it needs nothing any more. */
   ends: Int32Array;
+  /** Mean needs of the span asked for last, at draw * slots + slot: the next often begins with it, and goes on. */
+  lately: { after: number; through: number; mean: Float64Array };
 }
 
 /** Takes all slots of a stream. */
@@ -35,7 +37,8 @@ export function heldLives({ slots, draws, months, newDue, dueOf, endOf }: SlotSt
       one.newAt += months + 1;
     }
   }
-  return { slots, draws, months, due, density, newDue, newSteps, ends };
+  const lately = { after: 0, through: 0, mean: new Float64Array(draws * slots) };
+  return { slots, draws, months, due, density, newDue, newSteps, ends, lately };
 }
 
 /** Needs of an item with few packs: per draw the exact sum of its slots (refined normal where that is close). */
@@ -77,9 +80,12 @@ function countsIn(lives: SlotLives, after: number, through: number): Float64Arra
  * lie: they are too long to be gone through across their rows.
  */
 function spanOf(lives: SlotLives, after: number, through: number): { none: Float64Array; mean: Float64Array } {
-  const { slots, draws, months, due, density, newDue, newSteps, ends } = lives;
+  const { slots, draws, months, due, density, newDue, newSteps, ends, lately } = lives;
+  const goesOn = lately.after === after && lately.through <= through;
+  const mean = goesOn ? lately.mean : lately.mean.fill(0);
+  const known = goesOn ? lately.through : after;
+  Object.assign(lately, { after, through });
   const none = new Float64Array(draws * slots).fill(1);
-  const mean = new Float64Array(draws * slots);
   const one: SlotInDraw = { due, at: 0, newDue, newSteps, newAt: 0, end: 0 };
   for (let slot = 0; slot < slots; slot++) {
     // a slot whose device has left keeps the span's needs until then
@@ -89,8 +95,8 @@ function spanOf(lives: SlotLives, after: number, through: number): { none: Float
       one.at = (slot * draws + draw) * months;
       one.newAt = draw * (months + 1);
       none[draw * slots + slot] = chanceOfNone(one, density, after, last);
-      let sum = 0;
-      for (let month = after + 1; month <= last; month++) sum += density[one.at + month]!;
+      let sum = mean[draw * slots + slot]!;
+      for (let month = known + 1; month <= last; month++) sum += density[one.at + month]!;
       mean[draw * slots + slot] = sum;
     }
   }

@@ -1,6 +1,7 @@
 import { fiscalYearOfMonth, fiscalYearStart } from "../calendar/fiscal-year.ts";
 import { firstDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import { listed } from "../fleet/first-told.ts";
+import { groupBy } from "../fleet/group-by.ts";
 import { exactFromText, minorUnits } from "../fleet/money.ts";
 import type { OrderLine } from "../orders/types.ts";
 import type { UsableLot } from "../supplies/types.ts";
@@ -16,7 +17,9 @@ import type { SupplyMonths } from "./unmet-needs.ts";
  * Year by year: while the year's lines cost more than the budget, some boxes (an eighth of a line at a time) go to the
  * next fiscal year's first day, always those whose delay brings the fewest device-months short of their item per unit
  * of money; harm is counted anew after each. What is deferred counts against the next year and may be deferred again.
- * A line cut below its minimum order goes as a whole. The fee stays with what is left of a line.
+ * A line cut below its minimum order goes as a whole. The fee stays with what is left of a line. Where a year has very many
+ * lines, as when a small budget has put off years of orders, lines of an item that serve the same months go one after the
+ * other, each in the whole, and share their harm by their units.
  *
  * @returns null where the policy sets no budget
  */
@@ -41,7 +44,7 @@ export function deferOrders(scheduled: Scheduled): CappedSchedule | null {
     };
     const within = lines.filter((one) => isWithin(one) && costOf(one.line) > 0);
     for (const one of within) one.startYear(to);
-    cutToBudget(within, lines, cap, harm);
+    cutToBudget(within, byItem(lines), cap, harm);
     const rows = within.filter((one) => one.deferredUnits > 0);
     rows.sort((a, b) => a.harm * b.saved - b.harm * a.saved || b.saved - a.saved || (a.line.id < b.line.id ? -1 : 1));
     const fiscalYear = fiscalYearOfMonth(year, policy.fiscalYearStarts);
@@ -61,40 +64,87 @@ export function deferOrders(scheduled: Scheduled): CappedSchedule | null {
     }
     lines = lines.flatMap((one) => one.split());
   }
-  const waiting = model.items.map((key, item) => model.waiting(item, harm.supplyOf(key, lines)));
+  const left = byItem(lines);
+  const waiting = model.items.map((key, item) => model.waiting(item, harm.supplyOf(key, left)));
   return { deferrals, short: model.shortBy(waiting), cautions: cautionsOn(currency, currencies, named !== undefined) };
 }
 
+const byItem = (lines: readonly DeferrableLine[]) => groupBy(lines, ({ key }) => key);
+
+type LinesByItem = ReadonlyMap<string, readonly DeferrableLine[]>;
+
+/** Lines of a year above which those alike are put off together and in the whole. */
+const MANY = 100;
+
+interface Move {
+  one: DeferrableLine;
+  units: number;
+}
+
+/** What to put off next: of some lines of an item, so many units each. */
+interface Prospect {
+  moves: Move[];
+  units: number;
+  /** Device-months short of the item once it is put off, and how many more than before. */
+  then: number;
+  more: number;
+  saves: number;
+}
+
 /** Defers boxes of the year's lines until they cost no more than the budget. */
-function cutToBudget(within: DeferrableLine[], lines: readonly DeferrableLine[], cap: number, harm: Harm): void {
+function cutToBudget(within: DeferrableLine[], lines: LinesByItem, cap: number, harm: Harm): void {
   let spend = within.reduce((sum, one) => sum + costOf(one.line), 0);
+  const many = within.length > MANY;
+  const alike = many
+    ? [...groupBy(within, (one) => `${one.key} ${one.changeBy(0)}`).values()]
+    : within.map((one) => [one]);
   const harmNow = new Map<string, number>();
-  const next = new Map<DeferrableLine, { units: number; more: number; saves: number }>();
-  const prospectOf = (one: DeferrableLine) => {
-    let prospect = next.get(one);
+  // what deferring brings, by what it does to the supply of an item as it stands
+  const known = new Map<string, Map<string, number>>();
+  const next = new Map<DeferrableLine[], Prospect>();
+  const prospectOf = (some: DeferrableLine[]) => {
+    let prospect = next.get(some);
     if (!prospect) {
-      const before = harmNow.get(one.key) ?? harm.of(one.key, lines);
-      harmNow.set(one.key, before);
-      const units = one.nextUnits(spend - cap);
-      const more = one.tryDeferring(units, () => harm.of(one.key, lines)) - before;
-      prospect = { units, more, saves: one.savesBy(units) };
-      next.set(one, prospect);
+      const { key } = some[0]!;
+      const before = harmNow.get(key) ?? harm.of(key, lines);
+      harmNow.set(key, before);
+      const moves: Move[] = [];
+      let saves = 0;
+      let units = 0;
+      for (const one of some) {
+        const toSpare = spend - cap - saves;
+        if (one.keptUnits === 0 || (units > 0 && toSpare <= 0)) continue;
+        const whole = many && one.savesBy(one.keptUnits) <= toSpare;
+        const move = { one, units: whole ? one.keptUnits : one.nextUnits(toSpare) };
+        moves.push(move);
+        saves += one.savesBy(move.units);
+        units += move.units;
+      }
+      const ofItem = known.get(key) ?? new Map<string, number>();
+      known.set(key, ofItem);
+      const change = some[0]!.changeBy(units);
+      const then = ofItem.get(change) ?? harm.after(moves, lines);
+      ofItem.set(change, then);
+      prospect = { moves, units, then, more: then - before, saves };
+      next.set(some, prospect);
     }
     return prospect;
   };
   while (spend > cap) {
-    const open = within.filter((one) => one.keptUnits > 0);
+    const open = alike.filter((some) => some.some((one) => one.keptUnits > 0));
     if (open.length === 0) return;
     let best = open[0]!;
-    for (const one of open) {
-      const [a, b] = [prospectOf(one), prospectOf(best)];
-      if (a.more * b.saves < b.more * a.saves) best = one;
+    for (const some of open) {
+      const [a, b] = [prospectOf(some), prospectOf(best)];
+      if (a.more * b.saves < b.more * a.saves) best = some;
     }
-    const { units, more, saves } = prospectOf(best);
-    best.defer(units, more, saves);
+    const { key } = best[0]!;
+    const { moves, units: all, then, more, saves } = prospectOf(best);
+    for (const { one, units } of moves) one.defer(units, more * (units / all), one.savesBy(units));
     spend -= saves;
-    harmNow.delete(best.key);
-    for (const one of within) if (one.key === best.key) next.delete(one);
+    harmNow.set(key, then);
+    known.delete(key);
+    for (const some of alike) if (some[0]!.key === key) next.delete(some);
   }
 }
 
@@ -111,11 +161,19 @@ class Harm {
     for (const [key, lots] of stock) this.stock.set(key, model.spans(lots));
   }
 
-  supplyOf(key: string, lines: readonly DeferrableLine[]): SupplyMonths[] {
-    return [...(this.stock.get(key) ?? []), ...lines.flatMap((one) => (one.key === key ? one.spans() : []))];
+  supplyOf(key: string, lines: LinesByItem): SupplyMonths[] {
+    return [...(this.stock.get(key) ?? []), ...(lines.get(key) ?? []).flatMap((one) => one.spans())];
   }
 
-  of(key: string, lines: readonly DeferrableLine[]): number {
+  /** The same if some more units were put off. */
+  after(moves: readonly Move[], lines: LinesByItem): number {
+    for (const { one, units } of moves) one.deferredUnits += units;
+    const harm = this.of(moves[0]!.one.key, lines);
+    for (const { one, units } of moves) one.deferredUnits -= units;
+    return harm;
+  }
+
+  of(key: string, lines: LinesByItem): number {
     const item = this.itemOf.get(key);
     if (item === undefined) return 0;
     return this.model.deviceMonths(item, this.model.waiting(item, this.supplyOf(key, lines)));

@@ -64,12 +64,10 @@ export class DeferrableLine {
     return this.costKeeping(this.keptUnits) - this.costKeeping(this.keptUnits - units);
   }
 
-  /** Runs something as if so many more units were deferred. */
-  tryDeferring<Result>(units: number, run: () => Result): Result {
-    this.deferredUnits += units;
-    const result = run();
-    this.deferredUnits -= units;
-    return result;
+  /** Names what deferring so many more units does to the item's supply: the same for lines that serve the same months. */
+  changeBy(units: number): string {
+    const [kept, later] = [this.spanFrom(this.line.orderBy, 1), this.spanFrom(this.to!, 1)];
+    return [units, kept[0]?.from, kept[0]?.to, later[0]?.from, later[0]?.to].join();
   }
 
   defer(units: number, harm: number, saved: number): void {

@@ -8,7 +8,7 @@ import type { UsableLot } from "../supplies/types.ts";
 import { countInService, deviceClasses } from "./device-classes.ts";
 import { shortOnPaths } from "./short-on-paths.ts";
 import type { Scheduled, Shortage } from "./types.ts";
-import { inOrderOfLapse, type SupplyMonths, supplyMonths, unmetNeeds } from "./unmet-needs.ts";
+import { type SupplyMonths, supplyMonths, unmetNeeds } from "./unmet-needs.ts";
 
 /** Units of an item that wait at the month's end, at path * months + month. */
 export type Waiting = Float64Array;
@@ -56,14 +56,9 @@ export function shortModel({ policy, life, dated, demand }: Scheduled): ShortMod
     devices: byMonth.map((all) => all.reduce((sum, one) => sum + one.count, 0)),
     spans: (lots) => lots.flatMap((lot) => supplyMonths(lot, policy, from, months) ?? []),
     waiting(item, supply) {
-      const ordered = inOrderOfLapse(supply);
+      const all = unmetNeeds(paths[item]!, supply);
       const good = inDate.get(items[item]!.key);
-      const all = new Float64Array(SAMPLED_PATHS * months);
-      paths[item]!.forEach((needs, path) => {
-        const ofPath = all.subarray(path * months, (path + 1) * months);
-        unmetNeeds(needs, ordered, ofPath);
-        if (good) for (let m = 0; m < months; m++) ofPath[m] = Math.max(0, ofPath[m]! - good[m]!);
-      });
+      if (good) for (let at = 0; at < all.length; at++) all[at] = Math.max(0, all[at]! - good[at % months]!);
       return all;
     },
     shortBy: (waiting) =>
@@ -74,9 +69,11 @@ export function shortModel({ policy, life, dated, demand }: Scheduled): ShortMod
         ),
       ),
     deviceMonths(item, waiting) {
+      const ofItem = share(item);
       let sum = 0;
-      for (let at = 0; at < waiting.length; at++)
-        sum += Math.min(takers[item]![at % months]!, waiting[at]! * share(item));
+      for (let at = 0; at < waiting.length; at += months) {
+        for (let m = 0; m < months; m++) sum += Math.min(takers[item]![m]!, waiting[at + m]! * ofItem);
+      }
       return sum / SAMPLED_PATHS;
     },
   };

@@ -62,6 +62,50 @@ describe("deferOrders", () => {
     expect(total(cut!.short)).toBeGreaterThanOrEqual(total(full.map((one) => one.withSchedule)));
   });
 
+  // One item alone: device-months short of it are device-months short, and each delay's are those that it adds.
+  it.each([
+    ["few", 18],
+    ["many", 112],
+  ])(
+    "brings by its delays what the cut schedule lacks, of %s lines, and leaves nothing that nothing can pay",
+    (_, months) => {
+      const demand = [certainDemand(PADS, new Array<number>(months).fill(2))];
+      const { schedule, cut, full } = capped(demand, { budgetPerFiscalYear: "0" });
+      const last = Math.max(...cut!.deferrals.map(({ deferredTo }) => deferredTo));
+      const late = cut!.deferrals.filter(({ deferredTo }) => deferredTo === last);
+      expect(late.length > 100).toBe(months > 100);
+      const units = (all: readonly { quantity: number }[]) => all.reduce((sum, one) => sum + one.quantity, 0);
+      expect(units(late)).toBe(units(schedule.orders));
+      const total = (all: readonly number[]) => all.reduce((sum, one) => sum + one, 0);
+      const brought = total(cut!.deferrals.map(({ deviceMonthsShort }) => deviceMonthsShort));
+      const lacking = total(cut!.short.map(({ expected }) => expected));
+      expect(brought).toBeCloseTo(lacking - total(full.map(({ withSchedule }) => withSchedule.expected)), 6);
+    },
+  );
+
+  it("puts off as little of many lines as of few: no year is left over its budget, or more than a line under it", () => {
+    const { schedule, cut } = capped([certainDemand(PADS, new Array<number>(112).fill(2))], {
+      budgetPerFiscalYear: "100",
+    });
+    const largest = Math.max(...schedule.orders.map((line) => line.lineCost + line.feeShare));
+    const years = new Map<string, number>();
+    const add = (day: number, amount: number) => {
+      const year = isoFromDay(day).slice(0, 4);
+      years.set(year, (years.get(year) ?? 0) + amount);
+    };
+    for (const line of schedule.orders) add(line.orderBy, line.lineCost + line.feeShare);
+    for (const one of cut!.deferrals) {
+      add(one.orderBy, -one.saves);
+      add(one.deferredTo, one.saves); // no fees, one price
+    }
+    const ends = Math.max(...cut!.deferrals.map(({ deferredTo }) => Number(isoFromDay(deferredTo).slice(0, 4))));
+    for (const [year, spend] of years) {
+      if (Number(year) >= ends || !cut!.deferrals.some(({ fiscalYear }) => fiscalYear.startsWith(year))) continue;
+      expect(spend).toBeLessThanOrEqual(10_000);
+      expect(spend).toBeGreaterThan(10_000 - largest);
+    }
+  });
+
   it("does nothing without a budget", () => {
     expect(capped([certainDemand(PADS, [0, 1])], {}).cut).toBeNull();
   });
