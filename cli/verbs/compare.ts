@@ -58,11 +58,11 @@ async function plansToCompare(
   };
 }
 
-/** What each plan goes by: its file's name, with its folder's where both files have one name. */
+/** What each plan goes by: its file's name, its folder's before it where both have one name, else its path as given. */
 function labelsOf(first: string, second: string): [string, string] {
-  const [a, b] = [basename(first), basename(second)];
-  if (a !== b) return [a, b];
-  return [`${basename(dirname(resolve(first)))}/${a}`, `${basename(dirname(resolve(second)))}/${b}`];
+  const inFolder = (path: string) => join(basename(dirname(resolve(path))), basename(path));
+  for (const label of [basename, inFolder]) if (label(first) !== label(second)) return [label(first), label(second)];
+  return [first, second];
 }
 
 /** What to type instead, where folders that hold plans were given. */

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { cpSync, readFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { folderWith } from "../folders.ts";
@@ -34,6 +34,13 @@ describe("wanecast compare", () => {
     expect(comparison.plans.a.label).toBe(`${basename(before)}/plan.json`);
     expect(comparison.months).toEqual({ from: "2026-12", to: "2028-04" });
     expect(readFileSync(join(out, "compare.json"), "utf8")).toBe(stdout);
+    // folders of one name tell the plans apart no better than the files do
+    const alike = ["x", "y"].map((name) => join(out, name, "out", "plan.json"));
+    plans.forEach((plan, at) => {
+      cpSync(plan, alike[at]!);
+    });
+    const { a, b } = JSON.parse(wanecast(["compare", ...alike, "--json"]).stdout).plans;
+    expect([a.label, b.label]).toEqual(alike);
   });
 
   it.each([
