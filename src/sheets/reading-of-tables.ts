@@ -15,6 +15,7 @@ import { withoutPacksToldTwice } from "./rows/packs-by-device.ts";
 import { packsOfTests } from "./rows/packs-of-tests.ts";
 import { withoutRepeats } from "./rows/repeats.ts";
 import { describeTable, setAsideRows } from "./rows/table-report.ts";
+import { giveTestsToPacks } from "./rows/tests-by-device.ts";
 import { settleVehicleNames } from "./rows/vehicle-names.ts";
 
 /** What came of the tables of all files together: the fleet, how each table was read, and every row not used. */
@@ -53,6 +54,7 @@ function keptEntries(built: readonly BuiltTable[], log: FindingLog): Map<string,
   for (const [kind, entries] of byKind) byKind.set(kind, withoutRepeats(entries, log));
   const packs = byKind.get("packs");
   if (packs) byKind.set("packs", withoutPacksToldTwice(packs));
+  giveTestsToPacks(byKind.get("runtime_tests") ?? [], byKind.get("packs") ?? []);
   const catalogue = withCatalogueBeside(
     byKind.get("catalogue") ?? [],
     built.flatMap(({ beside }) => beside),
@@ -67,7 +69,8 @@ function keptEntries(built: readonly BuiltTable[], log: FindingLog): Map<string,
   // names are held against catalogues proper only: a list of stock need not name all there is
   if (catalogue.length > 0) byKind.set("catalogue", catalogue);
   const tests = byKind.get("runtime_tests") ?? [];
-  if ((byKind.get("packs") ?? []).length === 0 && tests.length > 0) byKind.set("packs", packsOfTests(tests, log));
+  if ((byKind.get("packs") ?? []).length === 0 && tests.length > 0)
+    byKind.set("packs", packsOfTests(tests, byKind.get("devices") ?? [], log));
   return byKind;
 }
 

@@ -5,11 +5,13 @@ import { Entry } from "./entry.ts";
 
 /**
  * A pack for each serial that was tested, where no sheet lists packs: a log of tests alone still tells which fade. Each
- * comes from the line of its first test, with nothing known of it but its serial.
+ * comes from the line of its first test, with nothing known of it but its serial, and its device where it goes by that
+ * one's name.
  */
-export function packsOfTests(tests: readonly Entry[], log: FindingLog): Entry[] {
+export function packsOfTests(tests: readonly Entry[], devices: readonly Entry[], log: FindingLog): Entry[] {
   const sheet = sheetSpec("packs");
   const blank = Object.fromEntries(sheet.columns.map(({ field }) => [field, null]));
+  const listed = new Set(devices.map(({ values }) => nameKey(String(values.device))));
   const packs = new Map<string, Entry>();
   let last: unknown = null;
   for (const { values: test, state, row } of tests) {
@@ -18,7 +20,8 @@ export function packsOfTests(tests: readonly Entry[], log: FindingLog): Entry[] 
     last = test.serial;
     const key = nameKey(String(test.serial));
     if (packs.has(key)) continue;
-    const values = { ...blank, serial: test.serial, source: test.source };
+    const device = listed.has(key) ? test.serial : null;
+    const values = { ...blank, serial: test.serial, device, source: test.source };
     packs.set(key, new Entry(sheet, values, "", state, row));
   }
   const [first] = tests;

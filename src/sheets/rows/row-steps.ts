@@ -13,6 +13,7 @@ import type { FieldReader } from "./field-reader.ts";
 import type { Filled } from "./filled.ts";
 import { kindFromName, namesNoKind } from "./kind-from-name.ts";
 import { settleGone } from "./settle-gone.ts";
+import { settleNoDevice } from "./settle-no-device.ts";
 import { NothingLeftSettler } from "./settle-nothing-left.ts";
 import { type SettledBy, settleOrder } from "./settled-orders.ts";
 
@@ -36,6 +37,7 @@ interface About {
 /** Every step, in the order in which they are taken; null where it has no bearing on an output. */
 const STEPS: readonly ((about: About) => RowStep | null)[] = [
   whatIsGone,
+  whatIsInNone,
   whatLeavesNothing,
   unitsOfBoxes,
   whatItsLabelSays,
@@ -53,6 +55,12 @@ export function rowSteps(about: About): RowStep[] {
 function whatIsGone({ output: { sheet }, readers, log }: About): RowStep | null {
   const tells = readers.some(({ spec: { field } }) => field === "held" || field === "retired");
   return tells ? (values) => settleGone(values, sheet, log) : null;
+}
+
+function whatIsInNone({ output: { sheet }, table: { outputs } }: About): RowStep | null {
+  // a list of devices alone may call one what it likes
+  const tells = /^(packs|devices)$/.test(sheet.kind) && outputs.some((other) => other.sheet.kind === "packs");
+  return tells ? (values) => settleNoDevice(values, sheet) : null;
 }
 
 function whatLeavesNothing({ output: { sheet }, readers, table, log }: About): RowStep | null {

@@ -74,7 +74,7 @@ function namesDevices({ things, meaning, profile }: ColumnView): boolean {
 function asPads(views: readonly ColumnView[]): ColumnView[] {
   return views.map((view) => {
     const { meaning, things, groupSubject } = view;
-    if (things !== "" || groupSubject !== "" || !/^(adult|child)$/.test(meaning.variant)) return view;
+    if (things !== "" || groupSubject !== "" || !/^(adult|child)( spare)?$/.test(meaning.variant)) return view;
     if (meaning.says !== "expiry" || meaning.coverage < 1) return view;
     return { ...view, things: "pads", meaning: { ...meaning, things: "pads", subject: `${meaning.subject} pads` } };
   });
