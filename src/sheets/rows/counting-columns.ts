@@ -16,7 +16,8 @@ export interface CountingColumns {
 export function countingColumns({ header, rows }: Table, { sheet, fields }: Output): CountingColumns {
   if (sheet.kind === "catalogue" || !fields.some(({ spec }) => spec.name === "quantity" && spec.unit === "units"))
     return { measure: -1, boxSize: -1 };
-  const says = header.map((name) => (name === null ? "" : parseHeader(name).says));
+  const counts = new Set(fields.flatMap(({ spec, columns }) => (spec.name === "quantity" ? columns : [])));
+  const says = header.map((name, column) => (name === null || counts.has(column) ? "" : parseHeader(name).says));
   const measure = says.indexOf("priceper");
   return { measure: measure === -1 ? unitColumn(says, rows) : measure, boxSize: says.indexOf("box") };
 }

@@ -50,11 +50,15 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
       part,
     }));
   });
-  const numbered = withBatteryDates(withTestNumbers(withCounts(withIssued(withNewUnits(asPads(views))))));
+  const numbered = withBatteryDates(withTestNumbers(withCounts(withIssued(withNewUnits(asBoxes(asPads(views)))))));
   if (!isRegister(numbered) && !listsDevices(numbered)) return withNeighbours(numbered);
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
   const battery = numbered.findIndex(({ things }) => things === "battery");
   const units = !views.some(namesDevices);
+  // days at the start of a log that names its device last are the battery's
+  const device = numbered.findIndex(({ things }) => things.includes("device"));
+  if (device > battery && battery !== -1 && /date|install|retired/.test(numbered[0]!.meaning.says))
+    return withNeighbours(numbered);
   return withNeighbours(
     numbered.map((view, at) => {
       if (supplies !== -1 && at >= supplies) return view;
@@ -78,6 +82,20 @@ function asPads(views: readonly ColumnView[]): ColumnView[] {
     if (meaning.says !== "expiry" || meaning.coverage < 1) return view;
     return { ...view, things: "pads", meaning: { ...meaning, things: "pads", subject: `${meaning.subject} pads` } };
   });
+}
+
+/** The columns, a bare "Boxes" taken for how many there are, and what stands beside "Units per box" in one word. */
+function asBoxes(views: readonly ColumnView[]): ColumnView[] {
+  const boxes = views.filter(({ meaning }) => meaning.says === "box");
+  const [counted, other] = boxes.filter(({ meaning }) => !meaning.words.includes(" "));
+  const counts =
+    counted !== undefined &&
+    other === undefined &&
+    (boxes.length === 2 || counted.meaning.words.endsWith("s")) &&
+    !views.some(({ meaning, profile }) => meaning.says === "quantity" && profile.dates < MOSTLY_DATES);
+  return views.map((view) =>
+    counts && view === counted ? { ...view, meaning: { ...view.meaning, says: "quantity", unit: "boxes" } } : view,
+  );
 }
 
 /** The columns, each with the thing that those just before it are about. */

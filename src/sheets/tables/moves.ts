@@ -10,13 +10,17 @@ const TO = /^(to|nach|an|a|vers|hacia|para|naar|destination|destino|ziel)\b/;
 /** The share of cells that may be dates or numbers below the name of a place. */
 const SOME = 0.5;
 
-/** The outputs, those of a log of what was carried from one place to another as moves, which use nothing up. */
+/**
+ * The outputs, those of a log of what was carried from one place to another as moves, which use nothing up, and those of
+ * batteries that were.
+ */
 export function withMoves(outputs: Output[], views: readonly ColumnView[]): Output[] {
   const from = headed(FROM, views);
   const to = headed(TO, views);
   if (!from || !to || from.column >= to.column) return outputs;
   return outputs.map((output) => {
     const has = (field: string) => output.fields.some(({ spec }) => spec.field === field);
+    if (output.sheet.kind === "packs" && to.things === from.things) return inEither(output, [to.column, from.column]);
     if (output.sheet.kind !== "use_log" || has("reason")) return output;
     const place = sheetSpec("use_log").columns.find(({ field }) => field === "place") as ColumnSpec;
     const fields = has("place") ? output.fields : [...output.fields, fieldSource(place, to, 6)];
@@ -28,6 +32,14 @@ export function withMoves(outputs: Output[], views: readonly ColumnView[]): Outp
       presumed: "moves" as const,
     };
   });
+}
+
+/** Packs with the device that they went into or, where they went into none, came out of. */
+function inEither(output: Output, columns: [to: number, from: number]): Output {
+  const fields = output.fields.map((source) =>
+    source.spec.field === "device" && source.columns[0] === columns[1] ? { ...source, columns } : source,
+  );
+  return { ...output, fields };
 }
 
 function headed(words: RegExp, views: readonly ColumnView[]): ColumnView | undefined {

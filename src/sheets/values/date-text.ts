@@ -30,7 +30,7 @@ const TIME =
 
 /** Words for expiry and service that people write before a date in its cell: "Exp: 03/2027". */
 const SAYS_EXPIRY =
-  /^(?:exp|expir(?:y|es|ed|e|ation)|abgelaufen(?: am| seit)?|perimee?s?(?: le)?|caducad[ao]s?|vencid[ao]s?|verlopen(?: op)?|exp date|use by|best before|best by|bb|mhd|verf|verfallt|ablauf|bis|per|peremption|cad|caduca|vto|vence|scad|scadenza|val|validade|utg|utgar|udlob|utlop|wazne do|do|tht|houdbaar tot|tot|until|due|installed|inst|since|seit|depuis|desde|sinds)\b[\s.:]*(?=\d|[a-z]{3})/;
+  /^(?:exp|expir(?:y|es|ed|e|ation)|abgelaufen(?: am| seit)?|perimee?s?(?: le)?|caducad[ao]s?|vencid[ao]s?|verlopen(?: op)?|exp date|use by|best before|best by|bb|mhd|verf|verfallt|ablauf|bis|per|peremption|cad|caduca|vto|vence|scad|scadenza|val|validade|utg|utgar|udlob|utlop|wazne do|do|tht|houdbaar tot|tot|until|due|w\/c|week commencing|installed|inst|since|seit|depuis|desde|sinds)\b[\s.:]*(?=\d|[a-z]{3})/;
 
 /** How long a thing lasts from a date on, in brackets behind it: "06/2022 (4 yr)". */
 const TERM = /\s*\(\d{1,2} ?(?:y|yrs?|years?|j|jahre?|ans?|anos?|jaar|anni|m|mo|months?|monate?|mois|meses)\.?\)$/;
