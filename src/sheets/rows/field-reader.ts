@@ -51,15 +51,21 @@ const TOLD_BY_NAMES: ReadonlySet<string> = new Set(["kind"]);
 /** Problems with a measuring cell that make its whole record absurd. */
 const ABSURD = new Set(["number-out-of-range", "number-not-whole"]);
 
+const NONE: Table["odd"] = new Map();
+
 /** The reader of one field of a table. */
 export function fieldReader(table: Table, source: FieldSource, options: ReadOptions, log: FindingLog): FieldReader {
   const { spec, columns, part } = source;
   if (source.joins) return vehicleReader(source);
   const { file, sheet, semicolons } = table.grid;
+  const looked = table.alike ?? table.rows;
   const surveys = columns.map((column) => {
-    const rows = part === null ? table.rows : partOfRows(table.rows, column, part);
+    const rows = part === null ? looked : partOfRows(looked, column, part);
     const together = source.alike ?? [column];
-    return surveyColumn(rows, table.odd, together, spec, { dateOrder: options.dateOrder, semicolons });
+    return surveyColumn(rows, table.alike ? NONE : table.odd, together, spec, {
+      dateOrder: options.dateOrder,
+      semicolons,
+    });
   });
   surveys.forEach((survey, at) => {
     logSurvey(survey, table, columns[at]!, spec, log);

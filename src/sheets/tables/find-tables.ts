@@ -91,12 +91,20 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
     i += header.lines.length - 1;
   }
   const unread = found.length === 0 ? unreadTable(grid, rows) : null;
-  return unread ? [unread] : found.map((each, at) => tableOf(grid, each, at + 1));
+  return unread ? [unread] : found.map((each, at) => withAlike(tableOf(grid, each, at + 1), each, found));
 }
 
-/** True where the lines of a form name another battery than those above the table before. */
-function isOfAnother({ heading }: Found, { serial }: TestedPack): boolean {
-  return serial !== undefined && serial !== heading?.pack.serial;
+/** A table with the records of all under its header: one list in parts, each below the name of its device. */
+function withAlike(table: Table, { rows }: Found, found: readonly Found[]): Table {
+  const under = found.filter((other) => sameHeader(other.rows, rows));
+  if (under.length === 1) return table;
+  return { ...table, alike: under.flatMap(({ body, odd }) => body.filter((_, row) => !odd.has(row))) };
+}
+
+/** True where the lines of a form name another battery or device than those above the table before. */
+function isOfAnother({ heading }: Found, { serial, device }: TestedPack): boolean {
+  const { pack } = heading ?? { pack: {} as TestedPack };
+  return (serial ?? pack.serial) !== pack.serial || (device ?? pack.device) !== pack.device;
 }
 
 /** A source table's part of a set-aside.csv, as if its header had been found in the sheet. */

@@ -2,9 +2,10 @@ import type { GridRow } from "../grid.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { nameIn } from "./header-rows.ts";
 
-/** What the lines of a form above a log say of the one battery that was tested, as written. */
+/** What the lines of a form above a log say of the one battery that was tested, or of the device that it is in, as written. */
 export interface TestedPack {
   serial?: string;
+  device?: string;
   ratedAh?: string;
   ratedWh?: string;
   ratedMinutes?: string;
@@ -49,6 +50,7 @@ export function testedPack(rows: readonly GridRow[], at: number): TestedPack {
       const { says, things } = parseHeader(label);
       const rated = RATED.find(([, unit]) => unit.test(value));
       if (/^(battery)?$/.test(things) && /^(serial|id|)$/.test(says) && says + things !== "") pack.serial ??= value;
+      else if (things === "device" && /^(serial|id|name|)$/.test(says)) pack.device ??= value;
       else if (rated && /rated|capacity/.test(says)) pack[rated[0]] ??= value;
     }
   }

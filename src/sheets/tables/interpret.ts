@@ -268,6 +268,10 @@ function mainOutput(
     output.implied.serial = heading.pack.serial;
     output.fromHeading = [...(output.fromHeading ?? []), "serial"];
   }
+  if (sheet.kind === "packs" && !has("device") && heading?.pack.device) {
+    output.implied.device = heading.pack.device;
+    output.fromHeading = ["device"];
+  }
   if (sheet.kind === "catalogue") Object.assign(output.implied, impliedByPrice(fields, views));
   if (sheet.kind === "on_order" && has("expiry") && countsStock(output, views)) return null;
   // Item and quantity alone may be stock, a count or a wish: only their own sheet's names say that they are ordered.

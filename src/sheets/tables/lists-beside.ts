@@ -69,7 +69,7 @@ function ratingBeside(outputs: readonly Output[], views: readonly ColumnView[]):
 }
 
 /** What rates a log's tests, where the form above it gives the rating; null where it gives none. */
-function ratingAbove(outputs: readonly Output[], { serial: _, ...implied }: TestedPack): Output | null {
+function ratingAbove(outputs: readonly Output[], { serial: _, device: __, ...implied }: TestedPack): Output | null {
   const tests = outputs.find(({ sheet }) => sheet.kind === "runtime_tests");
   return tests === undefined || Object.keys(implied).length === 0
     ? null

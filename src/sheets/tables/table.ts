@@ -69,6 +69,8 @@ export interface Table {
   thingColumns: number[];
   rows: GridRow[];
   odd: Map<number, OddRow>;
+  /** The records of all tables of the tab under the same header, written alike; left out where there is no other. */
+  alike?: readonly GridRow[];
   /** Two readings of the header that are as good as each other; it is then refused. */
   tied: string[] | null;
   /** What the table is where this program wrote it itself; nothing is then read from it. */

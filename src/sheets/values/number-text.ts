@@ -48,8 +48,8 @@ export function readNumber(text: string, mark: DecimalMark): WrittenNumber | nul
   const minus = sign === "-" || /[-−]\s*$/.test(before);
   const value = Number(`${plain}${exponent ?? ""}`) * (minus ? -1 : 1);
   if (!Number.isFinite(value)) return null;
-  const word = `${before.replace(/[-−]\s*$/, "").trim()} ${(after ?? "").trim()}`.trim().toLowerCase();
-  return { value, word };
+  const word = `${before.replace(/[-−]\s*$|^\s*(~|≈|ca?|circa|approx|about|env|etwa|aprox)\.?\s*$/i, "").trim()} ${(after ?? "").trim()}`;
+  return { value, word: word.trim().toLowerCase() };
 }
 
 function plainDigits(digits: string, mark: DecimalMark): string | null {
