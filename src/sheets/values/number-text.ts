@@ -5,8 +5,9 @@ export interface WrittenNumber {
   word: string;
 }
 
-/** A grouped or plain number with an optional sign and exponent, and words around it. All parts are linear. */
-const NUMBER = /^([^\d.,+-]{0,12})([+-]?)(\d[\d.,'’  \u202f]*|[.,]\d+)(e[+-]?\d{1,3})?([^\d]{0,24})$/i;
+/** A grouped or plain number, or about as many, with an optional sign and exponent, and words around it. All parts are linear. */
+const NUMBER =
+  /^(?:(?:~|≈|(?:ca?|circa|approx|about|env|etwa|aprox)\b\.?) ?)?([^\d.,+-]{0,12})([+-]?)(\d[\d.,'’  \u202f]*|[.,]\d+)(e[+-]?\d{1,3})?([^\d]{0,24})$/i;
 
 /** How a column writes its numbers. */
 export type DecimalMark = "." | ",";
@@ -48,8 +49,8 @@ export function readNumber(text: string, mark: DecimalMark): WrittenNumber | nul
   const minus = sign === "-" || /[-−]\s*$/.test(before);
   const value = Number(`${plain}${exponent ?? ""}`) * (minus ? -1 : 1);
   if (!Number.isFinite(value)) return null;
-  const word = `${before.replace(/[-−]\s*$|^\s*(~|≈|ca?|circa|approx|about|env|etwa|aprox)\.?\s*$/i, "").trim()} ${(after ?? "").trim()}`;
-  return { value, word: word.trim().toLowerCase() };
+  const word = `${before.replace(/[-−]\s*$/, "").trim()} ${(after ?? "").trim()}`.trim().toLowerCase();
+  return { value, word };
 }
 
 function plainDigits(digits: string, mark: DecimalMark): string | null {
