@@ -1,7 +1,9 @@
+import { countText } from "./count-text.ts";
+
 /** The first few names, and how many more there are. */
 export function firstTold(names: readonly string[], most: number): string {
   const more = names.length - most;
-  return more > 0 ? `${names.slice(0, most).join(", ")} and ${more} more` : names.join(", ");
+  return more > 0 ? `${names.slice(0, most).join(", ")} and ${countText(more)} more` : names.join(", ");
 }
 
 /** Names as a sentence lists them: "a", "a and b", "a, b and c". */

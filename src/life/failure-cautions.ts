@@ -1,4 +1,4 @@
-import { chanceText, counted } from "../fleet/count-text.ts";
+import { chanceText, counted, countText } from "../fleet/count-text.ts";
 import { cumulativeHazard, type FailureRisk } from "./sudden-failures.ts";
 
 /** Lives that must still be watched for a share seen to be worth saying. */
@@ -20,7 +20,7 @@ export function failureCautions(risks: readonly { item: string; risk: FailureRis
       last === undefined
         ? ""
         : `, and ${chanceText(last.survival)} were seen to outlive ${last.age.toFixed(1)} years without one`;
-    return `${failures} of ${lives} ${item} failed suddenly in ${counted(Math.round(packYears), "pack-year")} on record${seen}: the plan counts on ${rate} a year over the first ${FIRST_YEARS}.`;
+    return `${countText(failures)} of ${countText(lives)} ${item} failed suddenly in ${counted(Math.round(packYears), "pack-year")} on record${seen}: the plan counts on ${rate} a year over the first ${FIRST_YEARS}.`;
   });
   if (silent.length > 0) {
     const names = silent.map(({ item }) => item).join(", ");

@@ -1,3 +1,4 @@
+import { countText } from "../fleet/count-text.ts";
 import type { Plan } from "./plan-schema.ts";
 import type { TextSetting } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
@@ -32,7 +33,7 @@ function failuresTable(rows: readonly Row[], width: number): string {
     [
       { head: "item", cell: ({ item, first }) => (first ? item : ""), clipTo: 12 },
       { head: "age, years", align: "right", cell: ({ years }) => String(years) },
-      { head: "watched", align: "right", cell: ({ atRisk }) => String(atRisk) },
+      { head: "watched", align: "right", cell: ({ atRisk }) => countText(atRisk) },
       { head: "seen to outlive it", align: "right", cell: ({ seen }) => percent(seen) },
       {
         head: "give or take",

@@ -1,4 +1,4 @@
-import { counted } from "../fleet/count-text.ts";
+import { counted, countText } from "../fleet/count-text.ts";
 import { basisText, becauseText, capacityText, dueRangeText, dueText } from "./due-text.ts";
 import { failuresText } from "./failures-text.ts";
 import { firstYearEnd, horizonText, planMonth } from "./horizon-text.ts";
@@ -47,13 +47,13 @@ function foundInTests({ findings }: Plan): string[] {
 }
 
 function dueCounts(plan: Plan, yearEnd: string, near: number): string {
-  const now = plan.packs.filter((pack) => pack.replaceBy.kind === "already-due").length;
   if (plan.packs.length === 0) return "No battery pack in service was read.";
-  const unknown = plan.packs.filter((pack) => pack.replaceBy.kind === "no-forecast").length;
-  const inHorizon = plan.packs.filter((pack) => pack.replaceBy.kind === "within-horizon").length;
-  return `${counted(plan.packs.length, "pack")} in service: ${now} due now, ${near} by the end of ${yearEnd}, ${
-    now + inHorizon
-  } by the end of ${plan.horizon.to} (each counted at its likely date)${unknown > 0 ? `, and ${unknown} without a forecast` : ""}.`;
+  const count = (kind: string) => plan.packs.filter(({ replaceBy }) => replaceBy.kind === kind).length;
+  const now = count("already-due");
+  const inPlan = countText(now + count("within-horizon"));
+  const unknown = count("no-forecast");
+  const others = unknown > 0 ? `, and ${countText(unknown)} without a forecast` : "";
+  return `${counted(plan.packs.length, "pack")} in service: ${countText(now)} due now, ${countText(near)} by the end of ${yearEnd}, ${inPlan} by the end of ${plan.horizon.to} (each counted at its likely date)${others}.`;
 }
 
 function packsTable(packs: Plan["packs"], lastMonth: string, width: number): string {

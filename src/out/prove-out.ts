@@ -1,4 +1,5 @@
 import { isoFromDay } from "../calendar/day.ts";
+import { countText, tenthsText } from "../fleet/count-text.ts";
 import { listed } from "../fleet/first-told.ts";
 import type { Proof } from "../life/prove/prove.ts";
 import type { ProveScore } from "../life/prove/score-item.ts";
@@ -89,7 +90,7 @@ function livesTable({ scores }: Proof, width: number): string {
   return textTable<ProveScore>(
     [
       { head: "item", cell: (score) => score.item, clipTo: 10 },
-      { head: "ends", align: "right", cell: (score) => String(score.lives) },
+      { head: "ends", align: "right", cell: (score) => countText(score.lives) },
       { head: "mean / median", align: "right", cell: (score) => pair(score.error) },
       { head: "inside", align: "right", cell: (score) => percent(score.inside) },
       { head: "width", align: "right", cell: (score) => percent(score.width) },
@@ -105,15 +106,15 @@ function readingsTable({ scores }: Proof, width: number): string {
   return textTable<ProveScore>(
     [
       { head: "item", cell: (score) => score.item, clipTo: 10 },
-      { head: "readings", align: "right", cell: (score) => String(score.readings) },
+      { head: "readings", align: "right", cell: (score) => countText(score.readings) },
       {
         head: "off by",
         align: "right",
         cell: ({ readingError }) => (readingError === null ? "-" : `${(100 * readingError).toFixed(1)} %`),
       },
       { head: "inside", align: "right", cell: (score) => percent(score.readingInside) },
-      { head: "ends expected", align: "right", cell: (score) => score.expectedEnds.toFixed(1) },
-      { head: "came", align: "right", cell: (score) => String(score.ends) },
+      { head: "ends expected", align: "right", cell: (score) => tenthsText(score.expectedEnds) },
+      { head: "came", align: "right", cell: (score) => countText(score.ends) },
     ],
     scores,
     width,
@@ -124,7 +125,7 @@ function learnedTable({ ownSpread }: Proof, width: number): string {
   return textTable<Proof["ownSpread"][number]>(
     [
       { head: "item", cell: (one) => one.item, clipTo: 10 },
-      { head: "lives completed", align: "right", cell: (one) => String(one.completedLives) },
+      { head: "lives completed", align: "right", cell: (one) => countText(one.completedLives) },
       { head: "spread of remaining life beyond the curve", align: "right", cell: (one) => percent(one.spread) },
     ],
     ownSpread,

@@ -231,6 +231,10 @@ describe("failureCautions", () => {
     ];
     const [said] = failureCautions([{ item: "pack a", risk: failureRisk("pack a", lives, 200) }]);
     expect(said).toContain("in 300 pack-years on record, and > 99 % were seen to outlive 0.5 years without one");
+    const more = [lives[0]!, ...Array.from({ length: 1999 }, () => lives[1]!)];
+    expect(failureCautions([{ item: "pack a", risk: failureRisk("pack a", more, 200) }])[0]).toMatch(
+      /^1 of 2,000 pack a /,
+    );
     const few = [lives[0]!, { entry: 0, exit: 0.5, failed: false }];
     const [one] = failureCautions([{ item: "pack a", risk: failureRisk("pack a", few, 200) }]);
     expect(one).toContain("1 of 2 pack a failed suddenly in 1 pack-year on record:");

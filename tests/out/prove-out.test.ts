@@ -76,6 +76,11 @@ describe("proveText", () => {
     expect(readings).toEqual(["pack-pm", "0", "-", "-", "0.0", "0"]);
   });
 
+  it("counts thousands as every other count", () => {
+    const many = { ...proof.scores[0]!, readings: 1234 };
+    expect(proveText({ ...proof, scores: [many] }, { width: 120 })).toMatch(/^pack-md +1,234 +1\.2 %/m);
+  });
+
   it("leaves out what nothing tells: ends where none came, lessons where no life was completed", () => {
     const score = { ...proof.scores[1]!, readings: 8, readingError: 0.05, readingInside: 1, expectedEnds: 1.9 };
     const ownSpread = [{ ...proof.ownSpread[0]!, completedLives: 0 }];

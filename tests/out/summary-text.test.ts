@@ -122,6 +122,14 @@ Cautions
     expect(packsText(aPlan({ packs: [] }), { width: 80 })).toContain("\nNo battery pack in service was read.\n");
   });
 
+  it("packsText: counts thousands as every other count", () => {
+    const [one] = aPlan().packs;
+    const packs = Array.from({ length: 1200 }, (_, n) => ({ ...one!, serial: `P${n}` }));
+    expect(packsText(aPlan({ packs }), { width: 200 })).toContain(
+      "1,200 packs in service: 0 due now, 1,200 by the end of 2027-10, 1,200 by the end of 2027-10",
+    );
+  });
+
   it("packsText: packs in the order of their dates, the near ones told", () => {
     const text = packsText(aPlan(), { width: 120 });
     expect(text).toContain("2 packs in service: 0 due now, 1 by the end of 2027-10, 1 by the end of 2027-10");
