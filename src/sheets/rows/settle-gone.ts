@@ -1,9 +1,10 @@
+import { isoFromDay } from "../../calendar/day.ts";
 import type { SheetSpec } from "../../fleet/columns.ts";
 import type { Source } from "../../fleet/rows.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { readChoice } from "../values/choice-words.ts";
-import { Gone } from "../values/status-words.ts";
+import { Gone, goneAfterFault } from "../values/status-words.ts";
 import type { Filled } from "./filled.ts";
 
 /**
@@ -31,17 +32,19 @@ function settle(
   if (values.held === said) values.held = null;
   const retires = columns.some(({ field }) => field === "retired");
   if (retires && values.retired !== said && values.retired !== null) return null;
-  if (retires && said.since !== null) {
+  const dated = retires && said.since !== null;
+  if (dated) {
     values.retired = said.since;
     const spec = columns.find(({ field }) => field === "retiredBecause");
     const because = spec === undefined || values.retiredBecause !== null ? null : readChoice(said.text, spec);
     if (typeof because === "string") values.retiredBecause = because;
-    return null;
+    // of words that tell two things it is said how they were understood
+    if (!goneAfterFault(said.text)) return null;
   }
+  const since = dated ? `: it counts as retired on ${isoFromDay(said.since)}` : ", and nothing tells since when";
+  const message = `"${shortened(said.text)}" says that it is gone${retires ? since : ""}.`;
+  const code = retires && !dated ? "gone-undated" : "gone";
   const { file, sheet, line } = values.source;
-  const place = { file, sheet, line, column: null, value: said.text };
-  const code = retires ? "gone-undated" : "gone";
-  const message = `"${shortened(said.text)}" says that it is gone${retires ? ", and nothing tells since when" : ""}.`;
-  log.add(code, place, () => ({ message }), kind);
-  return { code, message };
+  log.add(code, { file, sheet, line, column: null, value: said.text }, () => ({ message }), kind);
+  return dated ? null : { code, message };
 }

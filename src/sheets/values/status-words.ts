@@ -21,7 +21,7 @@ const STEMS: readonly [Standing, RegExp][] = [
   ],
   [
     "held",
-    /quarant|cuarenten|block|sperr|bloqu|blokk|bloccat|on hold|\bheld\b|do not use|repair|reparat|reparac|riparaz|repara[cd]|naprawa|defe[ck]t|faulty|\bfault\b|broken|kaputt|kapot|damaged|beschadig|endommag|danad|danneggiat|uszkodz|swollen|recall|\bfail|panne|averi|guast|fallo\b|out of (service|order|use)|\boos\b|hors service|\bhs\b|ausser betrieb|nicht (einsatz|verwend|in ordnung)|fuera de servicio|buiten (dienst|gebruik)|fuori servizio|fora de servico|ur drift|ude af drift|ute av drift|unserviceable|unusable|not (ready|serviceable|usable|in service|ok)|suspended|awaiting|pending/,
+    /quarant|cuarenten|block|sperr|bloqu|blokk|bloccat|on hold|\bheld\b|do not use|repair|reparat|reparac|riparaz|repara[cd]|naprawa|defe[ck]t|defaill|faulty|\bfault\b|broken|kaputt|kapot|damaged|beschadig|endommag|danad|danneggiat|uszkodz|swollen|recall|\bfail|panne|averi|guast|fallo\b|out of (service|order|use)|\boos\b|hors service|\bhs\b|ausser betrieb|nicht (einsatz|verwend|in ordnung)|fuera de servicio|buiten (dienst|gebruik)|fuori servizio|fora de servico|ur drift|ude af drift|ute av drift|unserviceable|unusable|not (ready|serviceable|usable|in service|ok)|suspended|awaiting|pending/,
   ],
   [
     "serves",
@@ -31,6 +31,16 @@ const STEMS: readonly [Standing, RegExp][] = [
 
 /** What a cell of a status column says; null where it holds no known word. */
 export function standingOf(text: string): Standing | null {
+  return goneAfterFault(text) ? "gone" : standingIn(text);
+}
+
+/** True of a cell that tells first what was wrong and then, in words of its own, that the thing was replaced. */
+export function goneAfterFault(text: string): boolean {
+  const [first = "", ...later] = text.split(/[,;:(]|\s[-–—]+\s/);
+  return standingIn(first) === "held" && later.some((words) => standingIn(words) === "gone");
+}
+
+function standingIn(text: string): Standing | null {
   const words = foldAccents(text)
     .toLowerCase()
     .replace(/[\s_-]+/g, " ")

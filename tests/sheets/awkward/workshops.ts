@@ -237,6 +237,8 @@ B4,Main pack,,2019-05-20,480,Scrapped 13/06/2025
 B5,Main pack,,2023-05-20,80,Quarantine
 B6,Main pack,,2023-05-20,85,Lost 2026-02-01
 B7,Main pack,,,,Spare - new
+B8,Main pack,D2,2021-05-20,510,failed - replaced 3/25
+B9,Main pack,D3,2021-05-20,530,"défaillant, remplacé 03/2025"
 `,
     rows: {
       packs: [
@@ -245,6 +247,8 @@ B7,Main pack,,,,Spare - new
         { serial: "B5", held: "Quarantine", retired: null },
         { serial: "B6", held: null, retired: "2026-02-01", retired_because: "lost" },
         { serial: "B7", held: null, retired: null },
+        { serial: "B8", held: null, retired: "2025-03-31" },
+        { serial: "B9", held: null, retired: "2025-03-31" },
       ],
     },
     aside: [[3, "gone-undated"]],

@@ -26,6 +26,13 @@ describe("words of status", () => {
     ["Missing since March", "gone"],
     ["dado de baja", "gone"],
     ["Afgevoerd", "gone"],
+    ["failed - replaced 3/25", "gone"],
+    ["défaillant, remplacé 03/2025", "gone"],
+    ["swollen; replaced on 4 May 2025", "gone"],
+    ["defekt (ersetzt 12/24)", "gone"],
+    ["défaillant", "held"],
+    ["failed, cells to be replaced", "held"],
+    ["faulty - new pads fitted", "held"],
   ])("%s: %s", (text, standing) => {
     expect(standingOf(text)).toBe(standing);
   });
@@ -46,6 +53,8 @@ describe("the day behind a word for gone", () => {
     ["Disposed of (13/06/2025)", "2025-06-13"],
     ["Retired, 3 May 2024", "2024-05-03"],
     ["retired 06/2025", "2025-06-30"],
+    ["failed - replaced 3/25", "2025-03-31"],
+    ["défaillant, remplacé 03/2025", "2025-03-31"],
   ])("%s", (text, iso) => {
     expect(goneSince(text, null).since).toBe(day(iso));
   });
