@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { build } from "esbuild";
+import { build, transform } from "esbuild";
 import { compress } from "lzma1";
 import { withCodedWords, withWords } from "./word-codes.ts";
 
@@ -67,8 +67,8 @@ const SCRIPT = /(<script type="module")[^>]*>([\s\S]+?)(<\/script>)/;
 /**
  * Has the page's script unpacked and run, as one more script in the page: what the page's own policy allows. A worker
  * unpacks it, since that takes longer than a page should be held up, or the page where no worker starts. The stream
- * named first is one that the page needs later; a browser without it is too old. The page carries this function as it
- * stands.
+ * named first is one that the page needs later; a browser without it is too old. The page carries this function by its
+ * text, shortened, so it asks for nothing outside itself.
  */
 function runUnpacked(packed: string, size: number, unpack: (packed: string, size: number) => string): void {
   const page = document.getElementById("page")!;
@@ -106,10 +106,15 @@ function runUnpacked(packed: string, size: number, unpack: (packed: string, size
 }
 
 /** The page's packed script, with what has it unpacked and run. */
-const unpacked = (packed: Uint8Array, size: number, unpacker: string) =>
-  `(${runUnpacked})("${Buffer.from(packed).toString("base64")}",${size},(packed,size)=>{${unpacker};` +
-  "const bytes=Uint8Array.from(atob(packed),(one)=>one.charCodeAt(0));" +
-  `return(${withWords})(lzma.unpack(bytes,size))})`;
+async function unpacked(packed: Uint8Array, size: number): Promise<string> {
+  const { code } = await transform(
+    `(${runUnpacked})("PACKED",${size},(packed,size)=>{${await unpackerScript()};` +
+      "const bytes=Uint8Array.from(atob(packed),(one)=>one.charCodeAt(0));" +
+      `return(${withWords})(lzma.unpack(bytes,size))})`,
+    { minify: true, target: "es2022" },
+  );
+  return code.trim().replace("PACKED", Buffer.from(packed).toString("base64"));
+}
 
 /** The script of the unpacker, which leaves its function in `lzma`. */
 async function unpackerScript(): Promise<string> {
@@ -140,6 +145,6 @@ export async function packedPage(html: string): Promise<string> {
   if (code === undefined) throw new Error("no script in the page");
   await packAsText();
   const coded = Buffer.from(withCodedWords(code.replace(MARKS, "")));
-  const script = unpacked(compress(coded, HOW_HARD), coded.length, await unpackerScript());
+  const script = await unpacked(compress(coded, HOW_HARD), coded.length);
   return html.replace(SCRIPT, () => `${open}>${script}${close}`);
 }
