@@ -13,7 +13,7 @@ import { folderWith } from "../folders.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const README = join(ROOT, "README.md");
-const SESSION = /^```console\n\$ (.*)\n([^]*?)^```$/gm;
+const SESSION = /^```console\n\$ (.*)\n([\s\S]*?)^```$/gm;
 
 /** What a command prints on both streams, `wanecast` standing for the program as built. */
 function printed(command: string, folder: string): string {
