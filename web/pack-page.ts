@@ -62,6 +62,7 @@ export function workerText() {
 /** What the bundler notes for itself of calls that do nothing but give a value. */
 const MARKS = /\/\* @__PURE__ \*\//g;
 
+const STYLE = /<style rel[^>]*>([\s\S]+?)<\/style>/;
 const SCRIPT = /(<script type="module")[^>]*>([\s\S]+?)(<\/script>)/;
 
 /**
@@ -144,7 +145,10 @@ export async function packedPage(html: string): Promise<string> {
   const [, open, code, close] = SCRIPT.exec(html) ?? [];
   if (code === undefined) throw new Error("no script in the page");
   await packAsText();
-  const coded = Buffer.from(withCodedWords(code.replace(MARKS, "")));
+  // the stylesheet packs better beside the script than by itself; without the script there is nothing to style
+  const style = JSON.stringify(STYLE.exec(html)?.[1]);
+  const whole = `document.head.append(Object.assign(document.createElement("style"),{textContent:${style}}));${code}`;
+  const coded = Buffer.from(withCodedWords(whole.replace(MARKS, "")));
   const script = await unpacked(compress(coded, HOW_HARD), coded.length);
-  return html.replace(SCRIPT, () => `${open}>${script}${close}`);
+  return html.replace(STYLE, "").replace(SCRIPT, () => `${open}>${script}${close}`);
 }
