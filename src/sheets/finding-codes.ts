@@ -418,6 +418,12 @@ export const FINDING_CODES = {
     "Health with 72 % below it, and no date of a test",
     "Give the day of the measurement a column, such as Test date.",
   ),
+  "count-unread": code(
+    "warning",
+    "A list of dated stock says nothing that is understood of how many there are; each line counts as one unit.",
+    "12 below a column that is headed by a word of your own",
+    "Head the column quantity if it counts units; nothing, if it does not.",
+  ),
   "lots-counted-together": code(
     "warning",
     "A line counts several lots of an item together.",

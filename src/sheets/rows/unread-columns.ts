@@ -2,7 +2,8 @@ import { listed } from "../../fleet/first-told.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { datedColumns } from "../tables/dated-columns.ts";
-import type { Table } from "../tables/table.ts";
+import { profileColumn } from "../tables/profile.ts";
+import type { Output, Table } from "../tables/table.ts";
 import { fillsOne } from "../values/cell-text.ts";
 import { isAside, parseHeader } from "../words/parse-header.ts";
 import type { RowPlan } from "./fill-row.ts";
@@ -27,7 +28,7 @@ export function noteUnread(table: Table, unread: readonly number[], log: Finding
     const name = header[column] ?? "";
     const place = { file: grid.file, sheet: grid.sheet, line: headerLines[0] ?? null, column: column + 1, value: name };
     const filled = table.rows.some((row) => fillsOne([column], row));
-    const code = filled ? unreadAs(name, table) : "column-unread";
+    const code = filled ? unreadAs(name, column, table) : "column-unread";
     log.add(code, place, () => ({ message: UNREAD[code](shortened(name)) }), String(number));
   }
 }
@@ -37,11 +38,19 @@ const UNREAD = {
   "expiry-unread": (name: string) => `Nothing says what expires on the dates under "${name}", so none is used.`,
   "capacity-undated": (name: string) =>
     `Nothing says when the capacities under "${name}" were measured, so none is used.`,
+  "count-unread": (name: string) => `Each line was taken for one unit, and the numbers under "${name}" were not read.`,
 } as const;
 
-/** What is lost with an unread column: expiries of nothing named, capacities of packs of no day, or nothing much. */
-function unreadAs(name: string, { outputs }: Table): keyof typeof UNREAD {
+/**
+ * What is lost with an unread column: expiries of nothing named, capacities of packs of no day, how many units there are,
+ * or nothing much.
+ */
+function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof typeof UNREAD {
   const { says, things, coverage } = parseHeader(name);
+  const uncounted = ({ sheet, fields, own }: Output) =>
+    sheet.kind === "dated_stock" && own.length > 1 && !fields.some(({ spec }) => /^(quantity|label)$/.test(spec.name));
+  if (/quantity|box|^$/.test(says) && things === "" && outputs.every(uncounted))
+    if (profileColumn(rows, column).severalEach) return "count-unread";
   if (coverage >= SURE && /^(expiry|expiry lot|date expiry)$/.test(says) && things === "") return "expiry-unread";
   const kinds = new Set(outputs.map(({ sheet }) => sheet.kind));
   const measures = /\b(capacity|wh|ah|minutes)\b/.test(says) && !/rated/.test(says) && /^(battery|test)?$/.test(things);

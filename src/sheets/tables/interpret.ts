@@ -221,7 +221,9 @@ function mainViews(views: readonly ColumnView[]): ColumnView[] {
     const members = seen.get(sort(view)) ?? new Set();
     seen.set(sort(view), members.add(member(view)));
   }
-  return views.filter((view) => (seen.get(sort(view))?.size ?? 0) <= 1);
+  // how many there are stands beside how many of them are kept in reserve
+  const isCount = (view: ColumnView) => sort(view) === "/quantity" && member(view) === "/null";
+  return views.filter((view) => (seen.get(sort(view))?.size ?? 0) <= 1 || isCount(view));
 }
 
 /** Concepts that belong to the whole line wherever they stand. */

@@ -149,6 +149,9 @@ function oddName({ meaning, things, profile }: ColumnView, { kind }: SheetSpec, 
   const bare = things !== "" && meaning.says === "";
   if (type === "date" && yesNo > MOSTLY_YES_NO) return POINTS.byWords;
   if (type === "text" && yesNo > MOSTLY_YES_NO && name !== "held") return WRONG_CONTENTS;
+  // "Reserved" heads how many are, and "Einsatz" the day of the first: neither says what the column would
+  if (name === "held" ? profile.severalEach : /^(duty|type|site)$/.test(name) && profile.dates > ALL_DATES)
+    return POINTS.byWords;
   // What names each row of a list differs from row to row; what sorts it comes again.
   if ((name === "device" && kind === "devices") || (name === "serial" && kind === "packs"))
     return few ? WRONG_CONTENTS : counts && things === "" ? COUNTED_ROWS : 0;
