@@ -30,8 +30,12 @@ export function noteUnreadFaults(table: Table, unread: readonly number[], entrie
     const isRead = !unread.includes(column);
     const said = saidIn(table, column);
     if (said.size === 0) continue;
+    // what is in a device that has left is needed no more
+    const left = new Set(
+      entries.flatMap(({ row, sheet, values }) => (sheet.kind === "devices" && values.retired !== null ? row : [])),
+    );
     for (const { row, values, sheet: of } of entries) {
-      if (!OF_THINGS.has(of.kind) || (values.retired ?? null) !== null) continue;
+      if (!OF_THINGS.has(of.kind) || (values.retired ?? null) !== null || (isRead && left.has(row))) continue;
       const { cells, line } = table.rows[row] as GridRow;
       const cell = cells[column] ?? null;
       const code = said.get(cell);

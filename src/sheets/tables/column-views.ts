@@ -1,7 +1,7 @@
 import type { Cell, GridRow } from "../grid.ts";
 import { type CellPart, lotAndDate } from "../values/lot-and-date.ts";
 import { resultAndPercent } from "../values/result-and-percent.ts";
-import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
+import { type HeaderMeaning, parseHeader, tellsStatus } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import { withBatteryDates } from "./battery-dates.ts";
 import { withCounts } from "./counted-things.ts";
@@ -9,7 +9,7 @@ import type { HeaderRows } from "./header-rows.ts";
 import { withIssued } from "./ledgers.ts";
 import { withTestNumbers } from "./numbered-tests.ts";
 import { type Profile, profileColumn } from "./profile.ts";
-import { type ColumnView, MOSTLY_DIFFERENT, namesSupply, SOME_DATES } from "./score-column.ts";
+import { type ColumnView, datedThing, MOSTLY_DIFFERENT, namesSupply, SOME_DATES } from "./score-column.ts";
 import { holdsLists } from "./supply-lists.ts";
 import { withNewUnits } from "./swapped-units.ts";
 import { toldByCells } from "./told-by-cells.ts";
@@ -61,12 +61,21 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     return withNeighbours(numbered);
   return withNeighbours(
     numbered.map((view, at) => {
-      if (supplies !== -1 && at >= supplies) return view;
+      if (supplies !== -1 && at >= supplies)
+        return isOfWholeLine(view, numbered) ? { ...view, things: "device" } : view;
       // what describes a line between its device and its battery describes the device
       const described = at > 0 && battery > at && view.things === "item" && view.meaning.says === "";
       return described ? { ...view, things: "device item" } : asOfDevice(view, units);
     }),
   );
+}
+
+/** True for the one status of a line, where it stands behind several things that the line tells of. */
+function isOfWholeLine(view: ColumnView, views: readonly ColumnView[]): boolean {
+  if (!tellsStatus(view.meaning) || view.things + view.groupSubject !== "") return false;
+  const before = new Set(views.slice(0, views.indexOf(view)).map(datedThing));
+  before.delete("");
+  return before.size > 1 && views.filter(({ meaning }) => tellsStatus(meaning)).length === 1;
 }
 
 /** True for a column that names devices one by one, and does not sort them ("Equipment" above monitors and AEDs). */
