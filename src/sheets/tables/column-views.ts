@@ -55,10 +55,9 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
   const battery = numbered.findIndex(({ things }) => things === "battery");
   const units = !views.some(namesDevices);
-  // days at the start of a log that names its device last are the battery's
+  // days before a battery whose device is named behind it are the battery's, unless the line starts with a number
   const device = numbered.findIndex(({ things }) => things.includes("device"));
-  if (device > battery && battery !== -1 && /date|install|retired/.test(numbered[0]!.meaning.says))
-    return withNeighbours(numbered);
+  if (device > battery && battery !== -1 && !NAMES_ONE.test(numbered[0]!.meaning.says)) return withNeighbours(numbered);
   return withNeighbours(
     numbered.map((view, at) => {
       if (supplies !== -1 && at >= supplies)
