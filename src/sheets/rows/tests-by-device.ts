@@ -1,4 +1,5 @@
 import { groupBy } from "../../fleet/group-by.ts";
+import { remembered } from "../../fleet/remembered.ts";
 import { nameKey, type PackRow } from "../../fleet/rows.ts";
 import type { Entry } from "./entry.ts";
 
@@ -8,11 +9,14 @@ import type { Entry } from "./entry.ts";
  */
 export function giveTestsToPacks(tests: readonly Entry[], packs: readonly Entry[]): void {
   const serials = new Set(packs.map(({ values }) => nameKey(String(values.serial))));
-  const inDevice = groupBy(packs, ({ values }) => nameKey(String(values.device)));
+  const placed = packs.filter(({ values }) => values.device !== null);
+  const inDevice = groupBy(placed, ({ values }) => nameKey(String(values.device)));
+  // few serials stand in many rows
+  const isPack = remembered((serial: string) => serials.has(nameKey(serial)));
   for (const { values: test } of tests) {
-    const name = nameKey(String(test.serial));
-    if (serials.has(name)) continue;
-    const there = (inDevice.get(name) ?? []).filter(({ values }) => {
+    const name = String(test.serial);
+    if (isPack(name)) continue;
+    const there = (inDevice.get(nameKey(name)) ?? []).filter(({ values }) => {
       const { inService, retired } = values as Partial<PackRow>;
       return (inService ?? -Infinity) <= Number(test.date) && (retired ?? Infinity) >= Number(test.date);
     });
