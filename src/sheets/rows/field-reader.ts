@@ -15,7 +15,7 @@ import { parseHeader, tellsStatus } from "../words/parse-header.ts";
 import { columnName } from "./column-name.ts";
 import { logSurvey } from "./log-survey.ts";
 import { recordReader } from "./record-reader.ts";
-import { surveyColumn } from "./survey-column.ts";
+import { type ColumnSurvey, surveyColumn } from "./survey-column.ts";
 import { vehicleAtSite } from "./vehicle-at-site.ts";
 
 /** Reads one field of a record: its value, null where empty or unusable. */
@@ -51,22 +51,37 @@ const TOLD_BY_NAMES: ReadonlySet<string> = new Set(["kind"]);
 /** Problems with a measuring cell that make its whole record absurd. */
 const ABSURD = new Set(["number-out-of-range", "number-not-whole"]);
 
-const NONE: Table["odd"] = new Map();
+/** Surveys of records that several tables share, by column spec, columns and part. */
+const known = new WeakMap<readonly GridRow[], Map<ColumnSpec, Map<string, ColumnSurvey[]>>>();
+
+/** What a look over records that several tables share tells: it is taken once for all of them. */
+function onceOf(
+  rows: readonly GridRow[],
+  { spec, columns, part }: FieldSource,
+  look: (of: Pick<Table, "odd"> & { rows: readonly GridRow[] }) => ColumnSurvey[],
+): ColumnSurvey[] {
+  const ofRows = known.get(rows) ?? new Map<ColumnSpec, Map<string, ColumnSurvey[]>>();
+  known.set(rows, ofRows);
+  const ofSpec = ofRows.get(spec) ?? new Map<string, ColumnSurvey[]>();
+  ofRows.set(spec, ofSpec);
+  const key = `${columns} ${part}`;
+  const surveys = ofSpec.get(key) ?? look({ rows, odd: new Map() });
+  ofSpec.set(key, surveys);
+  return surveys;
+}
 
 /** The reader of one field of a table. */
 export function fieldReader(table: Table, source: FieldSource, options: ReadOptions, log: FindingLog): FieldReader {
   const { spec, columns, part } = source;
   if (source.joins) return vehicleReader(source);
   const { file, sheet, semicolons } = table.grid;
-  const looked = table.alike ?? table.rows;
-  const surveys = columns.map((column) => {
-    const rows = part === null ? looked : partOfRows(looked, column, part);
-    const together = source.alike ?? [column];
-    return surveyColumn(rows, table.alike ? NONE : table.odd, together, spec, {
-      dateOrder: options.dateOrder,
-      semicolons,
+  const look = ({ rows, odd }: Pick<Table, "odd"> & { rows: readonly GridRow[] }) =>
+    columns.map((column) => {
+      const parts = part === null ? rows : partOfRows(rows, column, part);
+      const together = source.alike ?? [column];
+      return surveyColumn(parts, odd, together, spec, { dateOrder: options.dateOrder, semicolons });
     });
-  });
+  const surveys = table.alike ? onceOf(table.alike, source, look) : look(table);
   surveys.forEach((survey, at) => {
     logSurvey(survey, table, columns[at]!, spec, log);
   });

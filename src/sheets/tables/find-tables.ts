@@ -1,3 +1,4 @@
+import { groupBy } from "../../fleet/group-by.ts";
 import type { Grid, GridRow } from "../grid.ts";
 import { cellAt, holdsBlankRow, isBlankRow } from "../grid.ts";
 import { type MappedHeader, mappedHeader, mappedOutputs } from "../mapping/apply-mapping.ts";
@@ -9,7 +10,7 @@ import { countedDevices } from "./counted-things.ts";
 import { headsDates } from "./dated-columns.ts";
 import { withoutDittos } from "./dittos.ts";
 import { type TestedPack, testedPack } from "./form-lines.ts";
-import { headerAt, sameHeader } from "./header-at.ts";
+import { headerAt, headerKey, sameHeader } from "./header-at.ts";
 import { type HeaderRows, oneRowHeader, twoRowHeader } from "./header-rows.ts";
 import { type Heading, headingAbove } from "./heading.ts";
 import { interpret, kindsOf } from "./interpret.ts";
@@ -91,14 +92,18 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
     i += header.lines.length - 1;
   }
   const unread = found.length === 0 ? unreadTable(grid, rows) : null;
-  return unread ? [unread] : found.map((each, at) => withAlike(tableOf(grid, each, at + 1), each, found));
+  return unread ? [unread] : withAlike(found.map((each, at) => tableOf(grid, each, at + 1)));
 }
 
-/** A table with the records of all under its header: one list in parts, each below the name of its device. */
-function withAlike(table: Table, { rows }: Found, found: readonly Found[]): Table {
-  const under = found.filter((other) => sameHeader(other.rows, rows));
-  if (under.length === 1) return table;
-  return { ...table, alike: under.flatMap(({ body, odd }) => body.filter((_, row) => !odd.has(row))) };
+/** Tables with the records of all under their header: one list in parts, each below the name of its device. */
+function withAlike(tables: Table[]): Table[] {
+  const parts = [...groupBy(tables, headerKey).values()].filter((under) => under.length > 1);
+  const alike = new Map<Table, readonly GridRow[]>();
+  for (const under of parts) {
+    const records = under.flatMap(({ rows, odd }) => rows.filter((_, row) => !odd.has(row)));
+    for (const table of under) alike.set(table, records);
+  }
+  return tables.map((table) => (alike.has(table) ? { ...table, alike: alike.get(table)! } : table));
 }
 
 /** True where the lines of a form name another battery or device than those above the table before. */

@@ -151,10 +151,10 @@ function mayStartTable(
 
 /** True for two headers of the same names, whatever their case. */
 export function sameHeader(a: HeaderRows, b: HeaderRows): boolean {
-  const same = (x: readonly (string | null)[], y: readonly (string | null)[]) => {
-    for (let i = 0; i < Math.max(x.length, y.length); i++)
-      if ((x[i] ?? "").toLowerCase() !== (y[i] ?? "").toLowerCase()) return false;
-    return true;
-  };
-  return same(a.header, b.header);
+  return headerKey(a) === headerKey(b);
+}
+
+/** The same text for headers of the same names. */
+export function headerKey({ header }: Pick<HeaderRows, "header">): string {
+  return header.join("\0").toLowerCase().replace(/\0+$/, "");
 }
