@@ -1,4 +1,5 @@
 import { counted } from "../fleet/count-text.ts";
+import { groupBy } from "../fleet/group-by.ts";
 import type { StockUnits } from "../supplies/stock-units.ts";
 import { listTold } from "./out-now.ts";
 import { datedRows } from "./plan-dated.ts";
@@ -33,10 +34,9 @@ export function notHeld(report: StockWithHeld): Plan["datedStock"] {
 
 /** By row of dated stock, why it is held, or null. */
 export function heldReasons({ datedStock, heldStock }: StockWithHeld): (string | null)[] {
-  const held = new Map<string, string[]>();
-  for (const row of heldStock) held.set(keyOf(row), [...(held.get(keyOf(row)) ?? []), row.held]);
+  const held = groupBy(heldStock, keyOf);
   // of rows alike in every cell it does not matter which one is meant
-  return datedStock.map((row) => (held.size === 0 ? null : (held.get(keyOf(row))?.shift() ?? null)));
+  return datedStock.map((row) => (held.size === 0 ? null : (held.get(keyOf(row))?.shift()?.held ?? null)));
 }
 
 /** What is held in devices, to be replaced, and what on shelves, as sentences. */

@@ -1,6 +1,7 @@
 import { sheetSpec } from "../../fleet/columns.ts";
 import { nameKey } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
+import { blankRow } from "./blank-row.ts";
 import { Entry } from "./entry.ts";
 
 /**
@@ -10,7 +11,6 @@ import { Entry } from "./entry.ts";
  */
 export function packsOfTests(tests: readonly Entry[], devices: readonly Entry[], log: FindingLog): Entry[] {
   const sheet = sheetSpec("packs");
-  const blank = Object.fromEntries(sheet.columns.map(({ field }) => [field, null]));
   const listed = new Set(devices.map(({ values }) => nameKey(String(values.device))));
   const packs = new Map<string, Entry>();
   let last: unknown = null;
@@ -21,7 +21,7 @@ export function packsOfTests(tests: readonly Entry[], devices: readonly Entry[],
     const key = nameKey(String(test.serial));
     if (packs.has(key)) continue;
     const device = listed.has(key) ? test.serial : null;
-    const values = { ...blank, serial: test.serial, device, source: test.source };
+    const values = { ...blankRow(sheet), serial: test.serial, device, source: test.source };
     packs.set(key, new Entry(sheet, values, "", state, row));
   }
   const [first] = tests;

@@ -30,12 +30,9 @@ export function noteUnreadFaults(table: Table, unread: readonly number[], entrie
     const isRead = !unread.includes(column);
     const said = saidIn(table, column);
     if (said.size === 0) continue;
-    // what is in a device that has left is needed no more
-    const left = new Set(
-      entries.flatMap(({ row, sheet, values }) => (sheet.kind === "devices" && values.retired !== null ? row : [])),
-    );
+    const left = isRead ? rowsOfRetired(entries) : null;
     for (const { row, values, sheet: of } of entries) {
-      if (!OF_THINGS.has(of.kind) || (values.retired ?? null) !== null || (isRead && left.has(row))) continue;
+      if (!OF_THINGS.has(of.kind) || (values.retired ?? null) !== null || left?.has(row)) continue;
       const { cells, line } = table.rows[row] as GridRow;
       const cell = cells[column] ?? null;
       const code = said.get(cell);
@@ -46,6 +43,13 @@ export function noteUnreadFaults(table: Table, unread: readonly number[], entrie
       }));
     }
   }
+}
+
+/** Rows of devices that have left: what is in one is needed no more. */
+function rowsOfRetired(entries: readonly Entry[]): Set<number> {
+  return new Set(
+    entries.flatMap(({ row, sheet, values }) => (sheet.kind === "devices" && values.retired !== null ? row : [])),
+  );
 }
 
 /** The columns that say how devices stand: a device that is gone is retired, any other is planned for. */
