@@ -123,7 +123,7 @@ export function planner(stage: Stage, embedded: string | null) {
     if (found === null) return false;
     for (const { key, value } of found) session.choices.set(key, value);
     await work(say.intake.replanning, session.plan);
-    stage.mention(say.intake.policyTaken(found.length));
+    stage.mention(say.intake.taken(found.length, "file"));
     return true;
   }
 
@@ -223,7 +223,7 @@ export function planner(stage: Stage, embedded: string | null) {
       const taken = choicesFromLink();
       if (taken === 0) return;
       if (session.plan !== null) await work(say.intake.replanning, session.plan);
-      stage.mention(say.intake.linkTaken(taken));
+      stage.mention(say.intake.taken(taken, "link"));
     },
     save(): void {
       if (session.plan) saveFile(policyCsv(session.plan), "policy.csv");
@@ -259,7 +259,7 @@ export function planner(stage: Stage, embedded: string | null) {
       session.choices = new Map(last.choices);
       const linked = choicesFromLink();
       await work(say.intake.working(files.length), session.plan);
-      stage.mention(linked > 0 ? say.intake.linkTaken(linked) : say.intake.restored);
+      stage.mention(linked > 0 ? say.intake.taken(linked, "link") : say.intake.restored);
     },
   };
 }

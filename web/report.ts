@@ -50,10 +50,10 @@ export async function showReport(
   const focused = document.activeElement?.id;
   const section = document.activeElement?.closest("section")?.id;
   const stay = stayInPlace(document.activeElement);
-  let main = content.querySelector<HTMLElement>("#plan.whole");
+  let main = content.querySelector<HTMLElement>("[data-unfinished]");
   if (main) content.querySelector(".masthead")?.replaceWith(masthead(session, actions.switchIso));
   else {
-    main = make("main", { id: "plan", class: "whole" });
+    main = make("main", { id: "plan" });
     content.replaceChildren(
       masthead(session, actions.switchIso),
       contents(["ahead", "batteries", "dates", "orders", "sheets", "assumptions"]),
@@ -61,6 +61,8 @@ export async function showReport(
       make("footer", {}, make("p", {}, say.title.madeBy(session.plan.engine))),
     );
   }
+  // said on paper, should it be printed meanwhile
+  main.dataset.unfinished = say.unfinished;
   const all = [...parts(session, actions, tools).entries()];
   for (const [index, part] of inViewFirst(all, main)) {
     const made = await part();
@@ -76,6 +78,7 @@ export async function showReport(
     await nextTask();
     if (mine !== latest) return;
   }
+  main.dataset.unfinished = "";
   await focusWhenThere(focused);
   // what was pressed has gone with what it did: the keyboard goes on where it stood
   if (section && document.activeElement === document.body)

@@ -31,6 +31,7 @@ export const say = {
     assumptions: "Assumptions",
   },
   print: "Print this report",
+  unfinished: "Incomplete: print this again.",
   printFooter: (asOf: string) => `Planning aid only: it does not test, clear or condemn any device. As of ${asOf}.`,
   iso: "ISO: 2027-03-31, 12.50 EUR",
   and: "and",
@@ -89,10 +90,8 @@ export const say = {
     clear: "Forget them",
     cleared: "Forgotten: nothing of your work is kept in this browser.",
     restored: "Your work from last time is back.",
-    policyTaken: (n: number) =>
-      `${numberWords(n)} ${plural(n, "assumption was", "assumptions were")} taken from the file.`,
-    linkTaken: (n: number) =>
-      `${numberWords(n)} ${plural(n, "assumption was", "assumptions were")} taken from the link.`,
+    taken: (n: number, from: "file" | "link") =>
+      `${numberWords(n)} ${plural(n, "assumption was", "assumptions were")} taken from the ${from}.`,
     done: (day: string) => `The plan is ready, as of ${day}.`,
   },
 

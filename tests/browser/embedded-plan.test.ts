@@ -191,6 +191,23 @@ describe("the page with a plan inside", () => {
     }
   });
 
+  it("says on paper that the report is incomplete as long as a part of it is still being made", async () => {
+    const { page } = await openPage(browser, data);
+    const paper = async () => pdfPages(await page.pdf({ format: "A4" })).join("");
+    const words = "Incomplete:printthisagain.";
+    expect(await paper()).not.toContain(words);
+    const meanwhile = await page.evaluate(() => {
+      document.querySelector<HTMLInputElement>("#iso-dates")!.click();
+      return document.querySelector<HTMLElement>("#plan")!.dataset.unfinished!;
+    });
+    expect(meanwhile.replaceAll(" ", "")).toBe(words);
+    await page.locator("#plan[data-unfinished='']").waitFor();
+    await page.evaluate((said) => {
+      document.querySelector<HTMLElement>("#plan")!.dataset.unfinished = said;
+    }, meanwhile);
+    expect(await paper()).toContain(words);
+  });
+
   it("has every chart ready for paper in dark ink on a dark screen too, and draws at once what is not ready", async () => {
     const { page } = await openPage(browser, data, { colorScheme: "dark" });
     await chartsDrawn(page);

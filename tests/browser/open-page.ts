@@ -50,13 +50,15 @@ export async function openPage(
     if (!/^(file|blob|data):/.test(request.url())) opened.requests.push(request.url());
   });
   await page.goto(pathToFileURL(path).href);
-  await page.locator("h1").waitFor();
+  await page.locator(data ? "#plan[data-unfinished='']" : "h1").waitFor();
   return opened;
 }
 
-/** Waits until every chart of the page is drawn. */
+/** Waits until every part of the page is there and every chart of it is drawn. */
 export async function chartsDrawn(page: Page): Promise<void> {
-  await page.waitForFunction(() =>
-    [...document.querySelectorAll("canvas")].every((canvas) => canvas.style.display === "block" && canvas.width > 0),
+  await page.waitForFunction(
+    () =>
+      document.querySelector<HTMLElement>("#plan")?.dataset.unfinished === "" &&
+      [...document.querySelectorAll("canvas")].every((canvas) => canvas.style.display === "block" && canvas.width > 0),
   );
 }
