@@ -22,7 +22,12 @@ export function dayFromParts(year: number, month: number, dayOfMonth: number): D
   if (year < 1000 || year > 9999 || month < 1 || month > 12 || dayOfMonth < 1) return null;
   const at = new Date(Date.UTC(year, month - 1, dayOfMonth));
   if (at.getUTCMonth() !== month - 1 || at.getUTCDate() !== dayOfMonth) return null;
-  return at.getTime() / MS_PER_DAY;
+  return dayOfTime(at);
+}
+
+/** The day of an instant at its midnight, rounded: engines keep the quotient itself as a fraction. */
+export function dayOfTime(at: Date): Day {
+  return Math.round(at.getTime() / MS_PER_DAY);
 }
 
 /** The day of ISO 8601 text `YYYY-MM-DD`, or null where it is no such text or no such day. */
@@ -53,7 +58,7 @@ export function partsOfDay(day: Day): { year: number; month: number; dayOfMonth:
  * each time: steps of a step drift.
  */
 export function addMonths(day: Day, months: number): Day {
-  return addMonthsToDate(new UTCDateMini(day * MS_PER_DAY), months).getTime() / MS_PER_DAY;
+  return dayOfTime(addMonthsToDate(new UTCDateMini(day * MS_PER_DAY), months));
 }
 
 /** ISO 8601 week and week-numbering year of a day. */

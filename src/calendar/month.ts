@@ -1,9 +1,8 @@
-import { type Day, partsOfDay } from "./day.ts";
+import { type Day, dayOfTime, partsOfDay } from "./day.ts";
 
 /** A calendar month as year * 12 + (month - 1): 2027-03 is 24326. Months step by one. */
 export type Month = number;
 
-const MS_PER_DAY = 86_400_000;
 const ISO_MONTH = /^(\d{4})-(\d{2})$/;
 
 /** The month of a year and a month number 1 to 12. */
@@ -19,7 +18,7 @@ export function monthOfDay(day: Day): Month {
 
 /** The month's first day. */
 export function firstDayOfMonth(month: Month): Day {
-  return Date.UTC(Math.floor(month / 12), month % 12, 1) / MS_PER_DAY;
+  return dayOfTime(new Date(Date.UTC(Math.floor(month / 12), month % 12, 1)));
 }
 
 /** The month's last day. */

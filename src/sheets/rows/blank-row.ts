@@ -1,7 +1,7 @@
 import type { SheetKind, SheetSpec } from "../../fleet/columns.ts";
 
-/** The text of a blank row, by kind. */
-const blanks = new Map<SheetKind, string>();
+/** A blank row of each kind: as long as one is kept, all made later have its shape. */
+const blanks = new Map<SheetKind, Record<string, unknown>>();
 
 /**
  * A row of a sheet in which nothing is filled: its fields and its source, null. The rows of a table are copies of one.
@@ -11,11 +11,12 @@ const blanks = new Map<SheetKind, string>();
  * by field, or as the copy that a statement makes at its first run, it would keep most of them in a list beside it.
  */
 export function blankRow({ kind, columns }: SheetSpec): Record<string, unknown> {
-  let blank = blanks.get(kind);
-  if (blank === undefined) {
-    const fields = [...columns.map(({ field }) => field), "source"];
-    blank = JSON.stringify(Object.fromEntries(fields.map((field) => [field, null])));
-    blanks.set(kind, blank);
-  }
-  return JSON.parse(blank) as Record<string, unknown>;
+  const fields = [...columns.map(({ field }) => field), "source"];
+  const blank = blanks.get(kind) ?? parsed(Object.fromEntries(fields.map((field) => [field, null])));
+  blanks.set(kind, blank);
+  return parsed(blank);
+}
+
+function parsed(row: Record<string, unknown>): Record<string, unknown> {
+  return JSON.parse(JSON.stringify(row)) as Record<string, unknown>;
 }

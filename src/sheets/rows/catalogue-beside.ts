@@ -2,7 +2,7 @@ import { nameKey } from "../../fleet/rows.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { differ } from "./differ.ts";
-import type { Entry } from "./entry.ts";
+import { Entry } from "./entry.ts";
 
 /**
  * Joins what lists of packs and stock say of their items to the catalogue: one row an item and supplier. An item that
@@ -19,7 +19,8 @@ export function withCatalogueBeside(proper: readonly Entry[], beside: readonly E
     if (listed.has(itemOf(entry))) continue;
     const key = `${itemOf(entry)}\0${nameKey(String(entry.values.supplier ?? ""))}`;
     const before = byItem.get(key);
-    if (before === undefined) byItem.set(key, { entry: { ...entry, values: { ...entry.values } }, doubted: new Set() });
+    if (before === undefined)
+      byItem.set(key, { entry: new Entry(entry.shared, { ...entry.values }, entry.row), doubted: new Set() });
     else join(before, entry, log);
   }
   return [...proper, ...[...byItem.values()].map(({ entry }) => entry)];

@@ -2,19 +2,34 @@ import type { SheetSpec } from "../../fleet/columns.ts";
 import type { Source } from "../../fleet/rows.ts";
 import type { Table } from "../tables/table.ts";
 
+/** What the entries of one kind from one table have in common: kept once, since what each entry keeps costs a large sheet. */
+interface Shared {
+  sheet: SheetSpec;
+  time: string;
+  state: TableState;
+}
+
 /** A row of a sheet before it is known to be used: fields by name, null where empty. */
 export class Entry {
-  /**
-   * @param time     time of day as written beside the date, so that two tests of a day stay two
-   * @param row      index of the record in its table
-   */
+  /** @param row  index of the record in its table */
   constructor(
-    readonly sheet: SheetSpec,
+    readonly shared: Shared,
     readonly values: Record<string, unknown> & { source: Source },
-    readonly time: string,
-    readonly state: TableState,
     readonly row: number,
   ) {}
+
+  get sheet(): SheetSpec {
+    return this.shared.sheet;
+  }
+
+  /** Time of day as written beside the date, so that two tests of a day stay two. */
+  get time(): string {
+    return this.shared.time;
+  }
+
+  get state(): TableState {
+    return this.shared.state;
+  }
 }
 
 /** The tables of entries that stand table by table, as those of one kind do. */
@@ -41,6 +56,7 @@ export class TableState {
   /** Entries whose item's name is still to come from the product number of their label. */
   readonly labelled: { entry: Entry; product: string }[] = [];
   readonly reasons = new Map<number, Reason>();
+  private shared: Shared | null = null;
 
   constructor(readonly table: Table) {
     this.live = new Uint16Array(table.rows.length);
@@ -54,7 +70,8 @@ export class TableState {
 
   /** An entry of a record; one whose item came from a label waits for the name of its product. */
   entryOf(sheet: SheetSpec, values: Entry["values"], time: string, row: number, product: string | null): Entry {
-    const entry = new Entry(sheet, values, time, this, row);
+    if (this.shared?.sheet !== sheet || this.shared.time !== time) this.shared = { sheet, time, state: this };
+    const entry = new Entry(this.shared, values, row);
     if (product !== null) this.labelled.push({ entry, product });
     return entry;
   }

@@ -2,7 +2,7 @@ import { sheetSpec } from "../../fleet/columns.ts";
 import { nameKey } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { blankRow } from "./blank-row.ts";
-import { Entry } from "./entry.ts";
+import type { Entry } from "./entry.ts";
 
 /**
  * A pack for each serial that was tested, where no sheet lists packs: a log of tests alone still tells which fade. Each
@@ -22,7 +22,7 @@ export function packsOfTests(tests: readonly Entry[], devices: readonly Entry[],
     if (packs.has(key)) continue;
     const device = listed.has(key) ? test.serial : null;
     const values = { ...blankRow(sheet), serial: test.serial, device, source: test.source };
-    packs.set(key, new Entry(sheet, values, "", state, row));
+    packs.set(key, state.entryOf(sheet, values, "", row, null));
   }
   const [first] = tests;
   if (first) {
