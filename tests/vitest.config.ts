@@ -30,7 +30,7 @@ const elsewhere = ["Pacific/Auckland", "America/St_Johns"].map((zone) => ({
     exclude: [
       "tests/sheets/fuzz.test.ts",
       "tests/orders/optimum.test.ts",
-      "tests/fade/{item-fit,pack-outlook,pack-posterior}.test.ts",
+      "tests/fade/{item-fit,pack-outlook,pack-posterior,speaking-curves}.test.ts",
     ],
     env: { TZ: zone },
     ...each,
