@@ -1,8 +1,9 @@
 // The public list, as a table of contents: what cli/ and web/ may use.
 
-// Days
+// Days and months
 
 export { dayFromIso, isoFromDay } from "./calendar/day.ts";
+export { lastDayOfMonth, monthFromText, monthText } from "./calendar/month.ts";
 
 // Sheets in: await openWorkbooks first, then readSheets needs no waiting
 

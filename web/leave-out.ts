@@ -59,13 +59,6 @@ const NOTHING: [RegExp, string][] = [
   ],
 ];
 
-/** Lines of zod's classic schemas that write JSON Schema, which the page never does (zod 4.6.7). */
-const JSON_SCHEMA_LINES: [RegExp, string][] = [
-  [/^\s*inst\._zod\.processJSONSchema = .*;$/gm, ""],
-  [/createToJSONSchemaMethod\(this, \{\}\)\(params\)/g, "undefined"],
-  [/createStandardJSONSchemaMethod\(this, "\w+"\)/g, "undefined"],
-];
-
 /**
  * Functions of the workbook reader for what no cell holds, and of the CSV reader for what is fetched, streamed or parsed
  * in a worker of its own, each with what it gives instead (hucre 1.0.0, papaparse 5.7.1).
@@ -189,8 +182,9 @@ const TEXT_FORMATS = /const FormatDictionary = \{[\s\S]*?\n {4}\};/;
 /** What zod says of text formats, multiples, keys and unions, none of which such a value is checked for (zod 4.6.7). */
 const TEXT_ISSUES = /case "invalid_format": \{[\s\S]*?(?=case "unrecognized_keys":)/;
 
-/** Schemas that are waited for, and records whose keys are listed: no value is checked by such (zod 4.6.7). */
+/** Schemas that are waited for, records whose keys are listed, and asking by other names: no value is checked so (zod 4.6.7). */
 const AWAITED = /[\w.]+ instanceof Promise/g;
+const OTHER_SURFACE: [string, string][] = [["standardProps", "{}"]];
 const LISTED_KEYS = "values && !def.partial";
 
 /** Classifiers and a table that simple-statistics fills on loading, and of which nothing is asked (7.12.1). */
@@ -219,7 +213,9 @@ const OTHER_CSV = [
   // a text without quotes is parted before it comes to the parser
   String.raw`if \(fastMode \|\|`,
   String.raw`if \(stepIsFunction\)`,
-].map((begins) => new RegExp(`^(\\t+)${begins}[^\\n]*\\s*\\{[\\s\\S]*?\\n\\1\\}`, "gm"));
+]
+  .map((begins) => new RegExp(`^(\\t+)${begins}[^\\n]*\\s*\\{[\\s\\S]*?\\n\\1\\}`, "gm"))
+  .concat(/^\t+(?:Papa\.)?\w+Streamer(?:\.prototype(?:\.constructor)?)? = .*$/gm);
 
 /** Build plug-in: keeps out of the page some 100 KB of libraries of which a planning sheet has no use. */
 export function leaveOut() {
@@ -254,12 +250,18 @@ export function leaveOut() {
         return found(code, block("", "for .*PAPER_SIZE_MAP.*"), "");
       if (plain(id).endsWith("hucre/dist/zip/reader.mjs"))
         return STREAMED.reduce((text, pattern) => found(text, pattern, ""), code);
-      if (/zod\/v4\/core\/(schemas|checks)\.js$/.test(plain(id)))
-        return code.replace(AWAITED, "false").replace(LISTED_KEYS, "false");
+      if (/zod\/v4\/core\/(schemas|checks|parse)\.js$/.test(plain(id))) {
+        const atOnce = code.replace(AWAITED, "false").replace(LISTED_KEYS, "false");
+        return plain(id).endsWith("schemas.js") ? withoutBodies(atOnce, OTHER_SURFACE) : atOnce;
+      }
+      if (plain(id).endsWith("zod/v4/mini/schemas.js"))
+        return ["parseAsync", "safeParseAsync"].reduce(
+          (text, name) => found(text, block(" {4}", String.raw`${name}\(data, params\)`), `${name}: null`),
+          code,
+        );
       if (plain(id).endsWith("zod/v4/locales/en.js"))
         return code.replace(TEXT_FORMATS, 'const FormatDictionary = { regex: "input" };').replace(TEXT_ISSUES, "");
-      if (!plain(id).endsWith("zod/v4/classic/schemas.js")) return null;
-      return JSON_SCHEMA_LINES.reduce((text, [pattern, by]) => text.replace(pattern, by), code);
+      return null;
     },
   };
 }

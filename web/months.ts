@@ -1,11 +1,12 @@
+import { dayFromIso, isoFromDay, lastDayOfMonth, monthFromText, monthText } from "../src/index.ts";
+
 /** Months as `YYYY-MM` and days as `YYYY-MM-DD`, as plan.json writes them; both sort as text. */
 
 const MS_PER_DAY = 86_400_000;
 
 /** The month that lies `steps` after a month. */
 export function monthAfter(month: string, steps: number): string {
-  const count = Number(month.slice(0, 4)) * 12 + Number(month.slice(5, 7)) - 1 + steps;
-  return `${String(Math.floor(count / 12)).padStart(4, "0")}-${String((count % 12) + 1).padStart(2, "0")}`;
+  return monthText(monthFromText(month)! + steps);
 }
 
 /** Every month from one to another, both included. */
@@ -17,17 +18,17 @@ export function monthsBetween(from: string, to: string): string[] {
 
 /** Day number (days since 1970-01-01) of `YYYY-MM-DD`. */
 export function dayNumber(day: string): number {
-  return Date.parse(`${day}T00:00:00Z`) / MS_PER_DAY;
+  return dayFromIso(day)!;
 }
 
-/** `YYYY-MM-DD` of a day number. */
+/** `YYYY-MM-DD` of a day number; of a time of day, its day. */
 export function dayText(day: number): string {
-  return new Date(day * MS_PER_DAY).toISOString().slice(0, 10);
+  return isoFromDay(Math.floor(day));
 }
 
 /** Day number of a month's last day. */
 export function monthEnd(month: string): number {
-  return dayNumber(`${monthAfter(month, 1)}-01`) - 1;
+  return lastDayOfMonth(monthFromText(month)!);
 }
 
 /** Day numbers of the last days of `count` months from one on. */

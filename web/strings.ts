@@ -9,6 +9,8 @@ const plural = (count: number, one: string, many: string) => (count === 1 ? one 
 /** "1 pack", "2 packs". */
 const counted = (count: number, one: string) => `${numberWords(count)} ${plural(count, one, `${one}s`)}`;
 
+const PRIVACY = "Everything stays in this browser; the page makes no connection.";
+
 export const say = {
   name: "Wanecast",
   title: {
@@ -18,7 +20,7 @@ export const say = {
     looking: (from: string, to: string) => `${from} to ${to}`,
     counts: (devices: number, packs: number, dated: number) =>
       `${counted(devices, "device")} and ${counted(packs, "pack")} in service · ${counted(dated, "dated unit")}`,
-    madeBy: (engine: string) => `Made with ${engine}. Everything stays in this browser; the page makes no connection.`,
+    madeBy: (engine: string) => `Made with ${engine}. ${PRIVACY}`,
   },
   contents: "Contents",
   skip: "Skip to the plan",
@@ -39,7 +41,7 @@ export const say = {
 
   empty: {
     lead: "Wanecast reads the sheets that a fleet's keepers already have: which monitor-defibrillators, AEDs and monitors stand where, which battery packs they carry, how long these ran when tested, and which pads, gel, paper and sensors expire when. From these it forecasts every pack and every dated unit, and writes the order schedule for the next three years.",
-    privacy: "Everything happens inside this page. It opens no connection, and nothing leaves this computer.",
+    privacy: PRIVACY,
     which: "Which sheets can it read?",
     whichLead:
       "Workbooks (.xlsx) and CSV or TSV files, of one table or several, in any mix. One sheet is enough to start with. A sheet is known by its columns, not by its name. These columns must be there; many more are used where they stand.",
@@ -278,7 +280,7 @@ export const say = {
     },
     outlived: {
       heading: "How many packs reach each age without failing suddenly?",
-      lead: "Beside what the sheets show stands what the plan counts on. A pack that was old already when the records start counts from the age it had then.",
+      lead: "A pack that was old already when the records start counts from the age it had then.",
       heads: {
         item: "Item",
         years: "Age in years",
@@ -323,7 +325,7 @@ export const say = {
   dates: {
     heading: "When does the dated stock expire?",
     lead: (units: number, until: string, overdue: number, expired: number) =>
-      `${counted(units, "dated unit")} ${plural(units, "falls", "fall")} due by the end of ${until}.${overdue === 0 ? "" : ` ${numberWords(overdue)} more ${expired === overdue ? plural(overdue, "has", "have") : plural(overdue, "is", "are")} ${expired === overdue ? "expired" : "overdue"} and should be swapped now${expired === 0 || expired === overdue ? "" : `; ${numberWords(expired)} of them ${plural(expired, "has", "have")} expired`}.`}`,
+      `${counted(units, "dated unit")} ${plural(units, "falls", "fall")} due by the end of ${until}.${overdue === 0 ? "" : ` ${numberWords(overdue)} more ${expired === overdue ? `${plural(overdue, "has", "have")} expired` : `${plural(overdue, "is", "are")} overdue`} and should be swapped now${expired === 0 || expired === overdue ? "" : `; ${numberWords(expired)} of them ${plural(expired, "has", "have")} expired`}.`}`,
     chart: "How many units fall due in each month?",
     pick: "Item",
     everything: "all items",
@@ -353,7 +355,7 @@ export const say = {
     lotOf: (units: string, lot: string | null) => (lot === null ? `${units} of no lot` : `${units} of ${lot}`),
     lapses: {
       heading: "What lapses if nothing is done?",
-      note: "Units that fall due within the plan, and how many of these are expected to be used before they do.",
+      note: "Units that fall due within the plan, and how many of them are expected to be used before.",
       heads: ["Item", "Units due", "Used before", "Lapse unused", "Moves save"],
     },
     places: {
