@@ -1,3 +1,4 @@
+import "./engine/engine.ts";
 import "./style/page.css";
 import "./style/figure.css";
 import "./style/table.css";
@@ -25,7 +26,7 @@ import { say } from "./strings.ts";
 const page = document.getElementById("page")!;
 const status = make("p", { class: "status", role: "status" });
 const content = make("div", { class: "report" });
-page.append(make("a", { class: "skip", href: "#plan" }, say.skip), status, content);
+page.replaceChildren(make("a", { class: "skip", href: "#plan" }, say.skip), status, content);
 
 const plans = planner(
   { show, preview, tell, mention, busy },

@@ -208,6 +208,23 @@ describe("the page with a plan inside", () => {
     expect(await paper()).toContain(words);
   });
 
+  it("prints by its own button once every part is there", async () => {
+    const { page } = await openPage(browser, data);
+    const atPrint = await page.evaluate(
+      () =>
+        new Promise((done) => {
+          const unfinished = () => document.querySelector<HTMLElement>("#plan")!.dataset.unfinished;
+          window.print = () => done(unfinished());
+          document.querySelector<HTMLInputElement>("#iso-dates")!.click();
+          if (unfinished() === "") done("the plan was there at once");
+          [...document.querySelectorAll("button")]
+            .find((button) => button.textContent === "Print this report")!
+            .click();
+        }),
+    );
+    expect(atPrint).toBe("");
+  });
+
   it("has every chart ready for paper in dark ink on a dark screen too, and draws at once what is not ready", async () => {
     const { page } = await openPage(browser, data, { colorScheme: "dark" });
     await chartsDrawn(page);

@@ -55,8 +55,9 @@ export function keepChartsPrintable(): void {
   });
 }
 
-/** Prints the page once every chart has its picture, made one a task so that the page answers in between. */
+/** Prints the page once every part is there and every chart has its picture, made one a task so that the page answers in between. */
 export async function printPage(): Promise<void> {
+  while (document.getElementById("plan")?.dataset.unfinished) await nextTask();
   for (const sheet of lacking()) await takePicture(sheet);
   window.print();
 }

@@ -1,7 +1,8 @@
 import type { Answer, AskName, Asks, Began } from "./messages.ts";
 import { startWorker } from "./start-worker.ts";
 
-let worker: Promise<Worker> | null = null;
+// started at once: it gets ready while the page does
+let worker: Promise<Worker> | null = start();
 let nextId = 1;
 const waiting = new Map<number, { done: (answer: never) => void; failed: (reason: Error) => void }>();
 
