@@ -1,4 +1,5 @@
 import type { Plan } from "../src/index.ts";
+import type { PolicyWords } from "./engine/messages.ts";
 import { dayWords, moneyWords, numberWords } from "./format.ts";
 import { packsDueByMonth } from "./packs-due-by-month.ts";
 import { say } from "./strings.ts";
@@ -16,11 +17,11 @@ export function keyName(key: string): string {
   return say.assumptions.names[key] ?? key.replaceAll("_", " ");
 }
 
-/** What differs between two plans, measure by measure; measures that agree are left out. */
-export function differences(before: Plan, now: Plan): Difference[] {
+/** What differs between two plans, measure by measure; measures that agree are left out. The words tell an assumption's unit. */
+export function differences(before: Plan, now: Plan, words: readonly PolicyWords[]): Difference[] {
   const first = measures(before);
   const second = measures(now);
-  const policies = policyDifferences(before, now);
+  const policies = policyDifferences(before, now, words);
   const names = [...new Set([...first.keys(), ...second.keys()])];
   const brought = names
     .map((what) => {
@@ -32,11 +33,11 @@ export function differences(before: Plan, now: Plan): Difference[] {
 }
 
 /** The assumptions in which two plans differ: two policies side by side, above what they lead to. */
-function policyDifferences(before: Plan, now: Plan): Difference[] {
+function policyDifferences(before: Plan, now: Plan, words: readonly PolicyWords[]): Difference[] {
   const text = (plan: Plan, key: string) => String(plan.policy[key] ?? say.none);
   return [...new Set([...Object.keys(before.policy), ...Object.keys(now.policy)])]
     .map((key) => ({
-      what: say.assumptions.measures.assumption(keyName(key)),
+      what: say.assumptions.measures.assumption(keyName(key), words.find((policy) => policy.key === key)?.unit ?? ""),
       before: text(before, key),
       now: text(now, key),
       change: say.none,

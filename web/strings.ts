@@ -273,7 +273,7 @@ export const say = {
         "Times as fast",
         "80 % range",
         "Chance",
-        "In service, due within a year",
+        "In service, due in the first year",
       ],
       range: (low: string, high: string) => `${low} to ${high}`,
       ofPacks: (due: string, packs: string) => `${due} of ${packs}`,
@@ -606,7 +606,7 @@ export const say = {
     notUsed: (key: string, why: string) => `${key} was not used: ${why}`,
     needsSheets: "Needs the sheets themselves: drop them on this page first.",
     measures: {
-      assumption: (name: string) => `Assumed: ${name}`,
+      assumption: (name: string, unit: string) => `Assumed: ${name}${unit && `, ${unit}`}`,
       lines: "Order lines",
       first: "First order leaves by",
       late: "Late order lines",

@@ -32,7 +32,12 @@ describe("a plan in the page", () => {
     expect(await page.locator("#pack-choice").inputValue()).toBe(serial);
     expect(await page.locator(".changed").textContent()).toContain("Planned spend, fiscal year 2026");
     const assumed = page.locator(".changed tr", { hasText: "Assumed: End of life" });
-    expect(await assumed.locator("td").allTextContents()).toEqual(["Assumed: End of life", "80", "90", "–"]);
+    expect(await assumed.locator("td").allTextContents()).toEqual([
+      "Assumed: End of life, % of rated capacity",
+      "80",
+      "90",
+      "–",
+    ]);
     expect((await saved(page, "orders.csv")).equals(before)).toBe(false);
 
     await page.locator("#reset-assumptions").click();

@@ -122,7 +122,7 @@ function linkLine(choices: ReadonlyMap<string, string>): HTMLElement {
 function changed(session: PlannedSession): HTMLElement | null {
   const words = say.assumptions;
   if (session.before === null) return null;
-  const rows = differences(session.before, session.plan);
+  const rows = differences(session.before, session.plan, session.words.policy);
   return make(
     "div",
     { class: "changed", id: "changed", role: "status" },
