@@ -6,6 +6,7 @@ import { horizonText } from "./horizon-text.ts";
 import { groupedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
 import { sortBy } from "./sort-by.ts";
+import { itemsWithoutPrice } from "./spend-notes.ts";
 import { deferralsTable, hasPrices, spendBlocks } from "./summary-tables.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
@@ -18,6 +19,7 @@ const YEARS_BY_ITEM = 2;
 export function budgetText(plan: Plan, setting: TextSetting): string {
   const { width } = setting;
   const first = new Set([...new Set(plan.budget.map(({ fiscalYear }) => fiscalYear))].slice(0, YEARS_BY_ITEM));
+  const unpriced = itemsWithoutPrice(plan);
   const years = plan.budget.filter((year) => first.has(year.fiscalYear) && hasPrices(year));
   return joinLines([
     titleLine(`Budget ${horizonText(plan)}`, setting),
@@ -30,7 +32,7 @@ export function budgetText(plan: Plan, setting: TextSetting): string {
     ...years.flatMap((year) =>
       section(
         `${year.fiscalYear} by item${year.currency === NO_CURRENCY ? "" : `, ${year.currency}`}`,
-        [itemTable(year, width)],
+        [itemTable(year, unpriced, width)],
         setting,
       ),
     ),
@@ -50,16 +52,17 @@ function deferred({ deferrals }: Plan, years: ReadonlySet<string>, width: number
   ];
 }
 
-function itemTable(year: Plan["budget"][number], width: number): string {
+function itemTable(year: Plan["budget"][number], unpriced: ReadonlySet<string>, width: number): string {
   type Item = (typeof year.byItem)[number];
-  const money = (amount: number) => groupedMoney(amount, year.currency);
+  const money = (of: "planned" | "p50" | "p80" | "p95") => (item: Item) =>
+    unpriced.has(item.item) ? "-" : groupedMoney(item[of], year.currency);
   return textTable<Item>(
     [
       { head: "item", cell: (item) => item.item, clipTo: 20 },
-      { head: "planned", align: "right", cell: (item) => money(item.planned) },
-      { head: "likely (P50)", align: "right", cell: (item) => money(item.p50) },
-      { head: "P80", align: "right", cell: (item) => money(item.p80), dropRank: 1 },
-      { head: "safe (P95)", align: "right", cell: (item) => money(item.p95) },
+      { head: "planned", align: "right", cell: money("planned") },
+      { head: "likely (P50)", align: "right", cell: money("p50") },
+      { head: "P80", align: "right", cell: money("p80"), dropRank: 1 },
+      { head: "safe (P95)", align: "right", cell: money("p95") },
     ],
     sortBy(year.byItem, (item) => [-item.planned, item.item]),
     width,

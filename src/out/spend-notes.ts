@@ -1,17 +1,30 @@
 import { fiscalYearOfMonth } from "../calendar/fiscal-year.ts";
 import { monthFromText } from "../calendar/month.ts";
 import { counted } from "../fleet/count-text.ts";
-import { listed } from "../fleet/first-told.ts";
+import { NO_CURRENCY } from "../fleet/currency.ts";
+import { firstTold, listed } from "../fleet/first-told.ts";
 import { horizonLength } from "./horizon-text.ts";
+import { isPriced } from "./line-standing.ts";
 import type { Plan } from "./plan-schema.ts";
 
-/** What must be known to compare the fiscal years of a plan's spend: which are cut short, and where planned is above safe. */
+/** Items without a price told by name before the rest is counted. */
+const ITEMS_TOLD = 8;
+
+/**
+ * What must be known to read a plan's spend by fiscal year: what is bought and stands in no sum, that the sums are in
+ * another currency than the policy's, which years are cut short, and where planned is above safe.
+ */
 export function spendNotes(plan: Plan): string[] {
   const months = monthsOfYears(plan);
   const spent = new Set(plan.budget.map(({ fiscalYear }) => fiscalYear));
   const parts = [...months].filter(([year, count]) => count < 12 && spent.has(year));
   const above = yearsAboveSafe(plan);
+  const unpriced = [...itemsWithoutPrice(plan)].sort();
   return [
+    ...(unpriced.length === 0
+      ? []
+      : [`No price is known of ${firstTold(unpriced, ITEMS_TOLD)}: what that costs stands in no sum here.`]),
+    ...otherCurrency(plan),
     ...(parts.length === 0
       ? []
       : [
@@ -23,6 +36,20 @@ export function spendNotes(plan: Plan): string[] {
           `In ${listed(above)} more is planned than the year's safe sum: each item is bought safely by itself, and hardly will all need their most at once.`,
         ]),
   ];
+}
+
+/** Items that are to be ordered and of which no order has a price. */
+export function itemsWithoutPrice({ orders }: Pick<Plan, "orders">): Set<string> {
+  const priced = new Set(orders.filter(isPriced).map(({ item }) => item));
+  return new Set(orders.map(({ item }) => item).filter((item) => !priced.has(item)));
+}
+
+/** A currency named in the policy that no price is in. */
+function otherCurrency({ policy, budget }: Plan): string[] {
+  const wanted = String(policy.currency ?? "").trim();
+  const used = [...new Set(budget.map(({ currency }) => currency))].filter((currency) => currency !== NO_CURRENCY);
+  if (wanted === "" || used.length === 0 || used.includes(wanted.toUpperCase())) return [];
+  return [`The policy's currency is ${wanted}, the prices are in ${listed(used)}: nothing is converted.`];
 }
 
 /** Fiscal years in which the schedule spends more than nineteen futures of twenty take. */

@@ -52,6 +52,15 @@ describe("budgetText", () => {
     ]);
   });
 
+  it("tells no cost of an item whose price is not known", () => {
+    const none = { planned: 0, p50: 0, p80: 0, p95: 0 };
+    const byItem = [{ item: "pads-adult", ...none }, ...year.byItem];
+    const line = { ...plan.orders[0]!, item: "pads-adult", lineCost: 0 };
+    const bare = budgetText(aPlan({ budget: [{ ...year, byItem }], orders: [...plan.orders, line] }), { width: 90 });
+    expect(bare).toMatch(/pads-adult +- +- +- +-\n/);
+    expect(bare).toContain("No price is known of pads-adult: ");
+  });
+
   it("fits a page and its width", () => {
     const lines = text.split("\n");
     expect(lines.length).toBeLessThan(60);

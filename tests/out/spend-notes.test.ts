@@ -25,4 +25,26 @@ describe("spendNotes", () => {
     const [, told] = spendNotes(aPlan({ horizon, policy, budget }));
     expect(told).toMatch(/^In 2026\/27 and 2028\/29 more is planned than the year's safe sum: /);
   });
+
+  const [line] = aPlan().orders;
+  const order = (item: string, lineCost: number) => ({ ...line!, item, lineCost });
+
+  it("says first which items stand in no sum, since no price is known of them", () => {
+    const orders = [order("pads-adult", 0), order("pack-md", 0), order("pack-md", 0), order("gel-tube", 500)];
+    const [told] = spendNotes(aPlan({ orders }));
+    expect(told).toBe("No price is known of pack-md, pads-adult: what that costs stands in no sum here.");
+    expect(spendNotes(aPlan({ orders: [order("gel-tube", 500)] }))).toEqual([]);
+  });
+
+  it("says that nothing is converted where no price is in the policy's currency", () => {
+    const budget = [year("2026", 5, 5), year("2026", 5, 5, "SEK")];
+    const plan = aPlan({ budget, horizon: { from: "2026-01", to: "2026-12" } });
+    const inCurrency = (currency: string) => spendNotes({ ...plan, policy: { ...plan.policy, currency } });
+    expect(inCurrency("USD")).toEqual([
+      "The policy's currency is USD, the prices are in EUR and SEK: nothing is converted.",
+    ]);
+    expect(inCurrency(" eur ")).toEqual([]);
+    const policy = { ...plan.policy, currency: "USD" };
+    expect(spendNotes({ ...plan, policy, budget: [year("2026", 5, 5, "XXX")] })).toEqual([]);
+  });
 });
