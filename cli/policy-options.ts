@@ -1,5 +1,5 @@
 import type { PolicyChoice } from "../src/index.ts";
-import { resolvePolicy } from "../src/index.ts";
+import { policyChoice, resolvePolicy } from "../src/index.ts";
 import { UsageError } from "./exit-codes.ts";
 import type { SheetOptions } from "./verb-options.ts";
 
@@ -10,7 +10,7 @@ import type { SheetOptions } from "./verb-options.ts";
  */
 export function policyOptions({ asOf, policy, dateOrder }: SheetOptions): PolicyChoice[] {
   const choices: PolicyChoice[] = (policy ?? []).map((text) => policyPair(text, "--policy"));
-  if (asOf !== undefined) choices.push({ key: "as_of", value: asOf });
+  if (asOf !== undefined) choices.push(policyChoice("as_of", asOf));
   if (dateOrder !== undefined) choices.push({ key: "date_order", value: dateOrder });
   const [problem] = resolvePolicy(choices, 0).problems;
   if (problem) throw new UsageError(`${problem.message} ${problem.fix}`);
@@ -18,7 +18,8 @@ export function policyOptions({ asOf, policy, dateOrder }: SheetOptions): Policy
 }
 
 /**
- * A key with its value.
+ * A key with its value, read as a policy sheet's: "95 %" is 0.95 where a share is wanted, "1 Nov 2026" a date. An amount
+ * stays as it is typed, since 12.000 would be read as 12.
  *
  * @param option  the option that was given, for the message
  * @throws UsageError where there is no key or no value
@@ -26,5 +27,7 @@ export function policyOptions({ asOf, policy, dateOrder }: SheetOptions): Policy
 export function policyPair(text: string, option: string): PolicyChoice {
   const at = text.indexOf("=");
   if (at < 1) throw new UsageError(`${option} takes KEY=VALUE, such as horizon_months=24, not "${text}".`);
-  return { key: text.slice(0, at).trim(), value: text.slice(at + 1).trim() };
+  const choice = { key: text.slice(0, at).trim(), value: text.slice(at + 1).trim() };
+  const read = policyChoice(choice.key, choice.value);
+  return read.key === "budget_per_fiscal_year" ? { ...read, value: choice.value } : read;
 }

@@ -1,5 +1,6 @@
 import { existsSync } from "node:fs";
 import type { Command } from "commander";
+import { POLICY_KEYS_HELP } from "./help-text.ts";
 import { typed } from "./print.ts";
 
 /**
@@ -13,6 +14,8 @@ export function usageHint(program: Command, code: string, words: readonly string
   if (code === "commander.unknownOption" && isOptionOfVerbs(program, first)) {
     return `Options stand after the verb: wanecast VERB INPUT... ${first}`;
   }
+  const policy = code === "commander.unknownOption" ? policyMeant(program, words) : null;
+  if (policy !== null) return policy;
   if (code === "commander.unknownCommand") {
     if (existsSync(first)) return `A verb comes first: ${typed(["wanecast", "plan", ...words])}`;
     return "wanecast --help lists the verbs.";
@@ -21,6 +24,17 @@ export function usageHint(program: Command, code: string, words: readonly string
     return `There is no verb ${second}.`;
   }
   if (code === "commander.missingArgument") return `wanecast ${first} --help shows two examples.`;
+  return null;
+}
+
+/** How a policy key is given, where its name or the start of it was typed as an option. */
+function policyMeant(program: Command, words: readonly string[]): string | null {
+  for (const word of words) {
+    if (!word.startsWith("--") || isOptionOfVerbs(program, word)) continue;
+    const [name = "", value] = word.slice(2).replaceAll("-", "_").split("=");
+    const key = POLICY_KEYS_HELP.find((one) => one === name || one.startsWith(`${name}_`));
+    if (key !== undefined) return `That is a policy key: --policy ${key}=${value || "VALUE"}`;
+  }
   return null;
 }
 

@@ -13,6 +13,7 @@ export { policyChoicesIn } from "./sheets/policy-choices.ts";
 export { readScans } from "./sheets/read-scans.ts";
 export { readSheets } from "./sheets/read-sheets.ts";
 export type { CellCorrection, Reading, RefusedFile, SheetFile } from "./sheets/reading.ts";
+export { policyChoice } from "./sheets/rows/policy-value.ts";
 
 // Columns chosen by hand, and text sheets as they stand, for correcting a row
 

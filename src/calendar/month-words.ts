@@ -15,6 +15,12 @@ export function monthOfDayWords(day: Day): string {
   return monthWords(monthOfDay(day));
 }
 
+/** The month of the year, 1 to 12, by its English name or its first letters, three or more; null where it is none. */
+export function monthNamed(text: string): number | null {
+  const named = NAMES.findIndex((one) => text.length > 2 && one.toLowerCase().startsWith(text.toLowerCase()));
+  return named < 0 ? null : named + 1;
+}
+
 function monthWords(month: Month): string {
   return `${name(month)} ${year(month)}`;
 }

@@ -1,5 +1,6 @@
-import * as z from "zod/mini";
 import { dayFromIso } from "../calendar/day.ts";
+import { monthNamed } from "../calendar/month-words.ts";
+import { expectedOf } from "./expected-cell.ts";
 import { FADE_ACTIVATION_EV, type Policy } from "./policy.ts";
 
 /** One policy key in words for people. */
@@ -13,27 +14,44 @@ export interface PolicyKey {
   explains: string;
 }
 
-/** One policy key with the rule that its value must meet. */
-interface PolicyRule extends PolicyKey {
-  /** Reads the text of a cell or an option. */
-  schema: z.ZodMiniType;
+/** How a value's text is read: null where it is not what was expected. */
+interface Reader {
+  expected: string;
+  read: (text: string) => unknown;
 }
 
-const number = (min: number, max: number, ...more: z.core.$ZodCheck<number>[]) =>
-  z.coerce
-    .number({ error: "a number was expected" })
-    .check(z.gte(min, `${min} or more was expected`), z.lte(max, `${max} or less was expected`), ...more);
-const whole = (min: number, max: number) => number(min, max, z.multipleOf(1, { error: "a whole number was expected" }));
-const text = z.string().check(z.trim(), z.minLength(1, "some text was expected"));
-const day = z.pipe(
-  z.string(),
-  z.transform((value: string, context) => {
-    const found = dayFromIso(value.trim());
-    if (found !== null) return found;
-    context.issues.push({ code: "custom", message: "a date as YYYY-MM-DD was expected", input: value });
-    return z.NEVER;
-  }),
-);
+/** One policy key with how its value is read. */
+interface PolicyRule extends PolicyKey, Reader {
+  /** A value to show where the default is none or nought. */
+  example: string;
+}
+
+const numbers =
+  (type: "number" | "whole") =>
+  (min: number, max: number): Reader => ({
+    expected: expectedOf(type, min, max),
+    read: (text) => {
+      const value = Number(text);
+      return value >= min && value <= max && (type === "number" || Number.isInteger(value)) ? value : null;
+    },
+  });
+const number = numbers("number");
+const whole = numbers("whole");
+const matching = (pattern: RegExp, expected: string): Reader => ({
+  expected,
+  read: (text) => (pattern.test(text) ? text : null),
+});
+const day: Reader = { expected: "a date as YYYY-MM-DD", read: dayFromIso };
+const month: Reader = {
+  expected: "a month from 1 to 12, or its name",
+  read: (text) => whole(1, 12).read(text) ?? monthNamed(text),
+};
+
+/** Three digits after a point may be thousands: 12.000 is twelve to one reader and twelve thousand to another. */
+const AMOUNT = /^(?!\d{1,3}\.\d{3}$)\d+(\.\d+)?$/;
+
+/** A share of price a year: a larger one was meant as a percentage. */
+const LARGEST_SHARE = 0.99;
 
 const row = (
   key: string,
@@ -41,11 +59,12 @@ const row = (
   unit: string,
   byDefault: string,
   explains: string,
-  schema: z.ZodMiniType,
-): PolicyRule => ({ key, field, unit, default: byDefault, explains, schema });
+  reader: Reader,
+  example = byDefault,
+): PolicyRule => ({ key, field, unit, default: byDefault, explains, ...reader, example });
 
 const POLICY_RULES: readonly PolicyRule[] = [
-  row("as_of", "asOf", "date", "today", "The day from which everything is forecast.", day),
+  row("as_of", "asOf", "date", "today", "The day from which everything is forecast.", day, "2026-11-01"),
   row(
     "horizon_months",
     "horizonMonths",
@@ -60,7 +79,7 @@ const POLICY_RULES: readonly PolicyRule[] = [
     "month",
     "1",
     "The month (1 to 12) in which a fiscal year starts.",
-    whole(1, 12),
+    month,
   ),
   row(
     "end_of_life_percent",
@@ -93,6 +112,7 @@ const POLICY_RULES: readonly PolicyRule[] = [
     "none",
     "Replace a pack at this age, whatever its capacity.",
     whole(1, 600),
+    "60",
   ),
   row(
     "pack_max_cycles",
@@ -101,6 +121,7 @@ const POLICY_RULES: readonly PolicyRule[] = [
     "none",
     "Replace a pack at this cycle count, whatever its capacity.",
     whole(1, 20000),
+    "500",
   ),
   row(
     "service_level",
@@ -108,7 +129,7 @@ const POLICY_RULES: readonly PolicyRule[] = [
     "share",
     "0.95",
     "The chance of no shortage that every order is sized for.",
-    number(0, 1, z.gt(0, "more than 0 was expected"), z.lt(1, "less than 1 was expected")),
+    number(0.0001, 0.9999),
   ),
   row(
     "spares_percent",
@@ -117,6 +138,7 @@ const POLICY_RULES: readonly PolicyRule[] = [
     "0",
     "Good packs kept on the shelf beside those in devices.",
     number(0, 200),
+    "10",
   ),
   row(
     "swap_before_expiry_days",
@@ -133,6 +155,7 @@ const POLICY_RULES: readonly PolicyRule[] = [
     "as the swap margin",
     "A unit with less life left than this is not fitted from the shelf.",
     whole(0, 3650),
+    "30",
   ),
   row(
     "swaps_per_month",
@@ -141,6 +164,7 @@ const POLICY_RULES: readonly PolicyRule[] = [
     "none",
     "How many swap visits the team can make in a month.",
     whole(1, 1_000_000),
+    "8",
   ),
   row(
     "order_before_need_days",
@@ -156,9 +180,17 @@ const POLICY_RULES: readonly PolicyRule[] = [
     "share of price a year",
     "0.1",
     "What a unit on the shelf costs to keep for a year.",
-    number(0, 10),
+    number(0, LARGEST_SHARE),
   ),
-  row("price_rise_per_year", "priceRisePerYear", "share a year", "0", "How fast prices rise.", number(-0.5, 10)),
+  row(
+    "price_rise_per_year",
+    "priceRisePerYear",
+    "share a year",
+    "0",
+    "How fast prices rise.",
+    number(-0.5, LARGEST_SHARE),
+    "0.03",
+  ),
   row(
     "use_log_from",
     "useLogFrom",
@@ -166,6 +198,7 @@ const POLICY_RULES: readonly PolicyRule[] = [
     "the log's first date",
     "The day on which the use log starts to be complete.",
     day,
+    "2025-05-01",
   ),
   row(
     "budget_per_fiscal_year",
@@ -173,16 +206,26 @@ const POLICY_RULES: readonly PolicyRule[] = [
     "money",
     "none",
     "What may be spent in one fiscal year.",
-    text.check(z.regex(/^\d+(\.\d+)?$/, "an amount such as 25000 was expected")),
+    matching(AMOUNT, "an amount such as 25000"),
+    "25000",
   ),
-  row("currency", "currency", "code", "the catalogue's", "The currency of budgets and totals.", text),
+  row(
+    "currency",
+    "currency",
+    "code",
+    "the catalogue's",
+    "The currency of budgets and totals.",
+    matching(/./, "a code"),
+    "EUR",
+  ),
   row(
     "date_order",
     "dateOrder",
     "dmy, mdy or ymd",
     "none",
     "How to read dates in columns that do not settle their own order.",
-    z.enum(["dmy", "mdy", "ymd"], { error: "dmy, mdy or ymd was expected" }),
+    matching(/^(dmy|mdy|ymd)$/, "dmy, mdy or ymd"),
+    "dmy",
   ),
 ];
 
@@ -192,16 +235,15 @@ export const POLICY_KEYS: readonly PolicyKey[] = POLICY_RULES;
 /**
  * Reads the text of a value under its key's rule.
  *
- * @returns the value; null where there is no such key; or what was expected instead
+ * @returns the value; null where there is no such key; or what was expected instead, with an example
  */
 export function readPolicyValue(
   key: string,
   text: string,
-): { key: PolicyKey; value: unknown } | { key: PolicyKey; expected: string } | null {
+): { key: PolicyKey; value: unknown } | { key: PolicyKey; expected: string; example: string } | null {
   const rule = POLICY_RULES.find((candidate) => candidate.key === key);
   if (rule === undefined) return null;
-  const read = rule.schema.safeParse(text);
-  return read.success
-    ? { key: rule, value: read.data }
-    : { key: rule, expected: read.error.issues[0]?.message ?? "not understood" };
+  const value = rule.read(text.trim());
+  const { expected, example } = rule;
+  return value === null ? { key: rule, expected, example } : { key: rule, value };
 }

@@ -37,8 +37,9 @@ export function resolvePolicy(
     else if ("value" in read) chosen[read.key.field] = read.value;
     else {
       const { key, unit, default: byDefault } = read.key;
-      const message = `"${shortened(choice.value)}" cannot be used for ${key}: ${read.expected}.`;
-      problems.push({ ...choice, message, fix: `Give ${key} as ${unit}; the default is ${byDefault}.` });
+      const message = `"${shortened(choice.value)}" cannot be used for ${key}: ${read.expected} was expected.`;
+      const fix = `Write, for example, ${read.example} (${unit}); the default is ${byDefault}.`;
+      problems.push({ ...choice, message, fix });
     }
   }
   const policy = { ...defaultPolicy(today), ...chosen } as Policy;

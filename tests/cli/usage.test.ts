@@ -69,6 +69,16 @@ describe("wanecast: how it is called", () => {
       "error: unknown option '--json'\nOptions stand after the verb: wanecast VERB INPUT... --json\n",
     ],
     [
+      "a policy key as an option",
+      ["plan", SAMPLE, "--out", "out", "--horizon=12"],
+      "error: unknown option '--horizon=12'\nThat is a policy key: --policy horizon_months=12\n",
+    ],
+    [
+      "a policy key as an option, its value apart",
+      ["orders", SAMPLE, "--end-of-life-percent", "70"],
+      "error: unknown option '--end-of-life-percent'\nThat is a policy key: --policy end_of_life_percent=VALUE\n",
+    ],
+    [
       "a condition that is none",
       ["check", SAMPLE, "--fail-on", "late"],
       "error: option '--fail-on <condition>' argument 'late' is invalid. Allowed choices are set-aside, warning.\n",
@@ -104,5 +114,16 @@ describe("wanecast: how it is called", () => {
     const { code, stderr } = wanecast(["check", SAMPLE, "--as-of", "2026-02-30"]);
     expect(code).toBe(2);
     expect(stderr).toMatch(/^error: "2026-02-30" cannot be used for as_of: a date as YYYY-MM-DD was expected\./);
+  });
+  it("a policy value may be written as in a policy sheet, but an amount whose point may part thousands may not", () => {
+    const check = (...pairs: string[]) => wanecast(["check", SAMPLE, ...pairs.flatMap((pair) => ["--policy", pair])]);
+    expect(check("service_level=95 %", "end_of_life_percent=70%", "as_of=1 Dec 2026").stdout).toMatch(
+      /^Sheets as of 2026-12-01\n/,
+    );
+    const { code, stderr } = check("budget_per_fiscal_year=12.000");
+    expect(code).toBe(2);
+    expect(stderr).toBe(
+      'error: "12.000" cannot be used for budget_per_fiscal_year: an amount such as 25000 was expected. Write, for example, 25000 (money); the default is none.\n',
+    );
   });
 });

@@ -26,20 +26,38 @@ describe("resolvePolicy", () => {
     expect(resolve(["service_level", " "])).toEqual({ policy: defaultPolicy(TODAY), problems: [] });
   });
   it.each([
-    ["horizon_months", "soon", "a number was expected"],
-    ["horizon_months", "2.5", "a whole number was expected"],
-    ["horizon_months", "0", "1 or more was expected"],
-    ["horizon_months", "999", "360 or less was expected"],
-    ["service_level", "0", "more than 0 was expected"],
-    ["service_level", "1", "less than 1 was expected"],
-    ["budget_per_fiscal_year", "much", "an amount such as 25000 was expected"],
-    ["date_order", "dym", "dmy, mdy or ymd was expected"],
-    ["as_of", "2026-02-30", "a date as YYYY-MM-DD was expected"],
-  ])("%s = %s is refused: %s", (key, value, why) => {
+    ["horizon_months", "soon", "a whole number from 1 to 360", "36 (months)"],
+    ["horizon_months", "2.5", "a whole number from 1 to 360", "36 (months)"],
+    ["horizon_months", "0", "a whole number from 1 to 360", "36 (months)"],
+    ["horizon_months", "999", "a whole number from 1 to 360", "36 (months)"],
+    ["fiscal_year_starts", "13", "a month from 1 to 12, or its name", "1 (month)"],
+    ["fiscal_year_starts", "Ap", "a month from 1 to 12, or its name", "1 (month)"],
+    ["end_of_life_percent", "0.7", "a number from 5 to 100", "80 (% of rated capacity)"],
+    ["service_level", "0", "a number from 0.0001 to 0.9999", "0.95 (share)"],
+    ["service_level", "95", "a number from 0.0001 to 0.9999", "0.95 (share)"],
+    // three percent, not prices that quadruple
+    ["price_rise_per_year", "3", "a number from -0.5 to 0.99", "0.03 (share a year)"],
+    ["holding_rate_per_year", "10", "a number from 0 to 0.99", "0.1 (share of price a year)"],
+    ["budget_per_fiscal_year", "much", "an amount such as 25000", "25000 (money)"],
+    // twelve to some readers, twelve thousand to others
+    ["budget_per_fiscal_year", "12.000", "an amount such as 25000", "25000 (money)"],
+    ["date_order", "dym", "dmy, mdy or ymd", "dmy (dmy, mdy or ymd)"],
+    ["as_of", "2026-02-30", "a date as YYYY-MM-DD", "2026-11-01 (date)"],
+  ])("%s = %s is refused: %s", (key, value, expected, example) => {
     const { policy, problems } = resolve([key, value]);
     expect(policy).toEqual(defaultPolicy(TODAY));
-    expect(problems[0]?.message).toBe(`"${value}" cannot be used for ${key}: ${why}.`);
-    expect(problems[0]?.fix).toMatch(/; the default is .+\.$/);
+    expect(problems[0]?.message).toBe(`"${value}" cannot be used for ${key}: ${expected} was expected.`);
+    expect(problems[0]?.fix.split("; the default is ")[0]).toBe(`Write, for example, ${example}`);
+  });
+  it("takes a fiscal year's first month by number or by name", () => {
+    for (const value of ["4", "April", "apr"]) {
+      expect(resolve(["fiscal_year_starts", value]).policy.fiscalYearStarts, value).toBe(4);
+    }
+  });
+  it("takes a budget with cents, or with the many digits of a sum that was worked out", () => {
+    for (const value of ["12000", "12000.50", "8333.3333333"]) {
+      expect(resolve(["budget_per_fiscal_year", value]).policy.budgetPerFiscalYear).toBe(value);
+    }
   });
   it("takes every key's own default as text, where it has one", () => {
     for (const { key, default: byDefault } of POLICY_KEYS) {
