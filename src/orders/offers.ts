@@ -10,6 +10,9 @@ import type { ItemCaution } from "./item-cautions.ts";
 /** Shown where a catalogue names no supplier, and for items that it does not hold. */
 const UNNAMED_SUPPLIER = "unnamed supplier";
 
+/** What is done where a lead time is not known. */
+const AT_ONCE = "planned to arrive on the day they leave.";
+
 /** One item as one supplier sells it, with what an order needs to know. Days and months are whole. */
 export interface Offer {
   supplier: string;
@@ -23,8 +26,9 @@ export interface Offer {
   /** All-units prices of one unit, by order size, first from 0; exact. */
   prices: { fromUnits: number; price: Exact }[];
   priced: boolean;
-  /** Expected days from order to arrival. */
+  /** Expected days from order to arrival; 0 where they are not known. */
   leadDays: number;
+  leadKnown: boolean;
   /** The lead time planned with: its service-level quantile where its spread is known. */
   planLeadDays: number;
   /** Months of life on arrival, null where it does not lapse. */
@@ -53,9 +57,9 @@ export function offersForItem(
 ): { offers: Offer[]; cautions: ItemCaution[] } {
   const rows = fleet.catalogue.filter((row) => nameKey(row.item) === nameKey(item));
   if (rows.length === 0) {
-    const carry = "carry no price, no lead time and no supplier.";
-    const one = `is not in the catalogue: its orders ${carry}`;
-    const cautions = [{ item, one, many: `are not in the catalogue: their orders ${carry}` }];
+    const lack = `have no price and no supplier, and are ${AT_ONCE}`;
+    const one = `is not in the catalogue: its orders ${lack}`;
+    const cautions = [{ item, one, many: `are not in the catalogue: their orders ${lack}` }];
     return { offers: [offerFromRow(blankCatalogueRow(item), undefined, policy, serviceLevel)], cautions };
   }
   const cautions: ItemCaution[] = [];
@@ -83,10 +87,11 @@ export function offersForItem(
     const fee = `bought from ${supplier} in ${currency}, whose order fee is in ${terms.currency}: it is not counted.`;
     cautions.push({ item, one: `is ${fee}`, many: `are ${fee}` });
   }
-  if (rows.every((row) => row.leadDays === null)) {
-    const planned = "orders are planned to arrive on the day they leave.";
-    const one = `has no lead time in the catalogue: its ${planned}`;
-    cautions.push({ item, one, many: `have no lead time in the catalogue: their ${planned}` });
+  const at = offers.filter((offer) => !offer.leadKnown).map(({ supplier }) => supplier);
+  if (at.length > 0) {
+    const where = at.length < offers.length ? ` for ${listed(at)}` : "";
+    const one = `no lead time${where} in the catalogue: orders${where && " there"} are ${AT_ONCE}`;
+    cautions.push({ item, one: `has ${one}`, many: `have ${one}` });
   }
   return { offers, cautions };
 }
@@ -118,6 +123,7 @@ function offerFromRow(row: CatalogueRow, supplier: SupplierRow | undefined, poli
     ],
     priced: base !== null,
     leadDays,
+    leadKnown: row.leadDays !== null,
     // never less than the expected lead time, so that a lead can only add safety
     planLeadDays: leadDays + Math.max(0, Math.ceil(normalQuantile(level) * spread)),
     lifeMonths: row.arrivesWithMonths ?? row.shelfMonths,

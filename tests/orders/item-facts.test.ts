@@ -207,3 +207,24 @@ it("offersForItem says so where a supplier's fee is in another currency than its
   expect(cautionsWith("eur")).toEqual([2500]);
   expect(cautionsWith(null)).toEqual([2500]);
 });
+
+// an order counts as there on the day it leaves where nobody says how long it takes: the reader has to know
+it("offersForItem names the suppliers whose lead time is not known", () => {
+  const cautionsWith = (...leads: (number | null)[]) => {
+    const suppliers = ["Fenwold", "Ostlane"];
+    const catalogue = leads.map((leadDays, at) =>
+      catalogueRow({ item: ITEM, price: "40", currency: "EUR", supplier: suppliers[at]!, leadDays }),
+    );
+    return offersForItem(ITEM, fleetWith({ catalogue }), policyWith(), 0.95).cautions.map(({ one }) => one);
+  };
+  expect(cautionsWith(0, 9)).toEqual([]);
+  expect(cautionsWith(null, 9)).toEqual([
+    "has no lead time for Fenwold in the catalogue: orders there are planned to arrive on the day they leave.",
+  ]);
+  expect(cautionsWith(null, null)).toEqual([
+    "has no lead time in the catalogue: orders are planned to arrive on the day they leave.",
+  ]);
+  expect(cautionsWith()).toEqual([
+    "is not in the catalogue: its orders have no price and no supplier, and are planned to arrive on the day they leave.",
+  ]);
+});
