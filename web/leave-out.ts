@@ -182,8 +182,8 @@ const TEXT_FORMATS = /const FormatDictionary = \{[\s\S]*?\n {4}\};/;
 /** What zod says of text formats, multiples, keys and unions, none of which such a value is checked for (zod 4.6.7). */
 const TEXT_ISSUES = /case "invalid_format": \{[\s\S]*?(?=case "unrecognized_keys":)/;
 
-/** Schemas that are waited for, records whose keys are listed, and asking by other names: no value is checked so (zod 4.6.7). */
-const AWAITED = /[\w.]+ instanceof Promise/g;
+/** Schemas that are waited for or asked backward or by other names, and records whose keys are listed: nothing is checked so (zod 4.6.7). */
+const AWAITED = /[\w.]+ instanceof Promise|\bctx\.async(?=\))|\bctx\.direction === "backward"/g;
 const OTHER_SURFACE: [string, string][] = [["standardProps", "{}"]];
 const LISTED_KEYS = "values && !def.partial";
 
