@@ -19,6 +19,7 @@ import { countDue, swapCapacity } from "./swap-capacity.ts";
 import type { CrowdedMonth, Move, SwapCapacity, SwapVisit } from "./types.ts";
 import { fittableUntil } from "./unit-life.ts";
 import { unneededStock } from "./unneeded-stock.ts";
+import { usesLeftOut } from "./uses-left-out.ts";
 
 /** Everything known ahead about dated stock. */
 export interface DatedStockForecast {
@@ -61,7 +62,12 @@ export function forecastDatedStock(fleet: Fleet, policy: Policy): DatedStockFore
     swapCapacity: capacity,
     moves,
     findings: stockFindings(fleet, needing, policy),
-    cautions: [...swapCautions(capacity), ...unneededStock(needing), ...endlessReplacements(needing)],
+    cautions: [
+      ...usesLeftOut(fleet, policy),
+      ...swapCautions(capacity),
+      ...unneededStock(needing),
+      ...endlessReplacements(needing),
+    ],
     needing,
   };
 }
