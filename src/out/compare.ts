@@ -1,4 +1,5 @@
 import { monthFromText, monthText } from "../calendar/month.ts";
+import { groupBy } from "../fleet/group-by.ts";
 import { compareItems } from "./compare-items.ts";
 import { compareOrders } from "./compare-orders.ts";
 import { comparePacks } from "./compare-packs.ts";
@@ -8,6 +9,7 @@ import { ENGINE } from "./engine.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundUnits } from "./rounding.ts";
 import { sortBy } from "./sort-by.ts";
+import { monthsOfYears } from "./spend-notes.ts";
 
 /** A plan with the name that people know it by. */
 export interface NamedPlan {
@@ -56,15 +58,27 @@ function policyChanges(a: Plan, b: Plan): Comparison["policy"] {
 }
 
 function inputChanges(a: Plan, b: Plan): Comparison["inputs"] {
-  const keyed = (plan: Plan) =>
-    new Map(plan.inputs.map((one) => [`${one.file}\n${one.sheet ?? ""}\n${one.table}`, one]));
+  const keyed = (plan: Plan) => groupBy(plan.inputs, (one) => `${one.file}\n${one.sheet ?? ""}\n${one.table}`);
   const before = keyed(a);
   const after = keyed(b);
   return [...new Set([...before.keys(), ...after.keys()])].sort().flatMap((key) => {
-    const [one, other] = [before.get(key), after.get(key)];
-    if (one?.sha256 === other?.sha256) return [];
-    const { file, sheet } = (one ?? other)!;
-    return [{ file, sheet, a: one?.used ?? null, b: other?.used ?? null }];
+    // files of several folders may have one name
+    const ones = changed(before.get(key) ?? [], after.get(key) ?? []);
+    const others = changed(after.get(key) ?? [], before.get(key) ?? []);
+    return Array.from({ length: Math.max(ones.length, others.length) }, (_, at) => {
+      const { file, sheet } = (ones[at] ?? others[at])!;
+      return { file, sheet, a: ones[at]?.used ?? null, b: others[at]?.used ?? null };
+    });
+  });
+}
+
+/** Inputs whose bytes are not among those of the other plan. */
+function changed(inputs: Plan["inputs"], others: Plan["inputs"]): Plan["inputs"] {
+  const left = others.map(({ sha256 }) => sha256);
+  return inputs.filter(({ sha256 }) => {
+    const at = left.indexOf(sha256);
+    if (at >= 0) left.splice(at, 1);
+    return at < 0;
   });
 }
 
@@ -75,8 +89,10 @@ function spendByYear(a: Plan, b: Plan): Comparison["spend"] {
     const row = plan.budget.find((one) => one.fiscalYear === year.fiscalYear && one.currency === year.currency);
     return row ? { planned: row.planned, p50: row.p50, p80: row.p80, p95: row.p95 } : null;
   };
+  const [ofA, ofB] = [monthsOfYears(a), monthsOfYears(b)];
   return sortBy(unique, (year) => [year.fiscalYear, year.currency]).map((year) => ({
     ...year,
+    months: { a: ofA.get(year.fiscalYear) ?? 0, b: ofB.get(year.fiscalYear) ?? 0 },
     a: find(a, year),
     b: find(b, year),
   }));

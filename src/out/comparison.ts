@@ -19,8 +19,8 @@ export interface Comparison {
   policy: ({ key: string } & Beside<string | number | null>)[];
   /** Sheets that differ, by file and tab, with the rows used. */
   inputs: ({ file: string; sheet: string | null } & Beside<number | null>)[];
-  /** Spend by fiscal year of the order date; null where a plan has no orders in it. */
-  spend: ({ fiscalYear: string; currency: string } & Beside<Spend | null>)[];
+  /** Spend by fiscal year of the order date, with the months of the year that each plan holds; null where a plan has no orders in it. */
+  spend: ({ fiscalYear: string; currency: string; months: Beside<number> } & Beside<Spend | null>)[];
   items: ItemBeside[];
   /** Expected devices short at the months' ends with the schedule followed: their sum and the worst month. */
   short: Beside<{ deviceMonths: number; worst: number; worstMonth: string | null }>;

@@ -58,7 +58,7 @@ export function yearsAboveSafe({ budget }: Pick<Plan, "budget">): string[] {
 }
 
 /** How many months of each fiscal year lie in the plan. */
-function monthsOfYears(plan: Plan): Map<string, number> {
+export function monthsOfYears(plan: Plan): Map<string, number> {
   const starts = Number(plan.policy.fiscal_year_starts ?? 1);
   const first = monthFromText(plan.horizon.from) ?? 0;
   const months = new Map<string, number>();

@@ -59,6 +59,39 @@ describe("comparePlans", () => {
     expect(gone.says).toContain("2026/27: EUR 4,733.00 planned in A only.");
   });
 
+  it("says which years the plans do not hold alike, so that a short one is not taken for a saving", () => {
+    const policy = { ...plan.policy, fiscal_year_starts: 4 };
+    const years = (...of: [string, number][]) =>
+      of.map(([fiscalYear, planned]) => ({ ...plan.budget[0]!, fiscalYear, planned, p95: planned }));
+    // November 2026 to March 2028 holds all of 2027/28, November 2026 to October 2027 seven months from April on
+    const long = { from: "2026-11", to: "2028-06" };
+    const a = aPlan({ policy, horizon: long, budget: years(["2027/28", 900_000], ["2028/29", 50_000]) });
+    const b = aPlan({ policy, horizon: { from: "2026-11", to: "2027-10" }, budget: years(["2027/28", 500_000]) });
+    const { says, spend } = comparePlans({ label: "a", plan: a }, { label: "b", plan: b });
+    expect(spend.map(({ months }) => months)).toEqual([
+      { a: 12, b: 7 },
+      { a: 3, b: 0 },
+    ]);
+    expect(says).toContain(
+      "2027/28: planned spend EUR 4,000.00 less; safe (P95) 9,000.00 against 5,000.00. They do not compare: A holds 12 months of that year, B 7.",
+    );
+    expect(says).toContain("2028/29: EUR 500.00 planned in A only. B does not reach that year.");
+    const other = { ...b, policy: { ...policy, fiscal_year_starts: 7 } };
+    const starts = comparePlans({ label: "a", plan: a }, { label: "b", plan: other }).says;
+    expect(starts).toContain("The fiscal years start in different months: their sums do not compare.");
+  });
+
+  it("tells each of several files of one name that differ", () => {
+    const [input] = plan.inputs;
+    const files = (...of: [string, number][]) => of.map(([sha256, used]) => ({ ...input!, sha256, used }));
+    const a = aPlan({ inputs: files(["north", 5], ["south", 7]) });
+    const inputsOf = (b: typeof plan) => comparePlans({ label: "a", plan: a }, { label: "b", plan: b }).inputs;
+    const [file, sheet] = [input!.file, input!.sheet];
+    expect(inputsOf(aPlan({ inputs: files(["south", 7], ["north", 5]) }))).toEqual([]);
+    expect(inputsOf(aPlan({ inputs: files(["new north", 6], ["south", 7]) }))).toEqual([{ file, sheet, a: 5, b: 6 }]);
+    expect(inputsOf(aPlan({ inputs: files(["south", 7]) }))).toEqual([{ file, sheet, a: 5, b: null }]);
+  });
+
   it("calls no pack everlasting that has no date", () => {
     const none = { ...pack, replaceBy: { ...pack.replaceBy, kind: "no-forecast" as const, p50: null } };
     const text = compareText(comparePlans({ label: "a", plan }, { label: "b", plan: aPlan({ packs: [none] }) }), {
