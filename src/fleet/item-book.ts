@@ -17,7 +17,7 @@ export interface Item {
   leadDays: number | null;
   /** Metres of paper in a unit. */
   unitLengthM: number | null;
-  /** Decimal text of the first price of a unit that a supplier of the catalogue states. */
+  /** Decimal text of the lowest price of a single unit that suppliers state in `currency`. */
   price: string | null;
   currency: string | null;
   /** Device types, as keys. */
@@ -106,6 +106,11 @@ function mergeFacts(
   const rows = rowsOf.get(key) ?? [];
   // a former item's devices take its replacement
   const family = [...rows, ...formers.filter((former) => former !== key).flatMap((former) => rowsOf.get(former) ?? [])];
+  const priced = rows.filter((row) => row.price !== null && row.pricePer !== "box");
+  const currency = firstFact(priced, (row) => row.currency);
+  const [cheapest] = priced
+    .filter((row) => (row.currency ?? currency) === currency)
+    .sort((a, b) => Number(a.price) - Number(b.price));
   const keys = (pick: (row: CatalogueRow) => readonly string[]) => new Set(family.flatMap(pick).map(nameKey));
   return {
     key,
@@ -117,8 +122,8 @@ function mergeFacts(
     arrivesWithMonths: firstFact(rows, (row) => row.arrivesWithMonths),
     leadDays: firstFact(rows, (row) => row.leadDays),
     unitLengthM: firstFact(rows, (row) => row.unitLengthM),
-    price: firstFact(rows, (row) => (row.pricePer === "box" ? null : row.price)),
-    currency: firstFact(rows, (row) => (row.pricePer === "box" || row.price === null ? null : row.currency)),
+    price: cheapest?.price ?? null,
+    currency,
     fits: keys((row) => row.fits),
     carriedBy: keys((row) => row.carriedBy),
     alternatives: new Set(

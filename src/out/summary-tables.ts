@@ -79,17 +79,20 @@ export function spendBlocks(plan: Plan, width: number): string[] {
 function budgetTable(plan: Plan, width: number): string {
   type Year = Plan["budget"][number];
   const amount = (of: "planned" | "p50" | "p80" | "p95") => (year: Year) => (hasPrices(year) ? year[of] : null);
+  const priced = new Set(plan.budget.filter(hasPrices).map(({ fiscalYear }) => fiscalYear));
+  // what has no price has no currency either: a line of its own beside the year's sums would tell nothing
+  const years = plan.budget.filter((year) => hasPrices(year) || !priced.has(year.fiscalYear));
   return textTable<Year>(
     [
       { head: "fiscal year", cell: (year) => year.fiscalYear },
-      ...moneyColumns<Year>(plan.budget, {
+      ...moneyColumns<Year>(years, {
         planned: amount("planned"),
         "likely (P50)": amount("p50"),
         P80: amount("p80"),
         "safe (P95)": amount("p95"),
       }),
     ],
-    plan.budget,
+    years,
     width,
   );
 }
@@ -112,12 +115,13 @@ export function deferralsTable(deferrals: Plan["deferrals"], width: number): str
   );
 }
 
-/** Amounts, with the currency in the first head where all rows share it and in a column of its own where not. */
+/** Amounts, with the currency in the first head where all rows that have any share it and in a column of its own where not. */
 function moneyColumns<Row extends { currency: string }>(
   rows: readonly Row[],
   amounts: Record<string, (row: Row) => number | null>,
 ): TextColumn<Row>[] {
-  const currencies = [...new Set(rows.map((row) => row.currency))];
+  const known = rows.filter((row) => Object.values(amounts).some((amount) => amount(row) !== null));
+  const currencies = [...new Set(known.map((row) => row.currency))];
   const shared = currencies.length === 1 && currencies[0] !== NO_CURRENCY ? ` ${currencies[0]}` : "";
   const columns = Object.entries(amounts).map(
     ([head, amount], index): TextColumn<Row> => ({

@@ -44,7 +44,7 @@ export function describeCrowd(found: Omit<CrowdedMonth, "says">, facts: CrowdFac
   const { price, currency } = facts.item;
   if (price !== null && currency !== null) {
     const cost = exactText(timesExact(exactFromText(price), units), currency);
-    sentences.push(`Replacing them costs ${groupedText(cost)} ${currency}.`);
+    sentences.push(`At the price of a single unit, replacing them costs ${groupedText(cost)} ${currency}.`);
   }
   sentences.push(flattening(facts));
   if (facts.moved > 0) sentences.push(`The moves proposed carry ${facts.moved} of them to where more are used.`);
@@ -53,7 +53,7 @@ export function describeCrowd(found: Omit<CrowdedMonth, "says">, facts: CrowdFac
 
 function flattening({ tooMany, roomBefore }: CrowdFacts): string {
   const early = Math.min(tooMany, roomBefore);
-  const some = early < tooMany ? `${early} of the ${tooMany} units too many` : `the ${tooMany} units too many`;
+  const some = `${early < tooMany ? `${early} of ` : ""}the ${counted(tooMany, "unit")} too many`;
   const swap = early === 0 ? "" : `swap ${some} one to three months early, or `;
   return `To flatten it, ${swap}have what replaces them come in parts that expire months apart.`;
 }

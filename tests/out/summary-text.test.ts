@@ -106,10 +106,21 @@ Cautions
     // a currency alone is no price
     const unpriced = aPlan({ orders: [line!, { ...free, currency: "EUR" }] });
     expect(ordersText(unpriced, { width: 120 })).toMatch(/ 12 {9}- {2}2026-12-13/);
-    const both = ordersText(aPlan({ orders: [line!, free] }), { width: 120 });
+    // nor has what is not priced a currency to set beside the others
+    const bare = ordersText(aPlan({ orders: [line!, free] }), { width: 120 });
+    expect(bare).toMatch(/ cost EUR {2}arrives/);
+    const both = ordersText(aPlan({ orders: [line!, { ...line!, currency: "SEK" }, free] }), { width: 120 });
     expect(both).toMatch(/ cost {2}currency {2}arrives/);
     expect(both).toMatch(/4,733\.00 {2}EUR /);
+    expect(both).toMatch(/ - {2}- /);
     expect(both).not.toContain("XXX");
+  });
+
+  it("ordersText: a year's spend that is not known stands alone only where nothing of the year is", () => {
+    const [year] = aPlan().budget;
+    const none = { ...year!, currency: "XXX", planned: 0, p50: 0, p80: 0, p95: 0 };
+    const text = ordersText(aPlan({ budget: [year!, none, { ...none, fiscalYear: "2027/28" }] }), { width: 120 });
+    expect(text).toMatch(/planned EUR .*\n.*\n2026\/27 +4,733\.00 .*\n2027\/28 +- +- +- +-\n/);
   });
 
   it("packsText: counts packs without a forecast, and says so where there is no pack", () => {
