@@ -43,7 +43,8 @@ export async function loadFleet(
   earlier: LoadedFleet | null = null,
 ): Promise<LoadedFleet> {
   const fromOptions = policyOptions(options);
-  const { files, refused, paths } = readInputs(inputs);
+  const { files, refused, paths, unread } = readInputs(inputs);
+  if (earlier === null && unread.length > 0) note(unreadNote(unread));
   const warning = readingNote(files);
   if (warning !== null) note(warning);
   await openWorkbooks(files);
@@ -51,7 +52,10 @@ export async function loadFleet(
   const columns = options.columns === undefined ? null : columnsFrom(options.columns);
   const choices = [...policyChoicesIn(files, columns), ...fromOptions];
   const { policy } = resolvePolicy(choices, today);
-  if (!choices.some(({ key, value }) => key.trim().toLowerCase() === "as_of" && dayFromIso(value.trim()) !== null)) {
+  const namesDay = choices.some(
+    ({ key, value }) => key.trim().toLowerCase() === "as_of" && dayFromIso(value.trim()) !== null,
+  );
+  if (earlier === null && !namesDay) {
     note(`As of today, ${isoFromDay(today)}; --as-of DATE plans from another day.`);
   }
   if (earlier?.policy.asOf === policy.asOf && earlier.policy.dateOrder === policy.dateOrder) {
@@ -61,6 +65,13 @@ export async function loadFleet(
   const reading = readSheets(files, { asOf: policy.asOf, dateOrder: policy.dateOrder, columns });
   clearProgress();
   return { reading: { ...reading, refused: [...refused, ...reading.refused] }, policy, paths, files, columns };
+}
+
+/** Sheets that lie deeper than was looked. */
+function unreadNote(folders: readonly string[]): string {
+  const [inner, them] =
+    folders.length === 1 ? ["folder", "it as well if it belongs"] : ["folders", "them as well if they belong"];
+  return `Not read: sheets in the inner ${inner} ${folders.join(", ")}; name ${them} to the fleet.`;
 }
 
 /** The columns file named by `--columns`. */

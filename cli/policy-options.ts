@@ -1,5 +1,5 @@
 import type { PolicyChoice } from "../src/index.ts";
-import { policyChoice, resolvePolicy } from "../src/index.ts";
+import { POLICY_KEYS, policyChoice, resolvePolicy } from "../src/index.ts";
 import { UsageError } from "./exit-codes.ts";
 import type { SheetOptions } from "./verb-options.ts";
 
@@ -29,5 +29,6 @@ export function policyPair(text: string, option: string): PolicyChoice {
   if (at < 1) throw new UsageError(`${option} takes KEY=VALUE, such as horizon_months=24, not "${text}".`);
   const choice = { key: text.slice(0, at).trim(), value: text.slice(at + 1).trim() };
   const read = policyChoice(choice.key, choice.value);
+  if (!POLICY_KEYS.some(({ key }) => key === read.key)) return choice;
   return read.key === "budget_per_fiscal_year" ? { ...read, value: choice.value } : read;
 }

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync, statSync } from "node:fs";
-import { basename, join } from "node:path";
+import { basename, join, resolve } from "node:path";
 import { isHiddenName, type RefusedFile, type SheetFile } from "../src/index.ts";
 import { UsageError } from "./exit-codes.ts";
 import { readStandardInput } from "./read-standard-input.ts";
@@ -10,7 +10,12 @@ export interface InputFiles {
   refused: RefusedFile[];
   /** Full paths of what was read, so that no output is written over an input. */
   paths: string[];
+  /** Folders inside a folder that was read, with sheets in them that were not. */
+  unread: string[];
 }
+
+/** Names of files that hold sheets. */
+const SHEET = /\.(csv|tsv|xlsx)$/i;
 
 /** Bytes that a file may have. */
 const LARGEST_FILE = 256 * 1024 * 1024;
@@ -23,13 +28,14 @@ const LARGEST_FILE = 256 * 1024 * 1024;
 export function readInputs(inputs: readonly string[]): InputFiles {
   if (inputs.filter((input) => input === "-").length > 1)
     throw new UsageError("Standard input (-) can be read once only.");
-  const found: InputFiles = { files: [], refused: [], paths: [] };
+  const found: InputFiles = { files: [], refused: [], paths: [], unread: [] };
   for (const input of inputs) {
     if (input === "-") readFile(0, "-", found);
     else if (isFolder(input)) readFolder(input, found);
     else readFile(input, basename(input), found);
   }
-  return found;
+  const named = new Set(inputs.map((input) => resolve(input)));
+  return { ...found, unread: found.unread.filter((path) => !named.has(resolve(path))) };
 }
 
 /** True where the path is a folder; false where it is none or nothing. */
@@ -40,15 +46,26 @@ export function isFolder(path: string): boolean {
 function readFolder(folder: string, found: InputFiles): void {
   const file = basename(folder);
   try {
-    const names = readdirSync(folder).filter((name) => !isHiddenName(name) && mayBeFile(join(folder, name)));
-    for (const name of names.sort()) readFile(join(folder, name), name, found, true);
+    const all = readdirSync(folder).filter((name) => !isHiddenName(name));
+    const names = all.sort().filter((name) => mayBeFile(join(folder, name)));
+    for (const name of names) readFile(join(folder, name), name, found, true);
+    const inside = all.map((name) => join(folder, name)).filter((path) => isFolder(path) && holdsSheets(path));
     if (names.length === 0) found.refused.push({ file, code: "empty-folder", message: EMPTY_FOLDER });
+    else found.unread.push(...inside);
   } catch (error) {
     found.refused.push({ file, ...whyUnreadable(error) });
   }
 }
 
 const EMPTY_FOLDER = "The folder holds no files; folders inside a folder are not read, name them as well.";
+
+function holdsSheets(folder: string): boolean {
+  try {
+    return readdirSync(folder).some((name) => SHEET.test(name) && !isHiddenName(name));
+  } catch {
+    return false;
+  }
+}
 
 /** True for a file, and for a link that leads nowhere: it is told as a file that is not there. */
 function mayBeFile(path: string): boolean {

@@ -3,14 +3,14 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { checkSchema } from "../../src/out/check-schema.ts";
 import { folderWith } from "../folders.ts";
-import { SAMPLE, wanecast } from "./run-wanecast.ts";
+import { SAMPLE, SAMPLE_NOTE, wanecast } from "./run-wanecast.ts";
 
 const PACKS = "serial,item,in_service\n000817,pack-md,2022-04-11\n";
 
 describe("wanecast check", () => {
   it("prints wanecast.check/1 and nothing else on stdout", () => {
     const { code, stdout, stderr } = wanecast(["check", SAMPLE, "--json"]);
-    expect([code, stderr]).toEqual([0, ""]);
+    expect([code, stderr]).toEqual([0, SAMPLE_NOTE]);
     const check = JSON.parse(stdout);
     expect(checkSchema.safeParse(check).error).toBeUndefined();
     expect(check.asOf).toBe("2026-11-01");
@@ -60,7 +60,7 @@ describe("wanecast check", () => {
   it("says what it refused once, in the report", () => {
     const gone = join(folderWith({}), "gone.csv");
     const { code, stdout, stderr } = wanecast(["check", SAMPLE, gone, "--as-of", "2026-11-01"]);
-    expect([code, stderr]).toEqual([3, "Refused:\n1 input; the report says why.\n"]);
+    expect([code, stderr]).toEqual([3, `${SAMPLE_NOTE}Refused:\n1 input; the report says why.\n`]);
     expect(stdout).toContain("- gone.csv: There is no such file or folder. [not-found]");
     const nothing = wanecast(["check", folderWith({ "notes.txt": "call the workshop\n" }), "--as-of", "2026-11-01"]);
     expect(nothing.stdout).toContain("No table was read. Findings: 0 errors, 0 warnings, 1 note.");
@@ -83,15 +83,32 @@ describe("wanecast check", () => {
     const { code, stderr } = wanecast(["check", SAMPLE, "--fail-on", "warning,set-aside"]);
     expect(code).toBe(4);
     expect(stderr).toBe(
-      "--fail-on warning: a finding is a warning or an error.\n--fail-on set-aside: a row was set aside.\n",
+      `${SAMPLE_NOTE}--fail-on warning: a finding is a warning or an error.\n--fail-on set-aside: a row was set aside.\n`,
     );
   });
   it("--out writes the check and the rows set aside", () => {
     const out = join(folderWith(), "new", "folder");
     const { code, stderr } = wanecast(["check", SAMPLE, "--out", out]);
-    expect([code, stderr]).toEqual([0, `Written to ${out}: check.json, set-aside.csv.\n`]);
+    expect([code, stderr]).toEqual([0, `${SAMPLE_NOTE}Written to ${out}: check.json, set-aside.csv.\n`]);
     expect(readdirSync(out).sort()).toEqual(["check.json", "set-aside.csv"]);
     expect(readFileSync(join(out, "check.json"), "utf8")).toBe(wanecast(["check", SAMPLE, "--json"]).stdout);
+  });
+  it("names the folders inside a folder whose sheets it did not read", () => {
+    const folder = folderWith({
+      "packs.csv": PACKS,
+      "north/tests.xlsx": "",
+      "south one/tests.csv": "serial,date,minutes\n000817,2024-04-11,200\n",
+      "notes/readme.txt": "",
+      ".hidden/packs.csv": PACKS,
+    });
+    const check = (...inputs: string[]) => wanecast(["check", ...inputs, "--as-of", "2026-11-01"]).stderr;
+    const [north, south] = [join(folder, "north"), join(folder, "south one")];
+    expect(check(folder)).toBe(
+      `Not read: sheets in the inner folders ${north}, ${south}; name them as well if they belong to the fleet.\n`,
+    );
+    expect(check(folder, `${south}/`)).toBe(
+      `Not read: sheets in the inner folder ${north}; name it as well if it belongs to the fleet.\n`,
+    );
   });
   it("shows no escape code where it does not write to a terminal", () => {
     expect(wanecast(["check", SAMPLE]).stdout).not.toContain("\u001b");

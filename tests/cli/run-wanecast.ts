@@ -9,6 +9,9 @@ export const PROGRAM = fileURLToPath(new URL("../../dist/wanecast.cjs", import.m
 /** The invented fleet. */
 export const SAMPLE = fileURLToPath(new URL("../../sample-data", import.meta.url));
 
+/** What is said of the sample's folder: the messy workbook lies in a folder inside it. */
+export const SAMPLE_NOTE = `Not read: sheets in the inner folder ${join(SAMPLE, "messy")}; name it as well if it belongs to the fleet.\n`;
+
 /** What every text that forecasts or traces ends with, at 80 columns. */
 export const CAUTIONS = `Cautions
 - This is a planning aid only. It does not test, clear or condemn any device.
