@@ -14,6 +14,7 @@ import { KEEPERS } from "./awkward/keepers.ts";
 import { LANGUAGES } from "./awkward/languages.ts";
 import { LISTS } from "./awkward/lists.ts";
 import { MISTAKEN } from "./awkward/mistaken.ts";
+import { MIXED_COLUMNS } from "./awkward/mixed-columns.ts";
 import { OFFICES } from "./awkward/offices.ts";
 import { PLANNERS } from "./awkward/planners.ts";
 import { RATINGS } from "./awkward/ratings.ts";
@@ -51,6 +52,7 @@ describe.each([
   ["columns of numbers", COLUMNS_OF_NUMBERS],
   ["places above a table", TITLED_PLACES],
   ["sheets easily mistaken", MISTAKEN],
+  ["columns that hold something else besides", MIXED_COLUMNS],
   ["sheets of planners", PLANNERS],
   ["checks in words and numbers", CHECKED],
   ["registers with several tests in a line", REPEATED_TESTS],

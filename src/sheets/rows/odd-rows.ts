@@ -12,9 +12,8 @@ export const ODD_ROW_MESSAGES: Record<OddRow, string> = {
 };
 
 const TOTAL =
-  /^(grand |sub|sub |zwischen|gesamt|end|sous |overall )?(totals?|totaal|totaux|summen?|sums?|somme|suma|gesamt|som)(?![a-z])/i;
-const ONLY_TOTAL =
-  /^(grand |sub|sub |zwischen|gesamt|end|sous |overall )?(totals?|totaal|totaux|summen?|sums?|somme|suma|gesamt|som)\s*:?$/i;
+  /^(grand |sub|sub |zwischen|gesamt|end|sous |overall )?(totals?|totaal|totaux|summen?|sums?|somme|suma|gesamt|som|average|mean|mittelwert|moyenne|promedio)(?![a-z])/i;
+const ONLY_TOTAL = new RegExp(`${TOTAL.source}\\W*$`, "i");
 const NOTE =
   /^([*†•]|notes?\b|nb\b|n\.b\.|hinweis|anmerkung|remarque|nota\b|opmerking|legend|key:|last updated|prepared|printed|source\b|stand\b|exported|generated|end of)/i;
 /** A lone text longer than this is a note, not a name. */
@@ -109,7 +108,7 @@ function isBlank(text: string): boolean {
 /** A quick look at the first letter, since nearly no cell is a word for a total. */
 function mayBeTotal(cell: string): boolean {
   const c = cell.charCodeAt(0) | 32;
-  return c === 116 || c === 115 || c === 103 || c === 122 || c === 101 || c === 111 || c === 32;
+  return c === 32 || "tsgzeoamp".includes(String.fromCharCode(c));
 }
 
 function hasLetters(text: string): boolean {

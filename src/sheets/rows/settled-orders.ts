@@ -1,7 +1,7 @@
 import { cellAt, type GridRow } from "../grid.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
-import { readDateText } from "../values/date-text.ts";
+import { isDate } from "../values/date-text.ts";
 import { readNumber } from "../values/number-text.ts";
 import { foldAccents } from "../words/fold.ts";
 import { parseHeader, tellsStatus } from "../words/parse-header.ts";
@@ -61,11 +61,6 @@ export function settleOrder(
     return null;
   }
   return isDate(textAt(receivedOn)) ? settled(`The order came on ${textAt(receivedOn)}.`) : null;
-}
-
-function isDate(text: string): boolean {
-  const written = readDateText(text);
-  return written !== null && written.kind !== "bad";
 }
 
 const settled = (message: string): Filled => ({ code: "order-settled", message });

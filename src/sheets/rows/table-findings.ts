@@ -11,7 +11,7 @@ export function notePresumed(
   for (const { spec, columns, by } of outputs.flatMap(({ fields }) => fields)) {
     const [column] = columns;
     const name = header[column!] ?? "";
-    if (spec.field !== "inService" || by !== "contents" || parseHeader(name).says !== "date") continue;
+    if (spec.field !== "inService" || by === "mapping" || parseHeader(name).says !== "date") continue;
     const place = { file, sheet, line: headerLines[0] ?? null, column: column! + 1, value: name };
     const message = `"${shortened(name)}" does not say which day it gives; it was taken for the first day in service.`;
     log.add("date-presumed", place, () => ({ message }), String(number));

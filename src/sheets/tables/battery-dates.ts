@@ -19,9 +19,9 @@ export function withBatteryDates(views: readonly ColumnView[]): ColumnView[] {
   );
 }
 
-/** True for a header that names a battery and says nothing of it. */
+/** True for a header that names a battery and says nothing of it but that it has a date. */
 function isBare({ things, meaning: { says } }: ColumnView): boolean {
-  return things === "battery" && says === "";
+  return things === "battery" && /^(date)?$/.test(says);
 }
 
 function isExpiry(view: ColumnView): boolean {

@@ -1,5 +1,5 @@
 import type { Cell, GridRow } from "../grid.ts";
-import { type CellPart, lotAndDate } from "../values/lot-and-date.ts";
+import { type CellPart, countAndDate, lotAndDate } from "../values/lot-and-date.ts";
 import { resultAndPercent } from "../values/result-and-percent.ts";
 import { type HeaderMeaning, parseHeader, tellsStatus } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
@@ -19,13 +19,13 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
   const views = header.flatMap((name, column): ColumnView[] => {
     if (name === null) return [];
     const whole = profileColumn(rows, column);
-    const told = withCellUnit(parseHeader(name), whole.unit);
+    const told = withCellUnit(asSince(parseHeader(name), header[column - 1]), whole.unit);
     const meaning = asCount(asDay(asMeasure(toldByCells(told, rows, column), whole), whole), whole);
     const group = groups[column] ?? null;
     const above = group === null ? null : parseHeader(group);
     const named = meaning.things || above?.things || "";
     // of "Monitor battery A" and "Monitor battery B" the batteries are lettered
-    const things = named === "battery device" && meaning.says === "" && meaning.index !== null ? "battery" : named;
+    const things = named === "battery device" && meaning.index !== null ? "battery" : named;
     const view: ColumnView = {
       column,
       name,
@@ -42,9 +42,13 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     if (holdsLists(meaning, rows, column)) return [{ ...view, part: "listed item" }];
     const parts = partsHeld(meaning.says, rows, column);
     if (parts === null) return [view];
+    // what lies at a place that heads its column stands below it as in a group
+    const lies = things === "" &&
+      parts === COUNT_AND_EXPIRY && { groupSubject: view.groupSubject || name, index: null };
     return parts.map(([part, says]) => ({
       ...view,
-      meaning: { ...meaning, says, words: "" },
+      ...lies,
+      meaning: { ...meaning, says, words: "", coverage: 1 },
       joined: null,
       profile: profileColumn(rows, column, part),
       part,
@@ -121,6 +125,12 @@ function withNeighbours(views: readonly ColumnView[]): ColumnView[] {
 /** Rows in which parts are looked for in one cell. */
 const PARTED_ROWS = 40;
 
+/** The parts of cells that say how many there are and when they expire: "2 (exp 05/27)". */
+const COUNT_AND_EXPIRY: [CellPart, string][] = [
+  ["lot", "quantity"],
+  ["date", "expiry"],
+];
+
 /** The parts that a column's cells hold, each with what it says, where its header allows it and most cells come apart so. */
 function partsHeld(says: string, rows: readonly GridRow[], column: number): [CellPart, string][] | null {
   const cells = rows
@@ -129,6 +139,9 @@ function partsHeld(says: string, rows: readonly GridRow[], column: number): [Cel
     .filter((cell) => cell !== "");
   const mostly = (comesApart: (cell: Cell) => unknown) =>
     cells.length > 0 && cells.filter((cell) => comesApart(cell) !== null).length * 2 > cells.length;
+  const counted = cells.filter((cell) => countAndDate(cell) ?? /^\d{1,3}$/.test(`${cell}`));
+  if (/^(expiry|place|site|unit|)$/.test(says) && counted.length === cells.length && cells.some(countAndDate))
+    return COUNT_AND_EXPIRY;
   if (says === "expiry lot")
     return mostly(lotAndDate)
       ? [
@@ -142,6 +155,13 @@ function partsHeld(says: string, rows: readonly GridRow[], column: number): [Cel
         ["result", "result"],
       ]
     : null;
+}
+
+/** "Since" behind a status heads the days from which things have stood so, and not those of their fitting. */
+function asSince(meaning: HeaderMeaning, before: string | null | undefined): HeaderMeaning {
+  return /^(since|seit|depuis|desde)$/.test(meaning.words) && tellsStatus(parseHeader(before ?? ""))
+    ? { ...meaning, says: "aside" }
+    : meaning;
 }
 
 /** A column headed "Unit" below which units of measure stand, and no vehicles, as what it is. */

@@ -83,7 +83,7 @@ function isBareCount({ meaning, things, profile, index }: ColumnView): boolean {
 /** True for a column that counts devices or batteries: by its words, by the plural, or since numbers come again. */
 function countsThings(view: ColumnView, ofPlaces: boolean): boolean {
   const { name, things, meaning, profile } = view;
-  if (!profile.fewEach || !/device|battery/.test(things)) return false;
+  if (!profile.fewEach || view.part !== null || !/device|battery/.test(things)) return false;
   const words = foldAccents(name).toLowerCase().trim();
   if (/^(quantity|id)?$/.test(meaning.says) && (meaning.says === "quantity" || NUMBER_OF.test(words))) return true;
   if (!ofPlaces || !isBareCount(view)) return false;

@@ -1,7 +1,7 @@
 import { type ColumnSpec, type SheetKind, sheetSpec } from "../../fleet/columns.ts";
 import type { Cell, GridRow } from "../grid.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
-import { readDateText } from "../values/date-text.ts";
+import { isDate } from "../values/date-text.ts";
 import { monthOfWord } from "../values/month-words.ts";
 import { foldAccents } from "../words/fold.ts";
 import { parseHeader } from "../words/parse-header.ts";
@@ -27,8 +27,7 @@ export function datedColumns(names: readonly (Cell | undefined)[]): number[] {
   const found = names.flatMap((cell, column) => {
     const name = typeof cell === "string" ? nameIn(cell) : null;
     if (name === null || /^\d+$/.test(name)) return [];
-    const written = readDateText(dateIn(name));
-    return (written !== null && written.kind !== "bad") || monthOfWord(plain(name)) !== null ? [column] : [];
+    return isDate(dateIn(name)) || monthOfWord(plain(name)) !== null ? [column] : [];
   });
   const texts = found.map((column) => plain(String(names[column])));
   const shapes = new Set(texts.map((text) => text.replace(/\d+/g, "0").replace(/[a-z]+/g, "a")));
@@ -36,11 +35,12 @@ export function datedColumns(names: readonly (Cell | undefined)[]): number[] {
   return found.length >= FEWEST && together && shapes.size === 1 && new Set(texts).size === found.length ? found : [];
 }
 
-/** The date of a name that says besides that something was tested on it: "Test 23/02/2026", "Check Mar 2026 (%)". */
+/** The date of a name that says besides that something was tested or measured on it: "Test 23/02/2026", "Cap. Mar 2026 (%)". */
 function dateIn(name: string): string {
   const [, words = "", date = ""] =
     /^(\p{L}[\p{L} .:]*?)\s+((?:\p{L}{3,9}[. -]+)?\d.*?)(?:\s*[([].*)?$/u.exec(name) ?? [];
-  return parseHeader(words).things === "test" ? date : name;
+  const { things, says } = parseHeader(words);
+  return /^(test|capacity|minutes)$/.test(things || says) ? date : name;
 }
 
 /** Neighbouring columns (0-based) whose names differ by the year in them alone: "Cap 2024 (%)", "Cap 2025 (%)". */
@@ -101,7 +101,10 @@ export function datedOutputs(views: readonly ColumnView[], heading: Heading | nu
   const expires = !saysUse(says) && says.split(/\n/).some((line) => parseHeader(line).says.includes("expiry"));
   const kind: SheetKind = tests.length > 0 ? "runtime_tests" : expires ? "dated_stock" : "use_log";
   const sheet = sheetSpec(kind);
-  const fields = assign(sheet, rest).filter(({ spec }) => spec.type === "text" || spec.type === "choice");
+  // one verdict beside several tests is not of each
+  const fields = assign(sheet, rest).filter(
+    ({ spec }) => (spec.type === "text" || spec.type === "choice") && spec.name !== "result",
+  );
   const has = (name: string) => fields.some(({ spec }) => spec.name === name);
   const item = has("item") || !expires ? "" : knownWords(heading?.title?.subject ?? "");
   if (!has("item") && !has("serial") && item === "") return null;
@@ -141,8 +144,7 @@ function unclear(dated: readonly ColumnView[], noYear: boolean): Unclear {
 /** A header's date; a month without a year takes the only one that the heading names. */
 function dateOf(name: string, says: string): string | null {
   const date = dateIn(name);
-  const written = readDateText(date);
-  if (written !== null && written.kind !== "bad") return date;
+  if (isDate(date)) return date;
   const year = yearOf(name);
   if (year !== null) return `${year}-H1`;
   const years = new Set(says.match(/\b20\d\d\b/g));

@@ -1,5 +1,5 @@
 import type { GridRow } from "../grid.ts";
-import { readDateText } from "../values/date-text.ts";
+import { isDate } from "../values/date-text.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { type TestedPack, testedPack } from "./form-lines.ts";
 import { nameIn } from "./header-rows.ts";
@@ -52,8 +52,7 @@ function testedOn(above: readonly GridRow[]): string | null {
     const texts = cells.flatMap((cell) => nameIn(cell) ?? []);
     const parts = texts.length === 1 ? (texts[0] as string).split(/:\s(.*)/s) : texts;
     for (let i = 0; i + 1 < parts.length; i++) {
-      const written = readDateText(parts[i + 1] as string);
-      if (written === null || written.kind === "bad") continue;
+      if (!isDate(parts[i + 1] as string)) continue;
       const { things, says } = parseHeader(parts[i] as string);
       if (things === "test" && /^(date)?$/.test(says)) return parts[i + 1] as string;
       if (things === "" && /^(date|date install|date site|install)$/.test(says)) plain = parts[i + 1] as string;

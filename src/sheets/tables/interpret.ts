@@ -4,7 +4,7 @@ import { withAlikeDates } from "./alike-dates.ts";
 import { assign } from "./assign.ts";
 import { unclearCounts } from "./counted-things.ts";
 import { withOneItem } from "./dated-batteries.ts";
-import { datedOutputs } from "./dated-columns.ts";
+import { datedOutputs, saysUse } from "./dated-columns.ts";
 import { withDevicesOfPlaces } from "./devices-of-places.ts";
 import { groupOutputs, impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
@@ -19,7 +19,7 @@ import { placedGroups } from "./placed-groups.ts";
 import { isPriceList } from "./price-lists.ts";
 import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
-import { countsStock, isLone, speaksFor } from "./speaks-for.ts";
+import { countsStock, isLone, isPurchase, speaksFor } from "./speaks-for.ts";
 import { withLists } from "./supply-lists.ts";
 import { type FieldSource, isCanonical, type Output } from "./table.ts";
 import { isOtherThanTests } from "./tests-of-devices.ts";
@@ -276,12 +276,13 @@ function mainOutput(
   }
   if (sheet.kind === "catalogue") Object.assign(output.implied, impliedByPrice(fields, views));
   if (sheet.kind === "on_order" && has("expiry") && countsStock(output, views)) return null;
+  if (isPurchase(output, views) && !saysUse(heading?.text ?? "")) return null;
   // Item and quantity alone may be stock, a count or a wish: only their own sheet's names say that they are ordered.
   // Stock has a supplier too: what has an expiry is on order where an order's number or its arrival is named.
   const named = (field: string) => fields.some(({ spec, points }) => spec.field === field && points > NAMED_OUTRIGHT);
   const ordered = has("expiry")
     ? named("order") || named("arrives")
-    : has("order") || has("arrives") || has("supplier");
+    : has("order") || has("arrives") || (has("supplier") && !views.some(({ meaning }) => meaning.says === "date"));
   if (
     sheet.kind === "on_order" &&
     !ordered &&

@@ -3,14 +3,14 @@ import { assign } from "./assign.ts";
 import type { ColumnView } from "./score-column.ts";
 import type { Output } from "./table.ts";
 
-/** What a numbered column may say of one of a line's lots. */
-const OF_A_LOT = /^(lot|expiry|quantity|expiry lot|made|opened)$/;
+/** What a numbered column may say of one of a line's lots; nothing where it names its item. */
+const OF_A_LOT = /^(lot|expiry|quantity|expiry lot|made|opened|)$/;
 
 /** What a list with several lots of an item in a line yields ("Lot 1, Exp 1, Qty 1, Lot 2, ..."): a row a lot; null for others. */
 export function numberedLots(views: readonly ColumnView[]): Output[] | null {
   const numbered = views.filter(
     ({ index, things, meaning }) =>
-      index !== null && (things === "" || things === "item") && OF_A_LOT.test(meaning.says),
+      index !== null && (things === "item" || (things === "" && meaning.says !== "")) && OF_A_LOT.test(meaning.says),
   );
   const numbers = new Set(numbered.map(({ index }) => index));
   if (numbers.size < 2) return null;

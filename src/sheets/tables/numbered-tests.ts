@@ -54,7 +54,7 @@ function withMeasure(numbered: ColumnView): ColumnView {
   const view = asMinutes(withOrdinal(numbered));
   const { meaning, profile } = view;
   if (profile.dates > MOSTLY || !(isBareTest(view) || (meaning.says === "result" && profile.unit !== ""))) return view;
-  const says = profile.results > MOSTLY ? "result" : (BY_UNIT[profile.unit] ?? "");
+  const says = profile.results > MOSTLY ? "result" : (BY_UNIT[profile.unit || meaning.unit] ?? "");
   return says === "" ? view : { ...view, meaning: { ...meaning, says } };
 }
 

@@ -1,6 +1,7 @@
 import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
 import { assign } from "./assign.ts";
 import { fieldSource } from "./field-source.ts";
+import { impliedItem } from "./group-outputs.ts";
 import { namesPlace } from "./named-places.ts";
 import type { ColumnView } from "./score-column.ts";
 import type { Output } from "./table.ts";
@@ -19,18 +20,18 @@ export function placedOutputs(views: readonly ColumnView[]): Output[] | null {
   );
   if (places.length < 2) return null;
   const sheet = sheetSpec("dated_stock");
-  const fields = assign(
-    sheet,
-    // what else stands below a place, such as who counted there, is not of every row
-    views.filter((view) => !places.includes(view) && !isPlace(view.groupSubject)),
-  );
+  // what else stands below a place, such as who counted there, is not of every row
+  const others = views.filter((view) => !places.includes(view) && !isPlace(view.groupSubject));
+  const fields = assign(sheet, others);
   const has = (name: string) => fields.some(({ spec }) => spec.name === name);
-  if (!has("item") || !has("expiry") || has("quantity") || has("place")) return null;
+  // "Pads expiring" names the item whose dates stand below it
+  const named = has("item") ? {} : { item: impliedItem(others) };
+  if (named.item === "" || !has("expiry") || has("quantity") || has("place")) return null;
   const quantity = sheet.columns.find(({ name }) => name === "quantity") as ColumnSpec;
   return places.map((view) => ({
     sheet,
     fields: [...fields, fieldSource(quantity, view, 6)],
-    implied: { place: isPlace(view.groupSubject) ? view.groupSubject : view.name.trim() },
+    implied: { place: isPlace(view.groupSubject) ? view.groupSubject : view.name.trim(), ...named },
     own: [view.column],
   }));
 }

@@ -144,11 +144,12 @@ function addsNothing(word: string, { kind }: SheetSpec, { type, unit }: ColumnSp
 
 /** Points taken from a column of names whose cells speak against it. */
 function oddName({ meaning, things, profile }: ColumnView, { kind }: SheetSpec, { name, type }: ColumnSpec): number {
-  const { filled, distinct, counts, yesNo, numbers } = profile;
+  const { filled, distinct, counts, yesNo, results, numbers } = profile;
   const few = filled > 1 && distinct < MOSTLY_DIFFERENT;
   const bare = things !== "" && meaning.says === "";
   if (type === "date" && yesNo > MOSTLY_YES_NO) return POINTS.byWords;
-  if (type === "text" && yesNo > MOSTLY_YES_NO && name !== "held") return WRONG_CONTENTS;
+  if (type === "text" && (name === "serial" ? results : yesNo) > MOSTLY_YES_NO && name !== "held")
+    return WRONG_CONTENTS;
   // "Reserved" heads how many are, and "Einsatz" the day of the first: neither says what the column would
   if (name === "held" ? profile.severalEach : /^(duty|type|site)$/.test(name) && profile.dates > ALL_DATES)
     return POINTS.byWords;

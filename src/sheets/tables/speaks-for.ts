@@ -82,6 +82,12 @@ export function countsStock(output: Output, views: readonly ColumnView[]): boole
   return ON_HAND.test(viewOf("quantity", output, views)?.name ?? "");
 }
 
+/** True for dated quantities with a price, a supplier or an order and no reason: what was bought that day, not used. */
+export function isPurchase({ sheet, fields }: Output, views: readonly ColumnView[]): boolean {
+  const bought = views.some(({ meaning }) => /price|supplier|order/.test(meaning.says));
+  return sheet.kind === "use_log" && bought && !fields.some(({ spec }) => spec.field === "reason");
+}
+
 /** True where a column says where things are, or their lot: what has an expiry besides is stock, whoever delivered it for how much. */
 function liesSomewhere(views: readonly ColumnView[]): boolean {
   return views.some(({ meaning, things }) => things === "" && /place|site|holder|lot/.test(meaning.says));

@@ -3,7 +3,7 @@ import { unguardText } from "./formula-guard.ts";
 
 /** Words that stand for an empty cell. */
 const EMPTY_WORDS = new Set(
-  "-|--|---|–|—|?|??|???|.|/|n/a|na|n.a.|n.a|none|null|nil|nan|unknown|unk|not known|tbd|tbc|tba|k.a.|k. a.|unbekannt|keine|entfällt|s/o|sans objet|inconnu|inconnue|néant|desconocido|no aplica|n/d|no tiene|no hay|no lleva|sin|s/d|s.d.|ninguno|ninguna|aucun|aucune|ohne|ohne datum|nicht vorhanden|not fitted|none fitted|not supplied|not held|no date|no expiry|sans date|sin fecha|nvt|n.v.t.|n.v.t|onbekend|geen".split(
+  "-|--|---|–|—|?|??|???|.|/|n/a|na|n.a.|n.a|n/t|none|null|nil|nan|unknown|unk|not known|tbd|tbc|tba|k.a.|k. a.|unbekannt|keine|entfällt|s/o|sans objet|inconnu|inconnue|néant|desconocido|no aplica|n/d|no tiene|no hay|no lleva|sin|s/d|s.d.|ninguno|ninguna|aucun|aucune|ohne|ohne datum|nicht vorhanden|not fitted|none fitted|not supplied|not held|no date|no expiry|sans date|sin fecha|nvt|n.v.t.|n.v.t|onbekend|geen".split(
     "|",
   ),
 );

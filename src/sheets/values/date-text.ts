@@ -50,6 +50,11 @@ export function readDateText(text: string): WrittenDate | null {
   return written;
 }
 
+/** True for a text that is a date, in any such shape, of a day that the calendar has. */
+export function isDate(text: string): boolean {
+  return (readDateText(text)?.kind ?? "bad") !== "bad";
+}
+
 function read(text: string): WrittenDate | null {
   let rest = foldAccents(text).toLowerCase().trim();
   const time = TIME.exec(rest);

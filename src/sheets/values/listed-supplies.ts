@@ -1,7 +1,7 @@
 import { parseHeader } from "../words/parse-header.ts";
 import { rowThing } from "../words/row-thing.ts";
 import { cellText } from "./cell-text.ts";
-import { readDateText } from "./date-text.ts";
+import { isDate } from "./date-text.ts";
 import { isBoxWord, unitFactor } from "./units.ts";
 
 /** What a cell that lists supplies says of each: what it is, how many, when it expires, of which lot. */
@@ -135,8 +135,7 @@ function datesIn(text: string): string[] {
   const dates: string[] = [];
   const date = new RegExp(DATE);
   for (let found = date.exec(text); found; found = date.exec(text)) {
-    const written = readDateText(found[0]);
-    if (written !== null && written.kind !== "bad") dates.push(found[0]);
+    if (isDate(found[0])) dates.push(found[0]);
     // a word before a date is not its month: the date may start behind it
     else date.lastIndex = found.index + 1;
   }

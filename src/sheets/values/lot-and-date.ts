@@ -1,6 +1,6 @@
 import type { Cell } from "../grid.ts";
 import { cellText, MAX_TYPED_CHARACTERS } from "./cell-text.ts";
-import { readDateText } from "./date-text.ts";
+import { isDate, readDateText } from "./date-text.ts";
 import { type ListedPart, listedPart } from "./listed-supplies.ts";
 import { type ResultOrPercent, resultOrPercent } from "./result-and-percent.ts";
 
@@ -9,12 +9,16 @@ export type CellPart = LotOrDate | ResultOrPercent | ListedPart;
 type LotOrDate = "lot" | "date";
 
 const LOT_WORD = /^(?:lote?|lotto|batch|charge|ch|lotnr|partij?|parti)\b(?:\s*(?:no|nr|n°|#))?[\s.:#]*/i;
+/** A small number before a date, which is no part of it: "2 (exp 05/27)", "2 x 05/2027". */
+const COUNT_FIRST = /^(\d{1,3})\s?x?[\s(@:,-]+(\D*\d+[/. -].*\d)\)?$/i;
 const EDGES = /^[\s/|,;:()[\]-]+|[\s/|,;:([\]-]+$/g;
 
 /** The lot and the date of a cell such as "L2231 / 05-2027" or "exp 05/2027 (L2231)"; null where it holds no such two. */
 export function lotAndDate(cell: Cell): Record<LotOrDate, string> | null {
   const text = cellText(cell).replace(/\)$/, "");
   if (text.length > MAX_TYPED_CHARACTERS) return null;
+  const [, lot = "", date = ""] = COUNT_FIRST.exec(text) ?? [];
+  if (lot !== "" && isDate(date) && !isDate(text)) return { lot, date };
   // Signs part more surely than blanks do, and the leftmost leaves most to the date.
   for (const parting of [/[/|,;(\n]/g, /\s/g]) {
     for (const { index } of text.matchAll(parting)) {
@@ -24,12 +28,16 @@ export function lotAndDate(cell: Cell): Record<LotOrDate, string> | null {
         [before, after],
       ] as [string, string][]) {
         const lot = rest.replace(LOT_WORD, "");
-        const written = lot === "" || readDateText(lot) !== null ? null : readDateText(date);
-        if (written !== null && written.kind !== "bad") return { lot, date };
+        if (lot !== "" && readDateText(lot) === null && isDate(date)) return { lot, date };
       }
     }
   }
   return null;
+}
+
+/** The two parts of a cell of which the first is no lot but a count: "2 (exp 05/27)"; null where it holds no such two. */
+export function countAndDate(cell: Cell): Record<LotOrDate, string> | null {
+  return COUNT_FIRST.test(cellText(cell)) ? lotAndDate(cell) : null;
 }
 
 /** One part of a cell; the whole of it, as its date or lot, where it cannot be parted. */
@@ -38,5 +46,5 @@ export function cellPart(cell: Cell, part: CellPart): Cell {
   if (part !== "lot" && part !== "date") return listedPart(cellText(cell), part);
   const parts = lotAndDate(cell);
   if (parts) return parts[part];
-  return (readDateText(cellText(cell)) !== null) === (part === "date") ? cell : null;
+  return isDate(cellText(cell)) === (part === "date") ? cell : null;
 }

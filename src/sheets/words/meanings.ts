@@ -106,7 +106,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
     item: "item, id item, name:4, item order, dated:4",
     quantity:
       "outstanding:7, outstanding quantity:7, order outstanding:7, quantity, order quantity, item quantity, order:0",
-    arrives: "arrives, date:3, arrives order",
+    arrives: "arrives, arrives order",
     supplier: "supplier",
     expiry: "expiry, expiry item",
     order: "order, id:3",
