@@ -1,6 +1,7 @@
 import { budgetText, jsonChunks, ordersCsv, ordersIcs, ordersText, ordersWorkbook } from "../../src/index.ts";
 import { failOn } from "../fail-on.ts";
 import { loadPlan } from "../load-plan.ts";
+import { noteUncut } from "../note-uncut.ts";
 import { planPart } from "../plan-part.ts";
 import { print, stdoutSetting, suggest, typed } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
@@ -20,6 +21,7 @@ export async function runOrders(inputs: readonly string[], options: VerbOptions)
       { name: "budget.txt", chunks: [budgetText(plan, { width: PAGE_WIDTH })] },
     ];
     await writeOut(options.out, files, paths);
+    noteUncut(plan);
   }
   const json = () => jsonChunks(planPart(plan, ["demand", "orders", "budget", "deferrals", "short"]));
   await print(options.json ? json() : [ordersText(plan, stdoutSetting())]);

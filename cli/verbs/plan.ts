@@ -10,6 +10,7 @@ import {
 } from "../../src/index.ts";
 import { failOn } from "../fail-on.ts";
 import { type LoadedPlan, loadPlan } from "../load-plan.ts";
+import { noteUncut } from "../note-uncut.ts";
 import { pageWith } from "../page-template.ts";
 import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
@@ -29,6 +30,7 @@ export async function runPlan(inputs: readonly string[], options: VerbOptions, m
   if (options.out !== undefined) await writeFiles(options.out, files, paths);
   await print(options.json ? writePlanJson(plan) : [summaryText(plan, stdoutSetting())]);
   if (options.out !== undefined) note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);
+  if (options.out !== undefined) noteUncut(plan);
   if (options.out === undefined) {
     suggest(`${typed(["wanecast", "plan", ...inputs, "--out", "out"])} writes the orders, a calendar and the page`);
   } else if (files.some(({ name }) => name === PAGE)) {

@@ -1,4 +1,4 @@
-import { fiscalYearOfMonth } from "../calendar/fiscal-year.ts";
+import { fiscalYearOfMonth, fiscalYearStart } from "../calendar/fiscal-year.ts";
 import { monthFromText } from "../calendar/month.ts";
 import { counted } from "../fleet/count-text.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
@@ -25,6 +25,7 @@ export function spendNotes(plan: Plan): string[] {
       ? []
       : [`No price is known of ${firstTold(unpriced, ITEMS_TOLD)}: what that costs stands in no sum here.`]),
     ...otherCurrency(plan),
+    ...spentBefore(plan),
     ...(parts.length === 0
       ? []
       : [
@@ -50,6 +51,14 @@ function otherCurrency({ policy, budget }: Plan): string[] {
   const used = [...new Set(budget.map(({ currency }) => currency))].filter((currency) => currency !== NO_CURRENCY);
   if (wanted === "" || used.length === 0 || used.includes(wanted.toUpperCase())) return [];
   return [`The policy's currency is ${wanted}, the prices are in ${listed(used)}: nothing is converted.`];
+}
+
+/** A budget is a whole year's, and the plan sees nothing of what a year that has begun has already cost. */
+function spentBefore({ policy, horizon: { from } }: Plan): string[] {
+  const month = monthFromText(from) ?? 0;
+  const starts = Number(policy.fiscal_year_starts ?? 1);
+  if (!policy.budget_per_fiscal_year || fiscalYearStart(month, starts) === month) return [];
+  return [`What was spent in ${fiscalYearOfMonth(month, starts)} before ${from} is not held against its budget.`];
 }
 
 /** Fiscal years in which the schedule spends more than nineteen futures of twenty take. */

@@ -51,6 +51,15 @@ describe.each([
   });
 });
 
+it.each(["plan", "orders"])("%s says that its order files hold what the budget has no room for", (verb) => {
+  const writes = (budget: string) =>
+    wanecast([verb, folderWith(SMALL_FLEET), "--out", folderWith(), "--policy", `budget_per_fiscal_year=${budget}`]);
+  const uncut =
+    "The order files hold the whole schedule, over the budget too; `wanecast orders` lists what to defer.\n";
+  expect(writes("100").stderr).toContain(uncut);
+  expect(writes("99999").stderr).not.toContain(uncut);
+});
+
 describe("wanecast dates", () => {
   // By hand: no use is logged, so that what is fitted lapses; the store's one unit replaces one of MD-1's in November
   it("tells months, places and what lapses", () => {

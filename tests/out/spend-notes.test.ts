@@ -47,4 +47,18 @@ describe("spendNotes", () => {
     const policy = { ...plan.policy, currency: "USD" };
     expect(spendNotes({ ...plan, policy, budget: [year("2026", 5, 5, "XXX")] })).toEqual([]);
   });
+
+  it("says of a year that has begun that what it has cost already is not held against its budget", () => {
+    const capped = (starts: number, budget: string | null) =>
+      spendNotes(
+        aPlan({
+          horizon: { from: "2026-11", to: "2027-10" },
+          policy: { ...aPlan().policy, fiscal_year_starts: starts, budget_per_fiscal_year: budget },
+          budget: [],
+        }),
+      );
+    expect(capped(4, "12000")).toEqual(["What was spent in 2026/27 before 2026-11 is not held against its budget."]);
+    expect(capped(11, "12000")).toEqual([]);
+    expect(capped(4, null)).toEqual([]);
+  });
 });
