@@ -85,4 +85,15 @@ describe("remarks that speak of a fault", () => {
     expect(fleet.packs[0]!.held).toBe("swollen");
     expect(findings.map(({ code }) => code)).not.toContain("fault-unread");
   });
+
+  it("are told of where a yes says what its header asks", () => {
+    const { findings } = read(
+      "Club,Pads expire,Replaced?,Battery expire,Faulty\nDowntown,2026-09-30,Y,2027-06-01,\nHarbor,2028-03-31,N,2029-09-30,x\n",
+    );
+    const said = findings.filter(({ code }) => code.endsWith("-unread") && code !== "column-unread");
+    expect(said).toMatchObject([
+      { code: "gone-unread", line: 2, column: 3, value: "Y" },
+      { code: "fault-unread", line: 3, column: 5, value: "x" },
+    ]);
+  });
 });

@@ -4,6 +4,7 @@ import type { FindingLog } from "../finding-log.ts";
 import type { Cell, GridRow } from "../grid.ts";
 import { columnsOf, type Table } from "../tables/table.ts";
 import { cellText, MAX_TYPED_CHARACTERS } from "../values/cell-text.ts";
+import { readYesNo } from "../values/choice-words.ts";
 import { asksWhetherReady, saysNotReady, speaksOfFault } from "../values/fault-words.ts";
 import { standingOf } from "../values/status-words.ts";
 import { parseHeader, tellsStatus } from "../words/parse-header.ts";
@@ -36,7 +37,8 @@ export function noteUnreadFaults(table: Table, unread: readonly number[], entrie
       const { cells, line } = table.rows[row] as GridRow;
       const cell = cells[column] ?? null;
       const code = said.get(cell);
-      if (code === undefined || (code === "gone-unread" && of.kind !== "packs")) continue;
+      if (code === undefined || (code === "gone-unread" && of.kind !== "packs" && readYesNo(String(cell)) !== true))
+        continue;
       const value = cellText(cell);
       log.add(code, { file, sheet, line, column: column + 1, value }, () => ({
         message: `"${shortened(value)}" in column ${columnName(table, column)} ${SAYS[code]}, and the ${isRead ? "plan does not heed it" : "column is not read"}.`,
@@ -63,13 +65,16 @@ function statusOfDevices({ outputs, header }: Table): number[] {
 
 /** What the different cells of a column say, of those that say anything. */
 function saidIn({ header, rows }: Table, column: number): Map<Cell, Said> {
-  const ready = asksWhetherReady(header[column] ?? "");
+  const name = header[column] ?? "";
+  const ready = asksWhetherReady(name);
   const said = new Map<Cell, Said | null>();
   for (const { cells } of rows) {
     const cell = cells[column];
     if (typeof cell !== "string" || cell === "" || cell.length > MAX_REMARK_CHARACTERS || said.has(cell)) continue;
-    const fault = speaksOfFault(cell) || (ready && saysNotReady(cell));
-    said.set(cell, fault ? "fault-unread" : standingOf(cell) === "gone" ? "gone-unread" : null);
+    // yes says what its header asks: "Replaced?"
+    const text = readYesNo(cell) === true ? name.replace(/\W+$/, "") : cell;
+    const fault = speaksOfFault(text) || (ready && saysNotReady(cell));
+    said.set(cell, fault ? "fault-unread" : standingOf(text) === "gone" ? "gone-unread" : null);
   }
   return new Map([...said].flatMap(([cell, code]) => (code === null ? [] : [[cell, code]])));
 }
