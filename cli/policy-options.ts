@@ -18,8 +18,7 @@ export function policyOptions({ asOf, policy, dateOrder }: SheetOptions): Policy
 }
 
 /**
- * A key with its value, read as a policy sheet's: "95 %" is 0.95 where a share is wanted, "1 Nov 2026" a date. An amount
- * stays as it is typed, since 12.000 would be read as 12.
+ * A key with its value, read as a policy sheet's: "95 %" is 0.95 where a share is wanted, "1 Nov 2026" a date.
  *
  * @param option  the option that was given, for the message
  * @throws UsageError where there is no key or no value
@@ -29,6 +28,5 @@ export function policyPair(text: string, option: string): PolicyChoice {
   if (at < 1) throw new UsageError(`${option} takes KEY=VALUE, such as horizon_months=24, not "${text}".`);
   const choice = { key: text.slice(0, at).trim(), value: text.slice(at + 1).trim() };
   const read = policyChoice(choice.key, choice.value);
-  if (!POLICY_KEYS.some(({ key }) => key === read.key)) return choice;
-  return read.key === "budget_per_fiscal_year" ? { ...read, value: choice.value } : read;
+  return POLICY_KEYS.some(({ key }) => key === read.key) ? read : choice;
 }

@@ -156,6 +156,16 @@ describe("readSheets", () => {
     ]);
   });
 
+  // three digits after a point: a fraction where English is written, thousands in most of Europe (common practice, no source)
+  it("leaves a budget whose point may part thousands as it stands", () => {
+    const chosen = (budget: string) =>
+      policyChoicesIn([textFile("p.csv", `key,value\nbudget_per_fiscal_year,${budget}\n`)]);
+    expect(chosen("12.000")).toEqual([{ key: "budget_per_fiscal_year", value: "12.000" }]);
+    expect(chosen("EUR 12.000")).toEqual([{ key: "budget_per_fiscal_year", value: "EUR 12.000" }]);
+    expect(chosen('"12,000"')).toEqual([{ key: "budget_per_fiscal_year", value: "12000" }]);
+    expect(chosen("12000.50")).toEqual([{ key: "budget_per_fiscal_year", value: "12000.5" }]);
+  });
+
   it("turns boxes into units by the catalogue, and sets the row aside without it", () => {
     const { fleet, setAside } = read({
       "a.csv": "item,kind,units_per_box\nG,gel,12\n",
