@@ -67,7 +67,11 @@ function groupsOf(left: readonly ColumnView[]): Group[] {
     const thing = datedThing(view);
     if (thing === "" && view.things !== "") continue;
     const { variant, index } = view;
-    const named = `${thing}/${variant}/${index}`;
+    // supplies whose heading stands there again are others: the second pads of a device
+    const before = left.filter(
+      ({ name, column }) => thing !== "battery" && name === view.name && column < view.column,
+    ).length;
+    const named = `${thing}/${variant}/${index}/${before}`;
     const key: string | null = thing === "" ? (index === null && variant === "" ? last : null) : named;
     if (key === null || view.meaning.says + view.things === "") continue;
     const group = groups.get(key) ?? { thing, views: [] };

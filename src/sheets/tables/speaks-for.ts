@@ -1,6 +1,7 @@
 import type { SheetKind } from "../../fleet/columns.ts";
 import { POINTS } from "../words/meanings.ts";
 import { type HeaderMeaning, isAside } from "../words/parse-header.ts";
+import { VOCABULARY } from "../words/vocabulary.ts";
 import type { ColumnView } from "./score-column.ts";
 import { columnsOf, type Output } from "./table.ts";
 
@@ -84,7 +85,11 @@ export function countsStock(output: Output, views: readonly ColumnView[]): boole
 
 /** True for dated quantities with a price, a supplier or an order and no reason: what was bought that day, not used. */
 export function isPurchase({ sheet, fields }: Output, views: readonly ColumnView[]): boolean {
-  const bought = views.some(({ meaning }) => /price|supplier|order/.test(meaning.says));
+  const bought = views.some(
+    ({ meaning: { says, words }, profile }) =>
+      /price|supplier|order/.test(says) ||
+      (profile.dates > MOSTLY_ONCE && words.split(" ").some((word) => VOCABULARY.get(word) === "bought")),
+  );
   return sheet.kind === "use_log" && bought && !fields.some(({ spec }) => spec.field === "reason");
 }
 

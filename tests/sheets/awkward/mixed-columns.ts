@@ -214,4 +214,36 @@ PK2,M1,2024-03-01,178,2026-03-02,121
       ],
     },
   },
+  {
+    name: "goods by the day on which they came, of which nothing says that they were used",
+    text: `Received,Item,Qty
+2026-01-14,Adult pads,20
+2026-03-30,ECG paper,40
+`,
+    rows: { use_log: [], dated_stock: [], on_order: [] },
+    aside: [
+      [2, "unknown-table"],
+      [3, "unknown-table"],
+    ],
+    unread: ["Received", "Item", "Qty"],
+  },
+  {
+    name: "two sets of pads under one heading",
+    text: `AED,Location,Adult pads,Adult pads,Child pads,Battery
+A1,Gym,2027-05-31,2027-11-30,2027-01-31,2028-03-31
+A2,Pool,2027-05-31,,2027-01-31,2026-12-31
+`,
+    rows: {
+      devices: [{ device: "A1" }, { device: "A2" }],
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-05-31", place: "A1" },
+        { item: "Adult pads", expiry: "2027-11-30", place: "A1" },
+        { item: "Child pads", expiry: "2027-01-31", place: "A1" },
+        { item: "Battery", expiry: "2028-03-31", place: "A1" },
+        { item: "Adult pads", expiry: "2027-05-31", place: "A2" },
+        { item: "Child pads", expiry: "2027-01-31", place: "A2" },
+        { item: "Battery", expiry: "2026-12-31", place: "A2" },
+      ],
+    },
+  },
 ];
