@@ -276,7 +276,7 @@ function mainOutput(
   }
   if (sheet.kind === "catalogue") Object.assign(output.implied, impliedByPrice(fields, views));
   if (sheet.kind === "on_order" && has("expiry") && countsStock(output, views)) return null;
-  if (isPurchase(output, views) && !saysUse(heading?.text ?? "")) return null;
+  if (isPurchase(output, views) && ![heading?.text ?? "", ...views.map(({ name }) => name)].some(saysUse)) return null;
   // Item and quantity alone may be stock, a count or a wish: only their own sheet's names say that they are ordered.
   // Stock has a supplier too: what has an expiry is on order where an order's number or its arrival is named.
   const named = (field: string) => fields.some(({ spec, points }) => spec.field === field && points > NAMED_OUTRIGHT);

@@ -83,14 +83,19 @@ export function countsStock(output: Output, views: readonly ColumnView[]): boole
   return ON_HAND.test(viewOf("quantity", output, views)?.name ?? "");
 }
 
-/** True for dated quantities with a price, a supplier or an order and no reason: what was bought that day, not used. */
+/**
+ * True for dated quantities with a supplier, an order or a price and no reason: what was bought that day, not used. What
+ * has a price beside the place where it was is used there.
+ */
 export function isPurchase({ sheet, fields }: Output, views: readonly ColumnView[]): boolean {
+  const has = (name: string) => fields.some(({ spec }) => spec.field === name);
+  const told = has("place") ? /supplier|order/ : /price|supplier|order/;
   const bought = views.some(
     ({ meaning: { says, words }, profile }) =>
-      /price|supplier|order/.test(says) ||
+      told.test(says) ||
       (profile.dates > MOSTLY_ONCE && words.split(" ").some((word) => VOCABULARY.get(word) === "bought")),
   );
-  return sheet.kind === "use_log" && bought && !fields.some(({ spec }) => spec.field === "reason");
+  return sheet.kind === "use_log" && bought && !has("reason");
 }
 
 /** True where a column says where things are, or their lot: what has an expiry besides is stock, whoever delivered it for how much. */

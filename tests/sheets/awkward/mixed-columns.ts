@@ -75,6 +75,34 @@ Date,Item,Qty,Unit cost
     unread: ["Unit cost"],
   },
   {
+    name: "uses with what they cost, told by the place",
+    text: `Date,Vehicle,Item,Qty,Cost,Crew
+2026-01-05,Medic 1,Adult pads,2,32.50,A
+2026-02-07,Medic 2,Gel,1,4.20,B
+`,
+    rows: {
+      use_log: [
+        { item: "Adult pads", quantity: 2, place: "Medic 1" },
+        { item: "Gel", quantity: 1, place: "Medic 2" },
+      ],
+    },
+    unread: ["Cost", "Crew"],
+  },
+  {
+    name: "uses with what they cost, told by a header",
+    text: `Date,Item,Qty used,Unit price
+2026-01-05,Adult pads,2,32.50
+2026-02-07,Gel,1,4.20
+`,
+    rows: {
+      use_log: [
+        { item: "Adult pads", quantity: 2 },
+        { item: "Gel", quantity: 1 },
+      ],
+    },
+    unread: ["Unit price"],
+  },
+  {
     name: "the means of columns below a list of batteries",
     text: `Akku-Nr.,Gerät,Inbetriebnahme,Kapazität,gemessen,Zyklen
 A-01,RTW 1,2023-05-02,92 %,2026-10-12,188
