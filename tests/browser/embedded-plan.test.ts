@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import type { Browser } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { smallPlan, smallReading } from "./fixtures/small-plan.ts";
 import { chartsDrawn, openPage, startBrowser } from "./open-page.ts";
@@ -12,6 +12,37 @@ beforeAll(async () => {
   browser = await startBrowser();
 });
 afterAll(() => browser.close());
+
+describe("the page with a plan inside, as it stands", () => {
+  let page: Page;
+  beforeAll(async () => {
+    page = (await openPage(browser, data)).page;
+  });
+
+  it("keeps the cautions in sight, the plan's own among them", async () => {
+    const cautions = page.locator(".cautions");
+    expect(await cautions.isVisible()).toBe(true);
+    expect(await cautions.textContent()).toContain("does not test, clear or condemn any device");
+    expect(await cautions.textContent()).toContain(smallPlan.cautions[0]);
+  });
+
+  it("shows how many packs outlive each age, as seen beside as planned", async () => {
+    const rows = page.locator("#batteries table", { hasText: "Plan counts on" }).locator("tbody tr");
+    expect(await rows.last().locator("th, td").allTextContents()).toEqual([
+      "Pack A",
+      "2",
+      "12",
+      "93.3\u202f%",
+      "6.4\u202f%",
+      "98.5\u202f%",
+    ]);
+  });
+
+  it("says in words which order is late", async () => {
+    expect(await page.locator("#ahead .headline").textContent()).toMatch(/1\sorder line is already late/);
+    expect(await page.locator("#orders tbody tr").first().textContent()).toMatch(/25 Nov 2026 late/);
+  });
+});
 
 describe("the page with a plan inside", () => {
   it("shows six sections, each under its question, with their charts drawn", async () => {
@@ -33,14 +64,6 @@ describe("the page with a plan inside", () => {
     expect(requests).toEqual([]);
   });
 
-  it("keeps the cautions in sight, the plan's own among them", async () => {
-    const { page } = await openPage(browser, data);
-    const cautions = page.locator(".cautions");
-    expect(await cautions.isVisible()).toBe(true);
-    expect(await cautions.textContent()).toContain("does not test, clear or condemn any device");
-    expect(await cautions.textContent()).toContain(smallPlan.cautions[0]);
-  });
-
   it("tells what wears faster than its like, how much and how surely, and opens a pack from there", async () => {
     const { page } = await openPage(browser, data);
     const signs = page.locator("#batteries table", { hasText: "Times as fast" });
@@ -50,25 +73,6 @@ describe("the page with a plan inside", () => {
     expect(rows[1]).toMatch(/batch of.*March 2023/);
     await signs.getByRole("button", { name: "CP-001111" }).click();
     expect(await page.locator("#pack-choice").inputValue()).toBe("CP-001111");
-  });
-
-  it("shows how many packs outlive each age, as seen beside as planned", async () => {
-    const { page } = await openPage(browser, data);
-    const rows = page.locator("#batteries table", { hasText: "Plan counts on" }).locator("tbody tr");
-    expect(await rows.last().locator("th, td").allTextContents()).toEqual([
-      "Pack A",
-      "2",
-      "12",
-      "93.3\u202f%",
-      "6.4\u202f%",
-      "98.5\u202f%",
-    ]);
-  });
-
-  it("says in words which order is late", async () => {
-    const { page } = await openPage(browser, data);
-    expect(await page.locator("#ahead .headline").textContent()).toMatch(/1\sorder line is already late/);
-    expect(await page.locator("#orders tbody tr").first().textContent()).toMatch(/25 Nov 2026 late/);
   });
 
   it("reads every chart out by keyboard and shows its figures as a table", async () => {
