@@ -47,8 +47,15 @@ const month: Reader = {
   read: (text) => whole(1, 12).read(text) ?? monthNamed(text),
 };
 
-/** Three digits after a point may be thousands: 12.000 is twelve to one reader and twelve thousand to another. */
-const AMOUNT = /^(?!\d{1,3}\.\d{3}$)\d+(\.\d+)?$/;
+/** True for an amount such as 12.000: twelve to one reader, twelve thousand to another. */
+export function mayPartThousands(amount: string): boolean {
+  return /^\D*\d{1,3}\.\d{3}\D*$/.test(amount);
+}
+
+const money: Reader = {
+  expected: "an amount such as 25000",
+  read: (text) => (/^\d+(\.\d+)?$/.test(text) && !mayPartThousands(text) ? text : null),
+};
 
 /** A share of price a year: a larger one was meant as a percentage. */
 const LARGEST_SHARE = 0.99;
@@ -206,7 +213,7 @@ const POLICY_RULES: readonly PolicyRule[] = [
     "money",
     "none",
     "What may be spent in one fiscal year.",
-    matching(AMOUNT, "an amount such as 25000"),
+    money,
     "25000",
   ),
   row(

@@ -1,12 +1,11 @@
 import { isoFromDay } from "../../calendar/day.ts";
+import { mayPartThousands } from "../../fleet/policy-keys.ts";
 import { readDateText } from "../values/date-text.ts";
 import { readNumber } from "../values/number-text.ts";
 import { headerWords } from "../words/header-words.ts";
 
 const DATE_KEYS = new Set(["as_of", "use_log_from"]);
 const WORD_KEYS = new Set(["currency", "date_order"]);
-/** Twelve to one reader, twelve thousand to another: such an amount is left as it stands, and then refused. */
-const OPEN_AMOUNT = /^\D*\d{1,3}\.\d{3}\D*$/;
 
 /** A policy row's key and value as the policy's own words: "As of", "1 Nov 2026" is as_of, 2026-11-01. */
 export function policyChoice(key: string, value: string): { key: string; value: string } {
@@ -20,7 +19,8 @@ function policyValue(key: string, value: string): string {
     const written = readDateText(value);
     return written?.kind === "span" && written.first === written.last ? isoFromDay(written.first) : value;
   }
-  if (key === "budget_per_fiscal_year" && OPEN_AMOUNT.test(value)) return value;
+  // an amount that is open is refused as it stands
+  if (key === "budget_per_fiscal_year" && mayPartThousands(value)) return value;
   const number = readNumber(value, ".");
   if (number === null) return value;
   const share = number.word === "%" && (key === "service_level" || key.endsWith("_per_year"));
