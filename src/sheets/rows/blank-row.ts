@@ -11,9 +11,12 @@ const blanks = new Map<SheetKind, Record<string, unknown>>();
  * by field, or as the copy that a statement makes at its first run, it would keep most of them in a list beside it.
  */
 export function blankRow({ kind, columns }: SheetSpec): Record<string, unknown> {
-  const fields = [...columns.map(({ field }) => field), "source"];
-  const blank = blanks.get(kind) ?? parsed(Object.fromEntries(fields.map((field) => [field, null])));
-  blanks.set(kind, blank);
+  let blank = blanks.get(kind);
+  if (blank === undefined) {
+    const fields = [...columns.map(({ field }) => field), "source"];
+    blank = parsed(Object.fromEntries(fields.map((field) => [field, null])));
+    blanks.set(kind, blank);
+  }
   return parsed(blank);
 }
 

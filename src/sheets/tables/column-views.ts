@@ -139,8 +139,8 @@ function partsHeld(says: string, rows: readonly GridRow[], column: number): [Cel
     .filter((cell) => cell !== "");
   const mostly = (comesApart: (cell: Cell) => unknown) =>
     cells.length > 0 && cells.filter((cell) => comesApart(cell) !== null).length * 2 > cells.length;
-  const counted = cells.filter((cell) => countAndDate(cell) ?? /^\d{1,3}$/.test(`${cell}`));
-  if (/^(expiry|place|site|unit|)$/.test(says) && counted.length === cells.length && cells.some(countAndDate))
+  const isCounted = (cell: Cell) => countAndDate(cell) !== null || /^\d{1,3}$/.test(`${cell}`);
+  if (/^(expiry|place|site|unit|)$/.test(says) && cells.some(countAndDate) && cells.every(isCounted))
     return COUNT_AND_EXPIRY;
   if (says === "expiry lot")
     return mostly(lotAndDate)
