@@ -1,3 +1,4 @@
+// first of all, since it starts the engine
 import "./engine/engine.ts";
 import "./style/page.css";
 import "./style/figure.css";

@@ -29,12 +29,12 @@ export async function runPlan(inputs: readonly string[], options: VerbOptions, m
   const files = options.out === undefined ? [] : await planFiles(loaded, makePage(loaded.plan, loaded.reading));
   if (options.out !== undefined) await writeFiles(options.out, files, paths);
   await print(options.json ? writePlanJson(plan) : [summaryText(plan, stdoutSetting())]);
-  if (options.out !== undefined) note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);
-  if (options.out !== undefined) noteUncut(plan);
   if (options.out === undefined) {
     suggest(`${typed(["wanecast", "plan", ...inputs, "--out", "out"])} writes the orders, a calendar and the page`);
-  } else if (files.some(({ name }) => name === PAGE)) {
-    suggest(`open ${typed([join(options.out, PAGE)])} in a browser`);
+  } else {
+    note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);
+    noteUncut(plan);
+    if (files.some(({ name }) => name === PAGE)) suggest(`open ${typed([join(options.out, PAGE)])} in a browser`);
   }
   failOn(options.failOn ?? [], reading, plan);
 }
