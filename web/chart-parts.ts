@@ -1,3 +1,4 @@
+import { withoutChartPaths, withoutToolPaths } from "./chart-paths.ts";
 import { found, withoutBodies } from "./code-cuts.ts";
 
 /** Ways of easing a motion, of which the charts have none (chart.js 4.6.1). */
@@ -136,10 +137,10 @@ export function withoutChartParts(code: string, path: string): string | null {
       ...CURVED,
       ...PARTS_OF_LINES,
     ]);
-    return SHAPES.reduce((text, shapes) => found(text, shapes, ""), plain);
+    return withoutToolPaths(SHAPES.reduce((text, shapes) => found(text, shapes, ""), plain));
   }
   if (!path.endsWith("chart.js/dist/chart.js")) return null;
   const axes = found(withoutBodies(code, [...LABELS, ...OTHER_DATA]), OTHER_AXES, "class $1 {}");
   const fewer = UNASKED.reduce((text, method) => found(text, method, "$1 }"), axes);
-  return [...MOTION, ...METHODS].reduce((text, [pattern, by]) => found(text, pattern, by), fewer);
+  return withoutChartPaths([...MOTION, ...METHODS].reduce((text, [pattern, by]) => found(text, pattern, by), fewer));
 }

@@ -19,3 +19,7 @@ export function found(code: string, pattern: RegExp, by: string): string {
   if (code.search(pattern) < 0) throw new Error(`leave-out looks in vain for ${pattern}`);
   return code.replace(pattern, by);
 }
+
+/** A block of code that begins so, up to the brace that is indented as it is. */
+export const block = (indent: string, begins: string): RegExp =>
+  new RegExp(`^${indent}${begins} \\{[\\s\\S]*?\\n${indent}\\}`, "gm");

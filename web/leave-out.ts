@@ -1,5 +1,5 @@
 import { withoutChartParts } from "./chart-parts.ts";
-import { found, withoutBodies } from "./code-cuts.ts";
+import { block, found, withoutBodies } from "./code-cuts.ts";
 import { withFoldedLists } from "./front-coding.ts";
 
 /** What a module exports in place of its own: each answer is one that its callers expect for "nothing there". */
@@ -128,9 +128,6 @@ const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
       ]),
   ],
 ];
-
-/** A block of code that begins so, up to the brace that is indented as it is. */
-const block = (indent: string, begins: string) => new RegExp(`^${indent}${begins} \\{[\\s\\S]*?\\n${indent}\\}`, "gm");
 
 /** What a worksheet says besides its cells, rows, columns and merges, by the elements that say it (hucre 1.0.0). */
 const NOT_OF_CELLS = (

@@ -1,0 +1,60 @@
+import { block, found, withoutBodies } from "./code-cuts.ts";
+
+/*
+ * Ways through the chart library's functions that no chart of the page takes (chart.js 4.6.1): steps run along the
+ * bottom and values along the left, lines are filled to the line before them and nothing else, data are handed over as
+ * numbers or as x and y, and the page hears the pointer itself.
+ */
+
+const FUNCTIONS: [string, string][] = [
+  // fills that reach to an edge, to a value, to what is stacked below or to a shape
+  ["_getTarget", "getLineByIndex(source.chart, source.fill)"],
+  // labels that no list names, or that it names twice
+  ["findOrAddLabel", "null"],
+  // charts beside a page, and events of the pointer
+  ["_detectPlatform", "DomPlatform"],
+  ["createProxyAndListen", "undefined"],
+  ["removeListener", "undefined"],
+  // motion, and data that come and go
+  ["onAnimationProgress", "undefined"],
+  ["moveNumericKeys", "undefined"],
+  // lines that change their look on the way
+  ["strokePathDirect", "undefined"],
+];
+
+/** Methods that answer what nobody asks, each with nothing in it. */
+const UNASKED = (
+  "parseArrayData|getStyle|getDataElement|_sync|getRange|getValueForPixel|getLabelForValue|datasetAnimationScopeKeys|" +
+  "isFullSize|addControllers|addPlugins|addScales|getVisibleDatasetCount|first|last|hasValue"
+)
+  .split("|")
+  .map((name) => new RegExp(`^ +(?:static )?${name}\\([^)]*\\) \\{(?:|[\\s\\S]*?\\n {4})\\}`, "gm"));
+
+/** What is done where something is asked for that no chart asks for. */
+const BRANCHES = [
+  / else if \(position === 'right'\) \{[\s\S]*?\n {8}\}(?=\n)/g,
+  /^( +)if \(position === 'top'\) \{[\s\S]*?\n\1\} else (?=if \(position === 'bottom'\)|\{)/gm,
+  block(" {8}", String.raw`if \(axis === 'y'\)`),
+  block(" {12}", String.raw`if \((?:optsAtIndex\.showLabelBackdrop|sampleSize < ticks\.length)\)`),
+  block(" {16}", String.raw`if \((?:mirror|textAlign === 'inner'|rotation !== 0 && .*)\)`),
+  block(" {4}", "if \\(below !== above\\)"),
+];
+
+/** The same among the library's tools. */
+const TOOLS: [string, string][] = [
+  ["getHoverColor", "undefined"],
+  ["_steppedInterpolation", "undefined"],
+];
+const TOOL_BRANCHES = [
+  block(" {4}", String.raw`if \((?:property === 'angle'|style && typeof style === 'object'|w)\)`),
+  /^ logarithmic \([^)]*\) \{[\s\S]*?\n {4}\}/gm,
+];
+
+const without = (code: string, functions: [string, string][], parts: RegExp[]) =>
+  parts.reduce((text, part) => found(text, part, ""), withoutBodies(code, functions));
+
+/** The chart library's code without the ways that no chart of the page takes. */
+export const withoutChartPaths = (code: string): string => without(code, FUNCTIONS, [...UNASKED, ...BRANCHES]);
+
+/** Its tools' code without them. */
+export const withoutToolPaths = (code: string): string => without(code, TOOLS, TOOL_BRANCHES);
