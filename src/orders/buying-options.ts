@@ -23,12 +23,13 @@ export interface BuyingOptions {
 }
 
 /**
- * An item's ways to buy in a market. For each month an order leaves on the latest day that is in time, or earlier, on
- * the last day before it on which something else is ordered from the supplier and which reaches no earlier month.
+ * An item's ways to buy in a market. For each month an order leaves on the latest day that is in time, or earlier, where
+ * the supplier charges a fee, on the last day before it on which something else is ordered and which reaches no earlier month.
  */
 export function buyingOptions({ net, offers }: ItemCase, market: Market): BuyingOptions {
   const made = offers.map(({ offer, slots, tiers, earlierSlot }) => {
-    const days = market.openDays(offer.supplier);
+    // without a fee to share, nothing is gained by leaving earlier
+    const days = offer.fee > 0 ? market.openDays(offer.supplier) : [];
     return slots.map((latest, index): { slot: OrderSlot; tiers: LotTier[] } => {
       const closed = !latest.opens || (latest.offCadence && !needIsWaiting(net, slots));
       if (closed) return { slot: latest, tiers: [] };
