@@ -18,6 +18,8 @@ export interface PlannedLine {
   lot: PlacedLot;
   /** Month indices, inclusive. */
   covers: { from: number; to: number };
+  /** Units more than the months covered lack in whole boxes, or fewer (below 0), for the sake of price or fee. */
+  beyond: number;
   /** Month index of the order day. */
   orderMonth: number;
 }
@@ -65,8 +67,15 @@ export function linesOfItem(of: ItemCase, planned: ItemLots, policy: Policy): Pl
       missing: uncovered ? planned.cumulativeNeed[Math.min(waiting, covers.to)]! - lot.coveredBefore : 0,
       stopgaps: uncovered ? of.stopgapsUntil(slot.arriveBy) : [],
     });
-    return { line, offer, lot, covers, orderMonth: monthOfDay(slot.orderBy) - of.demand.from };
+    const lacking = planned.cumulativeNeed[covers.to]! - lot.coveredBefore;
+    const beyond = lot.units - unitsBought(offer, lacking);
+    return { line, offer, lot, covers, beyond, orderMonth: monthOfDay(slot.orderBy) - of.demand.from };
   });
+}
+
+/** Units that an order takes at least where some are lacking: whole boxes, and no less than the minimum order. */
+export function unitsBought({ unitsPerBox, minimumUnits }: Offer, lacking: number): number {
+  return Math.ceil(Math.max(lacking, minimumUnits) / unitsPerBox) * unitsPerBox;
 }
 
 /** Puts each order's one fee on its lines, by their cost, to the minor unit. */

@@ -1,6 +1,6 @@
 import type { Policy } from "../fleet/policy.ts";
 import type { ItemCase } from "./item-case.ts";
-import type { PlannedLine } from "./order-lines.ts";
+import { type PlannedLine, unitsBought } from "./order-lines.ts";
 import { addToStock, missingThrough, stockToUse, useFirstExpired } from "./supply-spans.ts";
 
 /**
@@ -8,7 +8,8 @@ import { addToStock, missingThrough, stockToUse, useFirstExpired } from "./suppl
  *
  * The rule is the schedule's own: at each order day the needs so far are known, stock has been used first expired,
  * first out, and the order brings supply up to the service-level needs of every span up to the last month that the
- * planned order covers, in whole boxes and not under the minimum order; nothing is bought where that much is there.
+ * planned order covers, in whole boxes and not under the minimum order; nothing is bought where that much is there. An
+ * order that the plan makes larger or smaller for the sake of a price break or a fee is made no smaller or larger here.
  * An order that leaves at as-of knows nothing more than the plan, and buys what the plan buys.
  *
  * @param needs  units needed by month on this path
@@ -18,7 +19,7 @@ export function unitsOnPath(of: ItemCase, lines: readonly PlannedLine[], policy:
   let stock = stockToUse(of.supply);
   let waiting = 0;
   let month = 0;
-  return lines.map(({ line, lot, offer, covers, orderMonth }) => {
+  return lines.map(({ line, lot, offer, covers, beyond, orderMonth }) => {
     for (; month <= orderMonth && month < needs.length; month++) {
       waiting = useFirstExpired(stock, month, waiting + needs[month]!);
     }
@@ -29,8 +30,9 @@ export function unitsOnPath(of: ItemCase, lines: readonly PlannedLine[], policy:
       const missing = missingThrough(covers.to, orderMonth, stock, (after, through) => {
         return of.net.needsOf(after, through) + (after === orderMonth ? waiting : 0);
       });
-      const boxes = Math.ceil(Math.max(missing, offer.minimumUnits) / offer.unitsPerBox);
-      units = missing > 0 ? boxes * offer.unitsPerBox : 0;
+      const bought = unitsBought(offer, missing);
+      if (missing <= 0) units = 0;
+      else if (beyond === 0 || bought > units === beyond > 0) units = bought;
     }
     if (units > 0) addToStock(stock, { from: lot.period, to: lot.slot.lastServed, units });
     return units;

@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
+import { catalogueRow, certainDemand, fleetWith, policyWith, supplierRow } from "./made-up.ts";
+import { randomCases } from "./random-cases.ts";
+
+describe("the spend of futures that are all the same", () => {
+  /*
+   * By hand: 9 units are needed in March 2027, 9 in April and 9 in March 2028. Of 20 units each costs 8.00 instead of 10.00, so
+   * 20 for 160.00 are less than 18 for 180.00, and 7 more for 70.00 do in 2028: to keep one for a year costs 3.00 at a rate of
+   * 0.3, more than the 2.00 that it spares. Each order has a fee of 1.00.
+   */
+  it("is what is planned, where a price break makes an order larger than its months need", () => {
+    const needs = Array.from({ length: 24 }, (_, month) => ([4, 5, 16].includes(month) ? 9 : 0));
+    const fleet = fleetWith({
+      catalogue: [catalogueRow({ item: "Pads", priceBreaks: [{ from: 20, price: "8.00" }] })],
+      suppliers: [supplierRow({ orderFee: "1.00" })],
+    });
+    const { budget } = scheduleOrders(
+      fleet,
+      policyWith({ holdingRatePerYear: 0.3 }),
+      [certainDemand("Pads", needs)],
+      [],
+    );
+    expect(budget.map(({ fiscalYear, planned, p50, p95 }) => [fiscalYear, planned, p50, p95])).toEqual([
+      ["2027", 16_100, 16_100, 16_100],
+      ["2028", 7100, 7100, 7100],
+    ]);
+  });
+
+  it("is what is planned, in made-up cases with boxes, minimum orders, breaks, lives and fees that may fall away", () => {
+    const major = (cents: number) => (cents / 100).toFixed(2);
+    for (const one of randomCases(24, 7)) {
+      const fleet = fleetWith({
+        catalogue: one.items.map((item) =>
+          catalogueRow({
+            item: item.item,
+            price: major(item.price),
+            unitsPerBox: item.box,
+            minimumOrder: item.minimum,
+            priceBreaks: item.breaks.map((step) => ({ from: step.from, price: major(step.price) })),
+            leadDays: item.leadDays,
+            arrivesWithMonths: item.lifeMonths,
+          }),
+        ),
+        suppliers: [
+          supplierRow({
+            orderFee: major(one.fee),
+            freeOver: one.freeOver === null ? null : major(one.freeOver),
+            orderEveryMonths: one.everyMonths,
+          }),
+        ],
+      });
+      const policy = policyWith({ horizonMonths: one.months, priceRisePerYear: one.priceRisePerYear });
+      const needs = one.items.map((item) => certainDemand(item.item, item.demand));
+      for (const { fiscalYear, planned, p50, p95 } of scheduleOrders(fleet, policy, needs, []).budget) {
+        expect([p50, p95], `${one.name} ${fiscalYear}`).toEqual([planned, planned]);
+      }
+    }
+  });
+});
