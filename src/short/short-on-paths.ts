@@ -29,8 +29,10 @@ export function shortOnPaths(
     for (let index = 0; index < items.length; index++) {
       const { share, unmet } = items[index]!;
       const units = takers[index]! > 0 ? unmet(path) : 0;
-      if (units > 0) none *= (1 - share) ** units;
-      lacking[index] = units > 0 ? Math.min(1, (units * share) / takers[index]!) : 0;
+      const spared = (1 - share) ** units;
+      none *= spared;
+      // of more needs than devices some may all fall on a pool
+      lacking[index] = units > 0 ? Math.min(1 - spared, (units * share) / takers[index]!) : 0;
     }
     any += 1 - none;
     if (none === 1) continue;
