@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { SheetKind } from "../../src/fleet/columns.ts";
 import { canonicalRows } from "../../src/sheets/canonical-rows.ts";
 import type { AwkwardSheet } from "./awkward/awkward-sheet.ts";
+import { CAPACITY_LOGS } from "./awkward/capacity-logs.ts";
 import { CELL_LISTS } from "./awkward/cell-lists.ts";
 import { CHECKED } from "./awkward/checked.ts";
 import { COLUMNS_OF_NUMBERS } from "./awkward/columns-of-numbers.ts";
@@ -56,6 +57,7 @@ describe.each([
   ["sheets of planners", PLANNERS],
   ["checks in words and numbers", CHECKED],
   ["registers with several tests in a line", REPEATED_TESTS],
+  ["logs of capacity tests", CAPACITY_LOGS],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
     const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);

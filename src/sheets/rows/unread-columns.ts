@@ -53,7 +53,8 @@ function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof
     if (profileColumn(rows, column).severalEach) return "count-unread";
   if (coverage >= SURE && /^(expiry|expiry lot|date expiry)$/.test(says) && things === "") return "expiry-unread";
   const kinds = new Set(outputs.map(({ sheet }) => sheet.kind));
-  const measures = /\b(capacity|wh|ah|minutes)\b/.test(says) && !/rated/.test(says) && /^(battery|test)?$/.test(things);
+  const measures =
+    /\b(capacity|wh|ah|minutes)\b/.test(says) && !/rated|least|aside/.test(says) && /^(battery|test)?$/.test(things);
   return measures && kinds.has("packs") && !kinds.has("runtime_tests") ? "capacity-undated" : "column-unread";
 }
 

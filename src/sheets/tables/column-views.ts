@@ -7,9 +7,16 @@ import { withBatteryDates } from "./battery-dates.ts";
 import { withCounts } from "./counted-things.ts";
 import type { HeaderRows } from "./header-rows.ts";
 import { withIssued } from "./ledgers.ts";
-import { withTestNumbers } from "./numbered-tests.ts";
+import { MEASURE_BY_UNIT, withTestNumbers } from "./numbered-tests.ts";
 import { type Profile, profileColumn } from "./profile.ts";
-import { type ColumnView, datedThing, MOSTLY_DIFFERENT, namesSupply, SOME_DATES } from "./score-column.ts";
+import {
+  type ColumnView,
+  datedThing,
+  MOSTLY_DIFFERENT,
+  MOSTLY_RESULTS,
+  namesSupply,
+  SOME_DATES,
+} from "./score-column.ts";
 import { holdsLists } from "./supply-lists.ts";
 import { withNewUnits } from "./swapped-units.ts";
 import { toldByCells } from "./told-by-cells.ts";
@@ -19,7 +26,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
   const views = header.flatMap((name, column): ColumnView[] => {
     if (name === null) return [];
     const whole = profileColumn(rows, column);
-    const told = withCellUnit(asSince(parseHeader(name), header[column - 1]), whole.unit);
+    const told = withCellUnit(asSince(parseHeader(name), header[column - 1]), whole);
     const meaning = asCount(asDay(asMeasure(toldByCells(told, rows, column), whole), whole), whole);
     const group = groups[column] ?? null;
     const above = group === null ? null : parseHeader(group);
@@ -169,12 +176,18 @@ function asMeasure(meaning: HeaderMeaning, { measures }: Profile): HeaderMeaning
   return meaning.says === "unit" && measures > 0.5 ? { ...meaning, says: "priceper" } : meaning;
 }
 
-/** What a capacity is measured in, where only its cells say so: "3900 mAh" under "Capacity". */
-function withCellUnit(meaning: HeaderMeaning, unit: string): HeaderMeaning {
-  const says = unit === "mah" || unit === "ah" ? "ah" : unit === "wh" ? "wh" : "";
-  const known = meaning.says.split(" ");
-  if (says === "" || !known.includes("capacity") || known.includes(says)) return meaning;
-  return { ...meaning, says: [...known, says].sort().join(" ") };
+/** What is measured, where only a column's cells say so: "3900 mAh" under "Capacity" or "Rated", "91 %" or "pass" under "Battery test". */
+function withCellUnit(meaning: HeaderMeaning, { unit, results }: Profile): HeaderMeaning {
+  const { says, things, index, variant } = meaning;
+  const measure = MEASURE_BY_UNIT[unit];
+  const isOne = variant === "" && index === null;
+  const isTest = isOne && says === "" && /\btest$/.test(things);
+  if (measure !== undefined && (isTest || (isOne && says === "result")))
+    return { ...meaning, says: measure, words: "" };
+  if (isTest && things !== "test" && results > MOSTLY_RESULTS) return { ...meaning, says: "result" };
+  const known = says.split(" ");
+  if (measure === undefined || !/capacity|rated/.test(says) || known.includes(measure)) return meaning;
+  return { ...meaning, says: [...known, measure].sort().join(" ") };
 }
 
 /** "Tag" heads days in German, and names of things in English. */

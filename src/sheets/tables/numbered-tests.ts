@@ -6,7 +6,13 @@ import type { Unclear } from "./table.ts";
 const MEASURES = /^(capacity|minutes|wh|ah|result|test| )+$/;
 const OF_A_TEST = /^(load|temperature|cycles|fullcharge|atleast)( test)?$/;
 /** What a test's number is by the unit of its cells. */
-const BY_UNIT: Readonly<Record<string, string>> = { "%": "capacity", min: "minutes", ah: "ah", mah: "ah", wh: "wh" };
+export const MEASURE_BY_UNIT: Readonly<Record<string, string>> = {
+  "%": "capacity",
+  min: "minutes",
+  ah: "ah",
+  mah: "ah",
+  wh: "wh",
+};
 const MOSTLY = 0.5;
 
 type Role = "date" | "measure" | "besides" | null;
@@ -16,10 +22,11 @@ type Role = "date" | "measure" | "besides" | null;
  * Date"), or number one of them ("Test 1, Date, Test 2, Date"); the same columns where it holds no such ones.
  */
 export function withTestNumbers(views: ColumnView[]): ColumnView[] {
-  const told = views.map(withMeasure);
+  const told = views.map((view) => withMeasure(view, views));
   const tests = told.filter((view) => roleOf(view) !== null);
   const dates = tests.filter((view) => roleOf(view) === "date");
-  if (dates.length < 2) return dates.some(({ meaning }) => meaning.things === "test") ? views.map(asMinutes) : views;
+  if (dates.length < 2)
+    return dates.some(({ meaning }) => meaning.things === "test") ? views.map((view) => asMinutes(view, views)) : views;
   if (tests.every(({ index }) => index !== null)) return told;
   const sets: ColumnView[][] = [];
   for (const view of tests) {
@@ -50,17 +57,27 @@ export function unclearTests(views: readonly ColumnView[]): Unclear | null {
 }
 
 /** A column headed "1st test" as "Test 1", and one headed "Test 1" or "Result 1" as what its cells measure. */
-function withMeasure(numbered: ColumnView): ColumnView {
-  const view = asMinutes(withOrdinal(numbered));
+function withMeasure(numbered: ColumnView, views: readonly ColumnView[]): ColumnView {
+  const view = asMinutes(withOrdinal(numbered), views);
   const { meaning, profile } = view;
   if (profile.dates > MOSTLY || !(isBareTest(view) || (meaning.says === "result" && profile.unit !== ""))) return view;
-  const says = profile.results > MOSTLY ? "result" : (BY_UNIT[profile.unit || meaning.unit] ?? "");
+  const says = profile.results > MOSTLY ? "result" : (MEASURE_BY_UNIT[profile.unit || meaning.unit] ?? "");
   return says === "" ? view : { ...view, meaning: { ...meaning, says } };
 }
 
-/** A column headed "Min" alone, beside the days of tests: its numbers are minutes, and no least ones. */
-function asMinutes(view: ColumnView): ColumnView {
-  const isMinutes = view.meaning.words === "min" && view.profile.numbers > MOSTLY;
+/**
+ * A column headed "Min" alone, beside the days of tests: its numbers are minutes, unless they are the least that passes of
+ * what another column measures, which hardly differs from test to test.
+ */
+function asMinutes(view: ColumnView, views: readonly ColumnView[]): ColumnView {
+  const { numbers, unit, distinct } = view.profile;
+  const isMeasured = ({ meaning, profile }: ColumnView) =>
+    /capacity|wh|ah/.test(meaning.says) && profile.numbers > MOSTLY;
+  const isMinutes =
+    view.meaning.words === "min" &&
+    numbers > MOSTLY &&
+    /^(min)?$/.test(unit) &&
+    (distinct > MOSTLY || !views.some(isMeasured));
   return isMinutes ? { ...view, meaning: { ...view.meaning, says: "minutes", unit: "min" } } : view;
 }
 

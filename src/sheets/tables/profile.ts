@@ -57,7 +57,7 @@ const STARTS_AS_NUMBER = /^[€$£~x×\s]{0,3}[+-]?[\d.,]/i;
 const YES = /^(y|yes|ja|j|oui|o|si|sí|x|ok|true)$/i;
 
 /** The capacity unit behind a number. */
-const UNIT = /^[\d.,]+\s*(mah|ah|wh|min|%)$/i;
+const UNIT = /^[\d.,]+\s*(m?a[·⋅∙]?h|w[·⋅∙]?h|min|%)$/i;
 const YES_NO = /^(y|yes|n|no|ja|j|nein|oui|o|non|si|sí|s|nee|x|ok|true|false)$/i;
 
 const EMPTY: Profile = {
@@ -105,7 +105,7 @@ export function profileColumn(rows: readonly GridRow[], column: number, part: Ce
   for (const text of texts) {
     if (/^(\]C1|\]d2|\]Q3|\]e0|\(01\)|\+[A-Z][A-Z0-9]{3}|01\d{14}(1[0157]|21|30))/i.test(text)) labels++;
     if (text.length > MAX_TYPED_CHARACTERS) continue;
-    const unit = UNIT.exec(text)?.[1]?.toLowerCase();
+    const unit = UNIT.exec(text)?.[1]?.toLowerCase().replace(/[·⋅∙]/, "");
     if (unit !== undefined) units.set(unit, (units.get(unit) ?? 0) + 1);
     if (YES_NO.test(text)) yesNo++;
     if (YES.test(text)) yes = true;

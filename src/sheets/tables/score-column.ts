@@ -39,7 +39,7 @@ const LESS_THAN_TESTED = 1.2;
 export const MOSTLY_DIFFERENT = 0.7;
 const MOSTLY_YES_NO = 0.6;
 /** The share of words for passed and failed from which a status is a test's result. */
-const MOSTLY_RESULTS = 0.8;
+export const MOSTLY_RESULTS = 0.8;
 const RESULT_POINTS = 5;
 
 /** The least points from which a column is read. */

@@ -61,7 +61,7 @@ const BOX_WORDS = new Set(
 export function unitFactor(word: string, unit: Unit): number | null {
   if (word === "") return 1;
   if (unit === null) return /^(x|cycles?|cyc|zyklen|zyklus|ciclos?)$/.test(word) ? 1 : null;
-  return FACTORS[unit].get(word) ?? (unit === "per year" ? perYearFactor(word) : null);
+  return FACTORS[unit].get(word.replace(/[·⋅∙]/, "")) ?? (unit === "per year" ? perYearFactor(word) : null);
 }
 
 /** True where the word counts boxes. */

@@ -9,6 +9,7 @@ export function headerWords(header: string): string {
     words = foldAccents(header.replace(/-\s*\n\s*(?=\p{Ll})/gu, ""))
       .replace(/([a-z])(?<!\b[mk])([A-Z])/g, "$1 $2")
       .toLowerCase()
+      .replace(/(?<=[aw])[·⋅∙]h\b/g, "h")
       .replace(/%/g, " percent ")
       .replace(/[^a-z\d°]+/g, " ")
       .trim();

@@ -52,6 +52,10 @@ const WEAKER: [string, string[]][] = [
 ];
 /** What a box word in brackets is the unit of. */
 const COUNTS = ["quantity", "outstanding", "minorder", "least"];
+/** What a test measures, and words for the least of it that passes: no test measured "Required runtime" or "Min. capacity". */
+const MEASURES = ["capacity", "minutes", "wh", "ah"];
+const LEAST_THAT_PASSES =
+  /^min [a-z]|\bmin (cap|runt|soh)|\bminim|\bmindest|\brequ(ir|is|er)|\berforderl|\bgefordert|\bvereist|\btarget|\bthreshold|\blimit|\bgrenz|\bseuil|\bumbral|\bziel/;
 /** Longest phrase of the vocabulary, in words. */
 const MAX_PHRASE = 5;
 /** The shortest word in which one typing error is forgiven, and what such a word still counts. */
@@ -143,6 +147,7 @@ function parse(whole: string): HeaderMeaning {
   const measured = UNIT_CONCEPTS[unit];
   if (measured !== undefined) found.push(measured);
   const set = new Set(found.filter((concept) => concept !== "filler"));
+  if (MEASURES.some((concept) => set.has(concept)) && LEAST_THAT_PASSES.test(words)) set.add("least");
   // "Qty (boxes)" counts boxes; it does not say how many units one holds.
   if (isBoxWord(unit) && COUNTS.some((concept) => set.has(concept))) set.delete("box");
   for (const [weak, strong] of WEAKER) if (strong.some((concept) => set.has(concept))) set.delete(weak);

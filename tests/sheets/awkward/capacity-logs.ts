@@ -1,0 +1,97 @@
+import type { AwkwardSheet } from "./awkward-sheet.ts";
+
+/** Logs of capacity tests, with what stands beside a measurement and is none. */
+export const CAPACITY_LOGS: AwkwardSheet[] = [
+  {
+    name: "the least capacity that passes, the charge and the loss beside the capacity",
+    text: `Battery SN,Required capacity %,Capacity %,Tested,SoC %,Capacity loss %
+B1,80,91,14/02/2026,100,9
+B2,80,77,14/02/2026,98,23
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", date: "2026-02-14", percent: 91 },
+        { serial: "B2", date: "2026-02-14", percent: 77 },
+      ],
+    },
+    unread: ["Required capacity %", "SoC %", "Capacity loss %"],
+  },
+  {
+    name: "a daily check of the charge, which is no capacity",
+    text: "Battery SN,Battery level (%),Last test,Result\nB1,100,14/02/2026,pass\nB2,62,14/02/2026,fail\n",
+    rows: { runtime_tests: [{ result: "pass" }, { serial: "B2", percent: null, result: "fail" }] },
+    unread: ["Battery level (%)"],
+  },
+  {
+    name: "least and measured capacities in German",
+    text: "Akku-Nr.;Mindestkapazität (%);Kapazität (%);Ladezustand (%);Kapazitätsverlust (%);Geprüft\nA1;80;91;100;9;14.02.2026\n",
+    rows: { runtime_tests: [{ serial: "A1", date: "2026-02-14", percent: 91 }] },
+    unread: ["Mindestkapazität (%)", "Ladezustand (%)", "Kapazitätsverlust (%)"],
+  },
+  {
+    name: "the day and the charge of the next test in French",
+    text: "Batterie;Prochain test;Dernier test;Capacité (%);Niveau de charge (%)\nBA1;12/02/2027;13/02/2026;88;100\n",
+    rows: { runtime_tests: [{ serial: "BA1", date: "2026-02-13", percent: 88 }] },
+    unread: ["Prochain test", "Niveau de charge (%)"],
+  },
+  {
+    name: "a least percentage headed Min behind bare results",
+    text: "Battery SN,Test date,Result %,Min,Pass/Fail\nB1,14/02/2026,91,80,Pass\nB2,14/02/2026,77,80,Fail\n",
+    rows: {
+      runtime_tests: [
+        { percent: 91, minutes: null, result: "pass" },
+        { percent: 77, minutes: null, result: "fail" },
+      ],
+    },
+    unread: ["Min"],
+  },
+  {
+    name: "results and their least with signs, and a verdict",
+    text: "Battery SN,Test date,Result,Min,Verdict\nB1,14/02/2026,91%,80%,Pass\nB2,14/02/2026,77%,80%,Fail\n",
+    rows: {
+      runtime_tests: [
+        { percent: 91, minutes: null, result: "pass" },
+        { percent: 77, minutes: null, result: "fail" },
+      ],
+    },
+    unread: ["Min"],
+  },
+  {
+    name: "minutes headed Min beside a load",
+    text: "Battery SN,Tested,Min,Load W\nB1,14/02/2026,222,25\nB2,14/02/2026,188,25\n",
+    rows: { runtime_tests: [{ minutes: 222 }, { minutes: 188 }] },
+  },
+  {
+    name: "charged and discharged milliampere hours, and a resistance",
+    // 2520 of 2800 mAh are 90 %
+    text: "Battery,Date,Charge mAh,Discharge mAh,Rated mAh,Ri mOhm\nL1,14/02/2026,2610,2520,2800,96\n",
+    rows: { runtime_tests: [{ serial: "L1", date: "2026-02-14", ah: 2.52, percent: 90 }] },
+    unread: ["Charge mAh", "Ri mOhm"],
+  },
+  {
+    name: "units with a point between, in headings and cells",
+    text: "Battery S/N,Capacity (A·h),Tested,Nominal\nB1,4.9,14/02/2026,5600 mA·h\nB2,4.2,14/02/2026,5600 mA·h\n",
+    rows: {
+      runtime_tests: [
+        { ah: 4.9, percent: 87.5 },
+        { ah: 4.2, percent: 75 },
+      ],
+    },
+  },
+  {
+    name: "batteries that passed or failed, by their device",
+    text: "Device,Test date,Battery test\nMonitor 1,14/02/2026,Pass\nMonitor 2,14/02/2026,Fail\n",
+    rows: {
+      runtime_tests: [
+        { serial: "Monitor 1", result: "pass" },
+        { serial: "Monitor 2", result: "fail" },
+      ],
+    },
+  },
+  {
+    name: "a maker's date code in words",
+    text: 'Pack,Device,Mfg code,In svc\nP1,AED-1,"week 12, 2023",May-23\n',
+    // the Monday of ISO week 12 of 2023
+    rows: { packs: [{ serial: "P1", made: "2023-03-20", in_service: "2023-05-01" }] },
+  },
+];
