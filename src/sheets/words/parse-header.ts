@@ -48,6 +48,7 @@ const WEAKER: [string, string[]][] = [
   ["date", ["expiry", "made", "install", "opened", "retired", "arrives"]],
   ["quantity", ["cycles", "box", "minorder", "minutes", "uses", "peryear", "wh", "ah", "outstanding"]],
   ["reason", ["held"]],
+  ["next", ["expiry", "arrives"]],
   ["unit", ["priceper", "serial", "box"]],
 ];
 /** What a box word in brackets is the unit of. */
@@ -89,7 +90,7 @@ export function tellsStatus({ says }: HeaderMeaning): boolean {
 
 /** True for what a fleet's sheets hold besides, from which a table's kind cannot be told. */
 export function isAside(meaning: HeaderMeaning): boolean {
-  return meaning.says === "aside" || tellsStatus(meaning);
+  return /^aside$|next/.test(meaning.says) || tellsStatus(meaning);
 }
 
 const nothing: HeaderMeaning = {
