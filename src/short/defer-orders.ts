@@ -17,7 +17,8 @@ import type { SupplyMonths } from "./unmet-needs.ts";
  * Year by year: while the year's lines cost more than the budget, some boxes (an eighth of a line at a time) go to the
  * next fiscal year's first day, always those whose delay brings the fewest device-months short of their item per unit
  * of money; harm is counted anew after each. What is deferred counts against the next year and may be deferred again.
- * A line cut below its minimum order goes as a whole. The fee stays with what is left of a line. Where a year has very many
+ * A line cut below its minimum order goes as a whole; what the budget has room for after all, the most harmful to put off
+ * first, then stays. The fee stays with what is left of a line. Where a year has very many
  * lines, as when a small budget has put off years of orders, lines of an item that serve the same months go one after the
  * other, each in the whole, and share their harm by their units.
  *
@@ -44,9 +45,10 @@ export function deferOrders(scheduled: Scheduled): CappedSchedule | null {
     };
     const within = lines.filter((one) => isWithin(one) && costOf(one.line) > 0);
     for (const one of within) one.startYear(to);
-    cutToBudget(within, byItem(lines), cap, harm);
-    const rows = within.filter((one) => one.deferredUnits > 0);
-    rows.sort((a, b) => a.harm * b.saved - b.harm * a.saved || b.saved - a.saved || (a.line.id < b.line.id ? -1 : 1));
+    const ofItem = byItem(lines);
+    const spend = cutToBudget(within, ofItem, cap, harm);
+    keepWhatFits(within, ofItem, cap - spend, harm);
+    const rows = deferredOf(within);
     const fiscalYear = fiscalYearOfMonth(year, policy.fiscalYearStarts);
     for (const one of rows) {
       deferrals.push({
@@ -67,6 +69,39 @@ export function deferOrders(scheduled: Scheduled): CappedSchedule | null {
   const left = byItem(lines);
   const waiting = model.items.map((key, item) => model.waiting(item, harm.supplyOf(key, left)));
   return { deferrals, short: model.shortBy(waiting), cautions: cautionsOn(currency, currencies, named !== undefined) };
+}
+
+/** Lines of which something is put off, the least harmful per unit of money first. */
+function deferredOf(within: readonly DeferrableLine[]): DeferrableLine[] {
+  return within
+    .filter((one) => one.deferredUnits > 0)
+    .sort((a, b) => a.harm * b.saved - b.harm * a.saved || b.saved - a.saved || (a.line.id < b.line.id ? -1 : 1));
+}
+
+/** Takes back whole delays that a later and larger one has made needless, and tells the harm of the others anew. */
+function keepWhatFits(within: readonly DeferrableLine[], lines: LinesByItem, room: number, harm: Harm): void {
+  const deferred = deferredOf(within);
+  const kept = new Set<string>();
+  let left = room;
+  for (const one of [...deferred].reverse()) {
+    if (one.saved > left) continue;
+    left -= one.saved;
+    one.restart();
+    kept.add(one.key);
+  }
+  for (const key of kept) {
+    const again = deferred.filter((one) => one.key === key && one.deferredUnits > 0);
+    const delays = again.map(({ deferredUnits, saved }) => ({ deferredUnits, saved }));
+    for (const one of again) one.restart();
+    let before = harm.of(key, lines);
+    again.forEach((one, at) => {
+      const { deferredUnits, saved } = delays[at]!;
+      one.defer(deferredUnits, 0, saved);
+      const then = harm.of(key, lines);
+      one.harm = then - before;
+      before = then;
+    });
+  }
 }
 
 const byItem = (lines: readonly DeferrableLine[]) => groupBy(lines, ({ key }) => key);
@@ -91,8 +126,8 @@ interface Prospect {
   saves: number;
 }
 
-/** Defers boxes of the year's lines until they cost no more than the budget. */
-function cutToBudget(within: DeferrableLine[], lines: LinesByItem, cap: number, harm: Harm): void {
+/** Defers boxes of the year's lines until they cost no more than the budget, and tells what they then cost. */
+function cutToBudget(within: DeferrableLine[], lines: LinesByItem, cap: number, harm: Harm): number {
   let spend = within.reduce((sum, one) => sum + costOf(one.line), 0);
   const many = within.length > MANY;
   const alike = many
@@ -132,7 +167,7 @@ function cutToBudget(within: DeferrableLine[], lines: LinesByItem, cap: number, 
   };
   while (spend > cap) {
     const open = alike.filter((some) => some.some((one) => one.keptUnits > 0));
-    if (open.length === 0) return;
+    if (open.length === 0) break;
     let best = open[0]!;
     for (const some of open) {
       const [a, b] = [prospectOf(some), prospectOf(best)];
@@ -146,6 +181,7 @@ function cutToBudget(within: DeferrableLine[], lines: LinesByItem, cap: number, 
     known.delete(key);
     for (const some of alike) if (some[0]!.key === key) next.delete(some);
   }
+  return spend;
 }
 
 /** Device-months short of an item alone, for the lines as they stand. */

@@ -15,8 +15,7 @@ const MANY = [certainDemand(PADS, new Array<number>(112).fill(2))];
 /** A schedule hangs on no budget, and one of many months takes its seconds. */
 const schedules = new Map<ItemDemand[], ReturnType<typeof scheduleOrders>>();
 
-function capped(demand: ItemDemand[], choices: Partial<Policy>) {
-  const fleet = fleetOf(30);
+function capped(demand: ItemDemand[], choices: Partial<Policy>, fleet = fleetOf(30)) {
   const policy = policyWith({ horizonMonths: demand[0]!.months, ...choices });
   const dated = forecastDatedStock(fleet, policy);
   const schedule = schedules.get(demand) ?? scheduleOrders(fleet, policy, demand, []);
@@ -38,6 +37,22 @@ describe("deferOrders", () => {
     expect(cut!.deferrals[0]!.deviceMonthsShort).toBeCloseTo(5 * 2, 9); // November and December ends; there in January
     const short = cut!.short.map((one) => Number(one.expected.toFixed(9)));
     expect(short.slice(11, 15)).toEqual([0, 5, 5, 0]);
+  });
+
+  // By hand: 2 of gel for November cost 20 and lack at two month ends, 0.2 device-months for each 1.00; 12 pads for April cost
+  // 120 and lack at nine, 0.9. Of 140 with 100 to spend gel goes first, which is not enough; then the pads, of which no
+  // fewer than 12 can be had, go as a whole, and leave room for the gel. In 2028 the pads alone cost too much again.
+  it("keeps what a larger delay has made room for", () => {
+    const pads = certainDemand(PADS, [0, 0, 0, 0, 0, 12, ...new Array<number>(12).fill(0)]);
+    const gel = certainDemand(GEL, [...new Array<number>(12).fill(0), 2, 0, 0, 0, 0, 0]);
+    const fleet = fleetOf(30);
+    fleet.catalogue[0]!.minimumOrder = 12;
+    const { cut } = capped([pads, gel], { budgetPerFiscalYear: "100" }, fleet);
+    expect(cut!.deferrals.map(({ fiscalYear, item, saves }) => [fiscalYear, item, saves])).toEqual([
+      ["2027", PADS, 12_000],
+      ["2028", PADS, 12_000],
+    ]);
+    expect(cut!.deferrals[0]!.deviceMonthsShort).toBeCloseTo(12 * 9, 9);
   });
 
   it("leaves a schedule alone that the budget can pay", () => {
