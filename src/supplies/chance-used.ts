@@ -34,7 +34,7 @@ const CHANCES = new Float64Array(UNITS_FOLLOWED_EXACTLY);
 export function chancesUsed(swapDays: readonly Day[], place: UsingPlace, unitsPerUse: Float64Array): Float64Array {
   const units = swapDays.length;
   if (units > UNITS_FOLLOWED_EXACTLY) {
-    const needs = needsAt(place, swapDays[units - 1]!, unitsPerUse);
+    const needs = needsAt(place, swapDays[units - 1]!, units, unitsPerUse);
     // nothing is used where nothing is needed
     return place.use === null && needs.knownDays.length === 0
       ? new Float64Array(units)
@@ -58,7 +58,7 @@ function workOut(swapDays: readonly Day[], place: UsingPlace, unitsPerUse: Float
   const units = swapDays.length;
   const chances = CHANCES.fill(0, 0, units);
   const rate = place.use?.rate ?? null;
-  const scheduled = routineDays(place, swapDays[units - 1] ?? place.from);
+  const scheduled = routineDays(place, swapDays[units - 1] ?? place.from, units);
   if (units === 0 || (rate === null && scheduled.length === 0)) return chances;
   const ways = WAYS.fill(0, 0, units * units);
   ways[0] = 1;
@@ -115,15 +115,16 @@ export function unitsUsed(
   place: UsingPlace,
   unitsPerUse: Float64Array,
 ): Float64Array {
-  return total(units) > UNITS_FOLLOWED_EXACTLY
-    ? unitsServed(days, units, needsAt(place, days.at(-1)!, unitsPerUse))
+  const all = total(units);
+  return all > UNITS_FOLLOWED_EXACTLY
+    ? unitsServed(days, units, needsAt(place, days.at(-1)!, all, unitsPerUse))
     : sumsByRun(units, workOut(eachUnit(days, units), place, unitsPerUse));
 }
 
-/** What a place takes of its units, its rate taken as known. */
-function needsAt(place: UsingPlace, end: Day, unitsPerUse: Float64Array): ShelfNeeds {
+/** What a place takes of so many units, its rate taken as known. */
+function needsAt(place: UsingPlace, end: Day, units: number, unitsPerUse: Float64Array): ShelfNeeds {
   const usesPerMonth = place.use === null ? 0 : place.use.rate.shape / place.use.rate.exposure;
-  return { from: place.from, knownDays: routineDays(place, end), usesPerMonth, unitsPerUse };
+  return { from: place.from, knownDays: routineDays(place, end, units), usesPerMonth, unitsPerUse };
 }
 
 /** Chance of the ways that start at an index, which are of 0, 1, ... events in the months so far. */

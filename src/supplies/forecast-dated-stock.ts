@@ -113,7 +113,7 @@ function shareOnShelves({ item, use, places, stock, units }: ItemPlaces, policy:
   shareOut(units, here, lastDay, (days, counts) => unitsServed(days, counts, needs));
 }
 
-/** Days of needs at a place; of one row or of growth no more than the shelves' units, which is all they can serve. */
+/** Days of needs at a place; of one row, of growth or of routine no more than the shelves' units, all that they can serve. */
 function knownNeeds(place: ItemPlace, units: StockUnits, end: number, onShelves: number, { asOf }: Policy): number[] {
   const days = new Array<number>(Math.min(place.lacking, onShelves)).fill(place.from);
   for (const at of place.stock) {
@@ -121,7 +121,7 @@ function knownNeeds(place: ItemPlace, units: StockUnits, end: number, onShelves:
     if (day >= place.until) continue;
     for (let left = Math.min(units.quantity[at]!, onShelves); left > 0; left--) days.push(day);
   }
-  return [...days, ...routineDays(place, end)];
+  return [...days, ...routineDays(place, end, onShelves)];
 }
 
 /**

@@ -277,4 +277,24 @@ describe("forecastDatedStock: routine", () => {
       ["w1", 1],
     ]);
   });
+
+  // By hand: 10,000 tasks of 1000 units a year take a unit every three seconds, so that all lasts less than three minutes
+  it("comes to an end where tasks ask for millions of units a year", () => {
+    const devices = Array.from({ length: 20 }, (_, at) => device(`D${at}`));
+    const { needing, moves } = forecastDatedStock(
+      {
+        ...emptyFleet(),
+        devices,
+        datedStock: [
+          ...devices.map(({ device }) => stock("Pads", "2036-06-30", device, { quantity: 2 })),
+          stock("Pads", "2036-06-30", "D0", { quantity: 100 }),
+          stock("Pads", "2036-06-30", "Store", { quantity: 50 }),
+        ],
+        routine: [routine("check", 10_000, { item: "Pads", quantity: 1000 })],
+      },
+      policy,
+    );
+    expect(moves).toEqual([]);
+    expect(new Set(needing.stock.chanceUsed)).toEqual(new Set([1]));
+  });
 });
