@@ -31,13 +31,15 @@ export function packClocks(fleet: Fleet, asOf: Day, activationEv: number): Map<s
   const deviceOf = (pack: PackRow) => (pack.device === null ? undefined : devices.get(nameKey(pack.device)));
   const dutyOf = (pack: PackRow) => nameKey(deviceOf(pack)?.duty ?? "");
   const itemOf = (pack: PackRow) => nameKey(pack.item ?? "");
+  // no key holds a line break, and any may hold a blank
+  const dutyKey = (pack: PackRow) => `${itemOf(pack)}\n${dutyOf(pack)}`;
   const gaps = medianBy(fleet.packs, itemOf, (pack) =>
     pack.made !== null && pack.inService !== null ? Math.max(0, pack.inService - pack.made) : null,
   );
   const firstTests = firstTestDays(fleet);
   const histories = new Map(cycleHistories(fleet, asOf, firstTests));
   const rateOf = (pack: PackRow) => histories.get(nameKey(pack.serial))!.ownRate;
-  const dutyRates = medianBy(fleet.packs, (pack) => `${itemOf(pack)} ${dutyOf(pack)}`, rateOf);
+  const dutyRates = medianBy(fleet.packs, dutyKey, rateOf);
   const itemRates = medianBy(fleet.packs, itemOf, rateOf);
   const result = new Map<string, PackClock>();
   for (const pack of fleet.packs) {
@@ -45,8 +47,7 @@ export function packClocks(fleet: Fleet, asOf: Day, activationEv: number): Map<s
     const item = itemOf(pack);
     const start = startOf(pack, gaps.get(item) ?? 0, firstTests.get(key) ?? null);
     const typicalRate = itemRates.get(item) ?? null;
-    const rate =
-      rateOf(pack) ?? dutyRates.get(`${item} ${dutyOf(pack)}`) ?? typicalRate ?? routineCycles(fleet, dutyOf(pack));
+    const rate = rateOf(pack) ?? dutyRates.get(dutyKey(pack)) ?? typicalRate ?? routineCycles(fleet, dutyOf(pack));
     const celsius = pack.temperatureC ?? deviceOf(pack)?.temperatureC ?? REFERENCE_C;
     const pace = arrheniusFactor(activationEv, celsius, REFERENCE_C);
     const history = histories.get(key)!;

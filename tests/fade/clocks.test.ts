@@ -177,4 +177,18 @@ describe("packClocks", () => {
     expect(clocks.get("uncounted")!.cyclesPerYear).toBeCloseTo(clocks.get("counted")!.cyclesPerYear!, 9);
     expect(clocks.get("undated")!.start).toBeNull();
   });
+
+  // By hand: 200 cycles in two years are 100 a year; item "p night" on van duty is not item "p" on night van duty
+  it("do not take the duty of one item for another item whose name ends as the duty begins", () => {
+    const fleet = emptyFleet();
+    fleet.devices = [device("D1", { duty: "night van" }), device("D2", { duty: "van" })];
+    const inService = day("2024-11-01");
+    fleet.packs = [
+      pack("busy", { item: "p", inService, cycles: 2000, cyclesOn: asOf, device: "D1" }),
+      pack("calm", { item: "p night", inService, cycles: 200, cyclesOn: asOf, device: "D2" }),
+      pack("uncounted", { item: "p night", inService, device: "D2" }),
+    ];
+    const clocks = packClocks(fleet, asOf, EV);
+    expect(clocks.get("uncounted")!.cyclesPerYear).toBeCloseTo((200 / 730) * 365.25, 9);
+  });
 });
