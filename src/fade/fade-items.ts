@@ -28,14 +28,16 @@ export interface FadingItem {
 }
 
 /**
- * Fits already made, by fleet, as-of and activation energy: a planner who tries other choices on the same sheets does
- * not wait again.
+ * Fits already made, by fleet, as-of and activation energy, the last asked for last: a planner who goes to and fro
+ * between two choices on the same sheets does not wait again.
  */
 const made = new WeakMap<Fleet, Map<string, FadingItem[]>>();
+/** Choices kept for a fleet: the tables of one take some 25 MB on the sample. */
+const CHOICES_KEPT = 2;
 
 /**
  * Fits every item's fade. Only what was known by as-of speaks: later tests and retirements are left out. Of what
- * a planner chooses only as-of and the activation energy enter, so that the fit is made once and kept while the fleet is.
+ * a planner chooses only as-of and the activation energy enter, so that a fit serves for whatever else is chosen.
  *
  * @param fleet           not changed while it is in use
  * @param policy          as-of, and the activation energy of fade by age
@@ -46,7 +48,10 @@ export function fadeItems(fleet: Fleet, policy: FadePolicy, isRechargeable: (ite
   made.set(fleet, ofFleet);
   const key = `${policy.asOf} ${policy.activationEnergyEv}`;
   const items = ofFleet.get(key) ?? fitItems(fleet, policy, isRechargeable);
+  ofFleet.delete(key);
   ofFleet.set(key, items);
+  const [oldest] = ofFleet.keys();
+  if (ofFleet.size > CHOICES_KEPT) ofFleet.delete(oldest!);
   return items;
 }
 
