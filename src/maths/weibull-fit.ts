@@ -4,10 +4,6 @@ import type { WatchedLife } from "./kaplan-meier.ts";
 export interface WeibullFit {
   scale: number;
   shape: number;
-  /** Log likelihood of the lives alone, without any prior. */
-  logLikelihood: number;
-  /** Variances and covariance of ln scale and ln shape, from the curvature at the maximum. */
-  covariance: { logScale: number; logShape: number; both: number };
 }
 
 /** What is believed before the lives speak: normal in the logarithms, one not hanging on the other. */
@@ -114,7 +110,6 @@ function bestAt(problem: Problem, logShape: number) {
   const hazard = Math.exp(logHazard);
   const { failures, sumLogs } = problem;
   return {
-    plain,
     logHazard,
     slope: failures + shape * (sumLogs - hazard * first) - (logShape - problem.shape.mean) * problem.shape.precision,
     ofHazard: -hazard * plain - problem.hazard.precision,
@@ -144,23 +139,5 @@ function maximum(problem: Problem): number | null {
 
 function fitAt(problem: Problem, logShape: number, reference: number): WeibullFit {
   const shape = Math.exp(logShape);
-  const { plain, logHazard, ofHazard, mixed, ofShape } = bestAt(problem, logShape);
-  // information on (ln hazard, ln shape), inverted, then turned to (ln scale, ln shape)
-  const determinant = ofHazard * ofShape - mixed * mixed;
-  const varHazard = -ofShape / determinant;
-  const varShape = -ofHazard / determinant;
-  const cov = mixed / determinant;
-  return {
-    scale: reference * Math.exp(-logHazard / shape),
-    shape,
-    logLikelihood:
-      problem.failures * (logHazard + logShape - Math.log(reference)) +
-      (shape - 1) * problem.sumLogs -
-      Math.exp(logHazard) * plain,
-    covariance: {
-      logScale: (varHazard - 2 * logHazard * cov + logHazard * logHazard * varShape) / (shape * shape),
-      logShape: varShape,
-      both: (logHazard * varShape - cov) / shape,
-    },
-  };
+  return { scale: reference * Math.exp(-bestAt(problem, logShape).logHazard / shape), shape };
 }
