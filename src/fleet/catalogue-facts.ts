@@ -1,3 +1,4 @@
+import { sortBy } from "../maths/sort-by.ts";
 import { groupBy } from "./group-by.ts";
 import { type CatalogueRow, type Fleet, nameKey } from "./rows.ts";
 
@@ -6,11 +7,7 @@ import { type CatalogueRow, type Fleet, nameKey } from "./rows.ts";
  * does not hang on the order of the sheet.
  */
 export function catalogueRowsByItem(fleet: Fleet): Map<string, CatalogueRow[]> {
-  const supplierKey = (row: CatalogueRow) => nameKey(row.supplier ?? "");
-  const sorted = [...fleet.catalogue].sort((a, b) => {
-    const [left, right] = [supplierKey(a), supplierKey(b)];
-    return left < right ? -1 : left > right ? 1 : 0;
-  });
+  const sorted = sortBy(fleet.catalogue, (row) => [nameKey(row.supplier ?? "")]);
   return groupBy(sorted, (row) => nameKey(row.item));
 }
 

@@ -1,7 +1,7 @@
+import { sortBy } from "../maths/sort-by.ts";
 import { linesWithin } from "./compare-items.ts";
 import type { Comparison, OrderChanged } from "./comparison.ts";
 import type { Plan } from "./plan-schema.ts";
-import { sortBy } from "./sort-by.ts";
 
 /** Order lines for needs of the shared months that are in one plan only, or differ in day, size or price (fees apart). */
 export function compareOrders(a: Plan, b: Plan, months: Comparison["months"]): OrderChanged[] {

@@ -1,7 +1,7 @@
 import { dayFromIso } from "../calendar/day.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import type { PackMoved } from "./comparison.ts";
 import type { Plan } from "./plan-schema.ts";
-import { sortBy } from "./sort-by.ts";
 
 /** Packs of both plans whose likely date of replacement (P50) moved, the largest moves first. */
 export function comparePacks(a: Plan, b: Plan): PackMoved[] {

@@ -1,5 +1,6 @@
 import { monthFromText, monthText } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import { compareItems } from "./compare-items.ts";
 import { compareOrders } from "./compare-orders.ts";
 import { comparePacks } from "./compare-packs.ts";
@@ -8,7 +9,6 @@ import type { Comparison, Spend } from "./comparison.ts";
 import { ENGINE } from "./engine.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundUnits } from "./rounding.ts";
-import { sortBy } from "./sort-by.ts";
 import { monthsOfYears } from "./spend-notes.ts";
 
 /** A plan with the name that people know it by. */

@@ -1,4 +1,5 @@
 import type { RoutineRow } from "../fleet/rows.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { Needing } from "../supplies/item-places.ts";
 import { type RoutineUse, routineUses } from "../supplies/routine-use.ts";
@@ -7,7 +8,6 @@ import { type Lapse, lapsesByItem } from "./lapses.ts";
 import { madeLater } from "./made-later.ts";
 import { type PlaceToSwap, placesToSwap } from "./places-to-swap.ts";
 import { roundTo, roundUnits } from "./rounding.ts";
-import { sortBy } from "./sort-by.ts";
 
 /** What stands behind a plan's dated stock, and what follows from it, beyond what plan.json holds. */
 export interface DatesBehind {

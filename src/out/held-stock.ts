@@ -1,10 +1,10 @@
 import { counted } from "../fleet/count-text.ts";
 import { groupBy } from "../fleet/group-by.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import type { StockUnits } from "../supplies/stock-units.ts";
 import { listTold } from "./out-now.ts";
 import { datedRows } from "./plan-dated.ts";
 import type { Plan } from "./plan-schema.ts";
-import { sortBy } from "./sort-by.ts";
 
 /** A row of dated stock that is held, as the plan has it, with the reason. */
 export type HeldRow = Plan["datedStock"][number] & { held: string; installed: boolean };

@@ -1,8 +1,8 @@
+import { sortBy } from "../maths/sort-by.ts";
 import type { StockTally } from "../supplies/stock-tally.ts";
 import type { StockUnits } from "../supplies/stock-units.ts";
 import type { Move } from "../supplies/types.ts";
 import { roundUnits } from "./rounding.ts";
-import { sortBy } from "./sort-by.ts";
 
 /** Units of an item that reach their swap date inside the horizon, and what is expected to become of them. */
 export interface Lapse {

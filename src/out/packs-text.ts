@@ -1,11 +1,11 @@
 import { counted, countText } from "../fleet/count-text.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import { basisText, becauseText, capacityText, dueRangeText, dueText } from "./due-text.ts";
 import { failuresText } from "./failures-text.ts";
 import { firstYearEnd, horizonText, planMonth } from "./horizon-text.ts";
 import { findingInPlace } from "./out-now.ts";
 import type { Plan } from "./plan-schema.ts";
 import { signsTold } from "./plan-signs.ts";
-import { sortBy } from "./sort-by.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";

@@ -1,5 +1,5 @@
+import { sortBy } from "../maths/sort-by.ts";
 import type { Plan } from "./plan-schema.ts";
-import { sortBy } from "./sort-by.ts";
 
 type MoveRow = Plan["moves"][number];
 

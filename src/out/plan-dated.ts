@@ -1,11 +1,11 @@
 import { isoFromDay } from "../calendar/day.ts";
 import { monthText } from "../calendar/month.ts";
 import { remembered } from "../fleet/remembered.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import type { StockUnits } from "../supplies/stock-units.ts";
 import type { CrowdedMonth, Move, SwapVisit } from "../supplies/types.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundChance, roundUnits } from "./rounding.ts";
-import { sortBy } from "./sort-by.ts";
 
 /**
  * Dated stock as plan rows: by item, expiry, place, lot and serial.

@@ -1,8 +1,8 @@
 import { monthText } from "../calendar/month.ts";
 import { DEMAND_CAUSES, type DemandCause, type ItemDemand } from "../demand/types.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundUnits } from "./rounding.ts";
-import { sortBy } from "./sort-by.ts";
 
 /** The demand of all items as plan rows, by item. */
 export function demandRows(demand: readonly ItemDemand[]): Plan["demand"] {

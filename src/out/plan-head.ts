@@ -4,10 +4,10 @@ import type { Finding } from "../fleet/finding.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { POLICY_KEYS } from "../fleet/policy-keys.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import type { Reading, ReadTable } from "../sheets/reading.ts";
 import { ENGINE } from "./engine.ts";
 import type { Plan } from "./plan-schema.ts";
-import { sortBy } from "./sort-by.ts";
 
 /** What every part of a plan begins with: for when, under which choices, from which sheets. */
 export type PlanHead = Pick<Plan, "format" | "engine" | "asOf" | "horizon" | "policy" | "inputs" | "findings">;

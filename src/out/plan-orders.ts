@@ -1,10 +1,10 @@
 import { isoFromDay } from "../calendar/day.ts";
 import { monthText } from "../calendar/month.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import type { BudgetYear, OrderLine, OrderSchedule } from "../orders/types.ts";
 import type { CappedSchedule, ShortMonth } from "../short/types.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundChance, roundUnits } from "./rounding.ts";
-import { sortBy } from "./sort-by.ts";
 
 /** Order lines as plan rows, by the day on which they must leave, then supplier and item. */
 export function orderRows(schedule: OrderSchedule): Plan["orders"] {

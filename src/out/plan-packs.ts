@@ -2,9 +2,9 @@ import { isoFromDay } from "../calendar/day.ts";
 import { type Month, monthText } from "../calendar/month.ts";
 import type { CapacityBand, DateBand } from "../fade/types.ts";
 import type { LifeForecast, PackLife } from "../life/types.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import type { Plan } from "./plan-schema.ts";
 import { CHANCE_DIGITS, roundChance, roundParameter, roundTo } from "./rounding.ts";
-import { sortBy } from "./sort-by.ts";
 
 /** The forecast packs as plan rows, by serial; `from` is the plan's first month. */
 export function packRows(life: LifeForecast, from: Month): Plan["packs"] {

@@ -1,9 +1,9 @@
 import type { SetAsideRow } from "../fleet/finding.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import { columnKeys } from "../sheets/mapping/column-keys.ts";
 import type { ReadTable } from "../sheets/reading.ts";
 import { SET_ASIDE_HEAD } from "../sheets/tables/set-aside-tables.ts";
 import { csvText } from "./csv.ts";
-import { sortBy } from "./sort-by.ts";
 
 /**
  * set-aside.csv: every row that was not used, as it stood, with where it was and why. Its cells stand under the

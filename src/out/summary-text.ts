@@ -1,6 +1,7 @@
 import { counted, countText, tenthsText } from "../fleet/count-text.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
 import { groupedText } from "../fleet/money.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import { STOCK_FINDING_CODES } from "../supplies/finding-codes.ts";
 import { aheadText } from "./ahead.ts";
 import { horizonText } from "./horizon-text.ts";
@@ -8,7 +9,6 @@ import { knowsNothing } from "./knows-nothing.ts";
 import { outNow } from "./out-now.ts";
 import type { Plan } from "./plan-schema.ts";
 import { signsTold } from "./plan-signs.ts";
-import { sortBy } from "./sort-by.ts";
 import { neededTable, orderBlocks, shortBlocks, spendBlocks } from "./summary-tables.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";

@@ -1,5 +1,5 @@
+import { sortBy } from "../maths/sort-by.ts";
 import type { UseRateRow } from "../supplies/use-rate-table.ts";
-import { sortBy } from "./sort-by.ts";
 
 /** How often an item is used at the places of a duty: together, at the one that uses least and most, and how sure that is. */
 export interface DutyUse {

@@ -2,6 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type DatedStockRow, nameKey } from "../fleet/rows.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import type { ItemPlace } from "./item-place.ts";
 import type { MovePlace } from "./move-place.ts";
 import { type Leg, roundsOf } from "./move-rounds.ts";
@@ -33,20 +34,13 @@ export function listMoves(
   policy: Policy,
 ): Move[] {
   const taken = new Map<DatedStockRow, number>();
-  return roundsOf(pairUp(candidates, after))
-    .flatMap((legs) => {
-      const saved = savedBy(legs, candidates, after);
-      // a hair more than the cost is rounding, which must not move anything
-      if (saved <= costPerUnitMoved * legs.length + 1e-9) return [];
-      return groupMoves(candidates, carriedOn(legs, candidates, taken), saved / legs.length, policy);
-    })
-    .sort(
-      (a, b) =>
-        compareText(nameKey(a.from), nameKey(b.from)) ||
-        compareText(nameKey(a.to), nameKey(b.to)) ||
-        compareText(a.lot ?? "", b.lot ?? "") ||
-        a.by - b.by,
-    );
+  const moves = roundsOf(pairUp(candidates, after)).flatMap((legs) => {
+    const saved = savedBy(legs, candidates, after);
+    // a hair more than the cost is rounding, which must not move anything
+    if (saved <= costPerUnitMoved * legs.length + 1e-9) return [];
+    return groupMoves(candidates, carriedOn(legs, candidates, taken), saved / legs.length, policy);
+  });
+  return sortBy(moves, ({ from, to, lot, by }) => [nameKey(from), nameKey(to), lot ?? "", by]);
 }
 
 /** Units saved at the places of a round, which no other round changes: exact, since each place's value is its own. */
@@ -134,8 +128,4 @@ function groupMoves(
 
 function nameOf(place: ItemPlace): string {
   return place.device!.device;
-}
-
-function compareText(a: string, b: string): number {
-  return a === b ? 0 : a < b ? -1 : 1;
 }

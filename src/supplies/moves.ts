@@ -4,6 +4,7 @@ import { merged } from "../fleet/merged.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { DatedStockRow } from "../fleet/rows.ts";
 import { largest } from "../maths/largest.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import { expectedUsed } from "./chance-used.ts";
 import type { ItemPlace } from "./item-place.ts";
 import type { ItemPlaces } from "./item-places.ts";
@@ -69,7 +70,7 @@ function candidate({ use, units }: ItemPlaces, place: ItemPlace, policy: Policy)
     row.opened === null && row.expiry - policy.asOf >= policy.minLifeDays;
   const repeat = (of: readonly { row: DatedStockRow; day: Day }[]) =>
     of.flatMap(({ row, day }) => new Array<Day>(row.quantity).fill(day)).sort((a, b) => a - b);
-  const movable = good.filter(mayMove).sort((a, b) => a.day - b.day || compareText(a.row.lot ?? "", b.row.lot ?? ""));
+  const movable = sortBy(good.filter(mayMove), ({ row, day }) => [day, row.lot ?? ""]);
   const staying = repeat(good.filter((of) => !mayMove(of)));
   const days = repeat(movable);
   const value = (of: readonly Day[]) => {
@@ -84,8 +85,4 @@ function candidate({ use, units }: ItemPlaces, place: ItemPlace, policy: Policy)
     rows: movable,
     search: { days, value, expectedUses: (day) => perDay * (day - policy.asOf) },
   };
-}
-
-function compareText(a: string, b: string): number {
-  return a === b ? 0 : a < b ? -1 : 1;
 }

@@ -2,6 +2,7 @@ import { addMonths, type Day } from "../calendar/day.ts";
 import { type Month, monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import type { StockUnits } from "./stock-units.ts";
 import { needsVisit, type VisitSize } from "./swap-capacity.ts";
 import type { SwapVisit } from "./types.ts";
@@ -75,9 +76,7 @@ export function swapCalendar(
 ): SwapVisit[] {
   const first = monthOfDay(policy.asOf);
   const months = latestSchedule(visits, perMonth);
-  const order = [...visits.keys()].sort(
-    (a, b) => months[a]! - months[b]! || compareText(visits[a]!.key, visits[b]!.key),
-  );
+  const order = sortBy([...visits.keys()], (index) => [months[index]!, visits[index]!.key]);
   return order.flatMap((index) => rowsOfVisit(stock, visits[index]!, months[index]!, first, policy.asOf));
 }
 
@@ -89,25 +88,20 @@ function rowsOfVisit(
   asOf: Day,
 ): SwapVisit[] {
   const keyOf = (at: number) => `${stock.itemOf(at).key}\n${stock.rows[at]!.lot ?? ""}\n${stock.swapBy[at]}`;
-  return [...groupBy(rows, keyOf).values()]
-    .map((alike) => {
-      const row = stock.rows[alike[0]!]!;
-      const swapBy = stock.swapBy[alike[0]!]!;
-      const quantity = stock.unitsOf(alike);
-      const day = month === due ? swapBy : Math.max(asOf, addMonths(swapBy, month - due));
-      return {
-        month: first + month,
-        place,
-        item: row.item,
-        lot: row.lot,
-        quantity,
-        swapBy,
-        daysGivenUp: quantity * Math.max(0, swapBy - day),
-      };
-    })
-    .sort((a, b) => compareText(a.item, b.item) || compareText(a.lot ?? "", b.lot ?? "") || a.swapBy - b.swapBy);
-}
-
-function compareText(a: string, b: string): number {
-  return a === b ? 0 : a < b ? -1 : 1;
+  const swaps = [...groupBy(rows, keyOf).values()].map((alike) => {
+    const row = stock.rows[alike[0]!]!;
+    const swapBy = stock.swapBy[alike[0]!]!;
+    const quantity = stock.unitsOf(alike);
+    const day = month === due ? swapBy : Math.max(asOf, addMonths(swapBy, month - due));
+    return {
+      month: first + month,
+      place,
+      item: row.item,
+      lot: row.lot,
+      quantity,
+      swapBy,
+      daysGivenUp: quantity * Math.max(0, swapBy - day),
+    };
+  });
+  return sortBy(swaps, ({ item, lot, swapBy }) => [item, lot ?? "", swapBy]);
 }

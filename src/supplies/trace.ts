@@ -5,6 +5,7 @@ import { withNamedItems } from "../fleet/named-items.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type DatedStockRow, type Fleet, nameKey, type OnOrderRow, type PackRow } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import { dayCovered } from "./day-covered.ts";
 import { gtinKey, matcherOf } from "./trace-matcher.ts";
 import { fittableUntil, swapDay } from "./unit-life.ts";
@@ -101,24 +102,21 @@ export function traceIds(sheets: Fleet, policy: Policy, ids: readonly string[]):
     }
     return touched;
   };
-  const stock = fleet.datedStock
-    .filter((row) =>
-      touches(row.item, [
-        ["lot", row.lot],
-        ["serial", row.serial],
-      ]),
-    )
-    .map((row) => ({
-      row,
-      installed: row.place !== null && takes.devices.has(nameKey(row.place)),
-      swapBy: swapDay(row, book.find(row.item), policy),
-    }))
-    .sort((a, b) => compare(stockKey(a.row), stockKey(b.row)));
-  const packs = fleet.packs
-    .filter((row) => touches(row.item, [["serial", row.serial]]))
-    .sort((a, b) =>
-      compare([nameKey(a.device ?? ""), nameKey(a.serial)], [nameKey(b.device ?? ""), nameKey(b.serial)]),
-    );
+  const touchedRows = fleet.datedStock.filter((row) =>
+    touches(row.item, [
+      ["lot", row.lot],
+      ["serial", row.serial],
+    ]),
+  );
+  const stock = sortBy(touchedRows, stockKey).map((row) => ({
+    row,
+    installed: row.place !== null && takes.devices.has(nameKey(row.place)),
+    swapBy: swapDay(row, book.find(row.item), policy),
+  }));
+  const packs = sortBy(
+    fleet.packs.filter((row) => touches(row.item, [["serial", row.serial]])),
+    ({ device, serial }) => [nameKey(device ?? ""), nameKey(serial)],
+  );
   const orders = fleet.onOrder.filter((row) => touches(row.item, [["order", row.order]]));
   return {
     ids: matchers.map(({ id, as }) => ({ id, as: [...as].sort() })),
@@ -212,9 +210,4 @@ function isSpare(pack: PackRow): boolean {
 
 function stockKey(row: DatedStockRow): (string | number)[] {
   return [nameKey(row.place ?? ""), nameKey(row.item), row.expiry, nameKey(row.lot ?? ""), nameKey(row.serial ?? "")];
-}
-
-function compare(a: readonly (string | number)[], b: readonly (string | number)[]): number {
-  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return a[i]! < b[i]! ? -1 : 1;
-  return 0;
 }

@@ -5,6 +5,7 @@ import { listedAsPack, useByDates } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import { whoTakes } from "../fleet/who-takes.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import type { UsableLot } from "./types.ts";
 import { expiryOfArrival, fittableUntil, packShelfEnd } from "./unit-life.ts";
 
@@ -70,9 +71,8 @@ export function usableLots(fleet: Fleet, policy: Policy, stockPacks: readonly Pa
       reference: row.order,
     });
   }
-  return lots
-    .filter((lot) => lot.usableUntil === null || lot.usableUntil >= lot.availableFrom)
-    .sort((a, b) => compare(lotKey(a), lotKey(b)));
+  const usable = lots.filter((lot) => lot.usableUntil === null || lot.usableUntil >= lot.availableFrom);
+  return sortBy(usable, lotKey);
 }
 
 function lotKey(lot: UsableLot): (string | number)[] {
@@ -86,13 +86,6 @@ function lotKey(lot: UsableLot): (string | number)[] {
     lot.reference ?? "",
     lot.quantity,
   ];
-}
-
-function compare(a: readonly (string | number)[], b: readonly (string | number)[]): number {
-  for (let i = 0; i < a.length; i++) {
-    if (a[i] !== b[i]) return a[i]! < b[i]! ? -1 : 1;
-  }
-  return 0;
 }
 
 /** The earlier of two days, of which either may not be known. */

@@ -1,4 +1,4 @@
-import { dealtOut, firstNumbers } from "../maths/dealt-out.ts";
+import { dealtOut, firstNumbers } from "./dealt-out.ts";
 
 /** One part of a sort key; null sorts before everything. */
 type KeyPart = string | number | null;

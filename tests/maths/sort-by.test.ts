@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { sortBy } from "../../src/out/sort-by.ts";
+import { sortBy } from "../../src/maths/sort-by.ts";
 
 it("sortBy: null first, numbers by size, text by code unit and not by any locale", () => {
   const rows = [{ k: "b" }, { k: "é" }, { k: "B" }, { k: null }, { k: "a" }];
