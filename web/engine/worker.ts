@@ -1,3 +1,4 @@
+import * as z from "zod/mini";
 import { sampleSheets } from "../../sample-data/script/sample-sheets.ts";
 import {
   budgetText,
@@ -36,6 +37,9 @@ import type { PackReadings } from "../pack-readings.ts";
 import { correctRow } from "./correct-row.ts";
 import { carryEngine, fitInWorkers } from "./fit-in-workers.ts";
 import type { Answer, AskName, Asks, Began, Download, Planned, Question } from "./messages.ts";
+
+// The page's security policy forbids compiled text, and zod would try it once and be logged for it.
+z.config({ jitless: true });
 
 let files: SheetFile[] = [];
 let reading: Reading | null = null;

@@ -1,35 +1,44 @@
+import * as z from "zod/mini";
+import english from "zod/v4/locales/en.js";
 import { SHEETS, type SheetKind } from "../../fleet/columns.ts";
 import { ROW_THINGS, type RowThing } from "../words/row-thing.ts";
-import { andThen, listOf, nullable, objectOf, oneOf, optional, ordinal, text, valuesOf, words } from "./json-shape.ts";
 
-// A library of schemas would take more of the page's size than what reads this one file.
-const mappedRows = objectOf({
-  kind: oneOf(SHEETS.map(({ kind }) => kind)),
-  /** The item's name where no column holds it. */
-  item: optional(words),
-  /** For each of the sheet's columns, the header that holds it. */
-  columns: valuesOf(words),
-  /** In a list of all sorts, what a line must be about to be such a row. */
-  thing: optional(oneOf(ROW_THINGS)),
-});
+const KINDS = SHEETS.map(({ kind }) => kind) as [SheetKind, ...SheetKind[]];
 
-const columnsFile = objectOf({
-  format: oneOf(["wanecast.columns/1"]),
-  tables: listOf(
-    objectOf({
-      file: text,
-      sheet: nullable(text),
-      table: ordinal,
-      rows: listOf(
-        andThen<MappedTable["rows"][number]>(mappedRows, ({ kind, columns }) => {
-          const wrong = Object.keys(columns).find((name) => specOf(kind, name) === undefined);
-          return wrong === undefined ? null : `"${wrong}" is no column of ${kind}`;
-        }),
-      ),
-      unread: listOf(text),
+// the small build of zod brings no words of its own
+z.config(english());
+
+const words = z.string().check(z.minLength(1));
+
+const mappedRows = z
+  .strictObject({
+    kind: z.enum(KINDS),
+    /** The item's name where no column holds it. */
+    item: z.optional(words),
+    /** For each of the sheet's columns, the header that holds it. */
+    columns: z.record(z.string(), words),
+    /** In a list of all sorts, what a line must be about to be such a row. */
+    thing: z.optional(z.enum(ROW_THINGS)),
+  })
+  .check(
+    z.refine(({ kind, columns }) => Object.keys(columns).every((name) => specOf(kind, name) !== undefined), {
+      error: ({ input }) => {
+        const { kind, columns } = input as { kind: SheetKind; columns: Record<string, string> };
+        const wrong = Object.keys(columns).find((name) => specOf(kind, name) === undefined);
+        return `"${wrong}" is no column of ${kind}`;
+      },
     }),
-  ),
+  );
+
+const mappedTable = z.strictObject({
+  file: z.string(),
+  sheet: z.nullable(z.string()),
+  table: z.int().check(z.gte(1)),
+  rows: z.array(mappedRows),
+  unread: z.array(z.string()),
 });
+
+const columnsFile = z.strictObject({ format: z.literal("wanecast.columns/1"), tables: z.array(mappedTable) });
 
 /** A table of a sheet, and what each of its columns is read as. */
 export interface MappedTable {
@@ -64,7 +73,9 @@ export function parseColumnsFile(text: string): { columns: ColumnsFile } | { pro
   } catch (error) {
     return { problem: `The columns file is no JSON: ${error instanceof Error ? error.message : String(error)}.` };
   }
-  const problem = columnsFile(json, "");
-  if (problem !== null) return { problem: `The columns file cannot be used${problem}.` };
-  return { columns: json as ColumnsFile };
+  const read = columnsFile.safeParse(json);
+  if (read.success) return { columns: read.data };
+  const [issue] = read.error.issues;
+  const where = issue?.path.length ? ` at ${issue.path.join(".")}` : "";
+  return { problem: `The columns file cannot be used${where}: ${issue?.message ?? "not understood"}.` };
 }
