@@ -18,11 +18,13 @@ import { MISTAKEN } from "./awkward/mistaken.ts";
 import { MIXED_COLUMNS } from "./awkward/mixed-columns.ts";
 import { OFFICES } from "./awkward/offices.ts";
 import { PLANNERS } from "./awkward/planners.ts";
+import { PURCHASING } from "./awkward/purchasing.ts";
 import { RATINGS } from "./awkward/ratings.ts";
 import { REGISTERS } from "./awkward/registers.ts";
 import { REPEATED_TESTS } from "./awkward/repeated-tests.ts";
 import { SHAPES } from "./awkward/shapes.ts";
 import { SORTS } from "./awkward/sorts.ts";
+import { STOCKROOMS } from "./awkward/stockrooms.ts";
 import { STRANGERS } from "./awkward/strangers.ts";
 import { TITLED_PLACES } from "./awkward/titled-places.ts";
 import { VALUES } from "./awkward/values.ts";
@@ -58,6 +60,8 @@ describe.each([
   ["checks in words and numbers", CHECKED],
   ["registers with several tests in a line", REPEATED_TESTS],
   ["logs of capacity tests", CAPACITY_LOGS],
+  ["lists of stockrooms", STOCKROOMS],
+  ["lists of those who buy", PURCHASING],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
     const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);

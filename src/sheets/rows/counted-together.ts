@@ -21,6 +21,7 @@ export function partCount(lots: readonly Entry[], table: Table, column: number, 
   if (!first || later.length === 0 || typeof count !== "number") return;
   for (const { values } of later) values.quantity = Math.min(1, count);
   first.values.quantity = Math.max(Math.min(1, count), count - later.length);
+  if (count === lots.length) return;
   const { file, sheet, line } = first.values.source;
   const message = `Column ${columnName(table, column)} counts several lots together: one was taken for each, and the rest for the lot that expires first.`;
   log.add("lots-counted-together", { file, sheet, line, column: column + 1, value: String(count) }, () => ({

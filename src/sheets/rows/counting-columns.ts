@@ -3,7 +3,7 @@ import type { Output, Table } from "../tables/table.ts";
 import { cellText } from "../values/cell-text.ts";
 import { readNumber } from "../values/number-text.ts";
 import { Boxes } from "../values/read-cell.ts";
-import { isBoxWord, isUnitWord } from "../values/units.ts";
+import { isBoxWord, isUnitWord, packIn } from "../values/units.ts";
 import { parseHeader } from "../words/parse-header.ts";
 
 /** Columns (0-based, -1 for none) beside a quantity that say what it counts: a unit of measure, and units per box. */
@@ -37,9 +37,12 @@ function unitColumn(says: readonly string[], rows: readonly GridRow[]): number {
 
 /** A record's quantity in boxes where its unit of measure is one, and in units where its line says how many a box holds. */
 export function countedIn(quantity: unknown, record: GridRow, { measure, boxSize }: CountingColumns): unknown {
-  const inBoxes = measure !== -1 && isBoxWord(cellText(cellAt(record, measure) ?? null).toLowerCase());
+  const unit = measure === -1 ? "" : cellText(cellAt(record, measure) ?? null).toLowerCase();
+  const pack = packIn(unit);
+  const inBoxes = pack !== null || isBoxWord(unit);
   const boxes = quantity instanceof Boxes ? quantity.count : typeof quantity === "number" && inBoxes ? quantity : null;
   if (boxes === null) return quantity;
+  if (pack !== null) return boxes * pack.size;
   const size = boxSize === -1 ? null : readNumber(cellText(cellAt(record, boxSize) ?? null), ".");
   return size !== null && Number.isInteger(size.value) && size.value > 0 ? boxes * size.value : new Boxes(boxes);
 }

@@ -77,8 +77,8 @@ export function rowPlan(
 
 /** The order of day and month of the dates that stand in a table's headers and above it; null where they do not settle it. */
 function orderOfHeads({ outputs }: Table): DateOrder | null {
-  const dates = outputs.flatMap(({ implied: { date = "", expiry = "" } }) => {
-    const written = readDateText(date || expiry);
+  const dates = outputs.flatMap(({ implied: { date = "", expiry = "", arrives = "" } }) => {
+    const written = readDateText(date || expiry || arrives);
     return written?.kind === "ordered" ? [written] : [];
   });
   return orderOfColumn(dates, null).order;
@@ -100,7 +100,7 @@ function noteHeading(
 ): void {
   const place = { file, sheet, line: null, column: null, value: text };
   const message = `No column holds ${name}: "${shortened(text)}" was taken for every row.`;
-  log.add("from-heading", place, () => ({ message }), String(number));
+  log.add("from-heading", place, () => ({ message }), `${number} ${name}`);
 }
 
 /** True where the record says something of the output at all. */

@@ -9,7 +9,7 @@ import { columnViews } from "./column-views.ts";
 import { countedDevices } from "./counted-things.ts";
 import { headsDates } from "./dated-columns.ts";
 import { withoutDittos } from "./dittos.ts";
-import { type TestedPack, testedPack } from "./form-lines.ts";
+import { type FormAbove, formAbove } from "./form-lines.ts";
 import { headerAt, headerKey, sameHeader } from "./header-at.ts";
 import { type HeaderRows, oneRowHeader, twoRowHeader } from "./header-rows.ts";
 import { type Heading, headingAbove } from "./heading.ts";
@@ -69,7 +69,7 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
       current?.body.push(row);
       continue;
     }
-    if (current && sameHeader(current.rows, header) && !isOfAnother(current, testedPack(rows, i))) {
+    if (current && sameHeader(current.rows, header) && !isOfAnother(current, formAbove(rows, i))) {
       for (const line of rows.slice(i, i + header.lines.length)) {
         current.odd.set(current.body.length, "repeated-header");
         current.body.push(line);
@@ -106,10 +106,10 @@ function withAlike(tables: Table[]): Table[] {
   return tables.map((table) => (alike.has(table) ? { ...table, alike: alike.get(table)! } : table));
 }
 
-/** True where the lines of a form name another battery or device than those above the table before. */
-function isOfAnother({ heading }: Found, { serial, device }: TestedPack): boolean {
-  const { pack } = heading ?? { pack: {} as TestedPack };
-  return (serial ?? pack.serial) !== pack.serial || (device ?? pack.device) !== pack.device;
+/** True where the lines of a form name another battery, device or order than those above the table before. */
+function isOfAnother({ heading }: Found, form: FormAbove): boolean {
+  const names = ["serial", "device", "item", "supplier", "order"] as const;
+  return names.some((name) => (form[name] ?? heading?.form[name]) !== heading?.form[name]);
 }
 
 /** A source table's part of a set-aside.csv, as if its header had been found in the sheet. */

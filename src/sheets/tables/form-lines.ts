@@ -2,10 +2,14 @@ import type { GridRow } from "../grid.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { nameIn } from "./header-rows.ts";
 
-/** What the lines of a form above a log say of the one battery that was tested, or of the device that it is in, as written. */
-export interface TestedPack {
+/** What the lines of a form above a list say of the one battery that was tested, of the device that it is in, or of what was ordered of whom, as written. */
+export interface FormAbove {
   serial?: string;
   device?: string;
+  item?: string;
+  supplier?: string;
+  order?: string;
+  arrives?: string;
   ratedAh?: string;
   ratedWh?: string;
   ratedMinutes?: string;
@@ -14,7 +18,7 @@ export interface TestedPack {
 /** Lines above a header that may belong to its form. */
 const MOST_LINES = 12;
 const IN_ONE_CELL = /^([^:]{2,30}):\s+(\S.*)$/;
-const RATED: readonly [keyof TestedPack, RegExp][] = [
+const RATED: readonly [keyof FormAbove, RegExp][] = [
   ["ratedAh", /\d\s*m?ah$/i],
   ["ratedWh", /\d\s*wh$/i],
   ["ratedMinutes", /\d\s*min\w*$/i],
@@ -39,9 +43,9 @@ export function isFormLine(row: GridRow): boolean {
   return pairsIn(row) !== null;
 }
 
-/** What the lines right above a header say of the battery whose tests stand below it. */
-export function testedPack(rows: readonly GridRow[], at: number): TestedPack {
-  const pack: TestedPack = {};
+/** What the lines of a form right above a header say of all that stands below it. */
+export function formAbove(rows: readonly GridRow[], at: number): FormAbove {
+  const form: FormAbove = {};
   for (let above = at - 1; above >= 0 && above >= at - MOST_LINES; above--) {
     const row = rows[above] as GridRow;
     const pairs = pairsIn(row);
@@ -49,10 +53,12 @@ export function testedPack(rows: readonly GridRow[], at: number): TestedPack {
     for (const [label, value] of pairs ?? []) {
       const { says, things } = parseHeader(label);
       const rated = RATED.find(([, unit]) => unit.test(value));
-      if (/^(battery)?$/.test(things) && /^(serial|id|)$/.test(says) && says + things !== "") pack.serial ??= value;
-      else if (things === "device" && /^(serial|id|name|)$/.test(says)) pack.device ??= value;
-      else if (rated && /rated|capacity/.test(says)) pack[rated[0]] ??= value;
+      if (/^(battery)?$/.test(things) && /^(serial|id|)$/.test(says) && says + things !== "") form.serial ??= value;
+      else if (things === "device" && /^(serial|id|name|)$/.test(says)) form.device ??= value;
+      else if (rated && /rated|capacity/.test(says)) form[rated[0]] ??= value;
+      else if (things === "" && /^(supplier|order|arrives)$/.test(says)) form[says as "order"] ??= value;
+      else if (things === "item" && says === "" && /\p{L}{3}/u.test(value)) form.item ??= value;
     }
   }
-  return pack;
+  return form;
 }

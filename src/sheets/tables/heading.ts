@@ -1,7 +1,7 @@
 import type { GridRow } from "../grid.ts";
 import { isDate } from "../values/date-text.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
-import { type TestedPack, testedPack } from "./form-lines.ts";
+import { type FormAbove, formAbove } from "./form-lines.ts";
 import { nameIn } from "./header-rows.ts";
 import { placeAbove } from "./titled-places.ts";
 
@@ -15,8 +15,8 @@ export interface Heading {
   testedOn: string | null;
   /** The place whose things the table lists, as a line above it names it ("Ambulance 7"). */
   place: string | null;
-  /** The battery whose tests the table lists, as the lines of a form above it give it. */
-  pack: TestedPack;
+  /** What the lines of a form above the table say of all its rows: whose tests, which order. */
+  form: FormAbove;
 }
 
 /** How many lines above a header may be its title, and how many may belong to its head. */
@@ -41,7 +41,7 @@ export function headingAbove(rows: readonly GridRow[], at: number, first: boolea
     text: lone.join("\n"),
     testedOn: first ? testedOn(above) : null,
     place,
-    pack: testedPack(rows, at),
+    form: formAbove(rows, at),
   };
 }
 

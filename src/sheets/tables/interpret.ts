@@ -1,27 +1,26 @@
 import { SHEETS, type SheetSpec } from "../../fleet/columns.ts";
-import { POINTS } from "../words/meanings.ts";
 import { withAlikeDates } from "./alike-dates.ts";
 import { assign } from "./assign.ts";
 import { unclearCounts } from "./counted-things.ts";
 import { withOneItem } from "./dated-batteries.ts";
-import { datedOutputs, saysUse } from "./dated-columns.ts";
+import { datedOutputs } from "./dated-columns.ts";
 import { withDevicesOfPlaces } from "./devices-of-places.ts";
-import { groupOutputs, impliedItem } from "./group-outputs.ts";
+import { groupOutputs } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
 import { impliedByPrice } from "./implied-by-price.ts";
 import type { Interpretation, Interpreted } from "./interpretation.ts";
 import { listBeside } from "./lists-beside.ts";
+import { mainOutput } from "./main-output.ts";
 import { withMoves } from "./moves.ts";
 import { numberedLots } from "./numbered-lots.ts";
 import { unclearTests } from "./numbered-tests.ts";
 import { placedOutputs } from "./placed-columns.ts";
 import { placedGroups } from "./placed-groups.ts";
-import { isPriceList } from "./price-lists.ts";
 import { replacedPacks } from "./replacements.ts";
 import type { ColumnView } from "./score-column.ts";
-import { countsStock, isLone, isPurchase, speaksFor } from "./speaks-for.ts";
+import { isLone, speaksFor } from "./speaks-for.ts";
 import { withLists } from "./supply-lists.ts";
-import { type FieldSource, isCanonical, type Output } from "./table.ts";
+import { isCanonical, type Output } from "./table.ts";
 import { isOtherThanTests } from "./tests-of-devices.ts";
 import { withUndatedResult } from "./undated-results.ts";
 import { usesByColumn } from "./uses-by-column.ts";
@@ -35,9 +34,6 @@ const TIE_MARGIN = 1.5;
 
 /** What each kind of row beyond the first costs, so that one sheet is not read as two without need. */
 const OUTPUT_COST = 3;
-
-/** Points above which a column's header names it, and does not just not speak against it. */
-const NAMED_OUTRIGHT = 3.5;
 
 /** What it costs to read a column as of another thing than the one it stands behind. */
 const FAR_COST = 4;
@@ -105,7 +101,7 @@ function withListBeside<T extends Pick<Interpreted, "best">>(
 ): T {
   const { best } = interpreted;
   const { outputs } = best ?? { outputs: [] };
-  const beside = listBeside(outputs, views, heading?.pack ?? {});
+  const beside = listBeside(outputs, views, heading?.form ?? {});
   if (best === null || beside === null) return interpreted;
   if (beside.beside) Object.assign(beside.implied, impliedByPrice(beside.fields, views));
   return { ...interpreted, best: { ...best, outputs: [...best.outputs, beside] } };
@@ -245,55 +241,4 @@ function startsWithDevices(views: readonly ColumnView[]): boolean {
     views.find(({ things }) => things !== "")?.things.includes("device") === true &&
     views.some(({ things }) => things === "battery")
   );
-}
-
-function mainOutput(
-  sheet: SheetSpec,
-  fields: FieldSource[],
-  views: readonly ColumnView[],
-  heading: Heading | null,
-): Output | null {
-  const has = (field: string) => fields.some(({ spec }) => spec.field === field);
-  const output: Output = { sheet, fields, implied: {}, own: fields.flatMap(({ columns }) => columns) };
-  if (sheet.kind === "dated_stock" && has("label")) return output;
-  if (sheet.kind === "dated_stock" && has("expiry") && !has("item")) {
-    const item =
-      impliedItem(views.filter(({ column }) => output.own.includes(column))) || (heading?.title?.subject ?? "");
-    if (item === "") return null;
-    output.implied.item = item;
-  }
-  if (sheet.kind === "runtime_tests" && !has("date") && heading?.testedOn) {
-    output.implied.date = heading.testedOn;
-    output.fromHeading = ["date"];
-  }
-  if (sheet.kind === "runtime_tests" && !has("serial") && heading?.pack.serial) {
-    output.implied.serial = heading.pack.serial;
-    output.fromHeading = [...(output.fromHeading ?? []), "serial"];
-  }
-  if (sheet.kind === "packs" && !has("device") && heading?.pack.device) {
-    output.implied.device = heading.pack.device;
-    output.fromHeading = ["device"];
-  }
-  if (sheet.kind === "catalogue") Object.assign(output.implied, impliedByPrice(fields, views));
-  if (sheet.kind === "on_order" && has("expiry") && countsStock(output, views)) return null;
-  if (isPurchase(output, views) && ![heading?.text ?? "", ...views.map(({ name }) => name)].some(saysUse)) return null;
-  // Item and quantity alone may be stock, a count or a wish: only their own sheet's names say that they are ordered.
-  // Stock has a supplier too: what has an expiry is on order where an order's number or its arrival is named.
-  const named = (field: string) => fields.some(({ spec, points }) => spec.field === field && points > NAMED_OUTRIGHT);
-  const ordered = has("expiry")
-    ? named("order") || named("arrives")
-    : has("order") || has("arrives") || (has("supplier") && !views.some(({ meaning }) => meaning.says === "date"));
-  if (
-    sheet.kind === "on_order" &&
-    !ordered &&
-    (fields.length < views.length || fields.some(({ points }) => points < POINTS.canonical))
-  )
-    return null;
-  // A price list often leaves the kind to the item's name; it is a price list by what else it says.
-  const priced = sheet.kind === "catalogue" && isPriceList(fields);
-  const complete = sheet.columns.every(
-    ({ required, field }) =>
-      !required || has(field) || output.implied[field] !== undefined || (priced && field === "kind"),
-  );
-  return complete && (sheet.oneOf.length === 0 || sheet.oneOf.some(has)) ? output : null;
 }

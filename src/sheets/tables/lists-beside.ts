@@ -1,7 +1,7 @@
 import { sheetSpec } from "../../fleet/columns.ts";
 import { assign } from "./assign.ts";
 import { sharedField } from "./field-source.ts";
-import type { TestedPack } from "./form-lines.ts";
+import type { FormAbove } from "./form-lines.ts";
 import type { ColumnView } from "./score-column.ts";
 import type { FieldSource, Output } from "./table.ts";
 
@@ -26,12 +26,12 @@ const NAMED = 4.5;
 const IS_SUM = /total|value|sum|amount|wert|gesamt|summe|betrag|valeur|montant|valor|importe|waarde|bedrag|totaal/i;
 
 /** What a list says of its items besides, in columns of its own or in a form above it; null where it says nothing. */
-export function listBeside(outputs: readonly Output[], views: readonly ColumnView[], pack: TestedPack): Output | null {
+export function listBeside(outputs: readonly Output[], views: readonly ColumnView[], form: FormAbove): Output | null {
   return (
     catalogueBeside(outputs, views) ??
     stockBeside(outputs, views) ??
     ratingBeside(outputs, views) ??
-    ratingAbove(outputs, pack)
+    ratingAbove(outputs, form)
   );
 }
 
@@ -69,7 +69,8 @@ function ratingBeside(outputs: readonly Output[], views: readonly ColumnView[]):
 }
 
 /** What rates a log's tests, where the form above it gives the rating; null where it gives none. */
-function ratingAbove(outputs: readonly Output[], { serial: _, device: __, ...implied }: TestedPack): Output | null {
+function ratingAbove(outputs: readonly Output[], form: FormAbove): Output | null {
+  const implied = Object.fromEntries(Object.entries(form).filter(([name]) => name.startsWith("rated")));
   const tests = outputs.find(({ sheet }) => sheet.kind === "runtime_tests");
   return tests === undefined || Object.keys(implied).length === 0
     ? null

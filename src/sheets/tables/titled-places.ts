@@ -1,4 +1,5 @@
 import type { GridRow } from "../grid.ts";
+import { isUnitWord } from "../values/units.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { VOCABULARY } from "../words/vocabulary.ts";
 import { nameIn } from "./header-rows.ts";
@@ -30,7 +31,7 @@ function isLabel(text: string): boolean {
 }
 
 function placeBehind(label: string, text: string): string | null {
-  if (!/[\p{L}\d]/u.test(text) || isLabel(text)) return null;
+  if (!/[\p{L}\d]/u.test(text) || isLabel(text) || isUnitWord(text.trim().toLowerCase())) return null;
   return /\p{L}/u.test(text) ? text.trim() : `${label.replace(/[\s:.]+$/, "")} ${text.trim()}`;
 }
 

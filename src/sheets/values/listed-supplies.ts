@@ -2,7 +2,7 @@ import { parseHeader } from "../words/parse-header.ts";
 import { rowThing } from "../words/row-thing.ts";
 import { cellText } from "./cell-text.ts";
 import { isDate } from "./date-text.ts";
-import { isBoxWord, unitFactor } from "./units.ts";
+import { isBoxWord, isUnitWord, unitFactor } from "./units.ts";
 
 /** What a cell that lists supplies says of each: what it is, how many, when it expires, of which lot. */
 export type ListedPart = "listed item" | "listed count" | "listed expiry" | "listed lot";
@@ -151,6 +151,24 @@ export function listedPart(text: string, part: ListedPart): string | null {
 /** How many dates stand in a part of such a cell. */
 export function listedDates(text: string): number {
   return partsOf(text).dates;
+}
+
+/** What parts the dates of a cell. */
+const BETWEEN_DATES = /\s*[;,&+\n]\s*|\s+(?:\/|and|und|et|y)\s+/;
+
+/** The dates of a cell that holds several, or one with how many there are of it: "05/2027, 11/2027", "06/2028 (2 sets)"; none of others. */
+export function datesWithCounts(text: string): { date: string; count: number | null }[] {
+  if (isDate(text)) return [];
+  const pieces = text.split(BETWEEN_DATES).map(partsOf);
+  const told = pieces.every(
+    ({ dates, "listed item": item, "listed lot": lot }) =>
+      dates === 1 && lot === "" && (item === "" || isUnitWord(item.replace(")", "").toLowerCase())),
+  );
+  const lots = pieces.map(({ "listed expiry": date, "listed count": count }) => ({
+    date,
+    count: Number(count) || null,
+  }));
+  return told && (lots.length > 1 || lots[0]?.count) ? lots : [];
 }
 
 /** True for a cell most of whose parts name supplies and count or date them. */

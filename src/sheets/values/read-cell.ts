@@ -8,7 +8,7 @@ import { NothingLeft } from "./nothing-left.ts";
 import { type DecimalMark, readNumber, type WrittenNumber } from "./number-text.ts";
 import { outOfBounds, Problem } from "./problem.ts";
 import { type Gone, goneSince, standingOf } from "./status-words.ts";
-import { isBoxWord, unitFactor } from "./units.ts";
+import { isBoxWord, packIn, unitFactor } from "./units.ts";
 
 /** What a column's cells are read by, once the column as a whole has been looked at. */
 export interface CellContext {
@@ -123,8 +123,13 @@ function readMeasure(
   spec: ColumnSpec,
   { mark, headerUnit }: CellContext,
 ): number | Boxes | NothingLeft | Problem {
-  const clock = spec.unit === "min" ? readClock(text) : null;
-  const written = clock === null ? readNumber(bare(text, spec), mark) : { value: clock, word: "min" };
+  const known =
+    spec.unit === "min"
+      ? wordFor(readClock(text), "min")
+      : spec.unit === "units"
+        ? wordFor(unitsInPacks(text), "")
+        : null;
+  const written = known ?? readNumber(bare(text, spec), mark);
   if (written === null) {
     // a word for a failed test where its number is looked for
     if (spec.failsBelow && resultOf(text) === "fail") return new NothingLeft(null);
@@ -162,6 +167,19 @@ function inUnit({ value, word }: WrittenNumber, spec: ColumnSpec, headerUnit: st
   const factor = unitFactor(unit, spec.unit);
   if (factor !== null) return value * factor;
   return word === "" ? value : new Problem("unit-unknown", `has the unit "${word}", which is not known here`);
+}
+
+function wordFor(value: number | null, word: string): WrittenNumber | null {
+  return value === null ? null : { value, word };
+}
+
+/** Units counted in packs of a size ("2 bags of 50"), or beside the size of one ("4 x 250 ml"); null for others. */
+function unitsInPacks(text: string): number | null {
+  const [, count, rest = "", measured] = /^(\d{1,4}) ?([x×] ?\d+ ?(ml|c?m|mm|g)|\p{L}.*)$/iu.exec(text) ?? [];
+  if (count === undefined) return null;
+  if (measured !== undefined) return Number(count);
+  const pack = packIn(rest);
+  return pack === null ? null : Number(count) * pack.size;
 }
 
 const RANGE_STARTS = /^\d{1,3}\s*(?:-|–|to|bis|à|a|tot)\s*(?=\d)/i;

@@ -40,7 +40,7 @@ const FACTORS: Record<NonNullable<Unit>, Map<string, number>> = {
   units: new Map(
     words(
       1,
-      "x × pc pcs pc. pcs. piece pieces ea each unit units u st st. stk stk. stück stueck pce pces pièce pièces unité unités ud uds unidad unidades pza pzas stuk stuks off no qty set sets pr prs pair pairs roll rolls rolle rollen rouleau rouleaux rollo rollos rol tube tubes tuben bottle bottles pad pads sensor sensors",
+      "x × pc pcs pc. pcs. piece pieces ea each unit units u st st. stk stk. stück stueck pce pces pièce pièces unité unités ud uds unidad unidades pza pzas stuk stuks off no qty set sets satz sätze jeu jeux juego juegos pr prs pair pairs roll rolls rolle rollen rouleau rouleaux rollo rollos rol tube tubes tuben bottle bottles pad pads sensor sensors pk pks pack packs bag bags beutel bolsa bolsas poche poches",
     ),
   ),
   "per year": new Map([
@@ -57,6 +57,16 @@ const BOX_WORDS = new Set(
   ),
 );
 
+/** Words that count packets and not single units, where how many are in one stands behind them. */
+const PACKETS = /^(pks?|packs?|bags?|bg|beutel|bolsas?|poches?)$/;
+const SIZED = /^(\p{L}+)\.?(?:\s?(?:[/:(x×]|of|de|à|zu)\s?|(?<=^\p{L}{2}))(\d{1,4})\b/u;
+
+/** The word and the size of a pack ("BX/10", "bag of 50", "box (10 rolls)"), in lower case; null where both do not stand there. */
+export function packIn(text: string): { word: string; size: number } | null {
+  const [, word = "", size] = SIZED.exec(text.toLowerCase()) ?? [];
+  return size !== undefined && (isBoxWord(word) || PACKETS.test(word)) ? { word, size: Number(size) } : null;
+}
+
 /** Factor from a written unit word to a unit of the fleet; null where the word is no such unit. */
 export function unitFactor(word: string, unit: Unit): number | null {
   if (word === "") return 1;
@@ -71,7 +81,7 @@ export function isBoxWord(word: string): boolean {
 
 /** True for a word that some column of the fleet takes as a unit. */
 export function isUnitWord(word: string): boolean {
-  return isBoxWord(word) || Object.values(FACTORS).some((factors) => factors.has(word));
+  return isBoxWord(word) || packIn(word) !== null || Object.values(FACTORS).some((factors) => factors.has(word));
 }
 
 function perYearFactor(word: string): number | null {
