@@ -108,11 +108,10 @@ export function speaksOf({ own, output: { sheet, unless } }: RowPlan, record: Gr
   return (own === null || (fillsOne(own, record) && !holdsNone(sheet, own, record))) && !unless?.(record);
 }
 
-/** True where a line has none of some dated units: it counts 0 of them and says nothing else. */
+/** True where a line has none of some dated units, or none on order: it counts 0 of them and says nothing else. */
 function holdsNone({ kind }: SheetSpec, own: readonly number[], record: GridRow): boolean {
   return (
-    own.length > 1 &&
-    kind === "dated_stock" &&
+    (kind === "on_order" || (own.length > 1 && kind === "dated_stock")) &&
     own.every((column) => /^(0|)$/.test(cellText(cellAt(record, column) ?? null)))
   );
 }

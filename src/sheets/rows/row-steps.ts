@@ -6,7 +6,9 @@ import { cellAt, type GridRow } from "../grid.ts";
 import { fillFromLabel } from "../labels/fill-from-label.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { cellText } from "../values/cell-text.ts";
+import { isDate } from "../values/date-text.ts";
 import { parseHeader } from "../words/parse-header.ts";
+import { saysUse } from "../words/says-use.ts";
 import { columnName } from "./column-name.ts";
 import { type CountingColumns, countedIn } from "./counting-columns.ts";
 import type { FieldReader } from "./field-reader.ts";
@@ -52,7 +54,17 @@ export function rowSteps(about: About): RowStep[] {
   return STEPS.flatMap((stepOf) => stepOf(about) ?? []);
 }
 
-function whatIsGone({ output: { sheet }, readers, log }: About): RowStep | null {
+function whatIsGone({ output: { sheet }, table: { header, outputs }, readers, log }: About): RowStep | null {
+  if (outputs.every((output) => output.beside || output.sheet.kind === "dated_stock")) {
+    const goneOn = header.findIndex((name) => {
+      const { says } = parseHeader(name ?? "");
+      return says === "retired" || (says === "date" && saysUse(name ?? ""));
+    });
+    const goneSince = (record: GridRow) => cellText(cellAt(record, goneOn) ?? null);
+    if (goneOn !== -1)
+      return (_, record) =>
+        isDate(goneSince(record)) ? { code: "gone", message: `It is gone since ${goneSince(record)}.` } : null;
+  }
   const tells = readers.some(({ spec: { field } }) => field === "held" || field === "retired");
   return tells ? (values) => settleGone(values, sheet, log) : null;
 }

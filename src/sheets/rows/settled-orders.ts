@@ -29,8 +29,11 @@ export function settledBy({ header, rows }: Table, { sheet, fields }: Output): S
   const read = new Set(fields.flatMap(({ columns }) => columns));
   const found = { ...none };
   header.forEach((name, column) => {
-    if (name === null || read.has(column)) return;
+    if (name === null) return;
     const meaning = parseHeader(name);
+    // "PO / status" heads both
+    if (meaning.says === "order status") found.status = column;
+    if (read.has(column)) return;
     if (tellsStatus(meaning)) found.status = column;
     if (!HAS_COME.test(meaning.says)) return;
     const texts = rows.map((row) => cellText(cellAt(row, column) ?? null)).filter((text) => !meansEmpty(text));
@@ -54,6 +57,10 @@ export function settleOrder(
   const textAt = (column: number) => (column === -1 ? "" : cellText(cellAt(record, column) ?? null));
   const standing = foldAccents(textAt(status)).toLowerCase();
   if (SETTLED.test(standing) && !NOT_YET.test(standing)) return settled(`The order's status is "${textAt(status)}".`);
+  if (standing !== "" && values.order === textAt(status))
+    values.order = textAt(status)
+      .split(/\s[/–-]\s|[,;(]/)[0]!
+      .trim();
   const come = received === -1 ? null : (readNumber(textAt(received), ".")?.value ?? null);
   if (come !== null && typeof values.quantity === "number") {
     if (come >= values.quantity) return settled(`All ${values.quantity} ordered have come.`);

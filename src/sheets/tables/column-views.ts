@@ -61,7 +61,9 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
       part,
     }));
   });
-  const numbered = withBatteryDates(withTestNumbers(withCounts(withIssued(withNewUnits(asBoxes(asPads(views)))))));
+  const numbered = withBatteryDates(
+    withTestNumbers(withCounts(withIssued(withNewUnits(asBoxes(asPads(asOrders(views))))))),
+  );
   if (!isRegister(numbered) && !listsDevices(numbered)) return withNeighbours(numbered);
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
   const battery = numbered.findIndex(({ things }) => things === "battery");
@@ -100,6 +102,26 @@ function asPads(views: readonly ColumnView[]): ColumnView[] {
     if (things !== "" || groupSubject !== "" || !/^(adult|child)( spare)?$/.test(meaning.variant)) return view;
     if (meaning.says !== "expiry" || meaning.coverage < 1) return view;
     return { ...view, things: "pads", meaning: { ...meaning, things: "pads", subject: `${meaning.subject} pads` } };
+  });
+}
+
+/** What heads the units on their way to a stock; and an order's number or an article's, whichever the list is of. */
+const ON_ORDER =
+  /^((qty|quantity|units) )?(on order|in bestellung|unterwegs|en commande|en pedido|in bestelling|in arrivo)/;
+const ORDER_NUMBER = /^(bestell (no|nr)|order code)$/;
+
+/** The columns, numbers under "On order" taken for how many are, and in a list of orders "Bestell-Nr." beside its article for the order's. */
+function asOrders(views: readonly ColumnView[]): ColumnView[] {
+  const numbersOrders =
+    views.some(({ meaning }) => meaning.says === "arrives") &&
+    views.some(({ things, meaning }) => things === "item" && !ORDER_NUMBER.test(meaning.words));
+  return views.map((view) => {
+    const { meaning, profile } = view;
+    if (ON_ORDER.test(meaning.words) && (profile.fewEach || profile.filled === 0))
+      return { ...view, meaning: { ...meaning, says: "outstanding" } };
+    return numbersOrders && ORDER_NUMBER.test(meaning.words)
+      ? { ...view, things: "", meaning: { ...meaning, things: "", says: "order" } }
+      : view;
   });
 }
 

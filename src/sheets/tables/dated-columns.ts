@@ -5,6 +5,7 @@ import { isDate } from "../values/date-text.ts";
 import { monthOfWord } from "../values/month-words.ts";
 import { foldAccents } from "../words/fold.ts";
 import { parseHeader } from "../words/parse-header.ts";
+import { saysUse } from "../words/says-use.ts";
 import { VOCABULARY } from "../words/vocabulary.ts";
 import { assign } from "./assign.ts";
 import { fieldSource } from "./field-source.ts";
@@ -17,8 +18,6 @@ import type { Output, Unclear } from "./table.ts";
 /** Fewest columns headed by dates that make a table with a column for each month. */
 const FEWEST = 2;
 const MOSTLY = 0.5;
-/** Words that say of numbers that units were used up. */
-const SAYS_USE = /consum|usage|used|issued|uses\b|verbrauch|entnahme|consom|utilis|utiliz|gebrui|verbrui|forbru|zuzyc/;
 
 /** Neighbouring columns (0-based) named by dates written alike, such as "Mar 2026" or "2026-03"; month names alone too. */
 export function datedColumns(names: readonly (Cell | undefined)[]): number[] {
@@ -126,11 +125,6 @@ export function datedOutputs(views: readonly ColumnView[], heading: Heading | nu
 function knownWords(subject: string): string {
   const words = subject.split(" ").filter((word) => VOCABULARY.has(plain(word)));
   return words.join(" ");
-}
-
-/** True where a text says that numbers are units used up. */
-export function saysUse(text: string): boolean {
-  return SAYS_USE.test(plain(text));
 }
 
 function unclear(dated: readonly ColumnView[], noYear: boolean): Unclear {

@@ -8,6 +8,7 @@ import { carriedDown } from "./carried-down.ts";
 import { columnViews } from "./column-views.ts";
 import { countedDevices } from "./counted-things.ts";
 import { headsDates } from "./dated-columns.ts";
+import { deliveredOnly } from "./delivery-logs.ts";
 import { withoutDittos } from "./dittos.ts";
 import { type FormAbove, formAbove } from "./form-lines.ts";
 import { headerAt, headerKey, sameHeader } from "./header-at.ts";
@@ -153,7 +154,7 @@ function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number
   const { best, tied, ...told } = own === null ? interpret(views, heading) : { best: null, tied: [], unclear: null };
   const above = [grid.sheet ?? "", ...(heading?.text.split("\n") ?? [])];
   const read = best && tied.length === 0 ? asSpares(best.outputs, views, above) : [];
-  const unclear = told.unclear ?? recalledElsewhere(read, above);
+  const unclear = told.unclear ?? recalledElsewhere(read, above) ?? deliveredOnly(read, views, above);
   const plain = unclear === null ? read : [];
   const lines = odd.size === 0 ? body : body.filter((_, row) => !odd.has(row));
   const sorts = isMapped

@@ -9,7 +9,7 @@ import { groupOutputs } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
 import { impliedByPrice } from "./implied-by-price.ts";
 import type { Interpretation, Interpreted } from "./interpretation.ts";
-import { listBeside } from "./lists-beside.ts";
+import { listBeside, orderBeside } from "./lists-beside.ts";
 import { mainOutput } from "./main-output.ts";
 import { withMoves } from "./moves.ts";
 import { numberedLots } from "./numbered-lots.ts";
@@ -101,10 +101,12 @@ function withListBeside<T extends Pick<Interpreted, "best">>(
 ): T {
   const { best } = interpreted;
   const { outputs } = best ?? { outputs: [] };
-  const beside = listBeside(outputs, views, heading?.form ?? {});
-  if (best === null || beside === null) return interpreted;
-  if (beside.beside) Object.assign(beside.implied, impliedByPrice(beside.fields, views));
-  return { ...interpreted, best: { ...best, outputs: [...best.outputs, beside] } };
+  const beside = [listBeside(outputs, views, heading?.form ?? {}), orderBeside(outputs, views)].filter(
+    (other) => other !== null,
+  );
+  if (best === null) return interpreted;
+  for (const other of beside) if (other.beside) Object.assign(other.implied, impliedByPrice(other.fields, views));
+  return { ...interpreted, best: { ...best, outputs: [...best.outputs, ...beside] } };
 }
 
 function interpretPlain(views: readonly ColumnView[], heading: Heading | null): Omit<Interpreted, "unclear"> {

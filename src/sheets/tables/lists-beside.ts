@@ -1,6 +1,6 @@
-import { sheetSpec } from "../../fleet/columns.ts";
+import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
 import { assign } from "./assign.ts";
-import { sharedField } from "./field-source.ts";
+import { fieldSource, sharedField } from "./field-source.ts";
 import type { FormAbove } from "./form-lines.ts";
 import type { ColumnView } from "./score-column.ts";
 import type { FieldSource, Output } from "./table.ts";
@@ -52,6 +52,31 @@ function catalogueBeside(outputs: readonly Output[], views: readonly ColumnView[
   const rest = views.filter(({ column, name }) => !used.has(column) && !IS_SUM.test(name));
   const fields = assign(sheet, rest).filter(({ points }) => points >= NAMED);
   return besideOutput(sharedField(item, sheet, "item"), fields, isPack);
+}
+
+/** What a list of stock says of units on their way ("On order", "ETA"), once for each item; null where it says nothing. */
+export function orderBeside(outputs: readonly Output[], views: readonly ColumnView[]): Output | null {
+  const [main, ...others] = outputs;
+  const item = main?.fields.find(({ spec }) => spec.field === "item");
+  if (main?.sheet.kind !== "dated_stock" || others.length > 0 || !item) return null;
+  const sheet = sheetSpec("on_order");
+  const used = new Set(main.fields.flatMap(({ columns }) => columns));
+  const rest = views.filter(({ column }) => !used.has(column));
+  const amount = rest.find(({ meaning }) => meaning.says.includes("outstanding"));
+  if (!amount) return null;
+  const fields = assign(
+    sheet,
+    rest.filter((view) => view !== amount),
+  ).filter(({ spec, points }) => /^(arrives|order|supplier)$/.test(spec.field) && points >= NAMED);
+  const quantity = fieldSource(sheet.columns.find(({ field }) => field === "quantity") as ColumnSpec, amount, 6);
+  // an order without a number of its own goes by the head of its column, so that lines of one item tell it once
+  const order = fields.some(({ spec }) => spec.field === "order") ? {} : { order: amount.name.trim() };
+  return {
+    sheet,
+    fields: [sharedField(item, sheet, "item"), quantity, ...fields],
+    implied: order,
+    own: [amount.column],
+  };
 }
 
 /** What rates the tests of a line that names no item: "Rated Ah" beside "Ah"; null where nothing does. */

@@ -1,6 +1,6 @@
 import type { SheetKind, SheetSpec } from "../../fleet/columns.ts";
 import { POINTS } from "../words/meanings.ts";
-import { saysUse } from "./dated-columns.ts";
+import { saysUse } from "../words/says-use.ts";
 import type { FormAbove } from "./form-lines.ts";
 import { impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
@@ -50,7 +50,7 @@ export function mainOutput(
     output.fromHeading = [...(output.fromHeading ?? []), field];
   }
   if (sheet.kind === "catalogue") Object.assign(output.implied, impliedByPrice(fields, views));
-  if (sheet.kind === "on_order" && has("expiry") && countsStock(output, views)) return null;
+  if (sheet.kind === "on_order" && has("expiry") && !has("order") && countsStock(output, views)) return null;
   if (isPurchase(output, views) && ![heading?.text ?? "", ...views.map(({ name }) => name)].some(saysUse)) return null;
   // Item and quantity alone may be stock, a count or a wish: only their own sheet's names say that they are ordered.
   // Stock has a supplier too: what has an expiry is on order where an order's number or its arrival is named.

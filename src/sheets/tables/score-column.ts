@@ -4,6 +4,7 @@ import type { CellPart } from "../values/lot-and-date.ts";
 import { headerWords } from "../words/header-words.ts";
 import { HEADER_POINTS, POINTS, type Points } from "../words/meanings.ts";
 import { type HeaderMeaning, tellsStatus } from "../words/parse-header.ts";
+import { saysUse } from "../words/says-use.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import type { Profile } from "./profile.ts";
 
@@ -35,6 +36,7 @@ const ALL_DATES = 0.8;
 const NUMERIC: ReadonlySet<string> = new Set(["number", "whole", "percent"]);
 const CHECKED = /\bcheck(ed)?\b/;
 const LESS_THAN_TESTED = 1.2;
+const LESS_THAN_LEFT = 1.2;
 /** The share of different texts from which they name things one by one. */
 export const MOSTLY_DIFFERENT = 0.7;
 const MOSTLY_YES_NO = 0.6;
@@ -143,7 +145,8 @@ function addsNothing(word: string, { kind }: SheetSpec, { type, unit }: ColumnSp
 }
 
 /** Points taken from a column of names whose cells speak against it. */
-function oddName({ meaning, things, profile }: ColumnView, { kind }: SheetSpec, { name, type }: ColumnSpec): number {
+function oddName(view: ColumnView, { kind }: SheetSpec, { name, type }: ColumnSpec): number {
+  const { meaning, things, profile } = view;
   const { filled, distinct, counts, yesNo, results, numbers } = profile;
   const few = filled > 1 && distinct < MOSTLY_DIFFERENT;
   const bare = things !== "" && meaning.says === "";
@@ -160,6 +163,8 @@ function oddName({ meaning, things, profile }: ColumnView, { kind }: SheetSpec, 
     return few || profile.devices > 0.5 ? 0 : WRONG_CONTENTS;
   if (name === "item" && kind === "dated_stock" && bare && things !== "item")
     return numbers > 0.5 || (SUPPLIES.test(things) && profile.dates > SOME_DATES) ? WRONG_CONTENTS : 0;
+  // what was used of a lot is not what is left of it
+  if (name === "quantity" && kind === "dated_stock" && saysUse(view.name)) return LESS_THAN_LEFT;
   // "Number", which is "Nombre" in French, heads how many there are only where small numbers stand below it, and not those of lines.
   if (name === "quantity" && kind === "dated_stock" && /^(id|name)$/.test(meaning.says))
     return profile.fewEach && profile.severalEach && !counts ? 0 : POINTS.byWords;

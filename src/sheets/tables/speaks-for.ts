@@ -76,11 +76,18 @@ function comesAgain(field: string, output: Output, views: readonly ColumnView[])
   return profile !== undefined && profile.filled > 2 && profile.distinct < MOSTLY_ONCE;
 }
 
-const ON_HAND = /\b(count(ed)?|on hand|in stock|qoh|stock)\b/i;
+const ON_HAND = /\b(count(ed)?|on hand|in stock|qoh|stock|remaining|left|balance)\b/i;
+const ORDERED = /order|bestell|command|pedi/;
 
-/** True where the quantity is headed as what is there. */
+/** True where the quantity is headed as what is there, or another column gives that. */
 export function countsStock(output: Output, views: readonly ColumnView[]): boolean {
-  return ON_HAND.test(viewOf("quantity", output, views)?.name ?? "");
+  return (
+    ON_HAND.test(viewOf("quantity", output, views)?.name ?? "") ||
+    views.some(
+      ({ column, meaning: { says, words } }) =>
+        says === "quantity" && !output.own.includes(column) && !ORDERED.test(words),
+    )
+  );
 }
 
 /**

@@ -1,7 +1,7 @@
 import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
+import { saysUse } from "../words/says-use.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import { assign } from "./assign.ts";
-import { saysUse } from "./dated-columns.ts";
 import { fieldSource } from "./field-source.ts";
 import { impliedItem } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";

@@ -109,7 +109,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
     arrives: "arrives, arrives order",
     supplier: "supplier",
     expiry: "expiry, expiry item",
-    order: "order, id:3",
+    order: "order, order status:5, id:3",
   },
   routine: {
     task: "task, name:4, task type, test:4, name test, test type",

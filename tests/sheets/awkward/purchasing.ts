@@ -51,4 +51,88 @@ Adult pads,38.50,14 days
 `,
     rows: { catalogue: [{ item: "Adult pads", supplier: "Medico", price: "38.50", lead_days: 14 }], on_order: [] },
   },
+  {
+    name: "a log of deliveries, of which nobody says what is left",
+    text: `Date received,Delivered by,Item,Qty,Lot,Expiry,Delivery note
+13/02/2025,Medsupply,Adult pads,10,L123,31/05/2027,DN-551
+15/07/2026,Medsupply,Gel,4,G9,30/11/2026,DN-602
+`,
+    rows: { dated_stock: [], on_order: [], use_log: [] },
+    aside: [
+      [2, "unknown-table"],
+      [3, "unknown-table"],
+    ],
+    unread: ["Date received", "Delivered by", "Item", "Qty", "Lot", "Expiry", "Delivery note"],
+  },
+  {
+    name: "deliveries that lie where a column says",
+    text: `Date received,Item,Qty,Lot,Expiry,Delivery note,Shelf
+13/02/2026,Adult pads,10,L123,31/05/2027,DN-551,A1
+`,
+    rows: { dated_stock: [{ item: "Adult pads", quantity: 10, place: "A1" }] },
+    unread: ["Date received", "Delivery note"],
+  },
+  {
+    name: "stock with what is on order and when it comes, told once for an item of two lots",
+    text: `Item,Lot,Expiry,On hand,On order,ETA
+Adult pads,L1,31/05/2027,4,10,15/12/2026
+Adult pads,L2,30/06/2027,2,10,15/12/2026
+Gel,G1,30/06/2027,3,,
+Paper,P1,31/12/2028,12,0,
+`,
+    rows: {
+      dated_stock: [{ quantity: 4 }, { quantity: 2 }, { quantity: 3 }, { quantity: 12 }],
+      on_order: [{ item: "Adult pads", quantity: 10, arrives: "2026-12-15" }],
+    },
+  },
+  {
+    name: "stock at a place with what is outstanding",
+    text: `Item,Location,Qty,Expiry,Outstanding,Due in
+Adult pads,Store,4,31/05/2027,10,15/12/2026
+Gel,Store,3,30/06/2027,0,
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", quantity: 4, place: "Store" },
+        { item: "Gel", quantity: 3, place: "Store" },
+      ],
+      on_order: [{ item: "Adult pads", quantity: 10, arrives: "2026-12-15" }],
+    },
+  },
+  {
+    name: "German stock with orders on their way",
+    text: `Artikel;Bestand;MHD;In Bestellung;Liefertermin
+Defi-Pads;4;05/2027;10;15.12.2026
+Gel;3;06/2027;0;
+`,
+    rows: {
+      dated_stock: [{ quantity: 4 }, { quantity: 3 }],
+      on_order: [{ item: "Defi-Pads", quantity: 10, arrives: "2026-12-15" }],
+    },
+  },
+  {
+    name: "the number of an order and how it stands in one column",
+    text: `Item,Qty,PO / status,Due
+Adult pads,10,4711 / open,30/11/2026
+Gel,5,4712 / received,15/10/2026
+Paper,5,4713 - shipped,15/12/2026
+`,
+    rows: {
+      on_order: [
+        { item: "Adult pads", order: "4711" },
+        { item: "Paper", order: "4713" },
+      ],
+    },
+    aside: [[3, "order-settled"]],
+  },
+  {
+    name: "German orders whose number might be an article's",
+    text: `Bestell-Nr.;Bestelldatum;Lieferant;Artikel;Menge;Liefertermin;Status
+4711;01.10.2026;Medico;Defi-Pads;10;15.11.2026;offen
+4712;05.09.2026;Medico;Gel;5;20.09.2026;geliefert
+`,
+    rows: { on_order: [{ item: "Defi-Pads", order: "4711", quantity: 10, arrives: "2026-11-15" }] },
+    aside: [[3, "order-settled"]],
+    unread: ["Bestelldatum", "Status"],
+  },
 ];

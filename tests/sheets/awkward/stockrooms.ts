@@ -148,4 +148,32 @@ L2,06/2027,2
       ],
     },
   },
+  {
+    name: "consignment stock, of which some is used and the rest remains",
+    text: `Item,Lot,Expiry,Qty used,Qty remaining
+Adult pads,L77,2027-08-31,4,6
+`,
+    rows: { dated_stock: [{ item: "Adult pads", quantity: 6 }] },
+    unread: ["Qty used"],
+  },
+  {
+    name: "lots that were thrown away, and one that was not",
+    text: `Item,Lot,Expiry,Qty,Date disposed
+Adult pads,L11,28/02/2026,3,15/03/2026
+Gel,G2,31/05/2027,2,
+`,
+    rows: { dated_stock: [{ item: "Gel", quantity: 2 }] },
+    aside: [[2, "gone"]],
+    unread: ["Date disposed"],
+  },
+  {
+    name: "units with the day on which they were used",
+    text: `Item,Lot,Expiry,Qty,Date used
+Adult pads,L1,31/05/2027,1,12/10/2026
+Gel,L2,31/05/2027,1,
+`,
+    rows: { dated_stock: [{ item: "Gel", quantity: 1 }] },
+    aside: [[2, "gone"]],
+    unread: ["Date used"],
+  },
 ];
