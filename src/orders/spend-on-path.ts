@@ -27,14 +27,17 @@ export function unitsOnPath(of: ItemCase, lines: readonly PlannedLine[], policy:
     stock = stock.filter((span) => span.units > 0 && span.to > orderMonth);
     let units = line.quantity;
     if (line.orderBy > policy.asOf) {
-      const missing = missingThrough(covers.to, orderMonth, stock, (after, through) => {
-        return of.net.needsOf(after, through) + (after === orderMonth ? waiting : 0);
-      });
+      const needsOf = (after: number, through: number) =>
+        of.net.needsOf(after, through) + (after === orderMonth ? waiting : 0);
+      // an order of which the months covered have begun brings what waits
+      const missing = covers.to > orderMonth ? missingThrough(covers.to, orderMonth, stock, needsOf) : waiting;
       const bought = unitsBought(offer, missing);
       if (missing <= 0) units = 0;
       else if (beyond === 0 || bought > units === beyond > 0) units = bought;
     }
     if (units > 0) addToStock(stock, { from: lot.period, to: lot.slot.lastServed, units });
+    // what lasts no longer than the month of its order serves what waits in it
+    waiting = useFirstExpired(stock, orderMonth, waiting);
     return units;
   });
 }

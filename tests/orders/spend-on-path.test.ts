@@ -27,6 +27,17 @@ describe("the spend of futures that are all the same", () => {
     ]);
   });
 
+  // By hand: what arrives at once and lasts to its month's end is bought month by month, 3 for 30.00 each time
+  it("is what is planned, where a unit lasts no longer than the month of its order", () => {
+    const fleet = fleetWith({ catalogue: [catalogueRow({ item: "Gel", leadDays: 0, arrivesWithMonths: 0 })] });
+    const policy = policyWith({ orderBeforeNeedDays: 0, horizonMonths: 4 });
+    const { budget } = scheduleOrders(fleet, policy, [certainDemand("Gel", [3, 3, 0, 3])], []);
+    expect(budget.map(({ fiscalYear, planned, p50 }) => [fiscalYear, planned, p50])).toEqual([
+      ["2026", 6000, 6000],
+      ["2027", 3000, 3000],
+    ]);
+  });
+
   it("is what is planned, in made-up cases with boxes, minimum orders, breaks, lives and fees that may fall away", () => {
     const major = (cents: number) => (cents / 100).toFixed(2);
     for (const one of randomCases(24, 7)) {
