@@ -9,6 +9,7 @@ import { COLUMNS_OF_NUMBERS } from "./awkward/columns-of-numbers.ts";
 import { COUNTRIES } from "./awkward/countries.ts";
 import { COUNTS } from "./awkward/counts.ts";
 import { DEPARTMENTS } from "./awkward/departments.ts";
+import { GONE } from "./awkward/gone.ts";
 import { HABITS } from "./awkward/habits.ts";
 import { HEADERS } from "./awkward/headers.ts";
 import { KEEPERS } from "./awkward/keepers.ts";
@@ -62,6 +63,7 @@ describe.each([
   ["logs of capacity tests", CAPACITY_LOGS],
   ["lists of stockrooms", STOCKROOMS],
   ["lists of those who buy", PURCHASING],
+  ["batteries that are gone", GONE],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
     const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);

@@ -7,6 +7,7 @@ import { fillFromLabel } from "../labels/fill-from-label.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { cellText } from "../values/cell-text.ts";
 import { isDate } from "../values/date-text.ts";
+import { Gone } from "../values/status-words.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { saysUse } from "../words/says-use.ts";
 import { columnName } from "./column-name.ts";
@@ -54,7 +55,7 @@ export function rowSteps(about: About): RowStep[] {
   return STEPS.flatMap((stepOf) => stepOf(about) ?? []);
 }
 
-function whatIsGone({ output: { sheet }, table: { header, outputs }, readers, log }: About): RowStep | null {
+function whatIsGone({ output: { sheet, fields }, table: { header, outputs }, readers, log }: About): RowStep | null {
   if (outputs.every((output) => output.beside || output.sheet.kind === "dated_stock")) {
     const goneOn = header.findIndex((name) => {
       const { says } = parseHeader(name ?? "");
@@ -66,7 +67,12 @@ function whatIsGone({ output: { sheet }, table: { header, outputs }, readers, lo
         isDate(goneSince(record)) ? { code: "gone", message: `It is gone since ${goneSince(record)}.` } : null;
   }
   const tells = readers.some(({ spec: { field } }) => field === "held" || field === "retired");
-  return tells ? (values) => settleGone(values, sheet, log) : null;
+  if (!tells) return null;
+  const onlyIfGone = fields.some(({ ifGone }) => ifGone);
+  return (values) => {
+    if (onlyIfGone && !(values.held instanceof Gone)) values.retired = null;
+    return settleGone(values, sheet, log);
+  };
 }
 
 function whatIsInNone({ output: { sheet }, table: { outputs } }: About): RowStep | null {

@@ -1,4 +1,4 @@
-import { isoFromDay } from "../../calendar/day.ts";
+import { type Day, isoFromDay } from "../../calendar/day.ts";
 import type { SheetSpec } from "../../fleet/columns.ts";
 import type { Source } from "../../fleet/rows.ts";
 import { shortened } from "../../fleet/shortened.ts";
@@ -31,17 +31,18 @@ function settle(
 ): Filled | null {
   if (values.held === said) values.held = null;
   const retires = columns.some(({ field }) => field === "retired");
-  if (retires && values.retired !== said && values.retired !== null) return null;
-  const dated = retires && said.since !== null;
+  const own = retires && typeof values.retired === "number";
+  const day = own ? (values.retired as Day) : said.since;
+  const dated = retires && day !== null;
   if (dated) {
-    values.retired = said.since;
+    values.retired = day;
     const spec = columns.find(({ field }) => field === "retiredBecause");
     const because = spec === undefined || values.retiredBecause !== null ? null : readChoice(said.text, spec);
     if (typeof because === "string") values.retiredBecause = because;
     // of words that tell two things it is said how they were understood
-    if (!goneAfterFault(said.text)) return null;
+    if (own || !goneAfterFault(said.text)) return null;
   }
-  const since = dated ? `: it counts as retired on ${isoFromDay(said.since)}` : ", and nothing tells since when";
+  const since = dated ? `: it counts as retired on ${isoFromDay(day)}` : ", and nothing tells since when";
   const message = `"${shortened(said.text)}" says that it is gone${retires ? since : ""}.`;
   const code = retires && !dated ? "gone-undated" : "gone";
   const { file, sheet, line } = values.source;

@@ -189,7 +189,7 @@ function partsHeld(says: string, rows: readonly GridRow[], column: number): [Cel
 /** "Since" behind a status heads the days from which things have stood so, and not those of their fitting. */
 function asSince(meaning: HeaderMeaning, before: string | null | undefined): HeaderMeaning {
   return /^(since|seit|depuis|desde)$/.test(meaning.words) && tellsStatus(parseHeader(before ?? ""))
-    ? { ...meaning, says: "aside" }
+    ? { ...meaning, says: "since" }
     : meaning;
 }
 
@@ -199,17 +199,20 @@ function asMeasure(meaning: HeaderMeaning, { measures }: Profile): HeaderMeaning
 }
 
 /** What is measured, where only a column's cells say so: "3900 mAh" under "Capacity" or "Rated", "91 %" or "pass" under "Battery test". */
-function withCellUnit(meaning: HeaderMeaning, { unit, results }: Profile): HeaderMeaning {
+function withCellUnit(meaning: HeaderMeaning, { unit, results, thousands }: Profile): HeaderMeaning {
   const { says, things, index, variant } = meaning;
-  const measure = MEASURE_BY_UNIT[unit];
   const isOne = variant === "" && index === null;
   const isTest = isOne && says === "" && /\btest$/.test(things);
+  const isCapacity = /capacity|rated/.test(says);
+  // no battery holds so many ampere hours, watt hours or percent
+  const inMilli = isCapacity && thousands && !/\b(ah|wh|minutes)\b/.test(says);
+  const measure = inMilli ? "ah" : MEASURE_BY_UNIT[unit];
   if (measure !== undefined && (isTest || (isOne && says === "result")))
     return { ...meaning, says: measure, words: "" };
   if (isTest && things !== "test" && results > MOSTLY_RESULTS) return { ...meaning, says: "result" };
   const known = says.split(" ");
-  if (measure === undefined || !/capacity|rated/.test(says) || known.includes(measure)) return meaning;
-  return { ...meaning, says: [...known, measure].sort().join(" ") };
+  if (measure === undefined || !isCapacity || known.includes(measure)) return meaning;
+  return { ...meaning, says: [...known, measure].sort().join(" "), ...(inMilli && { unit: "mah" }) };
 }
 
 /** "Tag" heads days in German, and names of things in English. */

@@ -36,10 +36,13 @@ export function datedColumns(names: readonly (Cell | undefined)[]): number[] {
 
 /** The date of a name that says besides that something was tested or measured on it: "Test 23/02/2026", "Cap. Mar 2026 (%)". */
 function dateIn(name: string): string {
-  const [, words = "", date = ""] =
-    /^(\p{L}[\p{L} .:]*?)\s+((?:\p{L}{3,9}[. -]+)?\d.*?)(?:\s*[([].*)?$/u.exec(name) ?? [];
-  const { things, says } = parseHeader(words);
-  return /^(test|capacity|minutes)$/.test(things || says) ? date : name;
+  const whole = name.replace(/\s*[([].*$/, "");
+  for (const { index } of whole.matchAll(/\s+/g)) {
+    const date = whole.slice(index).trim();
+    const { things, says } = parseHeader(whole.slice(0, index));
+    if (isDate(date) && /\b(test|capacity|minutes)\b/.test(`${things} ${says}`)) return date;
+  }
+  return name;
 }
 
 /** Neighbouring columns (0-based) whose names differ by the year in them alone: "Cap 2024 (%)", "Cap 2025 (%)". */

@@ -11,6 +11,7 @@ import { headsDates } from "./dated-columns.ts";
 import { deliveredOnly } from "./delivery-logs.ts";
 import { withoutDittos } from "./dittos.ts";
 import { type FormAbove, formAbove } from "./form-lines.ts";
+import { goneUndated, withRetirements } from "./gone-lists.ts";
 import { headerAt, headerKey, sameHeader } from "./header-at.ts";
 import { type HeaderRows, oneRowHeader, twoRowHeader } from "./header-rows.ts";
 import { type Heading, headingAbove } from "./heading.ts";
@@ -153,8 +154,9 @@ function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number
   const views = own === null ? columnViews(rows, body) : [];
   const { best, tied, ...told } = own === null ? interpret(views, heading) : { best: null, tied: [], unclear: null };
   const above = [grid.sheet ?? "", ...(heading?.text.split("\n") ?? [])];
-  const read = best && tied.length === 0 ? asSpares(best.outputs, views, above) : [];
-  const unclear = told.unclear ?? recalledElsewhere(read, above) ?? deliveredOnly(read, views, above);
+  const read = best && tied.length === 0 ? withRetirements(asSpares(best.outputs, views, above), views, above) : [];
+  const unclear =
+    told.unclear ?? recalledElsewhere(read, above) ?? deliveredOnly(read, views, above) ?? goneUndated(read, above);
   const plain = unclear === null ? read : [];
   const lines = odd.size === 0 ? body : body.filter((_, row) => !odd.has(row));
   const sorts = isMapped

@@ -33,6 +33,8 @@ export interface Profile {
   /** Shares of the different texts that name a device, and a battery. */
   devices: number;
   batteries: number;
+  /** True where all cells are bare whole numbers from 1,000 to 99,999. */
+  thousands: boolean;
   /** Share of the different texts that are units of measure, such as "pcs" or "box". */
   measures: number;
   /** True where the cells count the rows: 1, 2, 3. */
@@ -74,6 +76,7 @@ const EMPTY: Profile = {
   unit: "",
   devices: 0,
   batteries: 0,
+  thousands: false,
   measures: 0,
   counts: false,
   fewEach: false,
@@ -143,6 +146,7 @@ export function profileColumn(rows: readonly GridRow[], column: number, part: Ce
     measures:
       [...different].slice(0, NAMES).filter((text) => isUnitWord(text.toLowerCase())).length /
       Math.min(NAMES, different.size),
+    thousands: texts.every((text) => /^[1-9]\d{3,4}$/.test(text)),
     fewEach,
     severalEach: fewEach && texts.some((text) => Number.parseInt(text, 10) > 1),
     worded: fewEach && texts.some((text) => / /.test(text)),

@@ -15,6 +15,8 @@ export interface FieldSource {
   part: CellPart | null;
   /** Set where its two columns are no copies but a site and a vehicle of it, which make one place. */
   joins?: true;
+  /** Set where its days are those since when things stand as their status says: of what is gone alone they are the last. */
+  ifGone?: boolean;
   /** How surely the column was recognised; 0 for one shared with other rows. */
   points: number;
   /** Columns of dates that only a number tells apart from it: one order of day and month holds for all. */

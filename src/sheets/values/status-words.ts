@@ -25,7 +25,7 @@ const STEMS: readonly [Standing, RegExp][] = [
   ],
   [
     "serves",
-    /in service|in use|\bactive|\baktiv|\bactif|\bactiv[ao]|\battiv[ao]|actief|czynn|operati|operac|operaz|\bok\b|\bgood\b|\bfair\b|\bpoor\b|\bnew\b|\bneu\b|\bneuf|nuev[ao]|nieuw|nuov[ao]|\bnov[ao]\b|\bnow[yae]\b|spare|reserv|ersatz|backup|available|verfugbar|dispon|beschikbaar|ready|bereit|betrieb|einsatz|en service|en servicio|in dienst|in gebruik|in uso|em servico|i drift|i bruk|i brug|serviceable|functional|funktion|fonction|working|deployed|issued|installed|fitted|assigned|pass|bestanden|\bgut\b|\bbon\b|buen[ao]|\bgoed\b|buon[ao]|\bbom\b|\bboa\b|dobr[ya]|\bbra\b|excellent|normal|charg|stock|shelf|stored|\blager|current|\blive\b|\bused\b|gebraucht|worn|degraded|green/,
+    /in service|in use|\bloan|\blent\b|verliehen|prestad|en us[oa]|\bactive|\baktiv|\bactif|\bactiv[ao]|\battiv[ao]|actief|czynn|operati|operac|operaz|\bok\b|\bgood\b|\bfair\b|\bpoor\b|\bnew\b|\bneu\b|\bneuf|nuev[ao]|nieuw|nuov[ao]|\bnov[ao]\b|\bnow[yae]\b|spare|reserv|ersatz|backup|available|verfugbar|dispon|beschikbaar|ready|bereit|betrieb|einsatz|en service|en servicio|in dienst|in gebruik|in uso|em servico|i drift|i bruk|i brug|serviceable|functional|funktion|fonction|working|deployed|issued|installed|fitted|assigned|pass|bestanden|\bgut\b|\bbon\b|buen[ao]|\bgoed\b|buon[ao]|\bbom\b|\bboa\b|dobr[ya]|\bbra\b|excellent|normal|charg|stock|shelf|stored|\blager|current|\blive\b|\bused\b|gebraucht|worn|degraded|green/,
   ],
 ];
 

@@ -37,7 +37,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
   },
   runtime_tests: {
     serial: `${SERIAL}, device:4, device id:4, device name:4, device serial:4, device unit:4, id unit:4, unit:4`,
-    date: "date test, date:5, test:5, battery date test:6.5, capacity test:6.2, minutes test:6.2, battery test:6.2, capacity date test, date minutes test",
+    date: "date test, date:5, test:5, battery date test:6.5, capacity test:6.2, minutes test:6.2, battery test:6.2, capacity date test, date minutes test, asof:4, asof date:4",
     minutes: "minutes, minutes test, load minutes, battery minutes, capacity minutes, minutes result",
     wh: "wh, capacity wh, test wh, battery wh, result wh, battery capacity wh",
     ah: "ah, capacity ah, ah test, ah battery, ah result, ah battery capacity",

@@ -148,6 +148,8 @@ function parse(whole: string): HeaderMeaning {
   const measured = UNIT_CONCEPTS[unit];
   if (measured !== undefined) found.push(measured);
   const set = new Set(found.filter((concept) => concept !== "filler"));
+  // amperes are no watts
+  if (set.has("load") && /\bm?a(mps?)?$/.test(words)) set.add("aside");
   if (MEASURES.some((concept) => set.has(concept)) && LEAST_THAT_PASSES.test(words)) set.add("least");
   // "Qty (boxes)" counts boxes; it does not say how many units one holds.
   if (isBoxWord(unit) && COUNTS.some((concept) => set.has(concept))) set.delete("box");

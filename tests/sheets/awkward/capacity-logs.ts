@@ -94,4 +94,48 @@ B2,80,77,14/02/2026,98,23
     // the Monday of ISO week 12 of 2023
     rows: { packs: [{ serial: "P1", made: "2023-03-20", in_service: "2023-05-01" }] },
   },
+  {
+    name: "milliampere hours that only their size tells, beside a count of cycles read on one day",
+    // 2520 of 2800 are 90 %, 2100 are 75 %
+    text: `Battery,Cycle count,Max cycles,Design capacity,Full charge capacity,Read on
+B1,120,500,2800,2520,12/02/2026
+B2,340,500,2800,2100,13/02/2026
+`,
+    rows: {
+      runtime_tests: [
+        { date: "2026-02-12", ah: 2.52, percent: 90, cycles: 120 },
+        { date: "2026-02-13", ah: 2.1, percent: 75, cycles: 340 },
+      ],
+    },
+    unread: ["Max cycles"],
+  },
+  {
+    name: "capacities by quarter in German",
+    // a quarter of tests is dated its last day
+    text: "Akku;Gerät;Kapazität Q1 2026;Kapazität Q2 2026\nA1;G1;95;94\nA2;G2;88;85\n",
+    rows: {
+      runtime_tests: [
+        { serial: "A1", date: "2026-03-31", percent: 95 },
+        { serial: "A1", date: "2026-06-30", percent: 94 },
+        { serial: "A2", date: "2026-03-31", percent: 88 },
+        { serial: "A2", date: "2026-06-30", percent: 85 },
+      ],
+    },
+  },
+  {
+    name: "capacities below the days of their checks",
+    text: "Battery,Health check 13/02/2026,Health check 13/08/2026\nB1,91%,89%\n",
+    rows: {
+      runtime_tests: [
+        { serial: "B1", date: "2026-02-13", percent: 91 },
+        { serial: "B1", date: "2026-08-13", percent: 89 },
+      ],
+    },
+  },
+  {
+    name: "a load in amperes, which are no watts",
+    text: "Battery Serial,Date,Load (A),Duration\nB1,02/14/2026,0.5,4:49\n",
+    rows: { runtime_tests: [{ minutes: 289, load_w: null }] },
+    unread: ["Load (A)"],
+  },
 ];

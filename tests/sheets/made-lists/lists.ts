@@ -104,6 +104,12 @@ export const LISTS: Record<string, ListKind> = {
         },
       ),
       column("Load (W) | Load | Test load W", "watts", ["runtime_tests.load_w"], { chance: 0.15 }),
+      column(
+        "Required capacity (%) | Min % | Min. capacity | Minimum capacity % | Capacity limit (%) | SoC % | State of charge (%) | Charge level (%) | Capacity loss % | Wear %",
+        "percent",
+        [],
+        { chance: 0.2 },
+      ),
       column("Voltage | Volts", "volts", [], { chance: 0.1 }),
       column("Tester | Tested by | Technician | Initials | Operator | Checked by", "initials", [], { chance: 0.4 }),
       REMARKS,

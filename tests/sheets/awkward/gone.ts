@@ -1,0 +1,92 @@
+import type { AwkwardSheet } from "./awkward-sheet.ts";
+
+/** Batteries that have left the fleet, where no heading says since when. */
+export const GONE: AwkwardSheet[] = [
+  {
+    name: "scrapped batteries below those in use, with the reason",
+    text: `Monitor batteries ward 3
+SN,Installed
+B1,12/02/2024
+B2,13/02/2024
+
+Scrapped
+SN,Date,Why
+B9,14/03/2025,capacity 55%
+B10,15/03/2025,swollen
+`,
+    rows: {
+      packs: [
+        { serial: "B1", in_service: "2024-02-12", retired: null },
+        { serial: "B2", in_service: "2024-02-13", retired: null },
+        { serial: "B9", in_service: null, retired: "2025-03-14", retired_because: "faded" },
+        { serial: "B10", in_service: null, retired: "2025-03-15", retired_because: "damaged" },
+      ],
+    },
+  },
+  {
+    name: "a list of retired packs by its title, whose day is no first one",
+    text: "Retired packs 2025\nSerial,Date,Device\nB9,14/03/2025,Monitor 1\n",
+    rows: { packs: [{ serial: "B9", device: "Monitor 1", in_service: null, retired: "2025-03-14" }] },
+  },
+  {
+    name: "scrapped batteries of no day, which are none in service",
+    text: "Scrapped batteries\nSN,Made\nB9,01/2019\nB10,02/2019\n",
+    rows: { packs: [] },
+    aside: [
+      [3, "unknown-table"],
+      [4, "unknown-table"],
+    ],
+    findings: ["unknown-table"],
+    unread: ["SN", "Made"],
+  },
+  {
+    name: "batteries in use and scrapped below one title",
+    text: "Batteries in use and scrapped\nSN,Installed\nB1,14/02/2024\n",
+    rows: { packs: [{ serial: "B1", in_service: "2024-02-14", retired: null }] },
+  },
+  {
+    name: "a status and the day since when it stands",
+    text: `Battery,Status,Since
+B1,in use,12/02/2024
+B2,SCRAPPED,14/03/2025
+B3,lost,15/03/2025
+B4,on loan,16/03/2025
+`,
+    rows: {
+      packs: [
+        { serial: "B1", retired: null, held: null },
+        { serial: "B2", retired: "2025-03-14" },
+        { serial: "B3", retired: "2025-03-15", retired_because: "lost" },
+        { serial: "B4", retired: null, held: null },
+      ],
+    },
+  },
+  {
+    name: "batteries taken out in French, with the reason, by a word that is not known",
+    text: `Numéro;Appareil;Posée le;Ôtée le;Motif
+B1;DSA 1;12/03/2021;14/05/2024;capacité faible
+B2;DSA 1;14/05/2024;;
+`,
+    rows: {
+      packs: [
+        { serial: "B1", in_service: "2021-03-12", retired: "2024-05-14", retired_because: "faded" },
+        { serial: "B2", in_service: "2024-05-14", retired: null },
+      ],
+    },
+  },
+  {
+    name: "batteries in Spanish, lent and in use",
+    text: `Batería;Desfibrilador;Puesta en servicio;Retirada;Estado
+B1;D1;12/03/2021;14/05/2024;De baja
+B2;D1;14/05/2024;;En uso
+B3;D2;15/03/2021;;Prestada
+`,
+    rows: {
+      packs: [
+        { serial: "B1", retired: "2024-05-14" },
+        { serial: "B2", retired: null, held: null },
+        { serial: "B3", retired: null, held: null },
+      ],
+    },
+  },
+];
