@@ -9,7 +9,7 @@ import { borrowedPrior, usualPrior, withStatedLife } from "./item-prior.ts";
 import { type FadePolicy, type FadingPack, type ItemEvidence, itemsWithEvidence } from "./items-with-evidence.ts";
 import { type FitTask, isKept, keptFit } from "./kept-fits.ts";
 import { learnedOwnSpread } from "./learned-spread.ts";
-import { forecastTables } from "./node-tables.ts";
+import { nodeTables } from "./node-tables.ts";
 import { MODEL_ERROR } from "./priors.ts";
 import { speakingCurves } from "./speaking-curves.ts";
 import { timeStretch } from "./time-stretch.ts";
@@ -132,7 +132,7 @@ function finish(
   const chosen = speakingCurves(curves, packs, asOf, inForce);
   // in an order that goes with no other item's
   const order = shuffled(chosen.length, seededRandom(seedFromText(`curves ${key}`)));
-  const tables = Array.from(order, (i) => forecastTables(curves[chosen[i]!]!));
+  const tables = Array.from(order, (i) => nodeTables(curves[chosen[i]!]!));
   const seed = seedFromText(`stretch ${key}`);
   const own = learnedOwnSpread(packs, { tables }, inForce, seed);
   const fit = { tables, stretch: timeStretch(DRAWS, seed, { common: MODEL_ERROR.common, own }) };

@@ -1,7 +1,7 @@
 import { FADE_SCALE, type FleetCurve } from "./curve.ts";
 import { LOG_LIFE_STEP, LOG_LIVES } from "./life-grid.ts";
 import { GIVEN } from "./priors.ts";
-import { SLOW, tabled, type WearPowers } from "./wear-powers.ts";
+import { SLOW, stepsRoom, type WearPowers, wearPowers } from "./wear-powers.ts";
 
 /** Degrees of freedom of the spread of log life between packs: heavier than normal. */
 const LIFE_TAIL = 4;
@@ -56,15 +56,16 @@ export function chanceLonger(
 }
 
 /** Room for the tables of curves looked at one after the other. */
-export function emptyTables(): Pick<NodeTables, "logPrior" | "slow" | "knee"> {
+export function emptyTables() {
   const n = LOG_LIVES.length * SHAPE_LEVELS;
-  return { logPrior: new Float64Array(n), slow: new Float64Array(n), knee: new Float64Array(n) };
+  const room = () => new Float64Array(n);
+  return { logPrior: room(), slow: room(), knee: room(), steps: stepsRoom(SHAPE_LEVELS) };
 }
 
 /** Node tables of a curve, in the room given. */
 export function nodeTables(curve: FleetCurve, room = emptyTables()): NodeTables {
   const n = LOG_LIVES.length;
-  const { logPrior, slow, knee } = room;
+  const { logPrior, slow, knee, steps } = room;
   const slowPowers = SHAPE_OFFSETS.map((offset) => curve.slowPower * Math.exp(offset * curve.powerSpread));
   // lives lie in equal steps of their logarithm, so that their powers follow one another by a factor
   const slowFactors = slowPowers.map((power) => Math.exp(-power * LOG_LIFE_STEP));
@@ -91,11 +92,5 @@ export function nodeTables(curve: FleetCurve, room = emptyTables()): NodeTables 
     }
     kneeScale *= kneeFactor;
   }
-  return { curve, powers: { curve, slowPowers, table: null }, logPrior, slow, knee };
-}
-
-/** Node tables for forecasts, which ask for powers of wear far more often than a fit asks of any one curve. */
-export function forecastTables(curve: FleetCurve): NodeTables {
-  const tables = nodeTables(curve);
-  return { ...tables, powers: tabled(tables.powers) };
+  return { curve, powers: wearPowers(curve, slowPowers, steps), logPrior, slow, knee };
 }

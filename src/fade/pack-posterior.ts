@@ -1,3 +1,4 @@
+import { roughExp } from "../maths/rough-exp.ts";
 import { roughLogNormalCdf } from "../maths/rough-normal.ts";
 import type { PackEvidence } from "./evidence.ts";
 import { emptyForm, type LevelForm, levelForm, type StartSpread, startSpread } from "./level-form.ts";
@@ -63,7 +64,21 @@ const coarse = new Float64Array(COARSE * SHAPE_LEVELS);
 export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: PackPosterior): void {
   const { curve, slow, knee } = tables;
   const { nodes, chance, startMean, riseMean } = into;
-  weigh(evidence, tables, into, FOR_FORECAST);
+  sayReadings(evidence, tables, into.spread);
+  const { seen, step } = lookWhereItMatters(tables, nodes, chance, FOR_FORECAST);
+  const best = largest(chance, seen);
+  let total = 0;
+  into.count = 0;
+  for (let i = 0; i < seen; i++) {
+    const below = chance[i]! - best;
+    if (below < -NEGLIGIBLE) continue;
+    const weight = Math.exp(below);
+    total += weight;
+    nodes[into.count] = nodes[i]!;
+    chance[into.count++] = weight;
+  }
+  into.step = step;
+  into.logLikelihood = best + Math.log(total * step);
   for (let i = 0; i < into.count; i++) {
     const node = nodes[i]!;
     const { start, rise } = forms[levelOf(node)]!;
@@ -77,44 +92,34 @@ export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: 
 
 /** The same likelihood alone: all that a fit asks. */
 export function packLogLikelihood(evidence: PackEvidence, tables: NodeTables): number {
-  weigh(evidence, tables, ownRoom, FOR_LIKELIHOOD);
-  return ownRoom.logLikelihood;
+  sayReadings(evidence, tables, spreadHere);
+  const { seen, step } = lookWhereItMatters(tables, nodesHere, logsHere, FOR_LIKELIHOOD);
+  const best = largest(logsHere, seen);
+  let sum = 0;
+  for (let i = 0; i < seen; i++) sum += roughExp(logsHere[i]! - best);
+  return best + Math.log(sum * step);
 }
 
-const ownRoom = emptyPosterior();
-/** Sum of the weights left by the last weighing. */
-let total = 0;
+const { spread: spreadHere, nodes: nodesHere, chance: logsHere } = emptyPosterior();
 
 /** Level of shape of a node. */
 export function levelOf(node: number): number {
   return node < LIVES ? 0 : node < 2 * LIVES ? 1 : Math.floor(node / LIVES);
 }
 
-/** Finds the nodes that count with their weights, not yet made to add up to 1, and the marginal likelihood. */
-function weigh(evidence: PackEvidence, tables: NodeTables, into: PackPosterior, coarseness: Coarseness): void {
-  const { powers } = tables;
+/** Works out what a pack's readings say under a curve, by level of shape. */
+function sayReadings(evidence: PackEvidence, { powers }: NodeTables, spread: StartSpread): void {
   sumReadings(evidence, powers, sums);
-  startSpread(sums, powers.curve, into.spread);
+  startSpread(sums, powers.curve, spread);
   for (let level = 0; level < SHAPE_LEVELS; level++) {
-    levelForm(sums, level, powers, into.spread, evidence.bounds, forms[level]!);
+    levelForm(sums, level, powers, spread, evidence.bounds, forms[level]!);
   }
-  const { nodes, chance } = into;
-  const { seen, step } = lookWhereItMatters(tables, nodes, chance, coarseness);
+}
+
+function largest(values: Float64Array, count: number): number {
   let best = -Infinity;
-  for (let i = 0; i < seen; i++) if (chance[i]! > best) best = chance[i]!;
-  let live = 0;
-  total = 0;
-  for (let i = 0; i < seen; i++) {
-    const below = chance[i]! - best;
-    if (below < -NEGLIGIBLE) continue;
-    const weight = Math.exp(below);
-    nodes[live] = nodes[i]!;
-    chance[live++] = weight;
-    total += weight;
-  }
-  into.count = live;
-  into.step = step;
-  into.logLikelihood = best + Math.log(total * step);
+  for (let i = 0; i < count; i++) if (values[i]! > best) best = values[i]!;
+  return best;
 }
 
 /** Log weights of nodes first, first + stride, ... below `end`, written from `at` on. */

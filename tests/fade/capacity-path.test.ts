@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { capacityBands } from "../../src/fade/capacity-path.ts";
 import { curveFromCoordinates } from "../../src/fade/curve.ts";
 import { packEvidence } from "../../src/fade/evidence.ts";
-import { forecastTables } from "../../src/fade/node-tables.ts";
+import { nodeTables } from "../../src/fade/node-tables.ts";
 import type { PackClock } from "../../src/fade/pack-clock.ts";
 import { PRIORS } from "../../src/fade/priors.ts";
 import { timeStretch } from "../../src/fade/time-stretch.ts";
@@ -11,7 +11,7 @@ import { seededRandom } from "../../src/maths/random.ts";
 
 const random = seededRandom(40);
 const tables = Array.from({ length: 40 }, () =>
-  forecastTables(curveFromCoordinates(PRIORS.map(() => 0.4 * random.normal()))),
+  nodeTables(curveFromCoordinates(PRIORS.map(() => 0.4 * random.normal()))),
 );
 const stretch = timeStretch(40, 3);
 /** Day 0 is as-of; the pack was made two years before. */

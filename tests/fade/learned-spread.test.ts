@@ -4,7 +4,7 @@ import { curveFromCoordinates } from "../../src/fade/curve.ts";
 import { packEvidence } from "../../src/fade/evidence.ts";
 import type { FadingPack } from "../../src/fade/items-with-evidence.ts";
 import { learnedOwnSpread } from "../../src/fade/learned-spread.ts";
-import { forecastTables } from "../../src/fade/node-tables.ts";
+import { nodeTables } from "../../src/fade/node-tables.ts";
 import { MODEL_ERROR, PRIORS, type PriorName } from "../../src/fade/priors.ts";
 import { pack } from "../fleet/make-rows.ts";
 
@@ -13,7 +13,7 @@ const SEED = 5;
 /** A curve that is sure of a straight fade, in five years or so. */
 const SURE: Partial<Record<PriorName, number>> = { slowPower: 1.33, powerSpread: -3, kneeShare: -2, lifeSpread: -1 };
 const curve = curveFromCoordinates(PRIORS.map(({ name }) => SURE[name] ?? 0));
-const fit = { tables: [forecastTables(curve)] };
+const fit = { tables: [nodeTables(curve)] };
 
 interface Read {
   day: number;

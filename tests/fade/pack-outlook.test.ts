@@ -3,7 +3,7 @@ import { curveFromCoordinates, riseShare } from "../../src/fade/curve.ts";
 import { type PackEvidence, packEvidence, wearAt } from "../../src/fade/evidence.ts";
 import { chanceAt } from "../../src/fade/grid-chances.ts";
 import { LOG_LIVES } from "../../src/fade/life-grid.ts";
-import { forecastTables, type NodeTables, SHAPE_LEVELS } from "../../src/fade/node-tables.ts";
+import { type NodeTables, nodeTables, SHAPE_LEVELS } from "../../src/fade/node-tables.ts";
 import { chancesBelow } from "../../src/fade/pack-outlook.ts";
 import { KeptPosteriors } from "../../src/fade/posteriors-by-curve.ts";
 import { PRIORS } from "../../src/fade/priors.ts";
@@ -18,7 +18,7 @@ const OWN = 0.1;
 /** Curves about as far apart as a fit to some hundred packs leaves them. */
 const random = seededRandom(71);
 const CURVES: NodeTables[] = Array.from({ length: 50 }, () =>
-  forecastTables(curveFromCoordinates(PRIORS.map(() => 0.35 * random.normal()))),
+  nodeTables(curveFromCoordinates(PRIORS.map(() => 0.35 * random.normal()))),
 );
 
 /** A pack that loses four percent a year, tested every half year up to an age, by clocks that run at different paces. */

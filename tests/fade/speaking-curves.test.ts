@@ -4,7 +4,7 @@ import { chanceAt } from "../../src/fade/grid-chances.ts";
 import { fitCurves } from "../../src/fade/item-fit.ts";
 import { usualPrior } from "../../src/fade/item-prior.ts";
 import { type FadingPack, itemsWithEvidence } from "../../src/fade/items-with-evidence.ts";
-import { forecastTables } from "../../src/fade/node-tables.ts";
+import { nodeTables } from "../../src/fade/node-tables.ts";
 import { chancesBelow } from "../../src/fade/pack-outlook.ts";
 import { speakingCurves } from "../../src/fade/speaking-curves.ts";
 import { GRID_SIZE } from "../../src/fade/time-grid.ts";
@@ -37,7 +37,7 @@ function itemOf(packs: number) {
 
 /** Mean and largest error of a pack's average chance under some curves, over packs and times, against all curves. */
 function errorsOf({ packs, curves }: ReturnType<typeof itemOf>, chosen: readonly number[]) {
-  const tables = curves.map(forecastTables);
+  const tables = curves.map((curve) => nodeTables(curve));
   const errors = evenlySpread(packs, 37).map(({ evidence, clock }) => {
     const chances = chancesBelow(evidence, wearAhead(clock, AS_OF), { tables }, THRESHOLD, OWN);
     const mean = (of: readonly number[], k: number) =>

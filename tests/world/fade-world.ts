@@ -2,7 +2,7 @@ import { curveFromCoordinates, FADE_SCALE, type FleetCurve, riseShare } from "..
 import { type Bound, type PackEvidence, packEvidence } from "../../src/fade/evidence.ts";
 import { fitCurves } from "../../src/fade/item-fit.ts";
 import { usualPrior } from "../../src/fade/item-prior.ts";
-import { forecastTables } from "../../src/fade/node-tables.ts";
+import { nodeTables } from "../../src/fade/node-tables.ts";
 import { chancesBelow } from "../../src/fade/pack-outlook.ts";
 import { gridIndex, gridValue } from "../../src/fade/time-grid.ts";
 import { timeStretch } from "../../src/fade/time-stretch.ts";
@@ -94,7 +94,7 @@ export function placesOfTruth(packs: readonly WorldPack[], seed: number): number
   const tables = fitCurves(
     packs.map(({ evidence }) => evidence),
     usualPrior(),
-  ).map((x) => forecastTables(curveFromCoordinates(x)));
+  ).map((x) => nodeTables(curveFromCoordinates(x)));
   const stretch = timeStretch(tables.length, seed);
   return packs.flatMap(({ evidence, age, remaining }) => {
     if (remaining === null) return [];
