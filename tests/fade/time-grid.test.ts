@@ -22,6 +22,13 @@ describe("the time grid", () => {
     expect(gridIndex(-5, 0)).toBe(0);
   });
 
+  // By hand: the first step takes ten days, and a stretch by ln 2 makes 5 days of them ten and 2 days four
+  it("runs straight in time up to its first step, a stretch included", () => {
+    expect(gridIndex(5, 0)).toBeCloseTo(0.5, 12);
+    expect(gridIndex(5, Math.log(2))).toBeCloseTo(1, 12);
+    expect(gridIndex(2, Math.log(2))).toBeCloseTo(0.4, 12);
+  });
+
   it("shifts as a stretch of the time itself would", () => {
     const days = fc.double({ min: 0, max: GRID_DAYS[GRID_SIZE - 1]!, noNaN: true });
     const stretch = fc.double({ min: -0.8, max: 0.8, noNaN: true });

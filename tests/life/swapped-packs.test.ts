@@ -47,6 +47,11 @@ describe("withoutOldPacks", () => {
 
   it.each([
     ["whose counter was only reset", [...OLD, ["2025-07-01", 84, 5], ["2026-07-01", 81, 60]]],
+    // three points come back by the scatter of two tests
+    [
+      "whose counter was only reset before a good test",
+      [OLD[0], ["2024-07-01", 86, 90], OLD[2], ["2025-07-01", 88, 5], ["2026-07-01", 87, 60]],
+    ],
     ["whose capacity only looked low once", [...OLD.slice(0, 2), ["2025-01-01", 70, 140], ["2025-07-01", 91, 5]]],
     ["whose count was miscounted by a few", [...OLD, ["2025-07-01", 99, 130]]],
     ["that is counted nowhere", OLD.map(([date, percent]) => [date, percent, null])],

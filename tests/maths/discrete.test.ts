@@ -93,6 +93,17 @@ describe("Gamma-Poisson rates", () => {
     expect(gammaQuantile(shape, 0.975) / exposure).toBeCloseTo(0.119457552, 7);
   });
 
+  // By hand: for long exposures the counts over them are the rates, and a gamma's likelihood over rates r is greatest where
+  // ln a - digamma(a) = ln mean(r) - mean(ln r) = -(ln 0.9 + ln 1.1) / 2 = 0.005025; as ln a - digamma(a) is close to
+  // 1 / (2 a) + 1 / (12 a^2), a is 99.67. Poisson noise takes away a hundredth of the spread: about 101.
+  it("fitGammaPoisson tells places that differ by a tenth, where much was counted", () => {
+    const counts = Array.from({ length: 20 }, (_, place) => (place % 2 === 0 ? 9000 : 11_000));
+    const { shape, exposure } = fitGammaPoisson(counts, Array<number>(20).fill(10))!;
+    expect(shape).toBeGreaterThan(99);
+    expect(shape).toBeLessThan(103);
+    expect(shape / exposure).toBeCloseTo(1000, 0);
+  });
+
   it("fitGammaPoisson returns null where the counts spread less than chance would spread them", () => {
     expect(fitGammaPoisson([3, 3, 3, 3, 3], [10, 10, 10, 10, 10])).toBeNull();
     expect(fitGammaPoisson([0, 0, 0], [10, 10, 10])).toBeNull();
@@ -112,6 +123,13 @@ describe("Gamma-Poisson rates", () => {
     expect(quantileOfCounts(predictive, 0.95)).toBe(6);
     const mean3 = negativeBinomial({ shape: 2, exposure: 2 }, 3, 60);
     expect([0.9, 0.95, 0.99].map((level) => quantileOfCounts(mean3, level))).toEqual([7, 8, 12]);
+  });
+
+  // By hand: 0.7 and 0.2 are nine tenths, though their sum as numbers lies a hair below
+  it("quantileOfCounts takes a level for met that only rounding misses", () => {
+    expect(0.7 + 0.2).toBeLessThan(0.9);
+    expect(quantileOfCounts(Float64Array.of(0.7, 0.2, 0.1), 0.9)).toBe(1);
+    expect(quantileOfCounts(Float64Array.of(0.7, 0.1999, 0.1001), 0.9)).toBe(2);
   });
 });
 

@@ -48,6 +48,12 @@ describe("the normal distribution", () => {
     expect(logNormalCdf(9)).toBe(0);
   });
 
+  // By symmetry, log Φ(x) is log(1 - Φ(-x))
+  it("keeps the log of what is nearly certain", () => {
+    for (const x of [3, 4, 6, 7.9]) expect(logNormalCdf(x) / Math.log1p(-normalCdf(-x))).toBeCloseTo(1, 1);
+    expect(logNormalCdf(4) / Math.log1p(-normalCdf(-4))).toBeCloseTo(1, 9);
+  });
+
   it("refuses what is no chance", () => {
     expect(() => normalQuantile(1.1)).toThrow(RangeError);
     expect(() => normalQuantile(Number.NaN)).toThrow(RangeError);

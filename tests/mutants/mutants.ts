@@ -93,7 +93,7 @@ export const MUTANTS: readonly Mutant[] = [
     "Math.floor(normalQuantile(level) * spread)",
   ),
   broken("short/unmet-needs", "short", "a.to - b.to || a.from - b.from", "b.to - a.to || a.from - b.from"),
-  broken("short/short-on-paths", "short", "none *= (1 - share) ** units", "none *= share ** units"),
+  broken("short/short-on-paths", "short", "spared = (1 - share) ** units", "spared = share ** units"),
   broken(
     "sheets/values/date-text",
     "sheets/values",
@@ -112,4 +112,14 @@ export const MUTANTS: readonly Mutant[] = [
   broken("life/life-limits", "life/life-limits", 'note(useBy, "use-by")', 'note(null, "use-by")'),
   broken("supplies/item-places", "batteries-with-expiry", "asPack[at] === 1 ? numbers.size", "false ? numbers.size"),
   broken("fleet/money", "fleet", "a.rest > b.rest ? -1 : 1", "a.rest > b.rest ? 1 : -1"),
+  broken("maths/convolution", "maths/discrete", "sum >= level - ROUNDING", "sum >= level"),
+  broken("maths/gamma-poisson", "maths/discrete", "SHAPE_OF_ONE_RATE = 1000", "SHAPE_OF_ONE_RATE = 30"),
+  broken("maths/normal", "maths/normal", "if (x > 8) return 0", "if (x > 3) return 0"),
+  broken("fade/time-grid", "fade/time-grid", "(daysAhead * Math.exp(logStretch)) / FIRST", "daysAhead / FIRST"),
+  broken("life/swapped-packs", "life/swapped", "CAPACITY_RISES_BY = 0.06", "CAPACITY_RISES_BY = 0.01"),
+  broken("supplies/moves", "supplies/propose", "row.opened === null && row.expiry", "row.expiry"),
+  broken("supplies/move-list", "supplies/propose", "Math.floor((day - policy.asOf) / 2)", "day - policy.asOf"),
+  broken("supplies/crowded-months", "supplies/forecast-dated", "const LEAST_MONTHS = 12", "const LEAST_MONTHS = 6"),
+  broken("supplies/unit-life", "supplies/unit-life", "day > lastDayOfMonth(left) ? day", "day > 0 ? day"),
+  broken("out/orders-ics", "out/orders-ics", "isoFromDay(day + 1)", "isoFromDay(day)"),
 ];

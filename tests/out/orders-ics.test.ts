@@ -52,6 +52,13 @@ describe("ordersIcs", () => {
     }
   });
 
+  // Source: RFC 5545 section 3.6.1: DTEND is the non-inclusive end, so that a day's event ends on the day after
+  it("ends an event on the day after it, over the end of a year as well", () => {
+    const [line] = plan.orders;
+    const calendar = unfold(ordersIcs(aPlan({ orders: [{ ...line!, orderBy: "2026-12-31" }] })));
+    expect(calendar).toContain("\r\nDTSTART;VALUE=DATE:20261231\r\nDTEND;VALUE=DATE:20270101\r\n");
+  });
+
   // Source: RFC 5545 section 3.4: the body of a calendar has at least one component; 3.6.3: a journal's own properties
   it("says so in a note where nothing has to be ordered, as a calendar without a component is none", () => {
     const [, note] = unfold(ordersIcs(aPlan({ orders: [] }))).split("BEGIN:VJOURNAL\r\n");

@@ -16,6 +16,10 @@ describe("spendNotes", () => {
       "Not the whole year lies in the plan: 2026/27 (8 months), 2029/30 (4 months).",
     ]);
     expect(spendNotes(aPlan({ horizon, policy, budget: [year("2027/28", 5, 5)] }))).toEqual([]);
+    const allButJune = { from: "2026-07", to: "2027-05" };
+    expect(spendNotes(aPlan({ horizon: allButJune, policy, budget: [year("2026/27", 5, 5)] }))).toEqual([
+      "Not the whole year lies in the plan: 2026/27 (11 months).",
+    ]);
     const whole = { from: "2026-07", to: "2028-06" };
     expect(spendNotes(aPlan({ horizon: whole, policy, budget: [year("2026/27", 5, 5)] }))).toEqual([]);
   });

@@ -180,6 +180,13 @@ describe("forecastDatedStock: crowded months", () => {
     expect(crowdedMonths[0]!.says).toMatch(/^17 units of Pads fall due in 2027-09, .*\.$/);
   });
 
+  // By hand: 12 units over a year are one a month, though the last of them is due in the third month
+  it("judges an even spread over a year at least, so that a fleet of one purchase shows its crowd", () => {
+    const datedStock = devices.slice(0, 12).map((d) => stock("Pads", "2027-01-31", d.device));
+    const [crowd] = forecastDatedStock({ ...emptyFleet(), devices, datedStock }, policy).crowdedMonths;
+    expect(crowd).toMatchObject({ month: monthFromText("2027-01"), units: 12, evenShare: 1 });
+  });
+
   // By hand: 17 units, each as likely used as not, are 8.5; of two moves one carries a unit of the crowd
   it("says how many of a crowd are used before, and how many the moves carry away", () => {
     const wall = devices.slice(24).map((d) => stock("Pads", "2027-09-30", d.device, { lot: "WALL" }));

@@ -45,6 +45,12 @@ describe("stock findings", () => {
     }
   });
 
+  // Where most lack an item, the catalogue's fits is likelier wrong than all of them
+  it("says nothing of devices without an item that most of their like have not got either", () => {
+    const rare = { ...fleet, datedStock: [fleet.datedStock[0]!] };
+    expect(forecastDatedStock(rare, policy).findings).toEqual([]);
+  });
+
   it("has none for a fleet that fits", () => {
     const clean = {
       ...fleet,
@@ -91,6 +97,8 @@ describe("bulk issues", () => {
   it("leaves rows alone where they are few, spread, or often large", () => {
     // one row of a short log is one too many all the same, but not of three
     expect(splitBulk(log([1, 1, 2, 1, 40])).bulk.map((row) => row.quantity)).toEqual([40]);
+    expect(splitBulk(log([1, 1, 2, 1, 7])).bulk.map((row) => row.quantity)).toEqual([7]);
+    expect(splitBulk(log([1, 1, 2, 1, 6])).bulk).toEqual([]);
     expect(splitBulk(log([1, 1, 40])).bulk).toEqual([]);
     expect(splitBulk(log([2, 9, 4, 14, 7, 11, 3, 20])).bulk).toEqual([]);
     expect(splitBulk(log([1, 1, 1, 1, 1, 12, 12])).bulk).toEqual([]);

@@ -70,6 +70,8 @@ describe("traceIds", () => {
     expect(covered(30, [arriving])).toBe(day("2026-11-20"));
     expect(covered(null, [arriving])).toBe(day("2026-11-20"));
     expect(covered(7, [arriving])).toBe(day("2026-11-08"));
+    // what should have come in October comes today at the soonest
+    expect(covered(null, [{ ...arriving, arrives: day("2026-10-20") }])).toBe(policy.asOf);
     expect(covered(null, [{ ...arriving, quantity: 0 }])).toBeNull();
     expect(traceIds(fleet, policy, ["ZZ1"]).items[0]).toMatchObject({ lacking: 0, coveredOn: policy.asOf });
   });
