@@ -171,12 +171,16 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
 }
 
 /** Marks a table of which more lies beyond the right edge; only one that scrolls is a stop for the keyboard. */
-function markWhereItGoesOn(scroll: HTMLElement, whole: HTMLElement, caption: string): void {
+function markWhereItGoesOn(scroll: HTMLElement, whole: HTMLTableElement, caption: string): void {
   const mark = () => {
     const beyond = scroll.scrollWidth - scroll.clientWidth;
     scroll.classList.toggle("goes-on", beyond - scroll.scrollLeft > 1);
     scroll.tabIndex = beyond > 1 ? 0 : -1;
     scroll.ariaLabel = beyond > 1 ? say.table.scroll(caption) : caption;
+    // how much of the box the head covers, and how far down it may go
+    const head = whole.tHead!.offsetHeight;
+    scroll.style.setProperty("--head", `${head}px`);
+    scroll.style.setProperty("--below-head", `${Math.max(0, whole.offsetHeight - head - 2)}px`);
   };
   scroll.addEventListener("scroll", mark, { passive: true });
   const sizes = new ResizeObserver(mark);

@@ -42,9 +42,9 @@ function tools(switchIso: () => void): HTMLElement {
   );
 }
 
-/** The contents line, which stays in sight. */
+/** The contents line, which stays in sight; the heads of long tables stay below it. */
 export function contents(names: readonly SectionName[]): HTMLElement {
-  return make(
+  const line = make(
     "nav",
     { class: "contents", "aria-label": say.contents },
     make(
@@ -53,4 +53,7 @@ export function contents(names: readonly SectionName[]): HTMLElement {
       names.map((name) => make("li", {}, make("a", { href: `#${name}` }, say.sections[name]))),
     ),
   );
+  const told = () => document.documentElement.style.setProperty("--contents", `${line.offsetHeight}px`);
+  new ResizeObserver(told).observe(line);
+  return line;
 }
