@@ -57,8 +57,9 @@ export function netNeeds(demand: ItemDemand, spans: readonly SupplySpan[], level
 }
 
 /**
- * Needs left unserved by each month when the supply is used first expired, first out, along the path of the cumulative
- * quantiles. Spans alone would miss stock that only serves months which need little.
+ * Needs that the supply leaves to be bought by each month when it is used first expired, first out, along the path of the
+ * cumulative quantiles. Spans alone would miss stock that only serves months which need little, and what comes after the
+ * needs of one month and lapses before those of the next: what is bought does not wait for it.
  */
 function unservedFirstExpiredFirstOut(
   months: number,
@@ -67,13 +68,13 @@ function unservedFirstExpiredFirstOut(
 ): number[] {
   const left = stockToUse(spans);
   const unserved: number[] = [];
-  let waiting = 0;
+  let toBuy = 0;
   let before = 0;
   for (let month = 0; month < months; month++) {
     const needed = Math.max(before, needsThrough(month));
-    waiting = useFirstExpired(left, month, waiting + needed - before);
+    toBuy += useFirstExpired(left, month, needed - before);
     before = needed;
-    unserved.push(waiting);
+    unserved.push(toBuy);
   }
   return unserved;
 }
