@@ -10,6 +10,7 @@ import { itemCase } from "./collect-case.ts";
 import { cautionsTold, type ItemCaution } from "./item-cautions.ts";
 import { linesOfItem, shareFees } from "./order-lines.ts";
 import { orderTogether } from "./order-together.ts";
+import { orderedInVain } from "./ordered-in-vain.ts";
 import { standInGround } from "./stand-ins.ts";
 import type { OrderSchedule } from "./types.ts";
 
@@ -41,10 +42,11 @@ export function scheduleOrders(
   const items: ScheduledItem[] = found.map((one, index) => {
     const of = one.itemCase;
     const lotsOfItem = planned[index] ?? null;
-    if (lotsOfItem === null) cautions.push(`${of.item} cannot be ordered in a way that meets its needs.`);
-    const lines = lotsOfItem === null ? [] : linesOfItem(of, lotsOfItem, policy);
-    if (lines.length > 0) assumed.push(...one.cautions);
-    return { of, lines };
+    const lines = lotsOfItem === null ? null : linesOfItem(of, lotsOfItem, policy);
+    if (lines?.length) assumed.push(...one.cautions);
+    const inVain = orderedInVain(of, lines, policy);
+    if (inVain) assumed.push(inVain);
+    return { of, lines: lines ?? [] };
   });
   cautions.push(...cautionsTold(assumed));
   const all = items.flatMap((item) => item.lines);
