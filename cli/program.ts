@@ -51,7 +51,14 @@ export function makeProgram(): Command {
       for (const folder of outputFolders(verb.opts<CheckOptions>())) requireWritable(folder);
     })
     .exitOverride();
+  addPlanningVerbs(program);
+  addVerbsBeside(program);
+  addOtherVerbs(program);
+  return program;
+}
 
+/** Verbs that read sheets and tell what lies ahead. */
+function addPlanningVerbs(program: Command): void {
   sheetVerb(
     program,
     "plan",
@@ -76,7 +83,10 @@ export function makeProgram(): Command {
     PLAN_CONDITIONS,
     async () => (await import("./verbs/orders.ts")).runOrders,
   );
+}
 
+/** Verbs beside the plan: two plans compared, recalls, label scans, and how forecasts did. */
+function addVerbsBeside(program: Command): void {
   addSheetOptions(verb(program, "compare").argument("<input...>", `two saved plans (.json), or ${INPUTS}`))
     .option("--against <key=value>", "a policy value of the second plan; may be repeated", collect)
     .option("--json", "print JSON on stdout and nothing else")
@@ -121,7 +131,10 @@ export function makeProgram(): Command {
     .action(async (inputs: string[], options: ProveOptions) =>
       (await import("./verbs/prove.ts")).runProve(inputs, options),
     );
+}
 
+/** The page, the sample and help for shells. */
+function addOtherVerbs(program: Command): void {
   addSheetOptions(verb(program, "page").argument("<input...>", INPUTS))
     .option("--out <folder>", "write page.html into this folder (default: print it on stdout)")
     .addHelpText("after", below(POLICY_HELP, EXIT_HELP))
@@ -136,7 +149,6 @@ export function makeProgram(): Command {
   verb(program, "completion")
     .addArgument(new Argument("<shell>", "the shell to write for").choices(SHELLS))
     .action(async (shell: Shell) => (await import("./verbs/completion.ts")).runCompletion(program, shell));
-  return program;
 }
 
 const INPUTS = "sheets (.csv, .tsv, .xlsx), folders of them, or - for standard input";

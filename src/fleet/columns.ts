@@ -1,3 +1,4 @@
+import { camelCase } from "./camel-case.ts";
 import { type CellType, expectedOf, NO_BOUND } from "./expected-cell.ts";
 import { type Fleet, ITEM_KINDS, RETIRED_BECAUSE, USE_REASONS } from "./rows.ts";
 
@@ -62,8 +63,6 @@ export interface SheetSpec {
 
 type Rules = Partial<Omit<ColumnSpec, "name" | "field" | "type">>;
 
-const camel = (name: string) => name.replace(/_([a-z])/g, (_, letter: string) => letter.toUpperCase());
-
 function unitOf(name: string): Unit {
   if (/(^|_)minutes$/.test(name)) return "min";
   if (/(^|_)wh$/.test(name)) return "Wh";
@@ -82,7 +81,7 @@ function column(name: string, type: CellType, rules: Rules = {}): ColumnSpec {
   const max = rules.max ?? (type === "percent" ? 130 : type === "share" ? 1 : NO_BOUND);
   return {
     name,
-    field: camel(name),
+    field: camelCase(name),
     type,
     unit: unitOf(name),
     required: false,
@@ -119,7 +118,7 @@ function sheet(
   columns: ColumnSpec[],
   rules: Partial<Pick<SheetSpec, "key" | "keyMayLack" | "oneOf">> = {},
 ): SheetSpec {
-  return { kind, list: camel(kind) as keyof Fleet, columns, key: [], keyMayLack: [], oneOf: [], ...rules };
+  return { kind, list: camelCase(kind) as keyof Fleet, columns, key: [], keyMayLack: [], oneOf: [], ...rules };
 }
 
 /** Every canonical sheet with its columns, in the order in which clean sheets are written. */

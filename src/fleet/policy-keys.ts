@@ -1,5 +1,6 @@
 import { dayFromIso } from "../calendar/day.ts";
 import { monthNamed } from "../calendar/month-words.ts";
+import { camelCase } from "./camel-case.ts";
 import { expectedOf } from "./expected-cell.ts";
 import { FADE_ACTIVATION_EV, type Policy } from "./policy.ts";
 
@@ -18,30 +19,33 @@ export interface PolicyKey {
 interface Reader {
   expected: string;
   read: (text: string) => unknown;
+  /** A value to show; where absent, the default. */
+  example?: string | undefined;
 }
 
 /** One policy key with how its value is read. */
 interface PolicyRule extends PolicyKey, Reader {
-  /** A value to show where the default is none or nought. */
   example: string;
 }
 
 const numbers =
   (type: "number" | "whole") =>
-  (min: number, max: number): Reader => ({
+  (min: number, max: number, example?: string): Reader => ({
     expected: expectedOf(type, min, max),
     read: (text) => {
       const value = Number(text);
       return value >= min && value <= max && (type === "number" || Number.isInteger(value)) ? value : null;
     },
+    example,
   });
 const number = numbers("number");
 const whole = numbers("whole");
-const matching = (pattern: RegExp, expected: string): Reader => ({
+const matching = (pattern: RegExp, expected: string, example: string): Reader => ({
   expected,
   read: (text) => (pattern.test(text) ? text : null),
+  example,
 });
-const day: Reader = { expected: "a date as YYYY-MM-DD", read: dayFromIso };
+const day = (example: string): Reader => ({ expected: "a date as YYYY-MM-DD", read: dayFromIso, example });
 const month: Reader = {
   expected: "a month from 1 to 12, or its name",
   read: (text) => whole(1, 12).read(text) ?? monthNamed(text),
@@ -55,184 +59,114 @@ export function mayPartThousands(amount: string): boolean {
 const money: Reader = {
   expected: "an amount such as 25000",
   read: (text) => (/^\d+(\.\d+)?$/.test(text) && !mayPartThousands(text) ? text : null),
+  example: "25000",
 };
 
 /** A share of price a year: a larger one was meant as a percentage. */
 const LARGEST_SHARE = 0.99;
 
-const row = (
-  key: string,
-  field: keyof Policy,
+/** A key of the policy sheet in camel case, as `Policy` has it. */
+type Camel<Key extends string> = Key extends `${infer First}_${infer Rest}`
+  ? `${First}${Capitalize<Camel<Rest>>}`
+  : Key;
+
+const rule = <Key extends string>(
+  key: Key & (Camel<Key> extends keyof Policy ? unknown : never),
   unit: string,
   byDefault: string,
   explains: string,
   reader: Reader,
-  example = byDefault,
-): PolicyRule => ({ key, field, unit, default: byDefault, explains, ...reader, example });
+): PolicyRule => {
+  const field = camelCase(key) as keyof Policy;
+  return { key, field, unit, default: byDefault, explains, ...reader, example: reader.example ?? byDefault };
+};
 
 const POLICY_RULES: readonly PolicyRule[] = [
-  row("as_of", "asOf", "date", "today", "The day from which everything is forecast.", day, "2026-11-01"),
-  row(
-    "horizon_months",
-    "horizonMonths",
-    "months",
-    "36",
-    "How far ahead the plan looks; as-of's month is the first.",
-    whole(1, 360),
-  ),
-  row(
-    "fiscal_year_starts",
-    "fiscalYearStarts",
-    "month",
-    "1",
-    "The month (1 to 12) in which a fiscal year starts.",
-    month,
-  ),
-  row(
+  rule("as_of", "date", "today", "The day from which everything is forecast.", day("2026-11-01")),
+  rule("horizon_months", "months", "36", "How far ahead the plan looks; as-of's month is the first.", whole(1, 360)),
+  rule("fiscal_year_starts", "month", "1", "The month (1 to 12) in which a fiscal year starts.", month),
+  rule(
     "end_of_life_percent",
-    "endOfLifePercent",
     "% of rated capacity",
     "80",
     "A pack below this capacity is due for replacement.",
     number(5, 100),
   ),
-  row(
-    "primary_end_percent",
-    "primaryEndPercent",
-    "% left",
-    "10",
-    "A non-rechargeable battery below this charge is due.",
-    number(0, 100),
-  ),
-  row(
+  rule("primary_end_percent", "% left", "10", "A non-rechargeable battery below this charge is due.", number(0, 100)),
+  rule(
     "activation_energy_ev",
-    "activationEnergyEv",
     "eV",
     String(FADE_ACTIVATION_EV),
     "How strongly warmth hastens fade by age; 0 where temperature should not count.",
     number(0, 1.5),
   ),
-  row(
+  rule(
     "pack_max_age_months",
-    "packMaxAgeMonths",
     "months",
     "none",
     "Replace a pack at this age, whatever its capacity.",
-    whole(1, 600),
-    "60",
+    whole(1, 600, "60"),
   ),
-  row(
+  rule(
     "pack_max_cycles",
-    "packMaxCycles",
     "cycles",
     "none",
     "Replace a pack at this cycle count, whatever its capacity.",
-    whole(1, 20000),
-    "500",
+    whole(1, 20000, "500"),
   ),
-  row(
+  rule(
     "service_level",
-    "serviceLevel",
     "share",
     "0.95",
     "The chance of no shortage that every order is sized for.",
     number(0.0001, 0.9999),
   ),
-  row(
+  rule(
     "spares_percent",
-    "sparesPercent",
     "% of packs in use",
     "0",
     "Good packs kept on the shelf beside those in devices.",
-    number(0, 200),
-    "10",
+    number(0, 200, "10"),
   ),
-  row(
-    "swap_before_expiry_days",
-    "swapBeforeExpiryDays",
-    "days",
-    "14",
-    "A dated unit is swapped this long before it expires.",
-    whole(0, 3650),
-  ),
-  row(
+  rule("swap_before_expiry_days", "days", "14", "A dated unit is swapped this long before it expires.", whole(0, 3650)),
+  rule(
     "min_life_days",
-    "minLifeDays",
     "days",
     "as the swap margin",
     "A unit with less life left than this is not fitted from the shelf.",
-    whole(0, 3650),
-    "30",
+    whole(0, 3650, "30"),
   ),
-  row(
+  rule(
     "swaps_per_month",
-    "swapsPerMonth",
     "visits a month",
     "none",
     "How many swap visits the team can make in a month.",
-    whole(1, 1_000_000),
-    "8",
+    whole(1, 1_000_000, "8"),
   ),
-  row(
-    "order_before_need_days",
-    "orderBeforeNeedDays",
-    "days",
-    "14",
-    "Orders arrive this long before they are needed.",
-    whole(0, 3650),
-  ),
-  row(
+  rule("order_before_need_days", "days", "14", "Orders arrive this long before they are needed.", whole(0, 3650)),
+  rule(
     "holding_rate_per_year",
-    "holdingRatePerYear",
     "share of price a year",
     "0.1",
     "What a unit on the shelf costs to keep for a year.",
     number(0, LARGEST_SHARE),
   ),
-  row(
-    "price_rise_per_year",
-    "priceRisePerYear",
-    "share a year",
-    "0",
-    "How fast prices rise.",
-    number(-0.5, LARGEST_SHARE),
-    "0.03",
-  ),
-  row(
+  rule("price_rise_per_year", "share a year", "0", "How fast prices rise.", number(-0.5, LARGEST_SHARE, "0.03")),
+  rule(
     "use_log_from",
-    "useLogFrom",
     "date",
     "the log's first date",
     "The day on which the use log starts to be complete.",
-    day,
-    "2025-05-01",
+    day("2025-05-01"),
   ),
-  row(
-    "budget_per_fiscal_year",
-    "budgetPerFiscalYear",
-    "money",
-    "none",
-    "What may be spent in one fiscal year.",
-    money,
-    "25000",
-  ),
-  row(
-    "currency",
-    "currency",
-    "code",
-    "the catalogue's",
-    "The currency of budgets and totals.",
-    matching(/./, "a code"),
-    "EUR",
-  ),
-  row(
+  rule("budget_per_fiscal_year", "money", "none", "What may be spent in one fiscal year.", money),
+  rule("currency", "code", "the catalogue's", "The currency of budgets and totals.", matching(/./, "a code", "EUR")),
+  rule(
     "date_order",
-    "dateOrder",
     "dmy, mdy or ymd",
     "none",
     "How to read dates in columns that do not settle their own order.",
-    matching(/^(dmy|mdy|ymd)$/, "dmy, mdy or ymd"),
-    "dmy",
+    matching(/^(dmy|mdy|ymd)$/, "dmy, mdy or ymd", "dmy"),
   ),
 ];
 

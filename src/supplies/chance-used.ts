@@ -1,6 +1,7 @@
 import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { convolve } from "../maths/convolution.ts";
+import type { GammaRate } from "../maths/gamma-poisson.ts";
 import { chancesServed, type ShelfNeeds, unitsServed } from "./chance-served.ts";
 import type { ItemPlace } from "./item-place.ts";
 import { routineDays } from "./routine-days.ts";
@@ -8,6 +9,8 @@ import { eachUnit, sumsByRun, total } from "./unit-runs.ts";
 
 /** What a place takes from its units, and when. */
 type UsingPlace = Pick<ItemPlace, "from" | "until" | "use" | "routinePerYear" | "routineStarted">;
+
+const NO_USE: GammaRate = { shape: 0, exposure: 1 };
 
 /** Above this many units at one place the rate is taken as known, at its mean: two counts are then not followed. */
 const UNITS_FOLLOWED_EXACTLY = 60;
@@ -63,7 +66,7 @@ function workOut(swapDays: readonly Day[], place: UsingPlace, unitsPerUse: Float
   const ways = WAYS.fill(0, 0, units * units);
   ways[0] = 1;
   const sizes = unitsPerUse.length > 2 ? sizesOfEvents(unitsPerUse, units) : null;
-  const { shape, exposure } = rate ?? { shape: 0, exposure: 1 };
+  const known = rate ?? NO_USE;
   let at = place.from;
   let nextScheduled = 0;
   // fewest units gone, and most that went other than by use
@@ -94,7 +97,7 @@ function workOut(swapDays: readonly Day[], place: UsingPlace, unitsPerUse: Float
     }
     runTo(day);
     // the unit lapses where no more than those before it are gone
-    const lapses = readOff(ways, k * units, k + 1, shape, exposure, (at - place.from) / DAYS_PER_MONTH);
+    const lapses = readOff(ways, k * units, k + 1, known, (at - place.from) / DAYS_PER_MONTH);
     chances[k] = Math.min(1, Math.max(0, 1 - lapses));
     if (k + 1 < units) for (let e = 0; e <= k; e++) ways[(k + 1) * units + e]! += ways[k * units + e]!;
     fewest = k + 1;
@@ -132,8 +135,7 @@ function readOff(
   ways: Float64Array,
   start: number,
   count: number,
-  shape: number,
-  exposure: number,
+  { shape, exposure }: GammaRate,
   months: number,
 ): number {
   // density of so many events at given times, where the rate is gamma distributed

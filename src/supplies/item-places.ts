@@ -1,8 +1,8 @@
 import { groupBy } from "../fleet/group-by.ts";
 import { type Item, type ItemBook, itemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
-import type { Fleet } from "../fleet/rows.ts";
-import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
+import type { DeviceRow, Fleet } from "../fleet/rows.ts";
+import { type Taker, type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
 import { dealtOut } from "../maths/dealt-out.ts";
 import type { SplitUses } from "./bulk-issues.ts";
 import type { ItemPlace } from "./item-place.ts";
@@ -59,8 +59,9 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
       }
     }
     const ofItem = stockOf.get(item) ?? NO_ROWS;
-    const held = { stock, rowsAt: installedByPlace(ofItem, stock) };
-    const places = placesOf(item, asPacks, use, perYear, held, takes, policy);
+    const newcomers = asPacks ? [] : takes.takers(item).filter(({ device }) => isNew(device, policy));
+    const rowsAt = installedByPlace(ofItem, stock);
+    const places = placesOf({ use, routinePerYear: perYear, stock, rowsAt, newcomers }, takes, policy);
     return { item, asPacks, use, places, stock: ofItem, units: stock };
   });
   return { book, takes, items, stock, uses };
@@ -102,19 +103,28 @@ function installedByPlace(rows: Int32Array, stock: StockUnits): Map<string, Int3
   return found;
 }
 
+function isNew({ inService }: DeviceRow, { asOf }: Policy): boolean {
+  return inService !== null && inService > asOf;
+}
+
+/** What makes places need an item. */
+interface NeedsOfItem {
+  use: ItemUse | null;
+  /** Units a year consumed on schedule, by place. */
+  routinePerYear: ReadonlyMap<string, number>;
+  stock: StockUnits;
+  /** Numbers of the rows installed, by place. */
+  rowsAt: ReadonlyMap<string, Int32Array>;
+  /** Devices that take the item and are new to the fleet. */
+  newcomers: readonly Taker[];
+}
+
 function placesOf(
-  item: Item,
-  asPacks: boolean,
-  use: ItemUse | null,
-  routinePerYear: ReadonlyMap<string, number>,
-  { stock, rowsAt }: { stock: StockUnits; rowsAt: ReadonlyMap<string, Int32Array> },
+  { use, routinePerYear, stock, rowsAt, newcomers }: NeedsOfItem,
   takes: WhoTakes,
   policy: Policy,
 ): ItemPlace[] {
   const useAt = new Map((use?.places ?? []).map((place) => [place.key, place]));
-  const newcomers = asPacks
-    ? []
-    : takes.takers(item).filter(({ device }) => device.inService !== null && device.inService > policy.asOf);
   const unitsOfNewcomer = new Map(newcomers.map(({ key, units }) => [key, units]));
   // those of the uses first, since they are in order
   const keys = [...new Set([...useAt.keys(), ...rowsAt.keys(), ...routinePerYear.keys(), ...unitsOfNewcomer.keys()])];

@@ -4,7 +4,7 @@ import { BadLabel } from "../sheets/labels/label.ts";
 import { readLabel } from "../sheets/labels/read-label.ts";
 
 /** What an identifier matches. */
-interface Matcher {
+export interface Matcher {
   /** Lots, serials and order numbers, as keys. */
   match: (key: string) => boolean;
   /** The product all of which it names, as 14 digits; null for none. */

@@ -7,7 +7,7 @@ import { type DatedStockRow, type Fleet, nameKey, type OnOrderRow, type PackRow 
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { dayCovered } from "./day-covered.ts";
-import { gtinKey, matcherOf } from "./trace-matcher.ts";
+import { gtinKey, type Matcher, matcherOf } from "./trace-matcher.ts";
 import { fittableUntil, swapDay } from "./unit-life.ts";
 
 /** Stands for the place of rows that name none. */
@@ -75,33 +75,8 @@ export function traceIds(sheets: Fleet, policy: Policy, ids: readonly string[]):
   const book = itemBook(fleet);
   const takes = whoTakes(fleet, book, policy.asOf);
   const wanted = ids.map((id) => id.trim()).filter((id) => id !== "");
-  const matchers = wanted.map((id) => ({
-    id,
-    ...matcherOf(id, policy.asOf),
-    as: new Set<TracedAs>(),
-  }));
-  const gtinsOf = groupBy(
-    fleet.catalogue.filter((row) => row.gtin !== null),
-    (row) => nameKey(row.item),
-  );
-  const touches = (item: string | null, texts: [TracedAs, string | null][]) => {
-    let touched = false;
-    const gtins = item === null ? [] : (gtinsOf.get(nameKey(item)) ?? []);
-    const bears = (gtin: string) => gtins.some((row) => gtinKey(row.gtin!) === gtin);
-    for (const { match, gtin, onlyOf, as } of matchers) {
-      if (onlyOf !== null && gtins.length > 0 && !bears(onlyOf)) continue;
-      for (const [kind, text] of texts) {
-        if (text === null || !match(nameKey(text))) continue;
-        as.add(kind);
-        touched = true;
-      }
-      if (gtin !== null && bears(gtin)) {
-        as.add("gtin");
-        touched = true;
-      }
-    }
-    return touched;
-  };
+  const matchers = wanted.map((id) => ({ id, ...matcherOf(id, policy.asOf), as: new Set<TracedAs>() }));
+  const touches = touchedBy(matchers, fleet);
   const touchedRows = fleet.datedStock.filter((row) =>
     touches(row.item, [
       ["lot", row.lot],
@@ -125,6 +100,40 @@ export function traceIds(sheets: Fleet, policy: Policy, ids: readonly string[]):
     orders,
     places: placesTouched(stock, packs, takes, policy),
     items: itemsTouched(fleet, { stock, packs, orders }, book, takes, policy),
+  };
+}
+
+/** An identifier with what it turned out to be so far. */
+interface Wanted extends Matcher {
+  as: Set<TracedAs>;
+}
+
+/** Whether any identifier is one of a row's texts, or its item's GTIN; each that is notes as what. */
+function touchedBy(
+  wanted: readonly Wanted[],
+  { catalogue }: Fleet,
+): (item: string | null, texts: [TracedAs, string | null][]) => boolean {
+  const gtinsOf = groupBy(
+    catalogue.filter((row) => row.gtin !== null),
+    (row) => nameKey(row.item),
+  );
+  return (item, texts) => {
+    let touched = false;
+    const gtins = item === null ? [] : (gtinsOf.get(nameKey(item)) ?? []);
+    const bears = (gtin: string) => gtins.some((row) => gtinKey(row.gtin!) === gtin);
+    for (const { match, gtin, onlyOf, as } of wanted) {
+      if (onlyOf !== null && gtins.length > 0 && !bears(onlyOf)) continue;
+      for (const [kind, text] of texts) {
+        if (text === null || !match(nameKey(text))) continue;
+        as.add(kind);
+        touched = true;
+      }
+      if (gtin !== null && bears(gtin)) {
+        as.add("gtin");
+        touched = true;
+      }
+    }
+    return touched;
   };
 }
 
