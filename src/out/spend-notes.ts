@@ -12,7 +12,7 @@ const ITEMS_TOLD = 8;
 
 /**
  * What must be known to read a plan's spend by fiscal year: what is bought and stands in no sum, that the sums are in
- * another currency than the policy's, which years are cut short, and where planned is above safe.
+ * another currency than the policy's, which years are cut short or hang on the plan's end, and where planned is above safe.
  */
 export function spendNotes(plan: Plan): string[] {
   const months = monthsOfYears(plan);
@@ -31,6 +31,7 @@ export function spendNotes(plan: Plan): string[] {
       : [
           `Not the whole year lies in the plan: ${parts.map(([year, count]) => `${year} (${counted(count, "month", "months")})`).join(", ")}.`,
         ]),
+    ...beyondTheEnd(plan),
     ...(above.length === 0
       ? []
       : [
@@ -51,6 +52,31 @@ function otherCurrency({ policy, budget }: Plan): string[] {
   const used = [...new Set(budget.map(({ currency }) => currency))].filter((currency) => currency !== NO_CURRENCY);
   if (wanted === "" || used.length === 0 || used.includes(wanted.toUpperCase())) return [];
   return [`The policy's currency is ${wanted}, the prices are in ${listed(used)}: nothing is converted.`];
+}
+
+/** Of a year's spend, the part for orders up to the plan's last month from which the year hangs on it. */
+const HANGS_ON_END = 0.1;
+
+/**
+ * Years that end within the plan, and to which a longer one may add: one that ends with it, by orders that leave ahead of
+ * what is needed then, or one of whose spend much is for orders up to the plan's end, which would cover more.
+ */
+function beyondTheEnd({ policy, horizon, budget, orders }: Plan): string[] {
+  const starts = Number(policy.fiscal_year_starts ?? 1);
+  const monthOf = (date: string) => monthFromText(date.slice(0, 7)) ?? 0;
+  const next = monthOf(horizon.to) + 1;
+  const yearOf = (month: number) => fiscalYearOfMonth(month, starts);
+  const leaveAhead = orders.some((line) => monthOf(line.orderBy) < monthOf(line.covers.from));
+  const found = budget.filter(({ fiscalYear, currency, planned }) => {
+    if (fiscalYear === yearOf(next)) return false;
+    const last = orders.filter((line) => line.covers.to === horizon.to && line.currency === currency);
+    const ofYear = last.filter((line) => yearOf(monthOf(line.orderBy)) === fiscalYear);
+    const spend = ofYear.reduce((sum, line) => sum + line.lineCost + line.feeShare, 0);
+    return (leaveAhead && fiscalYear === yearOf(next - 1)) || (spend > 0 && spend >= HANGS_ON_END * planned);
+  });
+  if (found.length === 0) return [];
+  const years = [...new Set(found.map(({ fiscalYear }) => fiscalYear))];
+  return [`Nothing is planned for what is needed after ${horizon.to}: a longer horizon may add to ${listed(years)}.`];
 }
 
 /** A budget is a whole year's, and the plan sees nothing of what a year that has begun has already cost. */

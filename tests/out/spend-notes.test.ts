@@ -40,6 +40,36 @@ describe("spendNotes", () => {
     expect(spendNotes(aPlan({ orders: [order("gel-tube", 500)] }))).toEqual([]);
   });
 
+  // By hand: pads for March leave in January, so what is needed in early 2029 leaves in 2028, of which the plan knows nothing
+  it("says to which year a longer plan may add orders that leave in it", () => {
+    const budget = [year("2027", 5000, 5000), year("2028", 5000, 5000)];
+    const plan = aPlan({ budget, horizon: { from: "2027-01", to: "2028-12" } });
+    const leaving = (orderBy: string) => ({
+      ...order("pads", 500),
+      orderBy,
+      covers: { from: "2027-03", to: "2027-09" },
+    });
+    expect(spendNotes({ ...plan, orders: [leaving("2027-01-20")] })).toEqual([
+      "Nothing is planned for what is needed after 2028-12: a longer horizon may add to 2028.",
+    ]);
+    expect(spendNotes({ ...plan, orders: [leaving("2027-03-01")] })).toEqual([]);
+  });
+
+  // By hand: 500 of 5000 that leave in December 2027 for months up to the plan's last are a tenth, 499 are less
+  it("says which year hangs on the plan's end by a large order", () => {
+    const budget = [year("2027", 5000, 5000), year("2028", 9000, 9000)];
+    const plan = aPlan({ budget, horizon: { from: "2027-01", to: "2028-10" } });
+    const covering = (lineCost: number) => [
+      { ...order("pads", lineCost), feeShare: 0, orderBy: "2027-12-20", covers: { from: "2028-01", to: "2028-10" } },
+    ];
+    const parts = "Not the whole year lies in the plan: 2028 (10 months).";
+    expect(spendNotes({ ...plan, orders: covering(500) })).toEqual([
+      parts,
+      "Nothing is planned for what is needed after 2028-10: a longer horizon may add to 2027.",
+    ]);
+    expect(spendNotes({ ...plan, orders: covering(499) })).toEqual([parts]);
+  });
+
   it("says that nothing is converted where no price is in the policy's currency", () => {
     const budget = [year("2026", 5, 5), year("2026", 5, 5, "SEK")];
     const plan = aPlan({ budget, horizon: { from: "2026-01", to: "2026-12" } });
