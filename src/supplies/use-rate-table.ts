@@ -44,7 +44,7 @@ export function eachUseRate({ items }: Needing, take: (row: UseRateRow) => void)
       const perYear = (12 * use!.meanUnitsPerUse) / rate.exposure;
       take({
         item: item.name,
-        place: device?.device ?? key.replace(/^store /, ""),
+        place: device?.device ?? key.replace(/^store +/, ""),
         duty: device?.duty ?? null,
         events,
         months,

@@ -145,7 +145,8 @@ function observePlaces(rows: readonly UseLogRow[], takes: WhoTakes, item: Item, 
     const device = takes.devices.get(key);
     if (device) see(key, device).events += 1;
     else if (sharedAt(key).add(row.date)) sharedKeys.add(key);
-    else see(`store ${key}`, null).events += 1;
+    // no device's key has two blanks together
+    else see(takes.devices.has(`store ${key}`) ? `store  ${key}` : `store ${key}`, null).events += 1;
   }
   // in one order, so that sums do not hang on the order of rows
   for (const key of [...sharedKeys].sort()) sharedAt(key).deal();

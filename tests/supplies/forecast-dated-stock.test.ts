@@ -7,6 +7,7 @@ import { crowdedMonths } from "../../src/supplies/crowded-months.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
 import { tallyStock } from "../../src/supplies/stock-tally.ts";
 import { usableLots } from "../../src/supplies/usable-lots.ts";
+import { useRateTable } from "../../src/supplies/use-rate-table.ts";
 import { catalogued, day, device, ordered, pack, routine, stock, use } from "../fleet/make-rows.ts";
 
 const policy = defaultPolicy(day("2026-11-01"));
@@ -134,6 +135,25 @@ describe("forecastDatedStock: use rates", () => {
       ["a3", 0],
       ["store training room", 1],
     ]);
+  });
+
+  it("tells a store from a device whose name begins with that word", () => {
+    const fleet: Fleet = {
+      ...emptyFleet(),
+      devices: [device("Store 5")],
+      datedStock: [stock("Pads", "2028-01-31", "Store 5")],
+      useLog: ["5", "Store 5", "Store 5"].map((place) => use("2026-01-01", "Pads", place)),
+    };
+    // the use at "5" is shared by no device, as none takes the item there
+    const { needing } = forecastDatedStock(
+      { ...fleet, catalogue: [catalogued("Pads", "pads", { fits: ["van"] })] },
+      policy,
+    );
+    expect(needing.items[0]!.use!.places.map(({ device, events }) => [device?.device ?? "store", events])).toEqual([
+      ["store", 1],
+      ["Store 5", 2],
+    ]);
+    expect(useRateTable(needing).map(({ place }) => place)).toEqual(["5", "Store 5"]);
   });
 
   it("shares a use logged at a station among the devices of its vehicles", () => {
