@@ -6,6 +6,7 @@ import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import { arrheniusFactor } from "./arrhenius.ts";
 import { type CycleCount, type CycleHistory, cycleHistory } from "./cycle-history.ts";
 import type { Moment } from "./evidence.ts";
+import { firstTests } from "./first-tests.ts";
 
 /** The two clocks of one pack. */
 export interface PackClock {
@@ -36,8 +37,8 @@ export function packClocks(fleet: Fleet, asOf: Day, activationEv: number): Map<s
   const gaps = medianBy(fleet.packs, itemOf, (pack) =>
     pack.made !== null && pack.inService !== null ? Math.max(0, pack.inService - pack.made) : null,
   );
-  const firstTests = firstTestDays(fleet);
-  const histories = new Map(cycleHistories(fleet, asOf, firstTests));
+  const tested = firstTests(fleet, asOf);
+  const histories = new Map(cycleHistories(fleet, asOf, tested));
   const rateOf = (pack: PackRow) => histories.get(nameKey(pack.serial))!.ownRate;
   const dutyRates = medianBy(fleet.packs, dutyKey, rateOf);
   const itemRates = medianBy(fleet.packs, itemOf, rateOf);
@@ -45,7 +46,7 @@ export function packClocks(fleet: Fleet, asOf: Day, activationEv: number): Map<s
   for (const pack of fleet.packs) {
     const key = nameKey(pack.serial);
     const item = itemOf(pack);
-    const start = startOf(pack, gaps.get(item) ?? 0, firstTests.get(key) ?? null);
+    const start = startOf(pack, gaps.get(item) ?? 0, tested.get(key) ?? null);
     const typicalRate = itemRates.get(item) ?? null;
     const rate = rateOf(pack) ?? dutyRates.get(dutyKey(pack)) ?? typicalRate ?? routineCycles(fleet, dutyOf(pack));
     const celsius = pack.temperatureC ?? deviceOf(pack)?.temperatureC ?? REFERENCE_C;
@@ -74,20 +75,7 @@ function startOf(pack: PackRow, medianGap: number, firstTest: Day | null): Day |
   return Math.min(pack.inService - Math.round(medianGap), firstTest ?? Infinity);
 }
 
-function firstTestDays(fleet: Fleet): Map<string, Day> {
-  const first = new Map<string, Day>();
-  for (const { serial, date } of fleet.runtimeTests) {
-    const key = nameKey(serial);
-    first.set(key, Math.min(first.get(key) ?? date, date));
-  }
-  return first;
-}
-
-function* cycleHistories(
-  fleet: Fleet,
-  asOf: Day,
-  firstTests: ReadonlyMap<string, Day>,
-): Iterable<[string, CycleHistory]> {
+function* cycleHistories(fleet: Fleet, asOf: Day, tested: ReadonlyMap<string, Day>): Iterable<[string, CycleHistory]> {
   const read = [
     ...fleet.runtimeTests.map(({ serial, date, cycles }) => ({ serial, day: date, cycles })),
     ...fleet.packs.map(({ serial, cyclesOn, retired, cycles }) => ({
@@ -104,7 +92,7 @@ function* cycleHistories(
     const key = nameKey(pack.serial);
     const counted = counts.get(key) ?? [];
     // of a pack without dates only its tests tell that it is used
-    const inUseBy = counted.length === 0 ? (firstTests.get(key) ?? null) : null;
+    const inUseBy = counted.length === 0 ? (tested.get(key) ?? null) : null;
     yield [key, cycleHistory(pack.inService ?? pack.made ?? inUseBy, counted)];
   }
 }

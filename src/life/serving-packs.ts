@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
+import { firstTests } from "../fade/first-tests.ts";
 import { heededReadings } from "../fade/heeded-readings.ts";
 import { knownBy } from "../fade/known-fleet.ts";
 import { packClocks } from "../fade/pack-clock.ts";
@@ -10,7 +11,7 @@ import { averageLasting, type Exposure } from "./failure-chances.ts";
 import { type ItemLife, type ItemLives, itemLives } from "./item-life.ts";
 import { earliestLimit, type LifeLimit } from "./life-limits.ts";
 import type { Told } from "./pack-sentence.ts";
-import { firstDayOfService, firstTests } from "./watched-lives.ts";
+import { firstDayOfService } from "./watched-lives.ts";
 
 /** A pack in service with what ends it besides fade. */
 export interface ServingPack {

@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
+import { firstTests } from "../fade/first-tests.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
 import type { WatchedLife } from "../maths/kaplan-meier.ts";
@@ -10,17 +11,6 @@ import type { WatchedLife } from "../maths/kaplan-meier.ts";
  */
 export function firstDayOfService(pack: PackRow, firstTest: Day | null): Day | null {
   return pack.inService ?? pack.made ?? firstTest;
-}
-
-/** First test of each pack up to a day, by pack key. */
-export function firstTests(fleet: Fleet, asOf: Day): Map<string, Day> {
-  const first = new Map<string, Day>();
-  for (const { serial, date } of fleet.runtimeTests) {
-    if (date > asOf) continue;
-    const key = nameKey(serial);
-    first.set(key, Math.min(first.get(key) ?? date, date));
-  }
-  return first;
 }
 
 /**
