@@ -13,7 +13,7 @@ const ISO_DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
 /**
  * The day of a year, month and day of month on the Gregorian calendar.
  *
- * @param year   1900 to 9999
+ * @param year   1000 to 9999
  * @param month  1 to 12
  * @param dayOfMonth  1 to 31
  * @returns the day, or null where the calendar has no such day (30 February)

@@ -22,7 +22,7 @@ export interface CapacityBound {
 export interface PackReadings {
   readings: CapacityReading[];
   bounds: CapacityBound[];
-  /** The day of a failed test that no later pass or measurement has cleared, or null. */
+  /** The day of a failed test that no later pass has cleared, or null: a measurement alone clears none. */
   failedOn: Day | null;
   /** True where the item has no rating and its early tests stand in for it. */
   ratedByEarlyTests: boolean;

@@ -23,5 +23,6 @@ export function readPlan(text: string): { plan: Plan } | { problem: string } | n
   const read = planSchema.safeParse(saved);
   if (read.success) return { plan: read.data };
   const { path, message } = read.error.issues[0]!;
-  return { problem: `The plan does not hold to its format at ${path.join(".") || "its top"}: ${message}.` };
+  const where = path.join(".") || "its top";
+  return { problem: `The plan does not hold to its format at ${where}: ${message}. Make it anew from its sheets.` };
 }

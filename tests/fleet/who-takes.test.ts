@@ -64,6 +64,24 @@ describe("whoTakes", () => {
     ]);
   });
 
+  // By the rule: half of like devices make a habit of all, fewer do not
+  it("goes by like devices only where half of them carry the item", () => {
+    const devices = ["A1", "A2", "B1", "B2", "B3"].map((name) => device(name, { type: name[0]! }));
+    const fleet = { ...emptyFleet(), devices, packs: ["A1", "B1"].map((at) => pack(at, { item: "P", device: at })) };
+    expect(takersOf(fleet, "P").map(([key]) => key)).toEqual(["a1", "a2", "b1"]);
+  });
+
+  it("gives a device the first by name of items that serve as well and that its like carry alike", () => {
+    const fits = ["A"];
+    const fleet = {
+      ...emptyFleet(),
+      devices: [device("A1", { type: "A" })],
+      catalogue: [catalogued("Two", "pads", { fits, alternatives: ["One"] }), catalogued("One", "pads", { fits })],
+    };
+    expect(takersOf(fleet, "One").map(([key]) => key)).toEqual(["a1"]);
+    expect(takersOf(fleet, "Two")).toEqual([]);
+  });
+
   it("gives a device one of several items that serve as well: what it carries, else what its like carry", () => {
     const fits = ["A"];
     const fleet = {
