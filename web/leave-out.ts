@@ -179,10 +179,22 @@ const TEXT_FORMATS = /const FormatDictionary = \{[\s\S]*?\n {4}\};/;
 /** What zod says of text formats, multiples, keys and unions, none of which such a value is checked for (zod 4.6.7). */
 const TEXT_ISSUES = /case "invalid_format": \{[\s\S]*?(?=case "unrecognized_keys":)/;
 
-/** Schemas that are waited for or asked backward or by other names, and records whose keys are listed: nothing is checked so (zod 4.6.7). */
-const AWAITED = /[\w.]+ instanceof Promise|\bctx\.async(?=\))|\bctx\.direction === "backward"/g;
+/**
+ * Schemas that are waited for, asked backward, by other names or for what values they take, that make one type of another,
+ * and records whose keys are listed: nothing is checked so (zod 4.6.7).
+ */
+const AWAITED = new RegExp(
+  String.raw`[\w.]+ instanceof Promise|\bctx\.async(?=\))|\bctx\??\.direction === "backward"|\bproms\.length|` +
+    String.raw`asyncResult \|\||(?<=if \()(?:asyncResult|def\.coerce|ctx\.skipChecks)(?=\))`,
+  "g",
+);
 const OTHER_SURFACE: [string, string][] = [["standardProps", "{}"]];
 const LISTED_KEYS = "values && !def.partial";
+const VALUES_TAKEN =
+  /^ {4}util\.defineLazyInternal\(inst, "(?:pattern|propValues|values)", \(zod\) => (?:\{\n[\s\S]*?\n {4}\}\);|.*;)/gm;
+/** What an error of schemas is besides its issues, and what is done with a schema besides to read safely by it. */
+const ERROR_WORDS = /(?<=^const initializer = \(inst, def\) => \{)[\s\S]*?(?=\n\};)/m;
+const OTHER_METHODS = ["parse", "parseAsync", "safeParseAsync", "brand", "register", "apply"];
 
 /** Classifiers and a table that simple-statistics fills on loading, and of which nothing is asked (7.12.1). */
 const STATISTICS = [
@@ -248,12 +260,15 @@ export function leaveOut() {
       if (plain(id).endsWith("hucre/dist/zip/reader.mjs"))
         return STREAMED.reduce((text, pattern) => found(text, pattern, ""), code);
       if (/zod\/v4\/core\/(schemas|checks|parse)\.js$/.test(plain(id))) {
-        const atOnce = code.replace(AWAITED, "false").replace(LISTED_KEYS, "false");
-        return plain(id).endsWith("schemas.js") ? withoutBodies(atOnce, OTHER_SURFACE) : atOnce;
+        const atOnce = code.replace(AWAITED, (what) => (what === "asyncResult ||" ? "" : "false"));
+        const open = atOnce.replace(LISTED_KEYS, "false");
+        return plain(id).endsWith("schemas.js") ? withoutBodies(found(open, VALUES_TAKEN, ""), OTHER_SURFACE) : open;
       }
+      if (plain(id).endsWith("zod/v4/core/core.js")) return withoutBodies(code, [["newError", "new Definition()"]]);
+      if (plain(id).endsWith("zod/v4/core/errors.js")) return found(code, ERROR_WORDS, "inst.issues = def;");
       if (plain(id).endsWith("zod/v4/mini/schemas.js"))
-        return ["parseAsync", "safeParseAsync"].reduce(
-          (text, name) => found(text, block(" {4}", String.raw`${name}\(data, params\)`), `${name}: null`),
+        return OTHER_METHODS.reduce(
+          (text, name) => found(text, block(" {4}", String.raw`${name}\([^)]*\)`), `${name}: null`),
           code,
         );
       if (plain(id).endsWith("zod/v4/locales/en.js"))
