@@ -1,4 +1,4 @@
-import type { ColumnsFile } from "../src/index.ts";
+import type { ColumnsFile, Plan } from "../src/index.ts";
 import type { NamedBytes } from "./intake/intake.ts";
 
 /** What is kept of the reader's work in this browser, so that it survives a reload. */
@@ -16,18 +16,37 @@ function keyOf(embedded: string | null): string {
   return `${location.pathname}#${embedded === null ? "" : embedded.length}`;
 }
 
+/** Where the plan to compare with lies, beside the work: it is large, and changes seldom. */
+const planKeyOf = (embedded: string | null) => `${keyOf(embedded)} plan`;
+
 /** Keeps the work; a browser that refuses to keep anything (a private window) is no fault. */
 export async function keepWork(work: KeptWork, embedded: string | null): Promise<void> {
   await inStore("readwrite", (store) => store.put(work, keyOf(embedded))).catch(() => undefined);
 }
 
+/** Keeps the plan to compare with, or no longer any; whether the browser did. */
+export async function keepPlan(plan: Plan | null, embedded: string | null): Promise<boolean> {
+  const key = planKeyOf(embedded);
+  const put = (store: IDBObjectStore) => (plan === null ? store.delete(key) : store.put(plan, key));
+  return inStore("readwrite", put).then(
+    () => true,
+    () => false,
+  );
+}
+
 /** The work kept earlier, or null. */
-export async function keptWork(embedded: string | null): Promise<KeptWork | null> {
-  const found = await inStore("readonly", (store) => store.get(keyOf(embedded))).catch(() => undefined);
-  return (found as KeptWork | undefined) ?? null;
+export const keptWork = (embedded: string | null): Promise<KeptWork | null> => kept(keyOf(embedded));
+
+/** The plan to compare with that was kept earlier, or null. */
+export const keptPlan = (embedded: string | null): Promise<Plan | null> => kept(planKeyOf(embedded));
+
+async function kept<Kept>(key: string): Promise<Kept | null> {
+  const found = await inStore("readonly", (store) => store.get(key)).catch(() => undefined);
+  return (found as Kept | undefined) ?? null;
 }
 
 export async function forgetWork(embedded: string | null): Promise<void> {
+  await keepPlan(null, embedded);
   await inStore("readwrite", (store) => store.delete(keyOf(embedded))).catch(() => undefined);
 }
 

@@ -7,7 +7,7 @@ import type { Read } from "./engine/messages.ts";
 import { dayWords } from "./format.ts";
 import { type NamedBytes, wantedBeside } from "./intake/intake.ts";
 import { forgetChoices } from "./kept-choices.ts";
-import { forgetWork, keepWork, keptWork } from "./kept-work.ts";
+import { forgetWork, keepPlan, keepWork, keptPlan, keptWork } from "./kept-work.ts";
 import { todayHere } from "./months.ts";
 import { policyCsv } from "./policy-file.ts";
 import { choicesInLink } from "./policy-link.ts";
@@ -211,12 +211,15 @@ export function planner(stage: Stage, embedded: string | null) {
       session.choices.clear();
       await work(say.intake.replanning, session.plan);
     },
-    keep(): void {
+    async keep(): Promise<void> {
       session = { ...session, before: session.plan, kept: true };
-      stage.show(session);
+      const stored = keepPlan(session.plan, embedded);
+      await stage.show(session);
+      if (!(await stored)) stage.tell(say.assumptions.notStored);
     },
     letGo(): void {
       session = { ...session, before: null, kept: false };
+      keepPlan(null, embedded);
       stage.show(session);
     },
     async takeLink(): Promise<void> {
@@ -248,6 +251,8 @@ export function planner(stage: Stage, embedded: string | null) {
         session = { ...session, ...inside, ...(await ask("adopt", inside)), hasSheets: false };
         engineKnows = true;
       }
+      const compared = last === null && embedded === null ? null : await keptPlan(embedded);
+      if (compared !== null) session = { ...session, before: compared, kept: true };
       await stage.show(session);
       if (last === null || (last.files.length === 0 && last.choices.length === 0)) return this.takeLink();
       files = last.files;

@@ -88,7 +88,7 @@ export const say = {
     stop: "Stop",
     stoppedFirst: "Stopped. Nothing was planned.",
     stopped: "Stopped. The plan shown is the one before.",
-    kept: "These sheets and your changes are kept in this browser only, so that a reload finds them again.",
+    kept: "These sheets, your changes and a plan to compare with are kept in this browser only, so that a reload finds them.",
     clear: "Forget them",
     cleared: "Forgotten: nothing of your work is kept in this browser.",
     restored: "Your work from last time is back.",
@@ -594,6 +594,10 @@ export const say = {
     byDefault: (value: string) => `Default: ${value}.`,
     keep: "Keep this plan to compare with",
     keptPlan: "Changes are compared with the plan that you kept.",
+    otherEngine: (engine: string) =>
+      `The plan that you kept was made by ${engine}, another version, and is not compared.`,
+    notStored:
+      "This browser has no room for the plan, or keeps nothing: after a reload there is no plan to compare with.",
     letGo: "Compare with the last change again",
     save: "Save the assumptions as policy.csv",
     link: "Copy a link with your changes",

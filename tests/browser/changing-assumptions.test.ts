@@ -126,4 +126,56 @@ describe("a plan in the page", () => {
     await page.locator("#policy-end_of_life_percent").press("Enter");
     await page.locator(".changed", { hasText: "The plan is the same as before." }).waitFor();
   });
+
+  it("finds the plan to compare with again after a reload, until it is let go or forgotten", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    const row = page.locator(".changed tr", { hasText: "End of life" });
+    const change = async (percent: string) => {
+      await page.locator("#policy-end_of_life_percent").fill(percent);
+      await page.locator("#policy-end_of_life_percent").press("Enter");
+      await row.filter({ hasText: percent }).waitFor();
+      return row.locator("td").allTextContents();
+    };
+    const again = async () => {
+      await page.reload();
+      await planned(page);
+    };
+    await page.locator("#keep-plan").click();
+    await page.getByText("Changes are compared with the plan that you kept.").waitFor();
+    expect((await change("90")).slice(1, 3)).toEqual(["80", "90"]);
+    await again();
+    await row.waitFor();
+    expect(await page.locator("#keep-plan").textContent()).toBe("Compare with the last change again");
+    expect((await change("85")).slice(1, 3)).toEqual(["80", "85"]);
+
+    await page.locator("#keep-plan").click();
+    await page.locator("#keep-plan", { hasText: "Keep this plan" }).waitFor();
+    await again();
+    expect(await page.locator(".changed").count()).toBe(0);
+    expect((await change("88")).slice(1, 3)).toEqual(["85", "88"]);
+
+    await page.locator("#keep-plan").click();
+    await page.getByText("Changes are compared with the plan that you kept.").waitFor();
+    await page.locator("#forget").click();
+    await page.locator(".status", { hasText: "Forgotten" }).waitFor();
+    await page.reload();
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    expect(await page.locator("#keep-plan").textContent()).toBe("Keep this plan to compare with");
+  });
+
+  it("says so where the browser keeps no plan to compare with", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    await page.evaluate(() => {
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException("no room", "QuotaExceededError");
+      };
+    });
+    await page.locator("#keep-plan").click();
+    await page.locator(".status", { hasText: "after a reload there is no plan to compare with" }).waitFor();
+  });
 });

@@ -122,6 +122,9 @@ function linkLine(choices: ReadonlyMap<string, string>): HTMLElement {
 function changed(session: PlannedSession): HTMLElement | null {
   const words = say.assumptions;
   if (session.before === null) return null;
+  // kept over a reload, which may have brought another page
+  if (session.before.engine !== session.plan.engine)
+    return make("p", { id: "changed", role: "status" }, words.otherEngine(session.before.engine));
   const rows = differences(session.before, session.plan, session.words.policy);
   return make(
     "div",
