@@ -39,9 +39,9 @@ describe("capacityBands", () => {
     });
   });
 
-  // By hand: four percent a year for two years leaves 92 %.
+  // By hand: four percent a year for two years leaves 92 %; four readings of noise 1.5 % leave it open by less than 1.5 %.
   it("starts where the readings are", () => {
-    expect(bandsOn([0])[0]!.p50).toBeCloseTo(0.92, 1);
+    expect(Math.abs(bandsOn([0])[0]!.p50 - 0.92)).toBeLessThan(0.015);
   });
 
   it("is the same to half a percent of rated whether days are asked one by one or many at once, down to three fifths of rated", () => {

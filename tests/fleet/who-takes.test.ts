@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { itemBook } from "../../src/fleet/item-book.ts";
-import { emptyFleet, type Fleet } from "../../src/fleet/rows.ts";
+import { type CatalogueRow, emptyFleet, type Fleet } from "../../src/fleet/rows.ts";
 import { whoTakes } from "../../src/fleet/who-takes.ts";
 import { catalogued, day, device, pack, stock } from "./make-rows.ts";
 
@@ -123,6 +123,19 @@ describe("itemBook", () => {
     expect([...book.find("A").fits]).toEqual(["t"]);
     expect(book.find("x").name).toBe("X");
     expect(book.items.map((item) => item.name)).toEqual(["C", "X", "Y"]);
+  });
+
+  // A price for a box is none for a unit, and 8 of another currency are not less than 9
+  it("takes the lowest price of a single unit, in the currency of the first that has one", () => {
+    const priced = (supplier: string, price: string, facts: Partial<CatalogueRow> = {}) =>
+      catalogued("Pads", "pads", { supplier, price, currency: "EUR", ...facts });
+    const catalogue = [
+      priced("A", "7", { pricePer: "box" }),
+      priced("B", "12.50"),
+      priced("C", "9"),
+      priced("D", "8", { currency: "SEK" }),
+    ];
+    expect(itemBook({ ...emptyFleet(), catalogue }).find("pads")).toMatchObject({ price: "9", currency: "EUR" });
   });
 
   it("takes each fact from the first catalogue row that states it", () => {
