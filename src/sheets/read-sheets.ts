@@ -7,6 +7,7 @@ import type { Reading, SheetFile } from "./reading.ts";
 import { readingOf } from "./reading-of-tables.ts";
 import { type BuiltTable, buildEntries } from "./rows/build-entries.ts";
 import type { ReadOptions } from "./rows/field-reader.ts";
+import { isFormLine } from "./tables/form-lines.ts";
 
 /**
  * Reads any mix of sheets into one fleet.
@@ -53,7 +54,7 @@ function noteEmptyFile(file: SheetFile, { tabs, refused, passedOver }: OpenedFil
     noteOpenQuotes(grid, log);
     if (tables.length > 0) continue;
     const lines = grid.rows.filter(
-      ({ cells }) => cells.filter((cell) => cell !== null && cell !== "").length > 1,
+      (row) => row.cells.filter((cell) => cell !== null && cell !== "").length > 1 || isFormLine(row),
     ).length;
     const whole = grid.sheet === null ? "the file" : `tab "${grid.sheet}"`;
     log.add("no-table", { ...place, sheet: grid.sheet }, () => ({

@@ -67,7 +67,10 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
   if (!isRegister(numbered) && !listsDevices(numbered)) return withNeighbours(numbered);
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
   const battery = numbered.findIndex(({ things }) => things === "battery");
-  const units = !views.some(namesDevices);
+  // several devices with numbers of their own in one unit are in a vehicle
+  const vehicles =
+    views.some(({ things, meaning }) => things === "" && OF_ONE.test(meaning.says)) && views.some(comesAgain);
+  const units = !vehicles && !views.some(namesDevices);
   // days before a battery whose device is named behind it are the battery's, unless the line starts with a number
   const device = numbered.findIndex(({ things }) => things.includes("device"));
   if (device > battery && battery !== -1 && !NAMES_ONE.test(numbered[0]!.meaning.says)) return withNeighbours(numbered);
@@ -233,6 +236,11 @@ const OF_A_BATTERY = /expiry|install|arrives|made|serial|\bid\b/;
 const OF_THE_DEVICE = /^(serial|id|install|made|retired|type|category)$/;
 /** A device called a unit: where another column names the device, the unit is its vehicle or ward. */
 const UNIT = /^((id|name|serial) )?unit$/;
+const OF_ONE = /^(serial|id)$/;
+
+function comesAgain({ meaning, profile }: ColumnView): boolean {
+  return UNIT.test(meaning.says) && profile.filled > 1 && profile.distinct < MOSTLY_DIFFERENT;
+}
 
 /** True where devices or pads stand in the line beside what else names its thing: a register, not one thing's list. */
 function isRegister(views: readonly ColumnView[]): boolean {

@@ -93,8 +93,9 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
     }
     i += header.lines.length - 1;
   }
-  const unread = found.length === 0 ? unreadTable(grid, rows) : null;
-  return unread ? [unread] : withAlike(found.map((each, at) => tableOf(grid, each, at + 1)));
+  const tables = found.map((each, at) => tableOf(grid, each, at + 1));
+  const unread = tables.some(({ outputs }) => outputs.length > 0) ? null : unreadTable(grid, rows, tables.length > 0);
+  return unread ? [unread] : withAlike(tables);
 }
 
 /** Tables with the records of all under their header: one list in parts, each below the name of its device. */

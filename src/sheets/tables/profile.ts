@@ -30,9 +30,10 @@ export interface Profile {
   results: number;
   /** The unit that most cells carry, lower case; empty where none. */
   unit: string;
-  /** Shares of the different texts that name a device, and a battery. */
+  /** Shares of the different texts that name a device, a battery, and a place such as a vehicle. */
   devices: number;
   batteries: number;
+  places: number;
   /** True where all cells are bare whole numbers from 1,000 to 99,999. */
   thousands: boolean;
   /** Share of the different texts that are units of measure, such as "pcs" or "box". */
@@ -76,6 +77,7 @@ const EMPTY: Profile = {
   unit: "",
   devices: 0,
   batteries: 0,
+  places: 0,
   thousands: false,
   measures: 0,
   counts: false,
@@ -143,6 +145,7 @@ export function profileColumn(rows: readonly GridRow[], column: number, part: Ce
     unit: total > filled / 2 && carried > 0 ? unit : "",
     devices: shareNaming("device", different),
     batteries: shareNaming("battery", different),
+    places: shareNaming("place", different),
     measures:
       [...different].slice(0, NAMES).filter((text) => isUnitWord(text.toLowerCase())).length /
       Math.min(NAMES, different.size),

@@ -19,10 +19,14 @@ const TURNED = {
   fix: "Copy the table and paste it transposed, so that each record is a row.",
 };
 
-/** A table whose header names nothing known, or whose records stand in columns: its rows are set aside, never passed over. */
-export function unreadTable(grid: Grid, rows: readonly GridRow[]): Table | null {
+/**
+ * A table whose header names nothing known, or whose records stand in columns: its rows are set aside, never passed over.
+ *
+ * @param headed  a header was found in it all the same
+ */
+export function unreadTable(grid: Grid, rows: readonly GridRow[], headed: boolean): Table | null {
   const turned = turnedAt(rows);
-  const at = turned === -1 ? headAt(rows) : turned;
+  const at = turned === -1 && !headed ? headAt(rows) : turned;
   if (at === -1) return null;
   const { lines, header, groups } = oneRowHeader(rows[at] as GridRow);
   return {
@@ -66,7 +70,8 @@ function headAt(rows: readonly GridRow[]): number {
 /** The row from which the first column holds the names of a sheet known here; -1 where it holds none. */
 function turnedAt(rows: readonly GridRow[]): number {
   if (rows.length > MOST_FIELDS) return -1;
-  const at = rows.findIndex(({ cells }) => filledIn(cells).length > 1);
+  // the names of the records may stand above them, with nothing above the names of the columns
+  const at = rows.findIndex(({ cells }) => filledIn(cells).length > 1 && nameIn(cells[0]) !== null);
   const fields = rows.slice(Math.max(0, at));
   const names = fields.map(({ cells }) => cells[0] ?? null);
   const { known, strong, filled } = knownNames(names);

@@ -4,6 +4,9 @@ import type { FieldSource, Output } from "./table.ts";
 /** What goes about and has a home: vehicles, and kits in them. Shelves and cupboards stay where their site is. */
 const GOES_ABOUT =
   /veh|ambul|\bamb\b|fahrz|fzg|kfz|auto|truck|rtw|ktw|hlf|wagen|medic|engine|\brigs?\b|vsav|vsl|smur|voertuig|fordon|pojazd|karetka|viatura|\bkits?\b|\bbags?\b|\bcase\b|koffer|rucksack|tasche|rugzak|mochila|\bsac\b|\btas\b|trolley|\bcart|carro|chariot/;
+/** Words over vehicles as over persons, and the share of vehicles and the like from which they head those. */
+const ASSIGNED = /assign|zugeordnet|zugewiesen|affect|asign|toegewezen|issued|given/;
+const MOSTLY = 0.5;
 
 /** Outputs whose place is read from a column of sites and one of vehicles together, where a list has both and would read one alone. */
 export function withVehiclesAtSites(outputs: Output[], views: readonly ColumnView[]): Output[] {
@@ -30,7 +33,8 @@ function says({ meaning, things }: ColumnView, words: RegExp): boolean {
 
 function isVehicle(view: ColumnView): boolean {
   const { words } = view.meaning;
-  return says(view, /\bunit\b/) || (says(view, /\bplace\b/) && GOES_ABOUT.test(words));
+  const goesAbout = GOES_ABOUT.test(words) || (ASSIGNED.test(words) && view.profile.places > MOSTLY);
+  return says(view, /\bunit\b/) || (says(view, /\bplace\b/) && goesAbout);
 }
 
 function isWhere({ spec: { field } }: FieldSource): boolean {

@@ -149,17 +149,52 @@ LP-2,B772,2024-04-02,2027-03
     findings: ["from-heading"],
   },
   {
-    name: "batteries at stations, beside whom they are assigned to",
+    name: "batteries at stations, beside the vehicles that they are assigned to",
     text: `Battery #,Assigned to,Station,In service
 41,Medic 7,Stn 1,3/14/2023
 44,Engine 4,Stn 2,6/30/2021
 `,
     rows: {
       packs: [
-        { serial: "41", site: "Stn 1", in_service: "2023-03-14" },
-        { serial: "44", site: "Stn 2", in_service: "2021-06-30" },
+        { serial: "41", site: "Stn 1, Medic 7", in_service: "2023-03-14" },
+        { serial: "44", site: "Stn 2, Engine 4", in_service: "2021-06-30" },
       ],
     },
+  },
+  {
+    name: "batteries at stations, beside the persons that they are assigned to",
+    text: "Battery #,Assigned to,Station,In service\n41,A. Miller,Stn 1,3/14/2023\n44,B. Jones,Stn 2,6/30/2021\n",
+    rows: { packs: [{ site: "Stn 1" }, { site: "Stn 2" }] },
     unread: ["Assigned to"],
+  },
+  {
+    name: "units that hold several devices with serial numbers of their own",
+    text: `Unit,Serial,Type,Battery SN,Battery fitted
+Medic 4,DF-1001,Defibrillator,BT-501,03/2024
+Medic 4,PM-1002,Monitor,BT-502,04/2024
+Medic 5,DF-1003,Defibrillator,BT-503,05/2024
+`,
+    rows: {
+      devices: [
+        { device: "DF-1001", type: "Defibrillator", site: "Medic 4" },
+        { device: "PM-1002", type: "Monitor", site: "Medic 4" },
+        { device: "DF-1003", type: "Defibrillator", site: "Medic 5" },
+      ],
+      packs: [{ device: "DF-1001" }, { device: "PM-1002" }, { device: "DF-1003", site: "Medic 5" }],
+    },
+  },
+  {
+    name: "a register with a device in each column, their names above",
+    text: `,Monitor 1,Monitor 2
+Serial number,M-1001,M-1002
+Location,Ward 1,Ward 2
+Battery serial,B-01,B-02
+Battery installed,12/02/2024,13/02/2024
+Pads expiry,05/2027,06/2027
+`,
+    rows: { devices: [], packs: [], dated_stock: [] },
+    aside: [3, 4, 5, 6].map((line) => [line, "unknown-table"]),
+    findings: ["unknown-table"],
+    unread: ["Serial number", "M-1001", "M-1002"],
   },
 ];
