@@ -7,8 +7,8 @@ import { withBatteryDates } from "./battery-dates.ts";
 import { withCounts } from "./counted-things.ts";
 import type { HeaderRows } from "./header-rows.ts";
 import { withIssued } from "./ledgers.ts";
-import { MEASURE_BY_UNIT, withTestNumbers } from "./numbered-tests.ts";
-import { type Profile, profileColumn } from "./profile.ts";
+import { withTestNumbers } from "./numbered-tests.ts";
+import { MEASURE_BY_UNIT, type Profile, profileColumn } from "./profile.ts";
 import {
   type ColumnView,
   datedThing,
@@ -201,18 +201,16 @@ function asMeasure(meaning: HeaderMeaning, { measures }: Profile): HeaderMeaning
   return meaning.says === "unit" && measures > 0.5 ? { ...meaning, says: "priceper" } : meaning;
 }
 
-/** What is measured, where only a column's cells say so: "3900 mAh" under "Capacity" or "Rated", "91 %" or "pass" under "Battery test". */
+/** What is measured, where only a column's cells say so: "3900 mAh" under "Capacity" or "Rated", "91 %" or "pass" under "Test 1". */
 function withCellUnit(meaning: HeaderMeaning, { unit, results, thousands }: Profile): HeaderMeaning {
-  const { says, things, index, variant } = meaning;
-  const isOne = variant === "" && index === null;
-  const isTest = isOne && says === "" && /\btest$/.test(things);
+  const { says, things } = meaning;
+  const isTest = says === "" && /\btest$/.test(things);
   const isCapacity = /capacity|rated/.test(says);
   // no battery holds so many ampere hours, watt hours or percent
   const inMilli = isCapacity && thousands && !/\b(ah|wh|minutes)\b/.test(says);
-  const measure = inMilli ? "ah" : MEASURE_BY_UNIT[unit];
-  if (measure !== undefined && (isTest || (isOne && says === "result")))
-    return { ...meaning, says: measure, words: "" };
-  if (isTest && things !== "test" && results > MOSTLY_RESULTS) return { ...meaning, says: "result" };
+  const measure = inMilli ? "ah" : MEASURE_BY_UNIT[unit || (isTest ? meaning.unit : "")];
+  if (isTest && results > MOSTLY_RESULTS) return { ...meaning, says: "result" };
+  if (measure !== undefined && (isTest || says === "result")) return { ...meaning, says: measure, words: measure };
   const known = says.split(" ");
   if (measure === undefined || !isCapacity || known.includes(measure)) return meaning;
   return { ...meaning, says: [...known, measure].sort().join(" "), ...(inMilli && { unit: "mah" }) };

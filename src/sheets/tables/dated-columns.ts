@@ -12,6 +12,7 @@ import { fieldSource } from "./field-source.ts";
 import { knownNames, nameIn } from "./header-rows.ts";
 import type { Heading } from "./heading.ts";
 import { looksLikeData } from "./looks-like-data.ts";
+import { MEASURE_BY_UNIT } from "./profile.ts";
 import type { ColumnView } from "./score-column.ts";
 import type { Output, Unclear } from "./table.ts";
 
@@ -153,13 +154,7 @@ function measuredBy(dated: readonly ColumnView[], heading: Heading | null): stri
   const above = dated.map(({ groupSubject, name }) => `${groupSubject} ${name}`);
   const texts = [...(heading?.text.split("\n") ?? []), ...above];
   const said = new Set(texts.flatMap((text) => parseHeader(text).says.split(" ")));
-  const [unit] = dated.map(({ profile }) => profile.unit).filter((each) => each !== "");
-  for (const [field, ...words] of [
-    ["wh", "wh"],
-    ["ah", "ah", "mah"],
-    ["minutes", "minutes", "min"],
-    ["percent", "capacity", "%"],
-  ] as [string, ...string[]][])
-    if (words.some((word) => said.has(word) || word === unit)) return field;
-  return null;
+  for (const { profile } of dated) said.add(MEASURE_BY_UNIT[profile.unit] ?? "");
+  const measured = ["wh", "ah", "minutes", "capacity"].find((word) => said.has(word));
+  return measured === "capacity" ? "percent" : (measured ?? null);
 }

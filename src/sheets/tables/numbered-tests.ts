@@ -5,14 +5,6 @@ import type { Unclear } from "./table.ts";
 /** What a test's columns say: what was measured, on which day, and what else of it. */
 const MEASURES = /^(capacity|minutes|wh|ah|result|test| )+$/;
 const OF_A_TEST = /^(load|temperature|cycles|fullcharge|atleast)( test)?$/;
-/** What a test's number is by the unit of its cells. */
-export const MEASURE_BY_UNIT: Readonly<Record<string, string>> = {
-  "%": "capacity",
-  min: "minutes",
-  ah: "ah",
-  mah: "ah",
-  wh: "wh",
-};
 const MOSTLY = 0.5;
 
 type Role = "date" | "measure" | "besides" | null;
@@ -22,7 +14,7 @@ type Role = "date" | "measure" | "besides" | null;
  * Date"), or number one of them ("Test 1, Date, Test 2, Date"); the same columns where it holds no such ones.
  */
 export function withTestNumbers(views: ColumnView[]): ColumnView[] {
-  const told = views.map((view) => withMeasure(view, views));
+  const told = views.map((view) => asMinutes(withOrdinal(view), views));
   const tests = told.filter((view) => roleOf(view) !== null);
   const dates = tests.filter((view) => roleOf(view) === "date");
   if (dates.length < 2)
@@ -56,15 +48,6 @@ export function unclearTests(views: readonly ColumnView[]): Unclear | null {
   };
 }
 
-/** A column headed "1st test" as "Test 1", and one headed "Test 1" or "Result 1" as what its cells measure. */
-function withMeasure(numbered: ColumnView, views: readonly ColumnView[]): ColumnView {
-  const view = asMinutes(withOrdinal(numbered), views);
-  const { meaning, profile } = view;
-  if (profile.dates > MOSTLY || !(isBareTest(view) || (meaning.says === "result" && profile.unit !== ""))) return view;
-  const says = profile.results > MOSTLY ? "result" : (MEASURE_BY_UNIT[profile.unit || meaning.unit] ?? "");
-  return says === "" ? view : { ...view, meaning: { ...meaning, says } };
-}
-
 /**
  * A column headed "Min" alone, beside the days of tests: its numbers are minutes, unless they are the least that passes of
  * what another column measures, which hardly differs from test to test.
@@ -83,11 +66,20 @@ function asMinutes(view: ColumnView, views: readonly ColumnView[]): ColumnView {
 
 const ORDINAL = /^(\d{1,2})(st|nd|rd|th)\b/i;
 
+/** A column headed "1st test" as "Test 1". */
 function withOrdinal(view: ColumnView): ColumnView {
   if (!ORDINAL.test(view.name)) return view;
   const meaning = parseHeader(view.name.replace(ORDINAL, "$1"));
   const isTest = meaning.things === "test" || (meaning.things === "" && roleOf({ ...view, meaning }) !== null);
-  return isTest ? { ...view, meaning, things: meaning.things, variant: "", index: meaning.index } : view;
+  return isTest
+    ? {
+        ...view,
+        meaning: { ...meaning, says: view.meaning.says },
+        things: meaning.things,
+        variant: "",
+        index: meaning.index,
+      }
+    : view;
 }
 
 function isBareTest({ meaning, index }: ColumnView): boolean {

@@ -59,6 +59,15 @@ const STARTS_AS_NUMBER = /^[€$£~x×\s]{0,3}[+-]?[\d.,]/i;
 
 const YES = /^(y|yes|ja|j|oui|o|si|sí|x|ok|true)$/i;
 
+/** What a test's number is by the unit of its cells. */
+export const MEASURE_BY_UNIT: Readonly<Record<string, string>> = {
+  "%": "capacity",
+  min: "minutes",
+  ah: "ah",
+  mah: "ah",
+  wh: "wh",
+};
+
 /** The capacity unit behind a number. */
 const UNIT = /^[\d.,]+\s*(m?a[·⋅∙]?h|w[·⋅∙]?h|min|%)$/i;
 const YES_NO = /^(y|yes|n|no|ja|j|nein|oui|o|non|si|sí|s|nee|x|ok|true|false)$/i;

@@ -138,4 +138,14 @@ B2,340,500,2800,2100,13/02/2026
     rows: { runtime_tests: [{ minutes: 289, load_w: null }] },
     unread: ["Load (A)"],
   },
+  {
+    name: "a bare word for the test above its results",
+    text: "Battery,Date,Test\nB1,12/02/2026,Pass\nB2,13/02/2026,Fail\n",
+    rows: {
+      runtime_tests: [
+        { serial: "B1", date: "2026-02-12", result: "pass" },
+        { serial: "B2", date: "2026-02-13", result: "fail" },
+      ],
+    },
+  },
 ];
