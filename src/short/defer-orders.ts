@@ -86,17 +86,16 @@ function keepWhatFits(within: readonly DeferrableLine[], lines: LinesByItem, roo
   for (const one of [...deferred].reverse()) {
     if (one.saved > left) continue;
     left -= one.saved;
-    one.restart();
+    one.deferredUnits = 0;
     kept.add(one.key);
   }
   for (const key of kept) {
-    const again = deferred.filter((one) => one.key === key && one.deferredUnits > 0);
-    const delays = again.map(({ deferredUnits, saved }) => ({ deferredUnits, saved }));
-    for (const one of again) one.restart();
+    const others = deferred.filter((one) => one.key === key);
+    const units = others.map((one) => one.deferredUnits);
+    for (const one of others) one.deferredUnits = 0;
     let before = harm.of(key, lines);
-    again.forEach((one, at) => {
-      const { deferredUnits, saved } = delays[at]!;
-      one.defer(deferredUnits, 0, saved);
+    others.forEach((one, at) => {
+      one.deferredUnits = units[at]!;
       const then = harm.of(key, lines);
       one.harm = then - before;
       before = then;

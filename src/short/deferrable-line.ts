@@ -76,13 +76,6 @@ export class DeferrableLine {
     this.saved += saved;
   }
 
-  /** Takes back what was put off. */
-  restart(): void {
-    this.deferredUnits = 0;
-    this.harm = 0;
-    this.saved = 0;
-  }
-
   /** The months that what is kept and what is deferred can serve. */
   spans(): SupplyMonths[] {
     const kept = this.spanFrom(this.line.orderBy, this.keptUnits);

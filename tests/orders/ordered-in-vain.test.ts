@@ -16,7 +16,9 @@ describe("what arrives with little life", () => {
     const { units, cautions } = planned(61, [0, 0, 0, 0, 5]);
     expect(units).toBe(5);
     expect(cautions).toEqual([
-      expect.stringContaining("Gel is ordered in vain in some months: what arrives lapses before it can be fitted."),
+      expect.stringContaining(
+        "Gel can only be ordered in vain for some months: what arrives lapses before it can be fitted.",
+      ),
     ]);
   });
 
@@ -25,6 +27,6 @@ describe("what arrives with little life", () => {
   it("is said not to be planned where no order reaches a month", () => {
     const { units, cautions } = planned(61, [0, 0, 5, 0, 0]);
     expect(units).toBe(0);
-    expect(cautions).toEqual([expect.stringContaining("nothing of it is planned: what arrives lapses")]);
+    expect(cautions).toEqual([expect.stringContaining("Gel cannot be ordered at all: what arrives lapses")]);
   });
 });
