@@ -5,6 +5,7 @@ import {
   isoFromDay,
   openWorkbooks,
   type Policy,
+  type PolicyChoice,
   parseColumnsFile,
   policyChoicesIn,
   type Reading,
@@ -51,10 +52,10 @@ export async function loadFleet(
   const today = dayFromIso(todayIso()) ?? 0;
   const columns = options.columns === undefined ? null : columnsFrom(options.columns);
   const choices = [...policyChoicesIn(files, columns), ...fromOptions];
-  const { policy } = resolvePolicy(choices, today);
-  const namesDay = choices.some(
-    ({ key, value }) => key.trim().toLowerCase() === "as_of" && dayFromIso(value.trim()) !== null,
-  );
+  const { policy, problems } = resolvePolicy(choices, today);
+  const isUsed = ({ key, value }: PolicyChoice) =>
+    value.trim() !== "" && !problems.some((problem) => problem.key === key && problem.value === value);
+  const namesDay = choices.some((choice) => choice.key.trim().toLowerCase() === "as_of" && isUsed(choice));
   if (earlier === null && !namesDay) {
     note(`As of today, ${isoFromDay(today)}; --as-of DATE plans from another day.`);
   }

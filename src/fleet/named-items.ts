@@ -1,3 +1,4 @@
+import { counted } from "./count-text.ts";
 import type { Fleet } from "./rows.ts";
 
 /** The name under which packs without an item are forecast and bought. */
@@ -23,8 +24,7 @@ export function withNamedItems(fleet: Fleet): Fleet {
 export function unnamedCautions(fleet: Fleet): string[] {
   const count = fleet.packs.filter(({ item }) => item === null || item === UNNAMED_ITEM).length;
   if (count === 0) return [];
-  const packs = count === 1 ? "1 pack has no item" : `${count} packs have no item`;
   return [
-    `${packs} in the sheets: they are forecast as one kind, ${UNNAMED_ITEM}. Name their items to tell kinds apart.`,
+    `${counted(count, "pack has", "packs have")} no item in the sheets: they are forecast as one kind, ${UNNAMED_ITEM}. Name their items to tell kinds apart.`,
   ];
 }

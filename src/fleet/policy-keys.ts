@@ -45,7 +45,12 @@ const matching = (pattern: RegExp, expected: string, example: string): Reader =>
   read: (text) => (pattern.test(text) ? text : null),
   example,
 });
-const day = (example: string): Reader => ({ expected: "a date as YYYY-MM-DD", read: dayFromIso, example });
+/** A day of the years that sheets may name. */
+const day = (example: string): Reader => ({
+  expected: "a date as YYYY-MM-DD, 1990 to 2100,",
+  read: (text) => (/^(199\d|20\d\d|2100)-/.test(text) ? dayFromIso(text) : null),
+  example,
+});
 const month: Reader = {
   expected: "a month from 1 to 12, or its name",
   read: (text) => whole(1, 12).read(text) ?? monthNamed(text),

@@ -32,6 +32,13 @@ describe("wanecast check", () => {
     expect(stderr).toMatch(/^As of today, \d{4}-\d{2}-\d{2}; --as-of DATE plans from another day\.\n$/);
     expect(stdout).toMatch(/^Sheets as of \d{4}-\d{2}-\d{2}\n\n1 table with 1 row: 1 used, 0 set aside\./);
   });
+  it("says the day where the sheets give one of another century, which is not used", () => {
+    const folder = folderWith({ "packs.csv": PACKS, "policy.csv": "key,value\nas_of,2206-11-01\n" });
+    const { stdout, stderr } = wanecast(["check", folder]);
+    expect(stderr).toMatch(/^As of today, /);
+    expect(stdout).not.toMatch(/^Sheets as of 2206/);
+    expect(stdout).toContain("2206-11-01");
+  });
   // ECMA-376 part 1, 18.2.20: a workbook has at least one tab, so that none can be written of nothing
   it("writes no clean sheet where no row was used", () => {
     const folder = folderWith({ "notes.txt": "call the workshop\n" });

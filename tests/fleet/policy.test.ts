@@ -42,12 +42,23 @@ describe("resolvePolicy", () => {
     // twelve to some readers, twelve thousand to others
     ["budget_per_fiscal_year", "12.000", "an amount such as 25000", "25000 (money)"],
     ["date_order", "dym", "dmy, mdy or ymd", "dmy (dmy, mdy or ymd)"],
-    ["as_of", "2026-02-30", "a date as YYYY-MM-DD", "2026-11-01 (date)"],
+    ["as_of", "2026-02-30", "a date as YYYY-MM-DD, 1990 to 2100,", "2026-11-01 (date)"],
+    // slips of the pen: as of another century all has expired, or nothing is known yet
+    ["as_of", "2206-11-01", "a date as YYYY-MM-DD, 1990 to 2100,", "2026-11-01 (date)"],
+    ["use_log_from", "1026-05-01", "a date as YYYY-MM-DD, 1990 to 2100,", "2025-05-01 (date)"],
   ])("%s = %s is refused: %s", (key, value, expected, example) => {
     const { policy, problems } = resolve([key, value]);
     expect(policy).toEqual(defaultPolicy(TODAY));
     expect(problems[0]?.message).toBe(`"${value}" cannot be used for ${key}: ${expected} was expected.`);
     expect(problems[0]?.fix.split("; the default is ")[0]).toBe(`Write, for example, ${example}`);
+  });
+  it("takes a day from the first of 1990 to the last of 2100, as sheets do", () => {
+    for (const [value, asOf] of [
+      ["1990-01-01", 7305],
+      ["2100-12-31", 47846],
+    ] as const) {
+      expect(resolve(["as_of", value]).policy.asOf, value).toBe(asOf);
+    }
   });
   it("takes a fiscal year's first month by number or by name", () => {
     for (const value of ["4", "April", "apr"]) {

@@ -11,6 +11,7 @@ import { MUTANTS } from "./mutants.ts";
 
 const root = process.cwd();
 const copy = mkdtempSync(join(tmpdir(), "wanecast-mutants-"));
+process.on("exit", () => rmSync(copy, { recursive: true, force: true }));
 const tracked = execFileSync("git", ["ls-files"], { encoding: "utf8" }).trim().split("\n");
 for (const file of tracked) cpSync(join(root, file), join(copy, file));
 for (const folder of ["node_modules", "dist"]) symlinkSync(join(root, folder), join(copy, folder));
@@ -53,6 +54,5 @@ for (const { file, from, to, tests } of mutants) {
   if (noticed !== null)
     console.log(`           by "${noticed[0] ?? "a file that could not be loaded, or a wait without end"}"`);
 }
-rmSync(copy, { recursive: true });
 console.log(`${mutants.length - unnoticed} of ${mutants.length} broken lines noticed`);
 process.exitCode = unnoticed === 0 ? 0 : 1;
