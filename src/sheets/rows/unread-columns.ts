@@ -54,7 +54,9 @@ function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof
   if (coverage >= SURE && /^(expiry|expiry lot|date expiry)$/.test(says) && things === "") return "expiry-unread";
   const kinds = new Set(outputs.map(({ sheet }) => sheet.kind));
   const measures =
-    /\b(capacity|wh|ah|minutes)\b/.test(says) && !/rated|least|aside/.test(says) && /^(battery|test)?$/.test(things);
+    /\b(capacity|wh|ah|minutes)\b/.test(says) &&
+    !/rated|least|aside|lot/.test(says) &&
+    /^(battery|test)?$/.test(things);
   return measures && kinds.has("packs") && !kinds.has("runtime_tests") ? "capacity-undated" : "column-unread";
 }
 

@@ -210,7 +210,8 @@ function withCellUnit(meaning: HeaderMeaning, { unit, results, thousands }: Prof
   const inMilli = isCapacity && thousands && !/\b(ah|wh|minutes)\b/.test(says);
   const measure = inMilli ? "ah" : MEASURE_BY_UNIT[unit || (isTest ? meaning.unit : "")];
   if (isTest && results > MOSTLY_RESULTS) return { ...meaning, says: "result" };
-  if (measure !== undefined && (isTest || says === "result")) return { ...meaning, says: measure, words: measure };
+  if (measure !== undefined && (isTest || says === "result"))
+    return { ...meaning, says: measure, words: `test ${measure}` };
   const known = says.split(" ");
   if (measure === undefined || !isCapacity || known.includes(measure)) return meaning;
   return { ...meaning, says: [...known, measure].sort().join(" "), ...(inMilli && { unit: "mah" }) };

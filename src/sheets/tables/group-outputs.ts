@@ -59,7 +59,13 @@ export function groupOutputs(
   return outputs;
 }
 
-/** Leftover columns by thing, variant and number; one that names no thing belongs to the thing on its left. */
+/** What is said of packs and of no test of theirs. */
+const OF_A_PACK_ALONE = /install|made|retired/;
+
+/**
+ * Leftover columns by thing, variant and number; one that names no thing belongs to the thing on its left, and one with the
+ * number of a battery to that battery ("Fitted 2").
+ */
 function groupsOf(left: readonly ColumnView[]): Group[] {
   const groups = new Map<string, Group>();
   let last = null as string | null;
@@ -72,7 +78,15 @@ function groupsOf(left: readonly ColumnView[]): Group[] {
       ({ name, column }) => thing !== "battery" && name === view.name && column < view.column,
     ).length;
     const named = `${thing}/${variant}/${index}/${before}`;
-    const key: string | null = thing === "" ? (index === null && variant === "" ? last : null) : named;
+    const numbered = `battery/${variant}/${index}/0`;
+    const key: string | null =
+      thing !== ""
+        ? named
+        : index === null && variant === ""
+          ? last
+          : OF_A_PACK_ALONE.test(view.meaning.says) && groups.has(numbered)
+            ? numbered
+            : null;
     if (key === null || view.meaning.says + view.things === "") continue;
     const group = groups.get(key) ?? { thing, views: [] };
     groups.set(key, group);

@@ -147,10 +147,12 @@ function addsNothing(word: string, { kind }: SheetSpec, { type, unit }: ColumnSp
 /** Points taken from a column of names whose cells speak against it. */
 function oddName(view: ColumnView, { kind }: SheetSpec, { name, type }: ColumnSpec): number {
   const { meaning, things, profile } = view;
-  const { filled, distinct, counts, yesNo, results, numbers } = profile;
+  const { filled, distinct, counts, yesNo, results, numbers, unit } = profile;
   const few = filled > 1 && distinct < MOSTLY_DIFFERENT;
   const bare = things !== "" && meaning.says === "";
   if (type === "date" && yesNo > MOSTLY_YES_NO) return POINTS.byWords;
+  // "91 %" and "180 min" name nothing
+  if (name === "serial" && unit !== "") return POINTS.byWords;
   if (type === "text" && (name === "serial" ? results : yesNo) > MOSTLY_YES_NO && name !== "held")
     return WRONG_CONTENTS;
   // "Reserved" heads how many are, and "Einsatz" the day of the first: neither says what the column would

@@ -148,4 +148,40 @@ B2,340,500,2800,2100,13/02/2026
       ],
     },
   },
+  {
+    name: "a pass mark behind the runtimes",
+    text: "Battery,Last test,Runtime,Pass mark\nB1,14/02/2026,222 min,180 min\nB2,15/02/2026,170 min,180 min\n",
+    rows: { runtime_tests: [{ minutes: 222 }, { minutes: 170 }] },
+    unread: ["Pass mark"],
+  },
+  {
+    name: "what a French test took, what it should and what is left",
+    text: "Batterie SN;Date;Temps de décharge;Temps requis;Capacité restante\nBA1;14/02/2026;3h42;3h00;88 %\n",
+    rows: { runtime_tests: [{ serial: "BA1", date: "2026-02-14", minutes: 222, percent: 88 }] },
+    unread: ["Temps requis"],
+  },
+  {
+    name: "percentages below batteries, which are no names of them",
+    text: "Monitor,Battery A,Battery B,Checked\nM1,91%,88%,14/02/2026\nM2,85%,79%,15/02/2026\nM1,90%,87%,14/03/2026\n",
+    rows: { packs: [], runtime_tests: [] },
+    aside: [2, 3, 4].map((line) => [line, "unknown-table"]),
+    findings: ["unknown-table"],
+    unread: ["Monitor", "Battery A", "Battery B", "Checked"],
+  },
+  {
+    name: "days and capacities with the numbers of their batteries",
+    text: `Device,Battery 1,Battery 2,Date fitted 1,Date fitted 2,Cap 1,Cap 2,Tested
+M1,A1,A2,12/03/2024,14/03/2024,91,88,14/02/2026
+`,
+    rows: {
+      packs: [
+        { serial: "A1", device: "M1", in_service: "2024-03-12" },
+        { serial: "A2", device: "M1", in_service: "2024-03-14" },
+      ],
+      runtime_tests: [
+        { serial: "A1", date: "2026-02-14", percent: 91 },
+        { serial: "A2", date: "2026-02-14", percent: 88 },
+      ],
+    },
+  },
 ];
