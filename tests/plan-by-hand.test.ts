@@ -1,0 +1,109 @@
+import { describe, expect, it } from "vitest";
+import { defaultPolicy } from "../src/fleet/policy.ts";
+import { makePlan } from "../src/plan.ts";
+import { AS_OF, read } from "./sheets/sheet-file.ts";
+
+/** Small fleets whose needs are certain, from their sheets to their orders; all figures are worked out by hand. */
+function planOf(sheets: Record<string, readonly string[]>) {
+  const files = Object.entries(sheets).map(([name, lines]) => [`${name}.csv`, lines.join("\n")]);
+  return makePlan(read(Object.fromEntries(files)), { ...defaultPolicy(AS_OF), horizonMonths: 24 });
+}
+
+/** The months in which units are needed, with their number. */
+const needed = ({ demand: [first] }: ReturnType<typeof planOf>) =>
+  first!.mean.flatMap((units, at) => {
+    const month = 10 + at;
+    return units > 0 ? [`${2026 + Math.floor(month / 12)}-${String((month % 12) + 1).padStart(2, "0")}: ${units}`] : [];
+  });
+
+const ordered = ({ orders }: ReturnType<typeof planOf>) =>
+  orders.map(({ orderBy, supplier, quantity, late }) => `${orderBy} ${supplier} ${quantity}${late ? " late" : ""}`);
+
+const DEVICES = ["device,type,in_service,retired"];
+const STOCK = ["item,expiry,quantity,place"];
+const CATALOGUE = ["item,kind,supplier,price,currency,lead_days,arrives_with_months,fits,per_device"];
+
+describe("a plan worked out by hand", () => {
+  /*
+   * Swaps are 14 days before expiry: in March and August 2027 and June 2028. Units that come in March 2027 last to September 2028,
+   * and are swapped on the 17th. Without a fee each month is ordered for itself: its first day less 14 days and 40.
+   */
+  it("brings a device of a month to come its pads, and renews what was renewed", () => {
+    const plan = planOf({
+      devices: [...DEVICES, "M1,monitor,,", "M2,monitor,,", "M3,monitor,,", "M4,monitor,2027-09-15,"],
+      catalogue: [...CATALOGUE, "pads,pads,Alpha,40.00,EUR,40,18,monitor,2"],
+      dated_stock: [...STOCK, "pads,2027-03-31,2,M1", "pads,2027-08-31,2,M2", "pads,2028-06-30,2,M3"],
+    });
+    expect(needed(plan)).toEqual(["2027-03: 2", "2027-08: 2", "2027-09: 2", "2028-06: 2", "2028-09: 2"]);
+    expect(ordered(plan)).toEqual([
+      "2027-01-06 Alpha 2",
+      "2027-06-08 Alpha 2",
+      "2027-07-09 Alpha 2",
+      "2028-04-08 Alpha 2",
+      "2028-07-09 Alpha 2",
+    ]);
+    expect(plan.budget.map(({ fiscalYear, planned, p50, p95 }) => [fiscalYear, planned, p50, p95])).toEqual([
+      ["2027", 24_000, 24_000, 24_000],
+      ["2028", 16_000, 16_000, 16_000],
+    ]);
+    expect(plan.short.every(({ withSchedule }) => withSchedule.anyChance === 0)).toBe(true);
+  });
+
+  // D1's pads would be swapped after it has left, D2's four days before; D3 stays. Orders: less 14 days and 30.
+  it("buys nothing for a device that leaves before its swap", () => {
+    const plan = planOf({
+      devices: [...DEVICES, "D1,aed,,2027-05-10", "D2,aed,,2027-05-10", "D3,aed,,"],
+      catalogue: [...CATALOGUE, "pads,pads,Alpha,40.00,EUR,30,24,aed,1"],
+      dated_stock: [...STOCK, "pads,2027-08-31,1,D1", "pads,2027-05-20,1,D2", "pads,2027-07-31,1,D3"],
+    });
+    expect(needed(plan)).toEqual(["2027-05: 1", "2027-07: 1"]);
+    expect(ordered(plan)).toEqual(["2027-03-18 Alpha 1", "2027-05-18 Alpha 1"]);
+    expect(plan.short.map(({ devices }) => devices).slice(4, 8)).toEqual([3, 3, 1, 1]);
+  });
+
+  /*
+   * The north's 3 may be fitted until 16 April: they serve March and April, and one lapses. The south's serves May. Nothing is
+   * left for June and July; what D5 has besides is D5's.
+   */
+  it("uses what lies in stores first expired, first out, and leaves devices what they hold", () => {
+    const plan = planOf({
+      devices: [...DEVICES, "D1,aed,,", "D2,aed,,", "D3,aed,,", "D4,aed,,", "D5,aed,,"],
+      catalogue: [...CATALOGUE, "pads,pads,Alpha,40.00,EUR,30,24,aed,1"],
+      dated_stock: [
+        ...STOCK,
+        ...["03", "04", "05", "06", "07"].map((month, at) => `pads,2027-${month}-28,1,D${at + 1}`),
+        "pads,2029-06-30,1,D5",
+        "pads,2027-04-30,3,North store",
+        "pads,2028-12-31,1,South store",
+      ],
+    });
+    expect(needed(plan)).toEqual(["2027-03: 1", "2027-04: 1", "2027-05: 1", "2027-06: 1", "2027-07: 1"]);
+    expect(ordered(plan)).toEqual(["2027-04-18 Alpha 1", "2027-05-18 Alpha 1"]);
+  });
+
+  // The 2 that should have come count as of today, so 2 of February's 4 are lacking; the 3 of 20 June come after 1 June.
+  it("counts what is overdue as of today, and what comes after the need not at all", () => {
+    const plan = planOf({
+      devices: [...DEVICES, ...Array.from({ length: 10 }, (_, at) => `D${at},aed,,`)],
+      catalogue: [...CATALOGUE, "pads,pads,Alpha,40.00,EUR,30,36,aed,1"],
+      dated_stock: [...STOCK, ...Array.from({ length: 10 }, (_, at) => `pads,2027-0${at < 4 ? 2 : 6}-28,1,D${at}`)],
+      on_order: ["item,quantity,arrives,order", "pads,2,2026-10-10,PO1", "pads,3,2027-06-20,PO2"],
+    });
+    expect(needed(plan)).toEqual(["2027-02: 4", "2027-06: 6"]);
+    expect(ordered(plan)).toEqual(["2026-12-19 Alpha 2", "2027-04-18 Alpha 6"]);
+  });
+
+  // January's 4 should have left for the cheaper one on 19 September, 104 days before; the dearer one takes 5 days and the 14
+  it("buys from the dearer supplier what the cheaper one cannot bring in time", () => {
+    const plan = planOf({
+      devices: [...DEVICES, ...Array.from({ length: 10 }, (_, at) => `D${at},aed,,`)],
+      catalogue: [...CATALOGUE, "pads,pads,Slow,30.00,EUR,90,36,aed,1", "pads,pads,Fast,45.00,EUR,5,36,aed,1"],
+      dated_stock: [
+        ...STOCK,
+        ...Array.from({ length: 10 }, (_, at) => `pads,2027-${at < 4 ? "01" : "10"}-31,1,D${at}`),
+      ],
+    });
+    expect(needed(plan)).toEqual(["2027-01: 4", "2027-10: 6"]);
+    expect(ordered(plan)).toEqual(["2026-12-13 Fast 4", "2027-06-19 Slow 6"]);
+  });
+});
