@@ -18,6 +18,9 @@ const FUNCTIONS: [string, string][] = [
   // motion, and data that come and go
   ["onAnimationProgress", "undefined"],
   ["moveNumericKeys", "undefined"],
+  // bars that float, and axes that stand on each other
+  ["isFloatBar", "false"],
+  ["buildStacks", "{}"],
   // lines that change their look on the way
   ["strokePathDirect", "undefined"],
 ];
@@ -37,7 +40,13 @@ const BRANCHES = [
   block(" {8}", String.raw`if \(axis === 'y'\)`),
   block(" {12}", String.raw`if \((?:optsAtIndex\.showLabelBackdrop|sampleSize < ticks\.length)\)`),
   block(" {16}", String.raw`if \((?:mirror|textAlign === 'inner'|rotation !== 0 && .*)\)`),
-  block(" {4}", "if \\(below !== above\\)"),
+  block(" {4}", String.raw`if \((?:below !== above|edge === true|edge === 'middle' && stack)\)`),
+  block(" {8}", String.raw`if \((?:floating|Math\.abs\(size\) < minBarLength)\)`),
+  /^ {12}if \(isRotated\) \{[\s\S]*?\} else (?=if \(align !== 'inner'\))/m,
+  /^ {12}if \(align === 'start'\) \{\s+paddingTop[\s\S]*?\n {12}\}(?=\n)/m,
+  /^ {12}if \(mirror\) \{[\s\S]*?\n {12}\} else (?=\{)/m,
+  / else if \(crossAlign === 'center'\) \{[\s\S]*?\n( +)\} else \{[\s\S]*?\n\1\}/g,
+  /^ {8}if \(ticks\.align === 'start'\) \{[\s\S]*?\n {8}\}(?=\n)/m,
 ];
 
 /** The same among the library's tools. */
