@@ -1,16 +1,7 @@
 import type { Source } from "../../fleet/rows.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
-import { parseHeader } from "../words/parse-header.ts";
-
-/** The kind of item that a thing of the vocabulary is. */
-const KIND_OF_THING: Record<string, string> = {
-  battery: "pack",
-  pads: "pads",
-  gel: "gel",
-  paper: "paper",
-  sensor: "sensor",
-};
+import { kindNamed } from "../values/choice-words.ts";
 
 /**
  * Fills a catalogue row's blank kind where its item's name says it ("Adult pads"), or the description beside its number,
@@ -37,12 +28,4 @@ const SORTS_ONLY = /^(accessor(y|ies)|consumables?|misc\.?|supplies)$/i;
 /** True for a word such as "Consumables", beside which an item's name says more. */
 export function namesNoKind(word: string): boolean {
   return SORTS_ONLY.test(word.trim());
-}
-
-/** The one kind that a name speaks of; null where it names none or several ("Battery for pads"). */
-function kindNamed(name: string): string | null {
-  const kinds = parseHeader(name)
-    .things.split(" ")
-    .flatMap((thing) => KIND_OF_THING[thing] ?? []);
-  return kinds.length === 1 ? (kinds[0] as string) : null;
 }

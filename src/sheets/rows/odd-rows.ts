@@ -14,6 +14,7 @@ export const ODD_ROW_MESSAGES: Record<OddRow, string> = {
 const TOTAL =
   /^(grand |sub|sub |zwischen|gesamt|end|sous |overall )?(totals?|totaal|totaux|summen?|sums?|somme|suma|gesamt|som|average|mean|mittelwert|moyenne|promedio)(?![a-z])/i;
 const ONLY_TOTAL = new RegExp(`${TOTAL.source}\\W*$`, "i");
+const ENDS_TOTAL = / (sub)?(totals?|summe|gesamt)\W*$/i;
 const NOTE =
   /^([*†•]|notes?\b|nb\b|n\.b\.|hinweis|anmerkung|remarque|nota\b|opmerking|legend|key:|last updated|prepared|printed|source\b|stand\b|exported|generated|end of)/i;
 /** A lone text longer than this is a note, not a name. */
@@ -63,6 +64,7 @@ function cellsTest(table: Table): (cells: readonly Cell[], row: number) => OddRo
       if (cell === undefined || isEmptyCell(cell)) continue;
       filled++;
       if (first === -1) first = column;
+      if (typeof cell === "string" && cell.length < 60 && ENDS_TOTAL.test(cell)) total ||= lacksOne(named, cells);
       if (typeof cell === "string" && cell.length < 30 && mayBeTotal(cell) && ONLY_TOTAL.test(cell.trim()))
         total ||= named.size === 0 || named.has(column) || lacksOne(named, cells) || countsDates(dates, cells);
     }

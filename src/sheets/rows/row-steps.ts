@@ -4,10 +4,11 @@ import type { Source } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { cellAt, type GridRow } from "../grid.ts";
 import { fillFromLabel } from "../labels/fill-from-label.ts";
-import type { Output, Table } from "../tables/table.ts";
+import { columnsOf, type Output, type Table } from "../tables/table.ts";
 import { cellText } from "../values/cell-text.ts";
 import { isDate } from "../values/date-text.ts";
 import { Gone } from "../values/status-words.ts";
+import { packIn } from "../values/units.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { saysUse } from "../words/says-use.ts";
 import { columnName } from "./column-name.ts";
@@ -103,10 +104,13 @@ function whatItsLabelSays({ output: { sheet }, asOf, log }: About): RowStep | nu
 function kindByItsName({ table, output, log }: About): RowStep | null {
   if (output.sheet.kind !== "catalogue") return null;
   const description = descriptionColumn(table, output);
-  const kind = output.fields.find(({ spec }) => spec.field === "kind")?.columns[0] ?? -1;
+  const [kind = -1] = columnsOf(output, "kind");
+  const [per = -1] = columnsOf(output, "pricePer");
   return (values, record) => {
     if (values.kind === null || namesNoKind(cellText(cellAt(record, kind) ?? null)))
       kindFromName(values, cellText(cellAt(record, description) ?? null), log);
+    const pack = packIn(cellText(cellAt(record, per) ?? null));
+    if (pack) values.unitsPerBox ??= pack.size;
     // what a list of other things says of an item stands by the item's name alone
     if (output.beside) values.kind ??= "other";
     return null;

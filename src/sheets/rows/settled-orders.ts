@@ -12,6 +12,7 @@ export interface SettledBy {
   received: number;
   receivedOn: number;
   status: number;
+  remarks: number;
 }
 
 /** What headers say of what has come; "delivery" alone is when it is to come. */
@@ -20,9 +21,13 @@ const SETTLED =
   /received|closed|cancel|complete|delivered|geliefert|erledigt|abgeschlossen|storniert|livree?\b|recue?\b|annule|solde|cloture|recibid|entregad|cerrad|anulad|geleverd|ontvangen|geannuleerd|afgesloten|ricevut|consegnat|annullat|chius|recebid|fechad/;
 const NOT_YET = /not|part|nicht|teil|non|no |niet|deels|parzial|parcial|partiel/;
 
+/** What a remark must begin with, to say the same of an order. */
+const REMARKED = /^(cancel|received|delivered|storniert|geliefert|annul|livr|recu|recibid|entregad|anulad)/;
+const REMARKS = /^(note|rem|com|bem|anm|obs)/;
+
 /** The columns that settle a table's orders; none where it lists what is outstanding, or no orders. */
 export function settledBy({ header, rows }: Table, { sheet, fields }: Output): SettledBy {
-  const none = { received: -1, receivedOn: -1, status: -1 };
+  const none = { received: -1, receivedOn: -1, status: -1, remarks: -1 };
   const quantity = fields.find(({ spec }) => spec.field === "quantity")?.columns[0];
   if (sheet.kind !== "on_order" || quantity === undefined) return none;
   if (parseHeader(header[quantity] ?? "").says.includes("outstanding")) return none;
@@ -35,6 +40,7 @@ export function settledBy({ header, rows }: Table, { sheet, fields }: Output): S
     if (meaning.says === "order status") found.status = column;
     if (read.has(column)) return;
     if (tellsStatus(meaning)) found.status = column;
+    if (REMARKS.test(meaning.words)) found.remarks = column;
     if (!HAS_COME.test(meaning.says)) return;
     const texts = rows.map((row) => cellText(cellAt(row, column) ?? null)).filter((text) => !meansEmpty(text));
     const numbers = texts.filter((text) => readNumber(text, ".") !== null && !isDate(text));
@@ -52,11 +58,14 @@ export function settledBy({ header, rows }: Table, { sheet, fields }: Output): S
 export function settleOrder(
   values: Record<string, unknown>,
   record: GridRow,
-  { received, receivedOn, status }: SettledBy,
+  { received, receivedOn, status, remarks }: SettledBy,
 ): Filled | null {
   const textAt = (column: number) => (column === -1 ? "" : cellText(cellAt(record, column) ?? null));
   const standing = foldAccents(textAt(status)).toLowerCase();
   if (SETTLED.test(standing) && !NOT_YET.test(standing)) return settled(`The order's status is "${textAt(status)}".`);
+  const remark = textAt(remarks);
+  if (REMARKED.test(foldAccents(remark).toLowerCase()) && !NOT_YET.test(remark))
+    return settled(`A remark on the order says "${remark}".`);
   if (standing !== "" && values.order === textAt(status))
     values.order = textAt(status)
       .split(/\s[/–-]\s|[,;(]/)[0]!

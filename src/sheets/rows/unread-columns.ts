@@ -51,13 +51,25 @@ function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof
     sheet.kind === "dated_stock" && own.length > 1 && !fields.some(({ spec }) => /^(quantity|label)$/.test(spec.name));
   if (/quantity|box|^$/.test(says) && things === "" && outputs.every(uncounted))
     if (profileColumn(rows, column).severalEach) return "count-unread";
-  if (coverage >= SURE && /^(expiry|expiry lot|date expiry)$/.test(says) && things === "") return "expiry-unread";
+  if (
+    coverage >= SURE &&
+    /^(expiry|expiry lot|date expiry)$/.test(says) &&
+    things === "" &&
+    outputs.some(ofUnits) &&
+    profileColumn(rows, column).dates > 0
+  )
+    return "expiry-unread";
   const kinds = new Set(outputs.map(({ sheet }) => sheet.kind));
   const measures =
     /\b(capacity|wh|ah|minutes)\b/.test(says) &&
     !/rated|least|aside|lot/.test(says) &&
     /^(battery|test)?$/.test(things);
   return measures && kinds.has("packs") && !kinds.has("runtime_tests") ? "capacity-undated" : "column-unread";
+}
+
+/** True for rows of things that may expire, not of what happened to them or what they cost. */
+function ofUnits({ sheet: { kind } }: Output): boolean {
+  return kind !== "use_log" && kind !== "catalogue";
 }
 
 /** The share of a header's letters that must be known where what is lost with its column is told. */

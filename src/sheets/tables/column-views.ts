@@ -4,6 +4,7 @@ import { resultAndPercent } from "../values/result-and-percent.ts";
 import { type HeaderMeaning, parseHeader, tellsStatus } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import { withBatteryDates } from "./battery-dates.ts";
+import { asBought } from "./bought-columns.ts";
 import { withCounts } from "./counted-things.ts";
 import type { HeaderRows } from "./header-rows.ts";
 import { withIssued } from "./ledgers.ts";
@@ -62,7 +63,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     }));
   });
   const numbered = withBatteryDates(
-    withTestNumbers(withCounts(withIssued(withNewUnits(asBoxes(asPads(asOrders(views))))))),
+    withTestNumbers(withCounts(withIssued(withNewUnits(asBoxes(asPads(asBought(views))))))),
   );
   if (!isRegister(numbered) && !listsDevices(numbered)) return withNeighbours(numbered);
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
@@ -105,26 +106,6 @@ function asPads(views: readonly ColumnView[]): ColumnView[] {
     if (things !== "" || groupSubject !== "" || !/^(adult|child)( spare)?$/.test(meaning.variant)) return view;
     if (meaning.says !== "expiry" || meaning.coverage < 1) return view;
     return { ...view, things: "pads", meaning: { ...meaning, things: "pads", subject: `${meaning.subject} pads` } };
-  });
-}
-
-/** What heads the units on their way to a stock; and an order's number or an article's, whichever the list is of. */
-const ON_ORDER =
-  /^((qty|quantity|units) )?(on order|in bestellung|unterwegs|en commande|en pedido|in bestelling|in arrivo)/;
-const ORDER_NUMBER = /^(bestell (no|nr)|order code)$/;
-
-/** The columns, numbers under "On order" taken for how many are, and in a list of orders "Bestell-Nr." beside its article for the order's. */
-function asOrders(views: readonly ColumnView[]): ColumnView[] {
-  const numbersOrders =
-    views.some(({ meaning }) => meaning.says === "arrives") &&
-    views.some(({ things, meaning }) => things === "item" && !ORDER_NUMBER.test(meaning.words));
-  return views.map((view) => {
-    const { meaning, profile } = view;
-    if (ON_ORDER.test(meaning.words) && (profile.fewEach || profile.filled === 0))
-      return { ...view, meaning: { ...meaning, says: "outstanding" } };
-    return numbersOrders && ORDER_NUMBER.test(meaning.words)
-      ? { ...view, things: "", meaning: { ...meaning, things: "", says: "order" } }
-      : view;
   });
 }
 
@@ -217,9 +198,11 @@ function withCellUnit(meaning: HeaderMeaning, { unit, results, thousands }: Prof
   return { ...meaning, says: [...known, measure].sort().join(" "), ...(inMilli && { unit: "mah" }) };
 }
 
-/** "Tag" heads days in German, and names of things in English. */
+/** "Tag" heads days in German, and names of things in English; "Month" heads dates where they stand below it. */
 function asDay(meaning: HeaderMeaning, { dates }: Profile): HeaderMeaning {
-  return meaning.words === "tag" && dates > MOSTLY_DATES ? { ...meaning, says: "date" } : meaning;
+  return /^(tag|month|monat|mois|mes|maand|week|woche|semaine|semana)$/.test(meaning.words) && dates > MOSTLY_DATES
+    ? { ...meaning, says: "date" }
+    : meaning;
 }
 
 /** "Counted" heads days on which something was read off, and, above small numbers, how many there were. */

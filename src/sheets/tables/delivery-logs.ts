@@ -23,10 +23,10 @@ export function deliveredOnly(
   const has = (field: string) => stock?.fields.some(({ spec }) => spec.field === field);
   if (others.length > 0 || (stock && (stock.sheet.kind !== "dated_stock" || has("place") || countsStock(stock, views))))
     return null;
-  const names = [...above, ...views.map(({ name }) => name)].map((text) => foldAccents(text).toLowerCase());
+  const tells = (texts: readonly string[]) => texts.some((text) => CAME_IN.test(foldAccents(text).toLowerCase()));
   const dated = views.some(({ meaning, profile }) => A_DATE.test(meaning.says) && profile.dates > 0.5);
   const counted = views.some(({ meaning }) => /quantity/.test(meaning.says));
-  if (!dated || !counted || !names.some((name) => CAME_IN.test(name))) return null;
+  if (!counted || !(tells(above) || (dated && tells(views.map(({ name }) => name))))) return null;
   return {
     message: "The list says what was delivered and when, not what is left of it: none of it counts as stock.",
     fix: "Give a count of what is there now, with its expiry; if all of it still is, add a column that says where.",

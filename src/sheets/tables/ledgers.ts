@@ -3,11 +3,11 @@ import type { ColumnView } from "./score-column.ts";
 
 /** What heads the columns of a ledger of stock: what went out, what came in, and what was left. */
 const OUT =
-  /^(qty |quantity |units? )?(out|issued?|issues|used|ausgang|abgang|entnahme|sorties?|salidas?|uscit[ae]|uit|uitgifte|saida)( qty)?$/;
+  /^(qty |quantity |units? )?(out|issued?|issues|used|consumed|ausgang|abgang|entnahme|sorties?|salidas?|uscit[ae]|uit|uitgifte|saida)( qty)?$/;
 const IN =
   /^(qty |quantity |units? )?(in|received|receipts?|added|eingang|zugang|entrees?|entradas?|entrat[ae]|inkomend)( qty)?$/;
 const LEFT =
-  /^(running )?(balance|bestand|solde|saldo|stock|in stock|on hand|remaining|left|rest|restbestand|voorraad)$/;
+  /^(running )?(balance|closing|opening|bestand|solde|saldo|stock|in stock|on hand|remaining|left|rest|restbestand|voorraad)$/;
 const MOSTLY = 0.6;
 
 /**

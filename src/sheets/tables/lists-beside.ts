@@ -12,6 +12,7 @@ const OF_THE_ITEM: ReadonlySet<string> = new Set([
   "supplier",
   "price",
   "currency",
+  "minimumOrder",
   "leadDays",
   "leadSdDays",
   "shelfMonths",

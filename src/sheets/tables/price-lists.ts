@@ -18,5 +18,10 @@ export function isPriceList(fields: readonly FieldSource[]): boolean {
   const named = fields.map(({ spec }) => spec.field);
   const said = named.filter((field) => PRICE_LIST.has(field));
   const ofSupplier = named.filter((field) => OF_A_SUPPLIER.has(field));
-  return said.length >= 2 || (ofSupplier.length > 0 && said.some((field) => field === "price" || field === "leadDays"));
+  const [price] = fields.filter(({ spec, points }) => spec.field === "price" && points > 5);
+  return (
+    said.length >= 2 ||
+    price !== undefined ||
+    (ofSupplier.length > 0 && said.some((field) => field === "price" || field === "leadDays"))
+  );
 }

@@ -36,7 +36,6 @@ const ALL_DATES = 0.8;
 const NUMERIC: ReadonlySet<string> = new Set(["number", "whole", "percent"]);
 const CHECKED = /\bcheck(ed)?\b/;
 const LESS_THAN_TESTED = 1.2;
-const LESS_THAN_LEFT = 1.2;
 /** The share of different texts from which they name things one by one. */
 export const MOSTLY_DIFFERENT = 0.7;
 const MOSTLY_YES_NO = 0.6;
@@ -166,7 +165,7 @@ function oddName(view: ColumnView, { kind }: SheetSpec, { name, type }: ColumnSp
   if (name === "item" && kind === "dated_stock" && bare && things !== "item")
     return numbers > 0.5 || (SUPPLIES.test(things) && profile.dates > SOME_DATES) ? WRONG_CONTENTS : 0;
   // what was used of a lot is not what is left of it
-  if (name === "quantity" && kind === "dated_stock" && saysUse(view.name)) return LESS_THAN_LEFT;
+  if (name === "quantity" && kind === "dated_stock" && saysUse(view.name)) return POINTS.byWords;
   // "Number", which is "Nombre" in French, heads how many there are only where small numbers stand below it, and not those of lines.
   if (name === "quantity" && kind === "dated_stock" && /^(id|name)$/.test(meaning.says))
     return profile.fewEach && profile.severalEach && !counts ? 0 : POINTS.byWords;

@@ -37,8 +37,8 @@ function titlePoints(output: Output | null, title: HeaderMeaning | null): number
 /** What speaks for a kind beyond its columns' own words. */
 function bonus(output: Output | null, views: readonly ColumnView[]): number {
   if (output === null) return 0;
-  const { sheet, fields } = output;
-  const has = (field: string) => fields.some(({ spec }) => spec.field === field);
+  const { sheet, fields, implied } = output;
+  const has = (field: string) => fields.some(({ spec }) => spec.field === field) || implied[field] !== undefined;
   const required = fields.filter(({ spec }) => spec.required).length * REQUIRED_POINTS;
   const unlikely: Partial<Record<SheetKind, boolean>> = {
     on_order: (!has("order") && !has("arrives") && !has("supplier")) || (has("expiry") && liesSomewhere(views)),
@@ -52,8 +52,11 @@ function bonus(output: Output | null, views: readonly ColumnView[]): number {
       views.some(({ things }) => things === "battery") &&
       !views.some(({ things }) => things.includes("device")),
   };
+  // what a reason is given for happened on a day
+  const reasoned = sheet.kind === "use_log" && has("reason") && has("date") ? 1 : 0;
+  const aboveOrders = sheet.kind === "on_order" && (implied.order ?? implied.arrives) !== undefined ? TITLE_POINTS : 0;
   const against = (unlikely[sheet.kind] ? UNLIKELY : 0) + (isLineADevice(output, views) ? LINE_A_DEVICE : 0);
-  return required + onceOrOften(output, views) + namedInCells(output, views) - against;
+  return required + onceOrOften(output, views) + namedInCells(output, views) + reasoned + aboveOrders - against;
 }
 
 /** True for dated units of what the header names, each at a device of its own: a list of devices with what they carry. */

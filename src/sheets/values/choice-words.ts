@@ -1,5 +1,7 @@
 import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
 import { foldAccents } from "../words/fold.ts";
+import { parseHeader } from "../words/parse-header.ts";
+import { DATED_THINGS } from "../words/vocabulary.ts";
 import { Problem } from "./problem.ts";
 
 const YES = new Set("yes y true t 1 x ✓ ✔ ja j oui o si s vrai wahr verdadero waar tak sim".split(" "));
@@ -28,13 +30,9 @@ const WORDS: Record<string, Record<string, string>> = {
     recalled: "recall|ruckruf|rappel|retirada|terugroep",
   },
   kind: {
-    pack: "packs|battery pack|battery|batteries|rechargeable|rechargeable battery|akku|akkus|batterie rechargeable|accu|bateria|accus",
+    pack: "rechargeable",
     primary:
       "primary battery|non rechargeable|non-rechargeable|disposable battery|lithium primary|primarbatterie|pile|piles",
-    pads: "pad|electrode|electrodes|electrode pads|defib pads|elektroden|elektrode|patchs|parches|electrodos|elektrodes",
-    gel: "gels|electrode gel|ecg gel|kontaktgel",
-    paper: "ecg paper|recorder paper|paper roll|papier|papel|chart paper",
-    sensor: "sensors|probe|probes|spo2 sensor|sensoren|capteur|capteurs|sensores",
     other: "misc|accessory|accessories|consumable|sonstiges|autre|otro|overig",
   },
   price_per: {
@@ -42,13 +40,22 @@ const WORDS: Record<string, Record<string, string>> = {
     box: "pack|carton|case|boxes|per box|karton|boite|caja|doos",
   },
   reason: {
-    use: "used|patient|patient use|call|incident|deployment|verbrauch|utilisation|uso|gebruik|einsatz|event",
+    use: "used|issue|issued|out|abgang|ausgang|entnahme|sortie|salida|uit|patient|patient use|call|incident|deployment|verbrauch|utilisation|uso|gebruik|einsatz|event",
     routine: "check|test|training|maintenance|prufung|kontrolle|controle|rutina|onderhoud|drill",
     lapsed:
       "expired|expiry|out of date|date expired|discarded|wasted|waste|abgelaufen|verfallen|perime|caducado|verlopen",
-    restock: "refill|transfer|moved|restocked|auffullung|reassort|reposicion|aanvulling",
+    restock:
+      "refill|receipt|received|in|zugang|eingang|entree|entrada|ingang|reception|transfer|moved|restocked|auffullung|reassort|reposicion|aanvulling",
   },
 };
+
+/** The one kind that a name speaks of; null where it names none or several ("Battery for pads"). */
+export function kindNamed(name: string): string | null {
+  const kinds = parseHeader(name)
+    .things.split(" ")
+    .flatMap((thing) => (DATED_THINGS.has(thing) ? (thing === "battery" ? "pack" : thing) : []));
+  return kinds.length === 1 ? (kinds[0] as string) : null;
+}
 
 const TABLES = new Map<string, Map<string, string>>();
 
@@ -74,6 +81,7 @@ export function readChoice(text: string, spec: ColumnSpec): string | Problem {
     leadingResult(word, spec, table) ??
     noteSpeaksOf(word, spec) ??
     reasonOf(word, spec) ??
+    (spec.name === "kind" ? kindNamed(word) : null) ??
     new Problem("word-unknown", "is no known word")
   );
 }

@@ -135,4 +135,56 @@ Paper,5,4713 - shipped,15/12/2026
     aside: [[3, "order-settled"]],
     unread: ["Bestelldatum", "Status"],
   },
+  {
+    name: "a delivery note, whose title alone tells what it is",
+    text: "Delivery note DN-551\nItem,Qty,Lot,Expiry\nAdult pads,10,L1,31/05/2027\n",
+    rows: { dated_stock: [] },
+    aside: [[3, "unknown-table"]],
+    unread: ["Item", "Qty", "Lot", "Expiry"],
+  },
+  {
+    name: "an order that a remark says was cancelled",
+    text: `Order,Item,Qty,Expected,Notes
+P1,Adult pads,10,30/11/2026,deliver to back door
+P2,Gel,5,15/12/2026,cancelled 12/10
+`,
+    rows: { on_order: [{ item: "Adult pads", order: "P1" }] },
+    aside: [[3, "order-settled"]],
+    unread: ["Notes"],
+  },
+  {
+    name: "items and prices, and nothing else",
+    text: "Artikel;Einzelpreis EUR\nDefi-Pads;38,50\nKontaktgel;2,40\n",
+    rows: {
+      catalogue: [
+        { item: "Defi-Pads", price: "38.50", currency: "EUR" },
+        { item: "Kontaktgel", price: "2.40" },
+      ],
+    },
+  },
+  {
+    name: "prices with and without taxes",
+    text: "Item,Price excl. VAT,VAT %,Price incl. VAT,Lead time\nAdult pads,38.50,20,46.20,14\n",
+    rows: { catalogue: [{ item: "Adult pads", price: "38.50", lead_days: 14 }] },
+    unread: ["VAT %", "Price incl. VAT"],
+  },
+  {
+    name: "prices of cases of a size, beside what the line costs",
+    text: "Item,UOM,Unit Price,Ext Price\nAdult pads,EA,$38.50,$77.00\nGel,CS/24,$48.00,$48.00\n",
+    rows: {
+      catalogue: [
+        { item: "Adult pads", price: "38.50", price_per: "unit" },
+        { item: "Gel", price: "48", price_per: "box", units_per_box: 24 },
+      ],
+    },
+    unread: ["Ext Price"],
+  },
+  {
+    name: "prices of a contract with the days on which it begins and ends",
+    text: `Supplier,Article,Contract price,Minimum order quantity,Lead time,Valid from,Valid to
+Medico,Adult pads,36.20,10,2 weeks,01.01.2026,31.12.2028
+`,
+    rows: { catalogue: [{ supplier: "Medico", price: "36.20", minimum_order: 10, lead_days: 14 }], dated_stock: [] },
+    unread: ["Valid from", "Valid to"],
+  },
 ];

@@ -176,4 +176,96 @@ Gel,L2,31/05/2027,1,
     aside: [[2, "gone"]],
     unread: ["Date used"],
   },
+  {
+    name: "what was there first, came in, went out and is there last",
+    text: `Item,Opening stock,Received,Used,Closing stock,Expiry
+Adult pads,10,5,3,12,31/05/2027
+Gel,4,0,1,3,30/06/2027
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", quantity: 12 },
+        { item: "Gel", quantity: 3 },
+      ],
+      use_log: [],
+    },
+    unread: ["Opening stock", "Received", "Used"],
+  },
+  {
+    name: "the same by month, with no expiry",
+    text: `Month,Item,Opening,Received,Consumed,Closing
+Jan 2026,Adult pads,10,5,3,12
+Feb 2026,Adult pads,12,0,2,10
+`,
+    rows: {
+      use_log: [
+        { date: "2026-01-31", item: "Adult pads", quantity: 3 },
+        { date: "2026-02-28", item: "Adult pads", quantity: 2 },
+      ],
+    },
+    unread: ["Opening", "Received", "Closing"],
+  },
+  {
+    name: "movements in and out, of which only those out are uses",
+    text: `Datum;Bewegungsart;Artikel;Menge
+12.10.2026;Abgang;Defi-Pads;2
+13.10.2026;Zugang;Defi-Pads;10
+`,
+    rows: {
+      use_log: [
+        { quantity: 2, reason: "use" },
+        { quantity: 10, reason: "restock" },
+      ],
+    },
+  },
+  {
+    name: "movements by the words in and out",
+    text: "Date,Item,In/Out,Qty\n12/10/2026,Adult pads,Out,2\n13/10/2026,Adult pads,In,10\n",
+    rows: { use_log: [{ reason: "use" }, { quantity: 10, reason: "restock" }] },
+  },
+  {
+    name: "units written off, with their expiry and why",
+    text: `Write-offs 2026
+Date,Item,Qty,Lot,Expiry,Reason
+15/03/2026,Adult pads,3,L11,28/02/2026,Expired
+20/04/2026,Gel,2,G2,31/03/2026,Expired
+`,
+    rows: {
+      dated_stock: [],
+      use_log: [
+        { date: "2026-03-15", item: "Adult pads", quantity: 3, reason: "lapsed" },
+        { date: "2026-04-20", item: "Gel", quantity: 2, reason: "lapsed" },
+      ],
+    },
+    unread: ["Lot", "Expiry"],
+  },
+  {
+    name: "Spanish uses by service and reason",
+    text: `Fecha;Artículo;Cantidad consumida;Servicio;Motivo
+02/10/2026;Parches adulto;2;UCI;Paciente
+13/10/2026;Gel;1;Urgencias;Caducado
+`,
+    rows: {
+      use_log: [
+        { item: "Parches adulto", quantity: 2, place: "UCI", reason: "use" },
+        { item: "Gel", quantity: 1, place: "Urgencias", reason: "lapsed" },
+      ],
+    },
+  },
+  {
+    name: "totals behind the name of each item",
+    text: `Item,Location,Qty,Expiry
+Adult pads,Store A,4,31/05/2027
+Adult pads,Store B,3,31/05/2027
+Adult pads total,,7,
+`,
+    rows: { dated_stock: [{ quantity: 4 }, { quantity: 3 }] },
+    aside: [[4, "total-row"]],
+  },
+  {
+    name: "a column of yes and no under a word for expired",
+    text: "Item,Qty,Expiry,Expired?\nAdult pads,2,31/05/2027,No\nGel,1,30/09/2026,Yes\n",
+    rows: { dated_stock: [{ quantity: 2 }, { quantity: 1 }] },
+    unread: ["Expired?"],
+  },
 ];

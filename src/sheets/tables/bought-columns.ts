@@ -1,0 +1,30 @@
+import type { ColumnView } from "./score-column.ts";
+
+/** What tells of a price that it is a sum, has taxes in it, or is no more asked. */
+const OTHER_PRICE = /\b(incl|inkl|ttc|brutto|gross|ext|total|line|old|alt)/i;
+/** What heads the units on their way to a stock; and an order's number or an article's, whichever the list is of. */
+const ON_ORDER = /^((qty|quantity|units) )?(on order|in bestell|en (commande|pedido))/;
+const ORDER_NUMBER = /^(bestell (no|nr)|order code)$/;
+
+/**
+ * The columns of a list of what is bought, with what only their neighbours or numbers tell: of several prices those that
+ * are no unit's now are left out, numbers under "On order" are how many are, and in a list of orders "Bestell-Nr." beside
+ * its article is the order's.
+ */
+export function asBought(views: readonly ColumnView[]): ColumnView[] {
+  const isPrice = ({ meaning }: ColumnView) => meaning.says.includes("price");
+  const severalPrices = views.filter(isPrice).length > 1;
+  const numbersOrders =
+    views.some(({ meaning }) => meaning.says === "arrives") &&
+    views.some(({ things, meaning }) => things === "item" && !ORDER_NUMBER.test(meaning.words));
+  const saysOf = (view: ColumnView) => {
+    const { meaning, profile, name } = view;
+    if (severalPrices && isPrice(view) && OTHER_PRICE.test(name)) return "aside";
+    if (ON_ORDER.test(meaning.words) && (profile.fewEach || profile.filled === 0)) return "outstanding";
+    return numbersOrders && ORDER_NUMBER.test(meaning.words) ? "order" : null;
+  };
+  return views.map((view) => {
+    const says = saysOf(view);
+    return says === null ? view : { ...view, things: "", meaning: { ...view.meaning, things: "", says } };
+  });
+}
