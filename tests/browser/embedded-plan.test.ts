@@ -13,7 +13,7 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-describe("the page with a plan inside, as it stands", () => {
+describe("the page with a plan inside, which is looked at part by part", () => {
   let page: Page;
   beforeAll(async () => {
     page = (await openPage(browser, data)).page;
@@ -42,6 +42,91 @@ describe("the page with a plan inside, as it stands", () => {
     expect(await page.locator("#ahead .headline").textContent()).toMatch(/1\sorder line is already late/);
     expect(await page.locator("#orders tbody tr").first().textContent()).toMatch(/25 Nov 2026 late/);
   });
+
+  it("tells what wears faster than its like, how much and how surely, and opens a pack from there", async () => {
+    const signs = page.locator("#batteries table", { hasText: "Times as fast" });
+    const rows = (await signs.locator("tbody tr").allTextContents()).map((row) => row.replace(/\s+/g, " "));
+    expect(rows).toHaveLength(3);
+    expect(rows[0]).toMatch(/Harbour station.*1\.4.*1\.2 to 1\.7.*3\.4 of 6/);
+    expect(rows[1]).toMatch(/batch of.*March 2023/);
+    await signs.getByRole("button", { name: "CP-001111" }).click();
+    expect(await page.locator("#pack-choice").inputValue()).toBe("CP-001111");
+  });
+
+  it("reads every chart out by keyboard and shows its figures as a table", async () => {
+    await chartsDrawn(page);
+    for (const figure of await page.locator("figure").all()) {
+      const says = figure.locator("output");
+      const before = await says.textContent();
+      await figure.locator("input[type=range]").focus();
+      await page.keyboard.press("ArrowRight");
+      expect(await says.textContent()).not.toBe(before);
+      await figure.locator("summary").focus();
+      await page.keyboard.press("Enter");
+      await figure.locator("tbody tr").nth(3).waitFor();
+    }
+  });
+
+  it("reads every chart out under the pointer", async () => {
+    await chartsDrawn(page);
+    for (const figure of await page.locator("figure").all()) {
+      const says = figure.locator("output");
+      const before = await says.textContent();
+      const canvas = figure.locator("canvas");
+      const { width, height } = (await canvas.boundingBox())!;
+      for (const share of [0.3, 0.95]) await canvas.hover({ position: { x: share * width, y: height / 2 } });
+      expect(await says.textContent()).not.toBe(before);
+    }
+  });
+
+  it("sorts the packs by a header and opens one pack's chart from its serial", async () => {
+    const table = page.locator("#packs table");
+    await table.getByRole("button", { name: "Serial" }).click();
+    expect(await table.locator("th[aria-sort]").getAttribute("aria-sort")).toBe("ascending");
+    expect(await table.locator("tbody tr td").first().textContent()).toBe("CP-001000");
+    await table.getByRole("button", { name: "CP-001037", exact: true }).click();
+    expect(await page.locator("#pack-choice").inputValue()).toBe("CP-001037");
+  });
+
+  it("narrows the packs to a site", async () => {
+    await page.locator("#filter-site").selectOption("North depot");
+    const places = await page.locator("#packs tbody tr td:nth-child(6)").allTextContents();
+    expect(places.length).toBe(5);
+    for (const place of places) expect(place).toContain("North depot");
+    expect(await page.locator("#packs .count").textContent()).toBe("5 of 16 rows");
+  });
+
+  it("traces a lot to every row that bears it", async () => {
+    await page.locator("#trace").fill(" cp-001037 ");
+    await page.locator("#trace").press("Enter");
+    expect(await page.locator("#traced tbody tr").count()).toBe(1);
+    expect(await page.locator("#traced tbody").textContent()).toContain("D-002");
+    await page.locator("#trace").fill("no such lot");
+    await page.locator("#trace").press("Enter");
+    expect(await page.locator("#traced").textContent()).toBe("Nothing in the sheets bears no such lot.");
+  });
+
+  it("saves a chart as a picture of three times the screen's fineness", async () => {
+    await chartsDrawn(page);
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save as a picture" }).first().click(),
+    ]);
+    expect(download.suggestedFilename()).toBe("how-many-devices-would-be-short.png");
+    const png = readFileSync((await download.path())!);
+    expect(png.subarray(1, 4).toString()).toBe("PNG");
+    // Width and height stand in the header chunk, bytes 16 to 23 (PNG specification, 11.2.2).
+    expect(png.readUInt32BE(16)).toBe(3 * 960);
+    expect(png.readUInt32BE(20)).toBeGreaterThan(3 * 400);
+
+    await page.locator("#pack-choice").focus();
+    await page.locator("#pack-choice").selectOption("CP-001111");
+    const [ofPack] = await Promise.all([
+      page.waitForEvent("download"),
+      page.locator("#pack").getByRole("button", { name: "Save as a picture" }).click(),
+    ]);
+    expect(ofPack.suggestedFilename()).toBe("how-is-one-pack-fading-cp-001111.png");
+  });
 });
 
 describe("the page with a plan inside", () => {
@@ -62,98 +147,6 @@ describe("the page with a plan inside", () => {
     expect(await page.locator("canvas").count()).toBe(6);
     expect(complaints).toEqual([]);
     expect(requests).toEqual([]);
-  });
-
-  it("tells what wears faster than its like, how much and how surely, and opens a pack from there", async () => {
-    const { page } = await openPage(browser, data);
-    const signs = page.locator("#batteries table", { hasText: "Times as fast" });
-    const rows = (await signs.locator("tbody tr").allTextContents()).map((row) => row.replace(/\s+/g, " "));
-    expect(rows).toHaveLength(3);
-    expect(rows[0]).toMatch(/Harbour station.*1\.4.*1\.2 to 1\.7.*3\.4 of 6/);
-    expect(rows[1]).toMatch(/batch of.*March 2023/);
-    await signs.getByRole("button", { name: "CP-001111" }).click();
-    expect(await page.locator("#pack-choice").inputValue()).toBe("CP-001111");
-  });
-
-  it("reads every chart out by keyboard and shows its figures as a table", async () => {
-    const { page } = await openPage(browser, data);
-    await chartsDrawn(page);
-    for (const figure of await page.locator("figure").all()) {
-      const says = figure.locator("output");
-      const before = await says.textContent();
-      await figure.locator("input[type=range]").focus();
-      await page.keyboard.press("ArrowRight");
-      expect(await says.textContent()).not.toBe(before);
-      await figure.locator("summary").focus();
-      await page.keyboard.press("Enter");
-      await figure.locator("tbody tr").nth(3).waitFor();
-    }
-  });
-
-  it("reads every chart out under the pointer", async () => {
-    const { page } = await openPage(browser, data);
-    await chartsDrawn(page);
-    for (const figure of await page.locator("figure").all()) {
-      const says = figure.locator("output");
-      const before = await says.textContent();
-      const canvas = figure.locator("canvas");
-      const { width, height } = (await canvas.boundingBox())!;
-      for (const share of [0.3, 0.95]) await canvas.hover({ position: { x: share * width, y: height / 2 } });
-      expect(await says.textContent()).not.toBe(before);
-    }
-  });
-
-  it("sorts the packs by a header and opens one pack's chart from its serial", async () => {
-    const { page } = await openPage(browser, data);
-    const table = page.locator("#packs table");
-    await table.getByRole("button", { name: "Serial" }).click();
-    expect(await table.locator("th[aria-sort]").getAttribute("aria-sort")).toBe("ascending");
-    expect(await table.locator("tbody tr td").first().textContent()).toBe("CP-001000");
-    await table.getByRole("button", { name: "CP-001111", exact: true }).click();
-    expect(await page.locator("#pack-choice").inputValue()).toBe("CP-001111");
-  });
-
-  it("narrows the packs to a site", async () => {
-    const { page } = await openPage(browser, data);
-    await page.locator("#filter-site").selectOption("North depot");
-    const places = await page.locator("#packs tbody tr td:nth-child(6)").allTextContents();
-    expect(places.length).toBe(5);
-    for (const place of places) expect(place).toContain("North depot");
-    expect(await page.locator("#packs .count").textContent()).toBe("5 of 16 rows");
-  });
-
-  it("traces a lot to every row that bears it", async () => {
-    const { page } = await openPage(browser, data);
-    await page.locator("#trace").fill(" cp-001037 ");
-    await page.locator("#trace").press("Enter");
-    expect(await page.locator("#traced tbody tr").count()).toBe(1);
-    expect(await page.locator("#traced tbody").textContent()).toContain("D-002");
-    await page.locator("#trace").fill("no such lot");
-    await page.locator("#trace").press("Enter");
-    expect(await page.locator("#traced").textContent()).toBe("Nothing in the sheets bears no such lot.");
-  });
-
-  it("saves a chart as a picture of three times the screen's fineness", async () => {
-    const { page } = await openPage(browser, data);
-    await chartsDrawn(page);
-    const [download] = await Promise.all([
-      page.waitForEvent("download"),
-      page.getByRole("button", { name: "Save as a picture" }).first().click(),
-    ]);
-    expect(download.suggestedFilename()).toBe("how-many-devices-would-be-short.png");
-    const png = readFileSync((await download.path())!);
-    expect(png.subarray(1, 4).toString()).toBe("PNG");
-    // Width and height stand in the header chunk, bytes 16 to 23 (PNG specification, 11.2.2).
-    expect(png.readUInt32BE(16)).toBe(3 * 960);
-    expect(png.readUInt32BE(20)).toBeGreaterThan(3 * 400);
-
-    await page.locator("#pack-choice").focus();
-    await page.locator("#pack-choice").selectOption("CP-001111");
-    const [ofPack] = await Promise.all([
-      page.waitForEvent("download"),
-      page.locator("#pack").getByRole("button", { name: "Save as a picture" }).click(),
-    ]);
-    expect(ofPack.suggestedFilename()).toBe("how-is-one-pack-fading-cp-001111.png");
   });
 
   it("shows dates in ISO form at the flick of a switch", async () => {

@@ -1,5 +1,6 @@
 import type { Browser, Worker } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { SMALL_SHEETS } from "./fixtures/small-sheets.ts";
 import { openPage, startBrowser } from "./open-page.ts";
 import { planned, saved } from "./page-actions.ts";
 
@@ -29,16 +30,21 @@ async function countWorkers(engine: Worker): Promise<() => Promise<{ started: nu
   return () => engine.evaluate(() => (self as unknown as { counts: { started: number; ended: number } }).counts);
 }
 
-/** Plans the sample as on a machine of so many processors: plan.json, and the workers started and ended besides. */
+/** The small fleet with packs of four items, each of which is fitted by itself. */
+const FOUR_ITEMS = SMALL_SHEETS.map((sheet) => {
+  if (sheet.name !== "packs.csv" && sheet.name !== "runtime_tests.csv") return sheet;
+  const [head, ...lines] = sheet.buffer.toString().trim().split("\n");
+  const ofItem = (item: string) => lines.map((line) => line.replace("pack-a", `pack-${item}`).replace(/^/, item));
+  return { ...sheet, buffer: Buffer.from([head, ..."abcd".split("").flatMap(ofItem)].join("\n")) };
+});
+
+/** Plans them as on a machine of so many processors: plan.json, and the workers started and ended besides. */
 async function planOn(processors: number) {
   const { page, complaints } = await openPage(browser, null);
   const engine = page.workers()[0]!;
   await engine.evaluate((value) => Object.defineProperty(navigator, "hardwareConcurrency", { value }), processors);
   const counts = await countWorkers(engine);
-  await page
-    .getByRole("button", { name: /sample/i })
-    .first()
-    .click();
+  await page.locator("input[data-chooses=files]").setInputFiles(FOUR_ITEMS);
   await planned(page);
   expect(complaints).toEqual([]);
   return { plan: (await saved(page, "plan.json")).toString(), ...(await counts()) };

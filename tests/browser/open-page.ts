@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
-import { inject } from "vitest";
+import { expect, inject, onTestFinished } from "vitest";
 import { embedInPage } from "../../src/out/embed-in-page.ts";
 import type { Plan } from "../../src/out/plan-schema.ts";
 import type { Reading } from "../../src/sheets/reading.ts";
@@ -31,7 +31,10 @@ export interface OpenedPage {
   requests: string[];
 }
 
-/** Opens the empty page, or the page with a plan inside, from a file. */
+/**
+ * Opens the empty page, or the page with a plan inside, from a file. What a test opens is closed with it: a page left open
+ * goes on with what it does in its idle time, beside the next test.
+ */
 export async function openPage(
   browser: Browser,
   data: { plan: Plan; reading: Reading } | null,
@@ -39,7 +42,9 @@ export async function openPage(
 ): Promise<OpenedPage> {
   const html = data ? embedInPage(builtPage(), data.plan, data.reading) : builtPage();
   const path = join(folderWith({ "page.html": html }), "page.html");
-  const page = await (await browser.newContext({ locale: "en-GB", ...context })).newPage();
+  const opens = await browser.newContext({ locale: "en-GB", ...context });
+  if (expect.getState().currentTestName !== undefined) onTestFinished(() => opens.close());
+  const page = await opens.newPage();
   const opened: OpenedPage = { page, complaints: [], requests: [] };
   page.on("console", (message) => {
     if (message.type() === "error" || message.type() === "warning") opened.complaints.push(message.text());
