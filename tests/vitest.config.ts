@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 import { BaseSequencer, type TestSpecification } from "vitest/node";
 
@@ -28,9 +29,9 @@ const elsewhere = ["Pacific/Auckland", "America/St_Johns"].map((zone) => ({
     name: zone,
     include: ["tests/{calendar,fleet,sheets,fade,supplies,orders,out}/**/*.test.ts"],
     exclude: [
-      "tests/sheets/fuzz.test.ts",
+      "tests/sheets/{fuzz,slow-patterns}.test.ts",
       "tests/orders/optimum.test.ts",
-      "tests/fade/{item-fit,pack-outlook,pack-posterior,speaking-curves}.test.ts",
+      "tests/fade/{fade-items,fit-side-by-side,item-fit,kept-fits,pack-outlook,pack-posterior,speaking-curves}.test.ts",
     ],
     env: { TZ: zone },
     ...each,
@@ -40,8 +41,8 @@ const elsewhere = ["Pacific/Auckland", "America/St_Johns"].map((zone) => ({
 export default defineConfig({
   root,
   test: {
-    // one on each core: by itself vitest would leave one idle
-    maxWorkers: "100%",
+    // one more than there are cores: tests in a browser wait for it a third of their time
+    maxWorkers: availableParallelism() + 1,
     sequence: { sequencer: LongestFirst },
     projects: [
       {
