@@ -10,6 +10,7 @@ import { lineCostOf, orderFeeOf, unitPriceAt } from "./prices.ts";
 import { reasonFor } from "./reason.ts";
 import { sizeRisk } from "./size-risk.ts";
 import type { OrderLine } from "./types.ts";
+import { unitsBought } from "./units-bought.ts";
 
 /** An order line with what it was planned from. */
 export interface PlannedLine {
@@ -71,11 +72,6 @@ export function linesOfItem(of: ItemCase, planned: ItemLots, policy: Policy): Pl
     const beyond = lot.units - unitsBought(offer, lacking);
     return { line, offer, lot, covers, beyond, orderMonth: monthOfDay(slot.orderBy) - of.demand.from };
   });
-}
-
-/** Units that an order takes at least where some are lacking: whole boxes, and no less than the minimum order. */
-export function unitsBought({ unitsPerBox, minimumUnits }: Offer, lacking: number): number {
-  return Math.ceil(Math.max(lacking, minimumUnits) / unitsPerBox) * unitsPerBox;
 }
 
 /** Puts each order's one fee on its lines, by their cost, to the minor unit. */

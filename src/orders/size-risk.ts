@@ -3,6 +3,7 @@ import type { ItemCase } from "./item-case.ts";
 import type { PlacedLot } from "./plan-item.ts";
 import { lineCostOf } from "./prices.ts";
 import { missingThrough, type SupplySpan, stockToUse, useFirstExpired } from "./supply-spans.ts";
+import { unitsBought } from "./units-bought.ts";
 
 /** The service level that an order's size is compared with. */
 const LOWER_LEVEL = 0.8;
@@ -27,11 +28,10 @@ export function sizeRisk(
   const spanOf = (one: PlacedLot): SupplySpan => ({ from: one.period, to: one.slot.lastServed, units: one.units });
   const supply = [...of.supply, ...before.map(spanOf)];
   const missing = missingThrough(coversTo, -1, supply, (after, through) => of.net.needsAt(after, through, LOWER_LEVEL));
-  const least = Math.ceil(offer.minimumUnits / offer.unitsPerBox);
-  const boxes = missing > 0 ? Math.max(least, Math.ceil(missing / offer.unitsPerBox)) : 0;
-  const fewer = lot.units / offer.unitsPerBox - boxes;
+  const enough = missing > 0 ? unitsBought(offer, missing) : 0;
+  const fewer = (lot.units - enough) / offer.unitsPerBox;
   const cost = (units: number) => (units === 0 ? 0 : lineCostOf(offer, policy, lot.slot.orderBy, units));
-  const saves = cost(lot.units) - cost(boxes * offer.unitsPerBox);
+  const saves = cost(lot.units) - cost(enough);
   return {
     lower: of.level > LOWER_LEVEL && fewer > 0 ? { level: LOWER_LEVEL, boxes: fewer, saves } : null,
     expectedLeft: expectedLeft(of, [...supply, spanOf(lot)], coversTo),

@@ -1,7 +1,8 @@
 import type { Policy } from "../fleet/policy.ts";
 import type { ItemCase } from "./item-case.ts";
-import { type PlannedLine, unitsBought } from "./order-lines.ts";
+import type { PlannedLine } from "./order-lines.ts";
 import { addToStock, missingThrough, stockToUse, useFirstExpired } from "./supply-spans.ts";
+import { unitsBought } from "./units-bought.ts";
 
 /**
  * Units that each of an item's planned order points would buy on one possible future.

@@ -2,34 +2,12 @@ import { monthOfDay } from "../../src/calendar/month.ts";
 import { defaultPolicy } from "../../src/fleet/policy.ts";
 import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
 import { cumulative, holdingCost, orderDays } from "./case-calendar.ts";
-import { catalogueRow, certainDemand, day, fleetWith, supplierRow } from "./made-up.ts";
+import { fleetOfCase } from "./fleet-of-case.ts";
+import { certainDemand, day } from "./made-up.ts";
 import type { OrderCase } from "./random-cases.ts";
-
-const major = (cents: number) => (cents / 100).toFixed(2);
 
 /** The cost in cents of what the engine schedules for a case: its lines and fees, and the holding counted anew. */
 export function costOfSchedule(one: OrderCase): { cost: number; lines: number } {
-  const fleet = fleetWith({
-    catalogue: one.items.map((item) =>
-      catalogueRow({
-        item: item.item,
-        kind: "pads",
-        price: major(item.price),
-        unitsPerBox: item.box,
-        minimumOrder: item.minimum,
-        priceBreaks: item.breaks.map((step) => ({ from: step.from, price: major(step.price) })),
-        leadDays: item.leadDays,
-        arrivesWithMonths: item.lifeMonths,
-      }),
-    ),
-    suppliers: [
-      supplierRow({
-        orderFee: major(one.fee),
-        freeOver: one.freeOver === null ? null : major(one.freeOver),
-        orderEveryMonths: one.everyMonths,
-      }),
-    ],
-  });
   const policy = {
     ...defaultPolicy(day(one.asOf)),
     horizonMonths: one.months,
@@ -42,7 +20,7 @@ export function costOfSchedule(one: OrderCase): { cost: number; lines: number } 
     ...certainDemand(item.item, item.demand),
     from: monthOfDay(policy.asOf),
   }));
-  const { orders } = scheduleOrders(fleet, policy, demand, []);
+  const { orders } = scheduleOrders(fleetOfCase(one), policy, demand, []);
   let cost = orders.reduce((sum, line) => sum + line.lineCost + line.feeShare, 0);
   for (const item of one.items) {
     const needs = cumulative(item);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
+import { fleetOfCase } from "./fleet-of-case.ts";
 import { catalogueRow, certainDemand, fleetWith, policyWith, supplierRow } from "./made-up.ts";
 import { randomCases } from "./random-cases.ts";
 
@@ -39,31 +40,10 @@ describe("the spend of futures that are all the same", () => {
   });
 
   it("is what is planned, in made-up cases with boxes, minimum orders, breaks, lives and fees that may fall away", () => {
-    const major = (cents: number) => (cents / 100).toFixed(2);
     for (const one of randomCases(24, 7)) {
-      const fleet = fleetWith({
-        catalogue: one.items.map((item) =>
-          catalogueRow({
-            item: item.item,
-            price: major(item.price),
-            unitsPerBox: item.box,
-            minimumOrder: item.minimum,
-            priceBreaks: item.breaks.map((step) => ({ from: step.from, price: major(step.price) })),
-            leadDays: item.leadDays,
-            arrivesWithMonths: item.lifeMonths,
-          }),
-        ),
-        suppliers: [
-          supplierRow({
-            orderFee: major(one.fee),
-            freeOver: one.freeOver === null ? null : major(one.freeOver),
-            orderEveryMonths: one.everyMonths,
-          }),
-        ],
-      });
       const policy = policyWith({ horizonMonths: one.months, priceRisePerYear: one.priceRisePerYear });
       const needs = one.items.map((item) => certainDemand(item.item, item.demand));
-      for (const { fiscalYear, planned, p50, p95 } of scheduleOrders(fleet, policy, needs, []).budget) {
+      for (const { fiscalYear, planned, p50, p95 } of scheduleOrders(fleetOfCase(one), policy, needs, []).budget) {
         expect([p50, p95], `${one.name} ${fiscalYear}`).toEqual([planned, planned]);
       }
     }

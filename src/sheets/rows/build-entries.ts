@@ -111,9 +111,9 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
         const entry = state.entryOf(plan.output.sheet, values, timeOf(plan, record), row, product);
         (isBeside ? beside : entries).push(entry);
       }
+      if (parts.length === 1 || parts.some((part) => part.count !== undefined)) continue;
       const [count] = columnsOf(plan.output, "quantity");
-      if (count !== undefined && parts.length > 1 && parts.every((part) => part.count === undefined))
-        partCount(entries.slice(first), table, count, log);
+      if (count !== undefined) partCount(entries.slice(first), table, count, log);
     }
     if (together !== -1 && entries.length > before + 1) partCount(entries.slice(before), table, together, log);
     if (state.live[row] === 0) state.never(row, "missing-required", "No cell of a known column holds anything.");
