@@ -61,11 +61,12 @@ export function settleOrder(
   { received, receivedOn, status, remarks }: SettledBy,
 ): Filled | null {
   const textAt = (column: number) => (column === -1 ? "" : cellText(cellAt(record, column) ?? null));
-  const standing = foldAccents(textAt(status)).toLowerCase();
+  const said = (column: number) => foldAccents(textAt(column)).toLowerCase();
+  const standing = said(status);
   if (SETTLED.test(standing) && !NOT_YET.test(standing)) return settled(`The order's status is "${textAt(status)}".`);
-  const remark = textAt(remarks);
-  if (REMARKED.test(foldAccents(remark).toLowerCase()) && !NOT_YET.test(remark))
-    return settled(`A remark on the order says "${remark}".`);
+  const remark = said(remarks);
+  if (REMARKED.test(remark) && !NOT_YET.test(remark))
+    return settled(`A remark on the order says "${textAt(remarks)}".`);
   if (standing !== "" && values.order === textAt(status))
     values.order = textAt(status)
       .split(/\s[/–-]\s|[,;(]/)[0]!

@@ -153,6 +153,12 @@ P2,Gel,5,15/12/2026,cancelled 12/10
     unread: ["Notes"],
   },
   {
+    name: "an order of which a remark says in capitals that a part has come",
+    text: "Order,Item,Qty,Expected,Notes\nP3,Gel,5,15/12/2026,RECEIVED IN PART\n",
+    rows: { on_order: [{ item: "Gel", order: "P3" }] },
+    unread: ["Notes"],
+  },
+  {
     name: "items and prices, and nothing else",
     text: "Artikel;Einzelpreis EUR\nDefi-Pads;38,50\nKontaktgel;2,40\n",
     rows: {
