@@ -67,7 +67,7 @@ function whatIsGone({ output: { sheet, fields }, table: { header, outputs }, rea
       return (_, record) =>
         isDate(goneSince(record)) ? { code: "gone", message: `It is gone since ${goneSince(record)}.` } : null;
   }
-  const tells = readers.some(({ spec: { field } }) => field === "held" || field === "retired");
+  const tells = /^(packs|devices)$/.test(sheet.kind) || readers.some(({ spec }) => spec.field === "held");
   if (!tells) return null;
   const onlyIfGone = fields.some(({ ifGone }) => ifGone);
   return (values) => {

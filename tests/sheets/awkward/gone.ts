@@ -89,4 +89,35 @@ B3;D2;15/03/2021;;Prestada
       ],
     },
   },
+  {
+    name: "devices that are gone by a word in the place of their site, in four languages, and sites that sound so",
+    text: `Device,Site,Battery SN,Battery fitted
+D1,North,B1,2024-05-13
+D2,ausgemustert,B2,2024-05-13
+D3,réformé,B3,2024-05-13
+D4,dado de baja,B4,2024-05-13
+D5,scrapped 2025-06-13,B5,2024-05-13
+D6,Scrap Yard,B6,2024-05-13
+D7,Planta baja,B7,2024-05-13
+`,
+    rows: {
+      devices: [
+        { device: "D1", site: "North", retired: null },
+        { device: "D5", site: null, retired: "2025-06-13" },
+        { device: "D6", site: "Scrap Yard", retired: null },
+        { device: "D7", site: "Planta baja", retired: null },
+      ],
+      packs: [
+        { serial: "B1", retired: null },
+        { serial: "B5", site: null, retired: "2025-06-13" },
+        { serial: "B6", site: "Scrap Yard", retired: null },
+        { serial: "B7", site: "Planta baja", retired: null },
+      ],
+    },
+    aside: [
+      [3, "gone-undated"],
+      [4, "gone-undated"],
+      [5, "gone-undated"],
+    ],
+  },
 ];
