@@ -92,4 +92,48 @@ Adult pads 2,2027-03-31,4
       ],
     },
   },
+  {
+    name: "two batteries of a device in one cell, and serials that hold a stroke themselves",
+    text: `Device,Battery serial,Battery in service,Last test,Result,Pads exp
+M1,B-01 / B-02,2022-03-15,2026-05-13,pass,2027-05-31
+M2,"B-03
+B-04",2022-03-16,,,
+M3,"B-05, B-06",2022-03-17,,,
+M4,B-07 + B-08,2022-03-18,,,
+M5,12/345,2022-03-19,,,
+M6,B-09 / spare,2022-03-20,,,
+`,
+    rows: {
+      packs: [
+        { serial: "B-01", device: "M1", in_service: "2022-03-15" },
+        { serial: "B-02", device: "M1", in_service: "2022-03-15" },
+        { serial: "B-03", device: "M2", in_service: "2022-03-16" },
+        { serial: "B-04", device: "M2", in_service: "2022-03-16" },
+        { serial: "B-05", device: "M3", in_service: "2022-03-17" },
+        { serial: "B-06", device: "M3", in_service: "2022-03-17" },
+        { serial: "B-07", device: "M4", in_service: "2022-03-18" },
+        { serial: "B-08", device: "M4", in_service: "2022-03-18" },
+        { serial: "12/345", device: "M5", in_service: "2022-03-19" },
+        { serial: "B-09 / spare", device: "M6", in_service: "2022-03-20" },
+      ],
+      runtime_tests: [
+        { serial: "B-01", date: "2026-05-13", result: "pass" },
+        { serial: "B-02", date: "2026-05-13", result: "pass" },
+      ],
+      dated_stock: [{ item: "Pads", place: "M1", expiry: "2027-05-31" }],
+    },
+  },
+  {
+    name: "a runtime of two batteries together, which is neither's",
+    text: `Battery,Tested,Runtime (min)
+B-01 / B-02,2026-05-13,180
+B-03,2026-05-14,92
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B-01 / B-02", minutes: 180 },
+        { serial: "B-03", minutes: 92 },
+      ],
+    },
+  },
 ];
