@@ -67,7 +67,7 @@ export { packsText } from "./out/packs-text.ts";
 export { pairMoves } from "./out/pair-moves.ts";
 export { scanText } from "./out/scan-text.ts";
 export { setAsideCsv } from "./out/set-aside-csv.ts";
-export { yearsAboveSafe } from "./out/spend-notes.ts";
+export { spendNotes } from "./out/spend-notes.ts";
 export { summaryText } from "./out/summary-text.ts";
 export type { TextSetting } from "./out/text-section.ts";
 export { ordersWorkbook } from "./out/workbook/orders-workbook.ts";

@@ -1,5 +1,5 @@
 import type { Plan, Reading } from "../src/index.ts";
-import type { DatesBehind, EngineWords, PolicyProblem } from "./engine/messages.ts";
+import type { Behind, EngineWords, PolicyProblem } from "./engine/messages.ts";
 import type { PackReadings } from "./pack-readings.ts";
 
 /** What the page shows at the moment. */
@@ -9,7 +9,7 @@ export interface Session {
   reading: Reading;
   readings: PackReadings;
   /** Null where there is no plan, or no engine to work it out. */
-  behind: DatesBehind | null;
+  behind: Behind | null;
   problems: PolicyProblem[];
   /** The plan to compare with: the one that the reader kept, else the one before the last change. */
   before: Plan | null;

@@ -435,7 +435,7 @@ export const say = {
     },
     late: "late",
     forecast: "forecast",
-    noPrices: "The catalogue gives no prices, so there is no spend to show.",
+    noPrices: "No price is known of anything to be ordered.",
     spend: {
       heading: "What will it cost, year by year?",
       unit: (currency: string) => `spend so far in the fiscal year, ${currency}`,
@@ -447,9 +447,6 @@ export const say = {
       at: (month: string, spent: string, year: string, p50: string, p95: string) =>
         `${month}: ${spent} spent so far in ${year}; by its end ${p50} likely, ${p95} safe`,
       heads: ["Fiscal year", "Planned", "Likely (P50)", "Cautious (P80)", "Safe (P95)"],
-      partOf: (year: string, months: number) => `${year}, ${counted(months, "month")} of it`,
-      aboveSafe: (years: string) =>
-        `In ${years} more is planned than the year’s safe sum: each item is bought safely by itself, and hardly will all need their most at once.`,
       itemHeads: ["Fiscal year", "Item", "Planned", "Likely (P50)", "Cautious (P80)", "Safe (P95)"],
       fiscal: (year: string) => `FY ${year}`,
     },

@@ -88,7 +88,7 @@ function spentBefore({ policy, horizon: { from } }: Plan): string[] {
 }
 
 /** Fiscal years in which the schedule spends more than nineteen futures of twenty take. */
-export function yearsAboveSafe({ budget }: Pick<Plan, "budget">): string[] {
+function yearsAboveSafe({ budget }: Plan): string[] {
   return [...new Set(budget.filter(({ planned, p95 }) => planned > p95).map(({ fiscalYear }) => fiscalYear))];
 }
 

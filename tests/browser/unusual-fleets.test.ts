@@ -87,6 +87,27 @@ describe("a fleet that lacks a part", () => {
   });
 });
 
+describe("a plan's spend", () => {
+  it("is told with what stands in no sum, and with the years that the plan cuts short", async () => {
+    const { page } = await openPage(browser, null);
+    await page
+      .locator("input[data-chooses=files]")
+      .setInputFiles([
+        csv("devices.csv", "device,type,site", "D1,monitor,Hall"),
+        csv("packs.csv", "serial,item,device,made,in_service", "P1,pack-a,D1,2015-01-10,2015-02-01"),
+        csv("tests.csv", "serial,date,percent", "P1,2026-09-01,50"),
+        csv("dated_stock.csv", "item,expiry,lot,quantity,place", "pads-a,2027-03-31,L1,1,D1"),
+        csv("catalogue.csv", "item,kind,price,currency,arrives_with_months", "pads-a,pads,40,EUR,24", "pack-a,pack,,,"),
+        POLICY,
+      ]);
+    await planned(page);
+    const orders = await page.locator("#orders").textContent();
+    expect(orders).toContain("No price is known of pack-a: what that costs stands in no sum here.");
+    // By hand: the plan has November 2026 to October 2029.
+    expect(orders).toContain("Not the whole year lies in the plan: 2026 (2 months), 2029 (10 months).");
+  });
+});
+
 describe("a sheet of which every row was set aside", () => {
   it("is no all-clear", async () => {
     const { page } = await openPage(browser, null);

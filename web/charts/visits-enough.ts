@@ -1,4 +1,4 @@
-import type { DatesBehind } from "../engine/messages.ts";
+import type { Behind } from "../engine/messages.ts";
 import { numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
@@ -6,7 +6,7 @@ import { commonOptions } from "./chart-options.ts";
 import { figure } from "./figure.ts";
 
 /** What a number of swap visits a month costs in life given up, from the fewest that meet every expiry on. */
-export function visitsEnough({ smallest, tradeOff }: DatesBehind["swapCapacity"]): HTMLElement | null {
+export function visitsEnough({ smallest, tradeOff }: Behind["swapCapacity"]): HTMLElement | null {
   if (tradeOff.length < 2) return null;
   const words = say.dates.visits;
   return figure({

@@ -1,14 +1,14 @@
 import type { Plan, PolicyChoice, Reading } from "../../src/index.ts";
 import type { PackReadings } from "../pack-readings.ts";
 import { ask } from "./engine.ts";
-import type { DatesBehind, PolicyProblem } from "./messages.ts";
+import type { Behind, PolicyProblem } from "./messages.ts";
 
 /** A plan with what the page shows beside it. */
 interface PlanWithReading {
   plan: Plan | null;
   reading: Reading;
   readings: PackReadings;
-  behind: DatesBehind | null;
+  behind: Behind | null;
   problems: PolicyProblem[];
 }
 

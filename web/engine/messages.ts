@@ -80,8 +80,8 @@ export interface Asks {
   fit: { ask: FitTask; answer: FitMade };
 }
 
-/** What stands behind a plan's dated stock. */
-export type DatesBehind = ReturnType<typeof makeDatesBehind>;
+/** What stands behind a plan's dated stock, and what must be known to read its spend. */
+export type Behind = ReturnType<typeof makeDatesBehind> & { spendNotes: string[] };
 
 /** What one label scan says, or why it says nothing. */
 export interface Scanned {
@@ -100,7 +100,7 @@ export type AskName = keyof Asks;
 /** What the page draws beside the plan, worked out in the worker since a large fleet takes a while. */
 export interface Drawn {
   readings: PackReadings;
-  behind: DatesBehind;
+  behind: Behind;
 }
 
 /** What was read, before there is a plan. */
@@ -119,7 +119,7 @@ export interface Planned {
   /** Another mark means other packs. */
   packsMark: string;
   /** null where there is no plan. */
-  behind: DatesBehind | null;
+  behind: Behind | null;
   /** The reading that the plan rests on; null where the page has it. */
   read: (Read & { readingMark: string }) | null;
   problems: PolicyProblem[];

@@ -17,6 +17,7 @@ import {
   ordersWorkbook,
   type Plan,
   POLICY_KEYS,
+  type Policy,
   type PolicyChoice,
   packsCsv,
   parseColumnsFile,
@@ -30,13 +31,14 @@ import {
   type SheetFile,
   STANDING_CAUTIONS,
   setAsideCsv,
+  spendNotes,
   writePlanJson,
 } from "../../src/index.ts";
 import { withUnfinished } from "../choose-column.ts";
 import type { PackReadings } from "../pack-readings.ts";
 import { correctRow } from "./correct-row.ts";
 import { carryEngine, fitInWorkers } from "./fit-in-workers.ts";
-import type { Answer, AskName, Asks, Began, Download, Planned, Question } from "./messages.ts";
+import type { Answer, AskName, Asks, Began, Behind, Download, Planned, Question } from "./messages.ts";
 
 // The page's security policy forbids compiled text, and zod would try it once and be logged for it.
 z.config({ jitless: true });
@@ -93,7 +95,7 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
       values.map(([key, value]) => ({ key, value: String(value) })),
       0,
     );
-    return { readings: dotsOf(reading), behind: makeDatesBehind(reading, policy, stages) };
+    return { readings: dotsOf(reading), behind: behindOf(plan, reading, policy) };
   },
   choicesIn: async (ask) => {
     await openWorkbooks(ask.files);
@@ -172,11 +174,15 @@ async function planNow(choices: PolicyChoice[], today: number, readingMark: stri
     plan: plan && { ...plan, packs: [] },
     packs: plan?.packs.length ?? 0,
     packsMark: plan ? markOf(plan.packs) : "",
-    behind: plan && makeDatesBehind(reading, policy, stages),
+    behind: plan && behindOf(plan, reading, policy),
     read:
       mark === readingMark ? null : { reading: withoutTests(reading), readings: dotsOf(reading), readingMark: mark },
     problems,
   };
+}
+
+function behindOf(plan: Plan, reading: Reading, policy: Policy): Behind {
+  return { ...makeDatesBehind(reading, policy, stages), spendNotes: spendNotes(plan) };
 }
 
 const marks = new WeakMap<object, string>();

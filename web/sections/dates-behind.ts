@@ -1,12 +1,12 @@
 import { make } from "../dom.ts";
-import type { DatesBehind } from "../engine/messages.ts";
+import type { Behind } from "../engine/messages.ts";
 import { filteredTable } from "../filtered-table.ts";
 import { numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 
 /** What is expected to lapse if nothing is done, by item, and what the moves save of it. */
-export function lapseTable({ lapses }: DatesBehind): HTMLElement {
+export function lapseTable({ lapses }: Behind): HTMLElement {
   const words = say.dates.lapses;
   const saves = lapses.some(({ saved }) => saved > 0);
   return table({
@@ -37,7 +37,7 @@ export function lapseTable({ lapses }: DatesBehind): HTMLElement {
 }
 
 /** The places with units to swap in the plan's first year. */
-export function placeTable({ places }: DatesBehind): HTMLElement {
+export function placeTable({ places }: Behind): HTMLElement {
   const words = say.dates.places;
   return table({
     caption: words.heading,
@@ -54,7 +54,7 @@ export function placeTable({ places }: DatesBehind): HTMLElement {
 }
 
 /** What each task of the routine uses, with what is taken from common practice marked. */
-export function routineTable({ routine }: DatesBehind): HTMLElement {
+export function routineTable({ routine }: Behind): HTMLElement {
   const words = say.dates.routine;
   const rolls = new Map(routine.map(({ item, minutesPerRoll }) => [item, minutesPerRoll]));
   const notes = [
@@ -90,7 +90,7 @@ export function routineTable({ routine }: DatesBehind): HTMLElement {
 }
 
 /** How often each item is used at each place, with the interval that holds the rate. */
-export function useTable({ useRates }: DatesBehind): HTMLElement {
+export function useTable({ useRates }: Behind): HTMLElement {
   const words = say.dates.use;
   const rate = (title: string, of: (row: (typeof useRates)[number]) => number) => ({
     title,

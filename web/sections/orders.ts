@@ -1,12 +1,11 @@
-import { FORECAST_NOTE, isForecast, yearsAboveSafe } from "../../src/index.ts";
+import { FORECAST_NOTE, isForecast } from "../../src/index.ts";
 import { spend } from "../charts/spend.ts";
 import { make } from "../dom.ts";
 import { offerDownload } from "../download.ts";
 import { DOWNLOADS } from "../engine/messages.ts";
-import { dayWords, listWords, moneyWords, numberWords } from "../format.ts";
+import { dayWords, moneyWords, numberWords, sentenceWords } from "../format.ts";
 import { orderCosts } from "../order-costs.ts";
 import type { PlannedSession } from "../session.ts";
-import { spendByMonth } from "../spend-by-month.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { scheduleTable } from "./order-table.ts";
@@ -14,14 +13,13 @@ import { answer, lead, section } from "./section.ts";
 import { supplierTables } from "./supplier-tables.ts";
 
 /** Orders: the schedule, what it costs year by year, and the files to take along. */
-export function orders({ plan }: PlannedSession): HTMLElement {
+export function orders({ plan, behind }: PlannedSession): HTMLElement {
   const words = say.orders;
   // Without prices there is nothing to add up.
   const priced = plan.budget.filter(({ planned, p95 }) => planned > 0 || p95 > 0);
   const currencies = [...new Set(priced.map((year) => year.currency))];
   const separate = new Set(plan.orders.map((order) => order.order)).size;
   const late = plan.orders.filter((order) => order.late).length;
-  const aboveSafe = yearsAboveSafe(plan);
   return section(
     "orders",
     words.heading,
@@ -31,13 +29,13 @@ export function orders({ plan }: PlannedSession): HTMLElement {
     plan.orders.some((order) => isForecast(order, plan.asOf)) && make("p", {}, FORECAST_NOTE),
     plan.orders.length > 0 && scheduleTable(plan, words.caption),
     supplierTables(plan),
-    ...(currencies.length === 0 && plan.orders.length > 0
-      ? [make("p", {}, words.noPrices)]
-      : currencies.map((currency) => spend(plan, currency))),
-    currencies.length > 0 && yearTable(),
-    currencies.length > 0 &&
-      aboveSafe.length > 0 &&
-      make("p", {}, words.spend.aboveSafe(listWords(aboveSafe, say.and))),
+    ...(currencies.length > 0
+      ? [
+          ...currencies.map((currency) => spend(plan, currency)),
+          yearTable(),
+          ...(behind?.spendNotes ?? []).map((note) => make("p", {}, sentenceWords(note))),
+        ]
+      : [plan.orders.length > 0 && make("p", {}, words.noPrices)]),
     plan.deferrals.length > 0 && answer(words.deferrals.heading, make("p", {}, words.deferrals.lead), deferralTable()),
     answer(
       words.downloads,
@@ -84,12 +82,6 @@ export function orders({ plan }: PlannedSession): HTMLElement {
     });
   }
 
-  /** A fiscal year, and how much of it lies in the plan where that is not the whole. */
-  function yearName({ fiscalYear, currency }: (typeof plan.budget)[number]): string {
-    const months = spendByMonth(plan, currency).filter((row) => row.fiscalYear === fiscalYear).length;
-    return months === 12 ? fiscalYear : words.spend.partOf(fiscalYear, months);
-  }
-
   function yearTable(): HTMLElement {
     const heads = words.spend.heads;
     const money = (key: "planned" | "p50" | "p80" | "p95", at: number) => ({
@@ -100,10 +92,10 @@ export function orders({ plan }: PlannedSession): HTMLElement {
     });
     return table({
       caption: words.spend.heading,
-      rows: plan.budget,
+      rows: priced,
       sortable: false,
       columns: [
-        { title: heads[0]!, value: yearName, wide: true },
+        { title: heads[0]!, value: (row) => row.fiscalYear, wide: true },
         money("planned", 1),
         money("p50", 2),
         money("p80", 3),
