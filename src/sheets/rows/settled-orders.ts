@@ -19,7 +19,9 @@ export interface SettledBy {
 const HAS_COME = /^(install( quantity)?|arrives quantity)$/;
 const SETTLED =
   /received|closed|cancel|complete|delivered|geliefert|erledigt|abgeschlossen|storniert|livree?\b|recue?\b|annule|solde|cloture|recibid|entregad|cerrad|anulad|geleverd|ontvangen|geannuleerd|afgesloten|ricevut|consegnat|annullat|chius|recebid|fechad/;
-const NOT_YET = /not|part|nicht|teil|non|no |niet|deels|parzial|parcial|partiel/;
+const NOT_YET = /not|part|nicht|teil|non|no |niet|deels|parzial|parcial|\d (of|von|de) \d/;
+/** How many have come: "4 of 10 received", "part delivered (4)". */
+const PART_CAME = /^(?:(?:part|teil)[a-z (]+(?=\d+(?:\)| stk|$))|(?=\d+ (?:of|von|de) \d))(\d+)/;
 
 /** What a remark must begin with, to say the same of an order. */
 const REMARKED = /^(cancel|received|delivered|storniert|geliefert|annul|livr|recu|recibid|entregad|anulad)/;
@@ -71,7 +73,8 @@ export function settleOrder(
     values.order = textAt(status)
       .split(/\s[/–-]\s|[,;(]/)[0]!
       .trim();
-  const come = received === -1 ? null : (readNumber(textAt(received), ".")?.value ?? null);
+  const [, part = ""] = PART_CAME.exec(standing) ?? PART_CAME.exec(remark) ?? [];
+  const come = readNumber(textAt(received) || part, ".")?.value ?? null;
   if (come !== null && typeof values.quantity === "number") {
     if (come >= values.quantity) return settled(`All ${values.quantity} ordered have come.`);
     if (come > 0) values.quantity -= come;

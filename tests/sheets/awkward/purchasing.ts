@@ -159,6 +159,34 @@ P2,Gel,5,15/12/2026,cancelled 12/10
     unread: ["Notes"],
   },
   {
+    name: "orders of which a status or a remark says how many have come",
+    text: `PO,Item,Qty,Expected,Status,Remarks
+1,Pads,10,2026-11-20,4 of 10 received,
+2,Gel,10,2026-11-20,open,part delivered (4)
+3,Paper,20,2026-11-20,open,Teillieferung 8 Stk am 10.10.2026
+4,Sensors,5,2026-11-20,5 of 5 received,
+5,Pads,8,2026-11-20,open,"part delivered, 3 to follow"
+6,Pads,9,2026-11-20,open,spare part 7
+7,Pads,11,2026-11-20,open,Part delivered 10/10/2026
+8,Pads,12,2026-11-20,12.10.2026 received,
+`,
+    rows: {
+      on_order: [
+        { order: "1", quantity: 6 },
+        { order: "2", quantity: 6 },
+        { order: "3", quantity: 12 },
+        { order: "5", quantity: 8 },
+        { order: "6", quantity: 9 },
+        { order: "7", quantity: 11 },
+      ],
+    },
+    aside: [
+      [5, "order-settled"],
+      [9, "order-settled"],
+    ],
+    unread: ["Status", "Remarks"],
+  },
+  {
     name: "items and prices, and nothing else",
     text: "Artikel;Einzelpreis EUR\nDefi-Pads;38,50\nKontaktgel;2,40\n",
     rows: {
