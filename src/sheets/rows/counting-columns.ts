@@ -1,6 +1,6 @@
-import { cellAt, type GridRow } from "../grid.ts";
+import type { GridRow } from "../grid.ts";
 import type { Output, Table } from "../tables/table.ts";
-import { cellText } from "../values/cell-text.ts";
+import { textAt } from "../values/cell-text.ts";
 import { readNumber } from "../values/number-text.ts";
 import { Boxes } from "../values/read-cell.ts";
 import { isBoxWord, isUnitWord, packIn } from "../values/units.ts";
@@ -29,7 +29,7 @@ const LOOKED_AT = 20;
 function unitColumn(says: readonly string[], rows: readonly GridRow[]): number {
   return says.findIndex((said, column) => {
     if (said !== "unit") return false;
-    const words = rows.slice(0, LOOKED_AT).map((row) => cellText(cellAt(row, column) ?? null).toLowerCase());
+    const words = rows.slice(0, LOOKED_AT).map((row) => textAt(row, column).toLowerCase());
     const filled = words.filter((word) => word !== "");
     return filled.length > 0 && filled.every(isUnitWord);
   });
@@ -37,12 +37,12 @@ function unitColumn(says: readonly string[], rows: readonly GridRow[]): number {
 
 /** A record's quantity in boxes where its unit of measure is one, and in units where its line says how many a box holds. */
 export function countedIn(quantity: unknown, record: GridRow, { measure, boxSize }: CountingColumns): unknown {
-  const unit = measure === -1 ? "" : cellText(cellAt(record, measure) ?? null).toLowerCase();
+  const unit = textAt(record, measure).toLowerCase();
   const pack = packIn(unit);
   const inBoxes = pack !== null || isBoxWord(unit);
   const boxes = quantity instanceof Boxes ? quantity.count : typeof quantity === "number" && inBoxes ? quantity : null;
   if (boxes === null) return quantity;
   if (pack !== null) return boxes * pack.size;
-  const size = boxSize === -1 ? null : readNumber(cellText(cellAt(record, boxSize) ?? null), ".");
+  const size = boxSize === -1 ? null : readNumber(textAt(record, boxSize), ".");
   return size !== null && Number.isInteger(size.value) && size.value > 0 ? boxes * size.value : new Boxes(boxes);
 }

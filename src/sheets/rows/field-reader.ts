@@ -5,7 +5,7 @@ import type { FindingLog } from "../finding-log.ts";
 import { type Cell, cellAt, type GridRow } from "../grid.ts";
 import type { ColumnsFile } from "../mapping/columns-file.ts";
 import type { FieldSource, Table } from "../tables/table.ts";
-import { cellText, meansEmpty } from "../values/cell-text.ts";
+import { cellText, meansEmpty, textAt } from "../values/cell-text.ts";
 import type { DateOrder } from "../values/date-text.ts";
 import { saysPastUse } from "../values/fault-words.ts";
 import { type CellPart, cellPart } from "../values/lot-and-date.ts";
@@ -133,7 +133,7 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
               from = i;
             } else if (!same(kept, value)) {
               const [one, two] = [columns[from]!, column];
-              const place = { file, sheet, line: row.line, column: two + 1, value: cellText(cellAt(row, column)!) };
+              const place = { file, sheet, line: row.line, column: two + 1, value: textAt(row, column) };
               log.add("copies-disagree", place, () => ({
                 message: `Columns ${columnName(table, one)} and ${columnName(table, two)} both mean ${spec.name} and hold different values.`,
               }));
@@ -150,7 +150,7 @@ function vehicleReader({ spec, columns }: FieldSource): FieldReader {
   const [site, vehicle] = columns as [number, number];
   const joined = new Map<string, string>();
   const textIn = (record: GridRow, column: number) => {
-    const text = cellText(cellAt(record, column) ?? null);
+    const text = textAt(record, column);
     return meansEmpty(text) ? "" : text;
   };
   const read = (record: GridRow) => {

@@ -3,7 +3,7 @@ import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { cellAt, type GridRow } from "../grid.ts";
 import type { Output, Table } from "../tables/table.ts";
-import { cellText, fillsOne } from "../values/cell-text.ts";
+import { cellText, fillsOne, textAt } from "../values/cell-text.ts";
 import { type DateOrder, readDateText } from "../values/date-text.ts";
 import { Problem } from "../values/problem.ts";
 import { Boxes, readCell } from "../values/read-cell.ts";
@@ -112,7 +112,7 @@ export function speaksOf({ own, output: { sheet, unless } }: RowPlan, record: Gr
 function holdsNone({ kind }: SheetSpec, own: readonly number[], record: GridRow): boolean {
   return (
     (kind === "on_order" || (own.length > 1 && kind === "dated_stock")) &&
-    own.every((column) => /^(0|)$/.test(cellText(cellAt(record, column) ?? null)))
+    own.every((column) => /^(0|)$/.test(textAt(record, column)))
   );
 }
 

@@ -2,10 +2,10 @@ import type { Day } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
 import type { Source } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
-import { cellAt, type GridRow } from "../grid.ts";
+import type { GridRow } from "../grid.ts";
 import { fillFromLabel } from "../labels/fill-from-label.ts";
 import { columnsOf, type Output, type Table } from "../tables/table.ts";
-import { cellText } from "../values/cell-text.ts";
+import { cellText, textAt } from "../values/cell-text.ts";
 import { isDate } from "../values/date-text.ts";
 import { Gone } from "../values/status-words.ts";
 import { packIn } from "../values/units.ts";
@@ -62,7 +62,7 @@ function whatIsGone({ output: { sheet, fields }, table: { header, outputs }, rea
       const { says } = parseHeader(name ?? "");
       return says === "retired" || (says === "date" && saysUse(name ?? ""));
     });
-    const goneSince = (record: GridRow) => cellText(cellAt(record, goneOn) ?? null);
+    const goneSince = (record: GridRow) => textAt(record, goneOn);
     if (goneOn !== -1)
       return (_, record) =>
         isDate(goneSince(record)) ? { code: "gone", message: `It is gone since ${goneSince(record)}.` } : null;
@@ -107,9 +107,9 @@ function kindByItsName({ table, output, log }: About): RowStep | null {
   const [kind = -1] = columnsOf(output, "kind");
   const [per = -1] = columnsOf(output, "pricePer");
   return (values, record) => {
-    if (values.kind === null || namesNoKind(cellText(cellAt(record, kind) ?? null)))
-      kindFromName(values, cellText(cellAt(record, description) ?? null), log);
-    const pack = packIn(cellText(cellAt(record, per) ?? null));
+    if (values.kind === null || namesNoKind(textAt(record, kind)))
+      kindFromName(values, textAt(record, description), log);
+    const pack = packIn(textAt(record, per));
     if (pack) values.unitsPerBox ??= pack.size;
     // what a list of other things says of an item stands by the item's name alone
     if (output.beside) values.kind ??= "other";

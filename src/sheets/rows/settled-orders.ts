@@ -1,6 +1,6 @@
-import { cellAt, type GridRow } from "../grid.ts";
+import type { GridRow } from "../grid.ts";
 import type { Output, Table } from "../tables/table.ts";
-import { cellText, meansEmpty } from "../values/cell-text.ts";
+import { textAt, textsAt } from "../values/cell-text.ts";
 import { isDate } from "../values/date-text.ts";
 import { readNumber } from "../values/number-text.ts";
 import { foldAccents } from "../words/fold.ts";
@@ -44,7 +44,7 @@ export function settledBy({ header, rows }: Table, { sheet, fields }: Output): S
     if (tellsStatus(meaning)) found.status = column;
     if (REMARKS.test(meaning.words)) found.remarks = column;
     if (!HAS_COME.test(meaning.says)) return;
-    const texts = rows.map((row) => cellText(cellAt(row, column) ?? null)).filter((text) => !meansEmpty(text));
+    const texts = textsAt(rows, column);
     const numbers = texts.filter((text) => readNumber(text, ".") !== null && !isDate(text));
     if (texts.length > 0 && numbers.length * 2 > texts.length) found.received = column;
     else if (texts.some(isDate)) found.receivedOn = column;
@@ -62,25 +62,25 @@ export function settleOrder(
   record: GridRow,
   { received, receivedOn, status, remarks }: SettledBy,
 ): Filled | null {
-  const textAt = (column: number) => (column === -1 ? "" : cellText(cellAt(record, column) ?? null));
-  const said = (column: number) => foldAccents(textAt(column)).toLowerCase();
+  const said = (column: number) => foldAccents(textAt(record, column)).toLowerCase();
   const standing = said(status);
-  if (SETTLED.test(standing) && !NOT_YET.test(standing)) return settled(`The order's status is "${textAt(status)}".`);
+  if (SETTLED.test(standing) && !NOT_YET.test(standing))
+    return settled(`The order's status is "${textAt(record, status)}".`);
   const remark = said(remarks);
   if (REMARKED.test(remark) && !NOT_YET.test(remark))
-    return settled(`A remark on the order says "${textAt(remarks)}".`);
-  if (standing !== "" && values.order === textAt(status))
-    values.order = textAt(status)
+    return settled(`A remark on the order says "${textAt(record, remarks)}".`);
+  if (standing !== "" && values.order === textAt(record, status))
+    values.order = textAt(record, status)
       .split(/\s[/–-]\s|[,;(]/)[0]!
       .trim();
   const [, part = ""] = PART_CAME.exec(standing) ?? PART_CAME.exec(remark) ?? [];
-  const come = readNumber(textAt(received) || part, ".")?.value ?? null;
+  const come = readNumber(textAt(record, received) || part, ".")?.value ?? null;
   if (come !== null && typeof values.quantity === "number") {
     if (come >= values.quantity) return settled(`All ${values.quantity} ordered have come.`);
     if (come > 0) values.quantity -= come;
     return null;
   }
-  return isDate(textAt(receivedOn)) ? settled(`The order came on ${textAt(receivedOn)}.`) : null;
+  return isDate(textAt(record, receivedOn)) ? settled(`The order came on ${textAt(record, receivedOn)}.`) : null;
 }
 
 const settled = (message: string): Filled => ({ code: "order-settled", message });

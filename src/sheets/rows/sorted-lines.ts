@@ -1,9 +1,9 @@
 import type { SheetSpec } from "../../fleet/columns.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
-import { cellAt, type GridRow } from "../grid.ts";
+import type { GridRow } from "../grid.ts";
 import type { Output, Table } from "../tables/table.ts";
-import { cellText, meansEmpty } from "../values/cell-text.ts";
+import { meansEmpty, textAt } from "../values/cell-text.ts";
 import { ROW_THINGS, type RowThing, thingOfRow } from "../words/row-thing.ts";
 import { columnName } from "./column-name.ts";
 import type { TableState } from "./entry.ts";
@@ -57,7 +57,7 @@ export class SortedLines {
   }
 
   #word(record: GridRow): string {
-    const texts = this.table.thingColumns.map((column) => cellText(cellAt(record, column) ?? null));
+    const texts = this.table.thingColumns.map((column) => textAt(record, column));
     return texts.find((text) => !meansEmpty(text)) ?? "";
   }
 

@@ -1,5 +1,5 @@
-import { cellAt, type GridRow } from "../grid.ts";
-import { cellText, fillsOne } from "../values/cell-text.ts";
+import type { GridRow } from "../grid.ts";
+import { fillsOne, textAt } from "../values/cell-text.ts";
 import { readNumber } from "../values/number-text.ts";
 import { columnsOf, type Output } from "./table.ts";
 
@@ -32,6 +32,6 @@ export function isDatedOnly(packs: Output, dated: Output): (record: GridRow) => 
   const expiry = columnsOf(dated, "expiry");
   const quantity = columnsOf(dated, "quantity");
   const isOne = (record: GridRow) =>
-    quantity.every((column) => (readNumber(cellText(cellAt(record, column) ?? null), ".")?.value ?? 1) === 1);
+    quantity.every((column) => (readNumber(textAt(record, column), ".")?.value ?? 1) === 1);
   return (record) => fillsOne(expiry, record) && !(fillsOne(serial, record) && isOne(record));
 }

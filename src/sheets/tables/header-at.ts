@@ -1,5 +1,5 @@
 import type { Cell, Grid, GridRow } from "../grid.ts";
-import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
+import { MAX_TYPED_CHARACTERS, meansEmpty, textAt } from "../values/cell-text.ts";
 import { readDateText } from "../values/date-text.ts";
 import { readNumber } from "../values/number-text.ts";
 import { columnViews } from "./column-views.ts";
@@ -137,7 +137,7 @@ function mayStartTable(
   if (row.cells.some(isNothing)) return false;
   for (const { fields } of outputs) {
     for (const { spec, columns } of fields) {
-      const text = cellText(row.cells[columns[0] as number] ?? null);
+      const text = textAt(row, columns[0] as number);
       if (text === "" || text.length > MAX_TYPED_CHARACTERS) continue;
       if (spec.type === "date" ? readDateText(text) !== null : NUMERIC.has(spec.type) && readNumber(text, ".") !== null)
         return false;

@@ -1,7 +1,7 @@
 import { type SheetKind, sheetSpec } from "../../fleet/columns.ts";
 import { nameKey } from "../../fleet/rows.ts";
 import type { GridRow } from "../grid.ts";
-import { cellText, meansEmpty } from "../values/cell-text.ts";
+import { textsAt } from "../values/cell-text.ts";
 import type { RowThing } from "../words/row-thing.ts";
 import { assign } from "./assign.ts";
 import { columnViews } from "./column-views.ts";
@@ -102,7 +102,7 @@ function namesOthers(column: number, lines: readonly GridRow[], others: readonly
 }
 
 function namesIn(rows: readonly GridRow[], column: number): Set<string> {
-  const texts = rows.map(({ cells }) => cellText(cells[column] ?? null)).filter((text) => !meansEmpty(text));
+  const texts = textsAt(rows, column);
   return new Set(texts.map(nameKey));
 }
 

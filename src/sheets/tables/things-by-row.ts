@@ -1,5 +1,5 @@
-import { cellAt, type GridRow } from "../grid.ts";
-import { cellText, meansEmpty } from "../values/cell-text.ts";
+import type { GridRow } from "../grid.ts";
+import { meansEmpty, textAt, textsAt } from "../values/cell-text.ts";
 import { ROW_THINGS, type RowThing, rowThing, thingOfRow } from "../words/row-thing.ts";
 import type { HeaderRows } from "./header-rows.ts";
 import type { ColumnView } from "./score-column.ts";
@@ -106,7 +106,7 @@ function thingColumns(rows: readonly GridRow[], views: readonly ColumnView[]): n
 
 /** In how many lines a column names a thing; 0 where it does not in most of them. */
 function linesNaming(rows: readonly GridRow[], column: number): number {
-  const texts = rows.map((row) => cellText(cellAt(row, column) ?? null)).filter((text) => !meansEmpty(text));
+  const texts = textsAt(rows, column);
   const named = texts.filter((text) => rowThing(text) !== null).length;
   return named >= texts.length * MOSTLY ? named : 0;
 }
@@ -114,7 +114,7 @@ function linesNaming(rows: readonly GridRow[], column: number): number {
 /** True where what names a device or battery comes again line by line: a log of checks, not a list of what there is. */
 function comesAgain({ sheet: { key }, fields }: Output, lines: readonly GridRow[]): boolean {
   const column = fields.find(({ spec }) => spec.field === key[0])?.columns[0];
-  const names = column === undefined ? [] : lines.map(({ cells }) => cellText(cells[column] ?? null));
+  const names = column === undefined ? [] : lines.map((line) => textAt(line, column));
   const filled = names.filter((name) => !meansEmpty(name));
   return filled.length > 2 && new Set(filled).size < filled.length * MOSTLY_ONCE;
 }
@@ -123,5 +123,5 @@ function comesAgain({ sheet: { key }, fields }: Output, lines: readonly GridRow[
 function datedAll(plain: readonly Output[], batteries: readonly GridRow[]): boolean {
   const dated = plain.find(({ sheet }) => sheet.kind === "dated_stock");
   const expiry = dated?.fields.find(({ spec }) => spec.field === "expiry")?.columns[0];
-  return expiry !== undefined && batteries.every(({ cells }) => !meansEmpty(cellText(cells[expiry] ?? null)));
+  return expiry !== undefined && batteries.every((line) => !meansEmpty(textAt(line, expiry)));
 }

@@ -1,5 +1,5 @@
-import { cellAt, type GridRow } from "../grid.ts";
-import { cellText, meansEmpty } from "../values/cell-text.ts";
+import type { GridRow } from "../grid.ts";
+import { textsAt } from "../values/cell-text.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { rowThing } from "../words/row-thing.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
@@ -17,19 +17,13 @@ const SAID_OF_DATES = /^(install|expiry|made)$/;
  */
 export function toldByCells(meaning: HeaderMeaning, rows: readonly GridRow[], column: number): HeaderMeaning {
   if (meaning.says !== "") return meaning;
+  const texts = () => textsAt(rows.slice(0, LOOKED_AT), column);
   if (DATED_THINGS.has(meaning.things)) {
-    const says = saidOfDates(textsIn(rows, column));
+    const says = saidOfDates(texts());
     return says === null ? meaning : { ...meaning, says };
   }
   if (meaning.things !== "device" || meaning.index !== null) return meaning;
-  return namesSupplies(textsIn(rows, column)) ? { ...meaning, things: "item" } : meaning;
-}
-
-function textsIn(rows: readonly GridRow[], column: number): string[] {
-  return rows
-    .slice(0, LOOKED_AT)
-    .map((row) => cellText(cellAt(row, column) ?? null))
-    .filter((text) => !meansEmpty(text));
+  return namesSupplies(texts()) ? { ...meaning, things: "item" } : meaning;
 }
 
 function saidOfDates(texts: readonly string[]): string | null {

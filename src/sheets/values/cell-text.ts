@@ -22,6 +22,16 @@ export function cellText(cell: Cell): string {
   return text.charCodeAt(0) === 39 ? text.replace(KEEPS_DIGITS, "") : text;
 }
 
+/** The text of one of a record's cells (0-based); empty beyond its end, and at -1. */
+export function textAt(record: GridRow, column: number): string {
+  return cellText(cellAt(record, column) ?? null);
+}
+
+/** The texts of a column (0-based), leaving out those that mean that it is empty. */
+export function textsAt(records: readonly GridRow[], column: number): string[] {
+  return records.map((record) => textAt(record, column)).filter((text) => !meansEmpty(text));
+}
+
 /** True where the text is empty or a word for "nothing here", such as n/a. */
 export function meansEmpty(text: string): boolean {
   return text === "" || (text.length <= 16 && EMPTY_WORDS.has(text.toLowerCase()));
@@ -29,5 +39,5 @@ export function meansEmpty(text: string): boolean {
 
 /** True where one of a record's cells in these columns (0-based) holds something. */
 export function fillsOne(columns: readonly number[], record: GridRow): boolean {
-  return columns.some((column) => !meansEmpty(cellText(cellAt(record, column) ?? null)));
+  return columns.some((column) => !meansEmpty(textAt(record, column)));
 }
