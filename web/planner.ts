@@ -149,11 +149,15 @@ export function planner(stage: Stage, embedded: string | null) {
     const hasSheets = files.length > 0;
     try {
       const planned = await plannedAnew(hasSheets);
-      const { plan } = planned;
+      const { plan, reading } = planned;
+      const found = reading.inputs.length > 0;
       if (plan === null && session.plan !== null) {
         undo?.();
         return stage.tell(
-          say.intake.noTableHere(planned.reading.refused.map(({ file, message }) => `${file}: ${message}`)),
+          say.intake.noPlanAnew(
+            found,
+            reading.refused.map(({ file, message }) => `${file}: ${message}`),
+          ),
         );
       }
       session = {
@@ -166,7 +170,7 @@ export function planner(stage: Stage, embedded: string | null) {
       const kept = keep();
       await stage.show(session);
       if (plan === null) {
-        stage.tell(say.intake.noTable);
+        stage.tell(say.intake.noPlan(found));
         document.getElementById("sheets-heading")?.focus();
       } else {
         const changed = { href: "#changed", text: say.assumptions.changedHeading };

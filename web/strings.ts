@@ -9,6 +9,9 @@ const plural = (count: number, one: string, many: string) => (count === 1 ? one 
 /** "1 pack", "2 packs". */
 const counted = (count: number, one: string) => `${numberWords(count)} ${plural(count, one, `${one}s`)}`;
 
+const whyNoPlan = (found: boolean) =>
+  found ? "A file could not be read and must be mended or left out" : "No table was found";
+
 const PRIVACY = "Everything stays in this browser; the page makes no connection.";
 
 export const say = {
@@ -82,9 +85,9 @@ export const say = {
     beside: "Add to the sheets that are here; a sheet of the same name is replaced",
     nothing: "No file was found in what was dropped.",
     failed: (why: string) => `This did not work: ${why}`,
-    noTable: "No table was found in these files, so there is nothing to plan. What was wrong with each stands below.",
-    noTableHere: (refused: string[]) =>
-      ["No table was found, and the plan shown is the one before.", ...refused].join(" "),
+    noPlan: (found: boolean) => `${whyNoPlan(found)}, so nothing was planned. What was wrong stands below.`,
+    noPlanAnew: (found: boolean, refused: string[]) =>
+      [`${whyNoPlan(found)}, and the plan shown is the one before.`, ...refused].join(" "),
     stop: "Stop",
     stoppedFirst: "Stopped. Nothing was planned.",
     stopped: "Stopped. The plan shown is the one before.",
@@ -469,8 +472,8 @@ export const say = {
 
   sheets: {
     heading: "What was read, and what was not?",
-    lead: (rows: string, used: string, aside: string, files: string, one: boolean) =>
-      `${rows} rows in ${files} ${one ? "file" : "files"}: ${used} used, ${aside} set aside.`,
+    lead: (rows: number, used: number, aside: number, files: number) =>
+      `${counted(rows, "row")} in ${counted(files, "file")}: ${numberWords(used)} used, ${numberWords(aside)} set aside.`,
     nothing: "No table of a fleet was found in these files.",
     tablesCaption: "Tables found",
     tableHeads: ["File", "Read as", "Rows", "Used", "Set aside"],

@@ -104,6 +104,22 @@ describe("what is no fleet", () => {
     expect(complaints).toEqual([]);
   });
 
+  it("beside a good sheet is named as what keeps the plan from being made", async () => {
+    const { page } = await openPage(browser, null);
+    const good = {
+      name: "packs.csv",
+      mimeType: "text/csv",
+      buffer: Buffer.from("serial,item,made\nP1,pack-a,2024-01-10"),
+    };
+    const cutOff = { name: "tests.xlsx", mimeType: "", buffer: Buffer.from([0x50, 0x4b, 3, 4, 0, 0]) };
+    await page.locator("input[data-chooses=files]").setInputFiles([good, cutOff]);
+    await page.locator("#sheets table", { hasText: "tests.xlsx" }).waitFor();
+    const status = await page.locator(".status").textContent();
+    expect(status).toContain("A file could not be read and must be mended or left out");
+    expect(status).not.toContain("No table was found");
+    expect(await page.locator("#sheets .lead").textContent()).toBe("1 row in 1 file: 1 used, 0 set aside.");
+  });
+
   it("leaves the plan at hand as it is, says why, and is not found after a reload", async () => {
     const { page } = await openPage(browser, null);
     await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);

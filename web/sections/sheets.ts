@@ -2,6 +2,7 @@ import type { Reading } from "../../src/index.ts";
 import { make } from "../dom.ts";
 import { ask } from "../engine/engine.ts";
 import { numberWords } from "../format.ts";
+import { rowsRead } from "../rows-read.ts";
 import { saveFile } from "../save-file.ts";
 import type { Session } from "../session.ts";
 import { say } from "../strings.ts";
@@ -24,23 +25,11 @@ export function sheets(
   ...tools: HTMLElement[]
 ): HTMLElement {
   const words = say.sheets;
-  const sum = (of: (input: Reading["inputs"][number]) => number) =>
-    reading.inputs.reduce((all, input) => all + of(input), 0);
-  const files = new Set(reading.inputs.map((input) => input.file)).size;
+  const found = reading.inputs.length > 0;
   return section(
     "sheets",
     words.heading,
-    lead(
-      files === 0
-        ? words.nothing
-        : words.lead(
-            numberWords(sum((input) => input.rows)),
-            numberWords(sum((input) => input.used)),
-            numberWords(sum((input) => input.setAside)),
-            numberWords(files),
-            files === 1,
-          ),
-    ),
+    lead(found ? rowsRead(reading) : words.nothing),
     hasSheets
       ? make(
           "p",
@@ -54,15 +43,15 @@ export function sheets(
         )
       : make("p", {}, words.embedded),
     reading.refused.length > 0 && answer(words.refusedHeading, refused(reading)),
-    reading.inputs.length > 0 && tables(reading),
-    reading.inputs.length > 0 &&
+    found && tables(reading),
+    found &&
       answer(
         words.columnsHeading,
         ...reading.inputs.map((input) => columnsOf(input, engineWords, hasSheets ? actions.setColumns : null)),
         hasSheets && takeAlong(),
       ),
     answer(words.findingsHeading, findings(plan ?? reading)),
-    files > 0 &&
+    found &&
       answer(
         words.asideHeading,
         reading.setAside.length > 0
