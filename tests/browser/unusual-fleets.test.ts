@@ -119,6 +119,9 @@ describe("a sheet of which every row was set aside", () => {
     expect(ahead).toContain("Nothing can be forecast");
     expect(ahead).toContain("3 of 3 rows of the sheets were set aside");
     expect(ahead).not.toContain("no order is needed");
+    const orders = await page.locator("#orders").textContent();
+    expect(orders).toContain("That is no all-clear.");
+    expect(orders).not.toContain("Nothing has to be ordered");
   });
 });
 

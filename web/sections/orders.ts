@@ -1,4 +1,4 @@
-import { FORECAST_NOTE, isForecast } from "../../src/index.ts";
+import { FORECAST_NOTE, isForecast, knowsNothing } from "../../src/index.ts";
 import { spend } from "../charts/spend.ts";
 import { make } from "../dom.ts";
 import { offerDownload } from "../download.ts";
@@ -24,7 +24,11 @@ export function orders({ plan, behind }: PlannedSession): HTMLElement {
     "orders",
     words.heading,
     lead(
-      plan.orders.length === 0 ? words.none : words.lead(plan.orders.length, separate, orderCosts(plan.orders), late),
+      plan.orders.length > 0
+        ? words.lead(plan.orders.length, separate, orderCosts(plan.orders), late)
+        : knowsNothing(plan)
+          ? say.ahead.nothingKnown
+          : words.none,
     ),
     plan.orders.some((order) => isForecast(order, plan.asOf)) && make("p", {}, FORECAST_NOTE),
     plan.orders.length > 0 && scheduleTable(plan, words.caption),
