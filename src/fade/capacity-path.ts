@@ -1,3 +1,4 @@
+import { monotoneCubic } from "../maths/monotone-cubic.ts";
 import type { PackEvidence } from "./evidence.ts";
 import type { ItemFit } from "./item-fit.ts";
 import { startVarianceAt } from "./level-form.ts";
@@ -18,10 +19,12 @@ const DRAWS_OF_FEW = 12;
 const NODE_WORTH_COUNTING = 2e-3;
 
 const head = emptyHead();
-const powersHere = powersRoom();
 
-/** Of many days, every third is worked out and the others lie on straight lines between: fade bends slowly. */
-const DAYS_BETWEEN_KNOTS = 3;
+/**
+ * Of many days, every sixth is worked out, and one between the first two, where a new pack's early rise bends its path
+ * most; the others lie on a smooth line through those.
+ */
+const DAYS_BETWEEN_KNOTS = 6;
 const FEW_DAYS = 6;
 
 /**
@@ -41,29 +44,22 @@ export function capacityBands(
 ): CapacityBand[] {
   const last = days.length - 1;
   const between = days.length <= FEW_DAYS ? 1 : DAYS_BETWEEN_KNOTS;
-  const knots = days.flatMap((_, m) => (m % between === 0 || m === last ? [m] : []));
-  const bands = bandsOn(
-    posteriors,
-    ahead,
-    fit,
-    knots.map((m) => days[m]!),
-  );
-  let right = 0;
-  return days.map((day, m) => {
-    while (knots[right]! < m) right++;
-    if (knots[right] === m) return bands[right]!;
-    const [from, to] = [days[knots[right - 1]!]!, days[knots[right]!]!];
-    return mixOf(bands[right - 1]!, bands[right]!, (day - from) / (to - from));
-  });
-}
-
-function mixOf(one: CapacityBand, other: CapacityBand, share: number): CapacityBand {
-  const mix = (a: number, b: number) => a + share * (b - a);
-  return { p10: mix(one.p10, other.p10), p50: mix(one.p50, other.p50), p90: mix(one.p90, other.p90) };
+  const knots = days.filter((_, m) => m % between === 0 || m === between / 2 || m === last);
+  const bands = bandsOn(posteriors, ahead, fit, knots);
+  if (between === 1) return bands;
+  const path = (level: keyof CapacityBand) => {
+    const heights = bands.map((band) => band[level]);
+    return monotoneCubic(knots, heights, days);
+  };
+  const [p10, p50, p90] = [path("p10"), path("p50"), path("p90")];
+  return days.map((_, m) => ({ p10: p10[m]!, p50: p50[m]!, p90: p90[m]! }));
 }
 
 /** Tallies of capacity, one a day, to be used again and again. */
 let tallies = new Float64Array(0);
+/** Powers of wear, and the spread of a start capacity seen there, by day. */
+let powersOn: Float64Array[] = [];
+let spreadOn = new Float64Array(0);
 
 function bandsOn(
   posteriors: PosteriorsByCurve,
@@ -71,7 +67,11 @@ function bandsOn(
   { tables: curves, stretch }: ItemFit,
   days: readonly number[],
 ): CapacityBand[] {
-  if (tallies.length < days.length * BINS) tallies = new Float64Array(days.length * BINS);
+  if (tallies.length < days.length * BINS) {
+    tallies = new Float64Array(days.length * BINS);
+    powersOn = days.map(powersRoom);
+    spreadOn = new Float64Array(days.length);
+  }
   tallies.fill(0, 0, days.length * BINS);
   const draws = curves.length > DRAWS_OF_MANY ? DRAWS_OF_MANY : DRAWS_OF_FEW;
   const every = Math.max(1, Math.floor(curves.length / draws));
@@ -79,6 +79,7 @@ function bandsOn(
   const rounds = Math.ceil(draws / curves.length);
   const { nodes, numbers } = posteriors;
   let dealt = 0;
+  let total = 0;
   for (let draw = 0; draw < rounds * curves.length; draw += every) {
     const c = draw % curves.length;
     const { curve, powers, slow, knee } = curves[c]!;
@@ -86,27 +87,32 @@ function bandsOn(
     // with the model error of one draw, and a pace of the pack's own
     const factor = Math.exp(stretch.common[draw]! + stretch.own * SECOND[draw % POINTS]!);
     for (let m = 0; m < days.length; m++) {
-      powersOf(powers, wearOn(ahead, curve.useShare, days[m]! * factor), powersHere);
-      const r = powersHere[RISE]!;
-      const k = powersHere[KNEE]!;
-      const sd = Math.sqrt(startVarianceAt(head, r));
-      const tally = m * BINS;
-      for (let i = head.from; i < head.end; i++) {
-        const weight = numbers[i * NODE_PLACES]!;
-        if (weight < NODE_WORTH_COUNTING) continue;
-        const node = nodes[i]!;
-        const level = numbers[i * NODE_PLACES + 1]! + r * numbers[i * NODE_PLACES + 2]!;
-        const capacity = level - slow[node]! * powersHere[SLOW + levelOf(node)]! - knee[node]! * k;
-        const off = FIRST[dealt]! * sd;
+      powersOf(powers, wearOn(ahead, curve.useShare, days[m]! * factor), powersOn[m]!);
+      spreadOn[m] = Math.sqrt(startVarianceAt(head, powersOn[m]![RISE]!));
+    }
+    for (let i = head.from; i < head.end; i++) {
+      const weight = numbers[i * NODE_PLACES]!;
+      if (weight < NODE_WORTH_COUNTING) continue;
+      total += 2 * weight;
+      const start = numbers[i * NODE_PLACES + 1]!;
+      const rise = numbers[i * NODE_PLACES + 2]!;
+      const node = nodes[i]!;
+      const level = SLOW + levelOf(node);
+      const a = slow[node]!;
+      const b = knee[node]!;
+      for (let m = 0; m < days.length; m++) {
+        const at = powersOn[m]!;
+        const capacity = start + at[RISE]! * rise - a * at[level]! - b * at[KNEE]!;
+        const off = FIRST[dealt]! * spreadOn[m]!;
         dealt = dealt + 1 === POINTS ? 0 : dealt + 1;
-        const above = tally + binOf(capacity + off);
-        const below = tally + binOf(capacity - off);
+        const above = m * BINS + binOf(capacity + off);
+        const below = m * BINS + binOf(capacity - off);
         tallies[above] = tallies[above]! + weight;
         tallies[below] = tallies[below]! + weight;
       }
     }
   }
-  return days.map((_, m) => bandOf(m * BINS));
+  return days.map((_, m) => bandOf(m * BINS, total));
 }
 
 function binOf(capacity: number): number {
@@ -114,20 +120,13 @@ function binOf(capacity: number): number {
 }
 
 /** Tenth, half and nine tenths of a tally, by straight lines within a step. */
-function bandOf(from: number): CapacityBand {
-  let total = 0;
-  for (let i = 0; i < BINS; i++) total += tallies[from + i]!;
-  const levels = [0.1, 0.5, 0.9];
-  const found: number[] = [];
+function bandOf(from: number, total: number): CapacityBand {
+  let at = from - 1;
+  while (at < from + BINS - 2 && tallies[at + 1] === 0) at++;
   let sum = 0;
-  for (let i = 0; i < BINS && found.length < levels.length; i++) {
-    const mass = tallies[from + i]!;
-    if (mass === 0) continue;
-    while (found.length < levels.length && sum + mass >= levels[found.length]! * total) {
-      found.push((i + (levels[found.length]! * total - sum) / mass) * STEP);
-    }
-    sum += mass;
-  }
-  const at = (level: number) => found[level] ?? BINS * STEP;
-  return { p10: at(0), p50: at(1), p90: at(2) };
+  const reach = (mass: number) => {
+    while (sum < mass && at < from + BINS - 1) sum += tallies[++at]!;
+    return (at + 1 - from - (sum - mass) / tallies[at]!) * STEP;
+  };
+  return { p10: reach(0.1 * total), p50: reach(0.5 * total), p90: reach(0.9 * total) };
 }
