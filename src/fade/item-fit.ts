@@ -35,7 +35,8 @@ export function fitCurves(packs: readonly PackEvidence[], prior: ItemPrior): Flo
   const speaking = packs.filter(speaks);
   const heard = evenlySpread(speaking, PACKS_AT_MOST);
   if (heard.length > 0) {
-    const rough = evenlySpread(drawCoordinates(heard, prior, ROUGHLY), ROUGH_CURVES);
+    const curves = speaking.length > PACKS_AT_MOST ? ROUGH_CURVES_OF_MANY : ROUGH_CURVES;
+    const rough = evenlySpread(drawCoordinates(heard, prior, ROUGHLY), curves);
     const tables = rough.map((x) => nodeTables(curveFromCoordinates(x)));
     for (const pack of speaking) updateTrust(pack, tables);
   }
@@ -52,6 +53,8 @@ const LIFE = PRIORS.findIndex(({ name }) => name === "medianLifeYears");
 /** A first search, enough to see which readings lie far off. */
 const ROUGHLY = { points: 40, stepsPerHearing: 2, lastSteps: 4, keptSteps: 1, seed: SEED };
 const ROUGH_CURVES = 12;
+/** The curves of many packs lie close together, beside the noise of a reading. */
+const ROUGH_CURVES_OF_MANY = 4;
 
 /**
  * Times that one pack's likelihood is worked out for a fit, about, half a second of one processor: where that allows for

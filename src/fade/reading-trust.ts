@@ -6,6 +6,8 @@ import { GIVEN } from "./priors.ts";
 
 const { spoiltShare: SHARE, spoiltScatter: SCATTER } = GIVEN;
 
+const posterior = emptyPosterior();
+
 /**
  * Trust in each reading of a pack, from how far it lies from the pack's fitted curve: the chance that it is a
  * good reading, plus what a spoilt one is still worth. A two-part normal mixture's weight at the deviation averaged over
@@ -16,7 +18,6 @@ const { spoiltShare: SHARE, spoiltScatter: SCATTER } = GIVEN;
 export function updateTrust(evidence: PackEvidence, tables: readonly NodeTables[]): void {
   const n = evidence.years.length;
   const deviation = new Float64Array(n);
-  const posterior = emptyPosterior();
   for (const table of tables) {
     packPosterior(evidence, table, posterior);
     for (let j = 0; j < n; j++) {
