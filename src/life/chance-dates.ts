@@ -13,31 +13,48 @@ export const NEVER_AFTER_DAYS = 30 * DAYS_PER_YEAR;
 /** How a pack runs down, as `Decline` has it. */
 type Chances = Pick<Decline, "chances" | "common">;
 
-/** Where a draw's model error takes the grid's own times: those near as-of, where the grid is straight, one by one. */
-interface Shift {
-  /** Whole steps, and the part of one that is left. */
-  whole: number;
-  share: number;
-  /** The first grid times' places after the shift, and the grid time from which a shift leads beyond the grid. */
+/**
+ * Where the model error of a curve's draws takes the grid's own times. A shift moves every time but those near as-of,
+ * where the grid is straight, by the same steps, so that a curve's draws together are one row of weights.
+ */
+interface CurveShifts {
+  /** How many steps the first of the weights leads ahead, and the weight of that and of each further step. */
+  lowest: number;
+  weights: Float64Array;
+  /** How many draws there are. */
+  draws: number;
+  /** The times near as-of: the places to which the draws take each, time after time. */
   near: Float64Array;
-  end: number;
 }
 
 /** The model error is the same for all packs of an item, and so is where it leads. */
-const shiftsOf = keptFor<Float64Array, Shift[]>();
+const shiftsOf = keptFor<Float64Array, CurveShifts[]>();
 
-function shiftsBy(common: Float64Array): Shift[] {
-  return Array.from(common, (stretch) => {
-    const shift = stretch * INDEX_PER_LOG_STRETCH;
-    const whole = Math.floor(shift);
-    return {
-      whole,
-      share: shift - whole,
-      near: Float64Array.from({ length: Math.max(1, 1 - whole) }, (_, k) => shiftedIndex(k, shift)),
-      end: Math.min(GRID_SIZE, GRID_SIZE - 1 - whole),
-    };
+function shiftsByCurve(common: Float64Array, curves: number): CurveShifts[] {
+  return Array.from({ length: curves }, (_, curve) => {
+    const shifts = common
+      .filter((_, draw) => draw % curves === curve)
+      .map((stretch) => stretch * INDEX_PER_LOG_STRETCH);
+    const wholes = shifts.map(Math.floor);
+    const lowest = wholes.reduce((a, b) => Math.min(a, b), 0);
+    const highest = wholes.reduce((a, b) => Math.max(a, b), lowest);
+    const weights = new Float64Array(highest - lowest + 2);
+    shifts.forEach((shift, i) => {
+      const at = wholes[i]! - lowest;
+      const share = shift - wholes[i]!;
+      weights[at] = weights[at]! + 1 - share;
+      weights[at + 1] = weights[at + 1]! + share;
+    });
+    const draws = shifts.length;
+    const near = Float64Array.from({ length: (1 - lowest) * draws }, (_, i) =>
+      shiftedIndex(Math.floor(i / draws), shifts[i % draws]!),
+    );
+    return { lowest, weights, draws, near };
   });
 }
+
+/** A curve's chances, with those before it begins and after it settles that weights reach. */
+const padded = new Float64Array(3 * GRID_SIZE);
 
 /** Average over draws of chances on the time grid. */
 export function averageChances({ chances, common }: Chances): Float64Array {
@@ -45,27 +62,36 @@ export function averageChances({ chances, common }: Chances): Float64Array {
   const result = new Float64Array(GRID_SIZE);
   // what begins to count at a grid time and counts as much at all later ones
   const lasting = new Float64Array(GRID_SIZE);
-  const shifts = shiftsOf(common, [], () => shiftsBy(common));
-  for (let draw = 0; draw < shifts.length; draw++) {
-    const { whole, share, near, end } = shifts[draw]!;
-    const curve = draw % curves;
+  const shifts = shiftsOf(common, [curves], () => shiftsByCurve(common, curves));
+  for (let curve = 0; curve < curves; curve++) {
+    const { lowest, weights, draws, near } = shifts[curve]!;
     const begins = spans[curve * SPAN_PLACES]!;
     const settles = spans[curve * SPAN_PLACES + 1]!;
-    const from = spans[curve * SPAN_PLACES + 2]! - begins;
-    const first = near.length;
-    for (let k = 0; k < first; k++) result[k] = result[k]! + chanceAt(chances, curve, near[k]!);
-    // a shift moves every later time by the same part of a step
-    const settled = Math.max(first, Math.min(end, settles - whole));
-    for (let k = Math.max(first, begins - whole); k < settled; k++) {
-      const below = values[from + k + whole]!;
-      result[k] = result[k]! + below + share * (values[from + k + whole + 1]! - below);
+    const from = spans[curve * SPAN_PLACES + 2]!;
+    const first = near.length / draws;
+    for (let i = 0; i < near.length; i++) {
+      const k = Math.floor(i / draws);
+      result[k] = result[k]! + chanceAt(chances, curve, near[i]!);
     }
-    if (settled < GRID_SIZE) lasting[settled] = lasting[settled]! + values[from + settles]!;
+    const reach = weights.length - 1;
+    const last = values[from + settles - begins]!;
+    padded.fill(0, 0, reach);
+    for (let k = begins; k <= settles; k++) padded[reach + k - begins] = values[from + k - begins]!;
+    padded.fill(last, reach + settles - begins + 1, 2 * reach + settles - begins + 1);
+    const start = Math.max(first, begins - lowest - reach);
+    const settled = Math.max(first, Math.min(GRID_SIZE, settles - lowest));
+    for (let k = start; k < settled; k++) {
+      const at = k + lowest - begins + reach;
+      let sum = 0;
+      for (let j = 0; j <= reach; j++) sum += weights[j]! * padded[at + j]!;
+      result[k] = result[k]! + sum;
+    }
+    if (settled < GRID_SIZE) lasting[settled] = lasting[settled]! + draws * last;
   }
   let sum = 0;
   for (let k = 0; k < GRID_SIZE; k++) {
     sum += lasting[k]!;
-    result[k] = Math.min(1, (result[k]! + sum) / shifts.length);
+    result[k] = Math.min(1, (result[k]! + sum) / common.length);
   }
   return result;
 }
