@@ -53,10 +53,10 @@ const WEAKER: [string, string[]][] = [
 ];
 /** What a box word in brackets is the unit of. */
 const COUNTS = ["quantity", "outstanding", "minorder", "least"];
-/** What a test measures, and words for the least of it that passes: no test measured "Required runtime" or "Min. capacity". */
+/** What a test measures, and words for the least of it that passes: no test measured "Required runtime" or "Min. capacity". "Spec (min)" may be what the device needs. */
 const MEASURES = ["capacity", "minutes", "wh", "ah"];
 const LEAST_THAT_PASSES =
-  /^min [a-z]|\bmin (cap|runt|soh)|\bminim|\bmindest|\brequ(ir|is|er)|\berforderl|\bgefordert|\bvereist|\btarget|\bthreshold|\blimit|\bgrenz|\bseuil|\bumbral|\bziel/;
+  /^min [a-z]|\bmin (cap|runt|soh)|\bminim|\bmindest|\brequ(ir|is|er)|\berforderl|\bgefordert|\bvereist|\btarget|\bthreshold|\blimit|\bgrenz|\bseuil|\bumbral|\bziel|\b(spec|soll)[a-z ]* (min|runt|laufz)/;
 /** Longest phrase of the vocabulary, in words. */
 const MAX_PHRASE = 5;
 /** The shortest word in which one typing error is forgiven, and what such a word still counts. */

@@ -44,4 +44,29 @@ B-1;15.01.2023;60;15.01.2026;48
       runtime_tests: [{ serial: "B-1", date: "2026-01-15", wh: 48, percent: 80 }],
     },
   },
+  {
+    name: "the minutes that are specified, which may be the device's need, and the Ah, which are the battery's",
+    text: `Battery;Tested;Spec (min);Runtime (min);Measured (Ah);Spec (Ah)
+B1;13/05/2026;60;84;4.0;5.0
+B2;14/05/2026;60;55;3.0;5.0
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", date: "2026-05-13", minutes: 84, ah: 4, percent: 80 },
+        { serial: "B2", date: "2026-05-14", minutes: 55, ah: 3, percent: 60 },
+      ],
+    },
+    unread: ["Spec (min)"],
+  },
+  {
+    name: "minutes that should be and are, German",
+    text: "Akku-Nr;Prüfdatum;Soll (min);Ist (min)\nG1;13.05.2026;60;84\nG2;13.05.2026;60;55\n",
+    rows: {
+      runtime_tests: [
+        { serial: "G1", minutes: 84, percent: null },
+        { serial: "G2", minutes: 55, percent: null },
+      ],
+    },
+    unread: ["Soll (min)"],
+  },
 ];
