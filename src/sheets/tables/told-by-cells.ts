@@ -9,15 +9,19 @@ const LOOKED_AT = 40;
 const MOSTLY = 0.5;
 /** Words before a date: "installed" in "installed 06/2022". */
 const WORDS_BEFORE_DATE = /^(\p{L}[\p{L}. ]{2,20}?)[\s:.]+'?\d/u;
+/** Times of day: from 6:00, which few batteries last, or with a.m. or p.m. */
+const OF_DAY = /^(0?[6-9]|1\d|2[0-3]):|[ap]m$/i;
 const SAID_OF_DATES = /^(install|expiry|made)$/;
 
 /**
  * What a header that names a thing alone means, where its cells tell: "Battery" above "installed 06/2022" heads days of
- * fitting, and "Equipment", or "Matériel", above pads and paper heads items, not devices.
+ * fitting, and "Equipment", or "Matériel", above pads and paper heads items, not devices. "Test time" above times of day
+ * is no runtime.
  */
 export function toldByCells(meaning: HeaderMeaning, rows: readonly GridRow[], column: number): HeaderMeaning {
-  if (meaning.says !== "") return meaning;
   const texts = () => textsAt(rows.slice(0, LOOKED_AT), column);
+  if (meaning.words === "test time" && texts().every((text) => OF_DAY.test(text))) return { ...meaning, says: "aside" };
+  if (meaning.says !== "") return meaning;
   if (DATED_THINGS.has(meaning.things)) {
     const says = saidOfDates(texts());
     return says === null ? meaning : { ...meaning, says };

@@ -184,4 +184,31 @@ M1,A1,A2,12/03/2024,14/03/2024,91,88,14/02/2026
       ],
     },
   },
+  {
+    name: "the time of day of a test, which is no runtime",
+    text: "Battery,Test date,Test time,Capacity\nB1,13/05/2026,09:30,88%\nB2,14/05/2026,14:15,71%\n",
+    rows: {
+      runtime_tests: [
+        { serial: "B1", date: "2026-05-13", minutes: null, percent: 88 },
+        { serial: "B2", date: "2026-05-14", minutes: null, percent: 71 },
+      ],
+    },
+    unread: ["Test time"],
+  },
+  {
+    name: "the time of day of a test with a.m. and p.m.",
+    text: "Battery,Test date,Test time,Capacity\nB1,5/13/2026,9:30 AM,88%\nB2,5/14/2026,2:15 PM,71%\n",
+    rows: {
+      runtime_tests: [
+        { serial: "B1", date: "2026-05-13", percent: 88 },
+        { serial: "B2", date: "2026-05-14", percent: 71 },
+      ],
+    },
+    unread: ["Test time"],
+  },
+  {
+    name: "the time that a test took in hours and minutes",
+    text: "Battery,Test date,Test time,Result\nB1,13/05/2026,1:30,pass\nB2,14/05/2026,2:05,pass\n",
+    rows: { runtime_tests: [{ minutes: 90 }, { minutes: 125 }] },
+  },
 ];
