@@ -13,6 +13,7 @@ import { MEASURE_BY_UNIT, type Profile, profileColumn } from "./profile.ts";
 import {
   type ColumnView,
   datedThing,
+  isBatteryTested,
   MOSTLY_DIFFERENT,
   MOSTLY_RESULTS,
   namesSupply,
@@ -239,6 +240,7 @@ function isRegister(views: readonly ColumnView[]): boolean {
     views.some(({ things }) => things.includes("device")) ||
     (named?.things === "" && named.column === views[0]?.column);
   const withBattery =
+    (views.some(namesDevices) && isBatteryTested(views)) ||
     said.some(({ things, meaning }) => things === "battery" && OF_A_BATTERY.test(meaning.says)) ||
     views.some(
       ({ things, meaning, profile }) =>

@@ -3,7 +3,7 @@ import { parseHeader } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import { fieldSource, sharedField } from "./field-source.ts";
 import { fieldsIn, type Group } from "./group-fields.ts";
-import { type ColumnView, datedThing, MIN_POINTS, pointsFor } from "./score-column.ts";
+import { type ColumnView, datedThing, isBatteryTested, MIN_POINTS, pointsFor } from "./score-column.ts";
 import type { FieldSource, Output } from "./table.ts";
 import { testsBeside } from "./tests-beside.ts";
 
@@ -114,7 +114,7 @@ function packOutput(group: Group, views: readonly ColumnView[], before: readonly
   const unnamed = !fields.some(({ spec }) => spec.field === "serial");
   const device = unnamed ? deviceOfItsBattery(group, fields, views, before) : null;
   if (unnamed && device === null) return null;
-  const own = fields.flatMap(({ columns }) => columns);
+  const own = (device !== null && fields.length === 0 ? [device] : fields).flatMap(({ columns }) => columns);
   const sheet = sheetSpec("packs");
   const all = withShared("packs", fields, { device: "device", site: "site" }, views, before);
   return {
@@ -126,7 +126,7 @@ function packOutput(group: Group, views: readonly ColumnView[], before: readonly
   };
 }
 
-/** What says that a device has a battery, whose serial number no column gives. */
+/** What says that a device has a battery, whose serial number no column gives, as a test of it does. */
 const OF_A_PACK: ReadonlySet<string> = new Set(["inService", "made", "cycles"]);
 /** Points of a header that may say something else, as "Battery date" may give its expiry. */
 const VAGUE = 4;
@@ -151,7 +151,7 @@ function deviceOfItsBattery(
   if (
     !alone ||
     main?.sheet.kind !== "devices" ||
-    !fields.some(({ spec, points }) => OF_A_PACK.has(spec.field) && points > VAGUE)
+    !(isBatteryTested(views) || fields.some(({ spec, points }) => OF_A_PACK.has(spec.field) && points > VAGUE))
   )
     return null;
   return main.fields.find(({ spec }) => spec.field === "device") ?? null;

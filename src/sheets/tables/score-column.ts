@@ -75,6 +75,11 @@ export function datedThing({ things }: Pick<ColumnView, "things">): string {
   return named.includes("test") ? "" : (named.find((thing) => DATED_THINGS.has(thing)) ?? "");
 }
 
+/** True where a column is about a test of a battery: "Battery tested". */
+export function isBatteryTested(views: readonly ColumnView[]): boolean {
+  return views.some(({ things }) => things === "battery test");
+}
+
 /** True for a column that is about pads, gel, paper or a sensor, whatever else it names. */
 export function namesSupply({ things }: Pick<ColumnView, "things">): boolean {
   return things.split(" ").some((thing) => thing !== "battery" && DATED_THINGS.has(thing));

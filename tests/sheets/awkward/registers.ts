@@ -228,4 +228,47 @@ Medic 2,2027-05,2026-10,EXPIRED,MB-103,2021-02-01,MB-104,2021-02-01
     },
     findings: ["date-presumed", "fault-unread"],
   },
+  {
+    name: "a register whose serials are the devices', with the test of each one's battery",
+    text: `Asset,Model,Serial No,Ward,Battery health,Battery checked
+A-1,Mon X,SN100,W1,92%,2026-04-01
+A-2,Mon X,SN101,W2,74%,2026-04-02
+`,
+    rows: {
+      devices: [
+        { device: "A-1", type: "Mon X", site: "W1" },
+        { device: "A-2", type: "Mon X", site: "W2" },
+      ],
+      packs: [
+        { serial: "A-1", device: "A-1", item: null },
+        { serial: "A-2", device: "A-2", item: null },
+      ],
+      runtime_tests: [
+        { serial: "A-1", date: "2026-04-01", percent: 92 },
+        { serial: "A-2", date: "2026-04-02", percent: 74 },
+      ],
+    },
+    findings: ["battery-unnamed"],
+    unread: ["Serial No"],
+  },
+  {
+    name: "tests of batteries whose serials stand behind a device that comes twice",
+    text: `Device,Serial,Battery capacity,Battery tested
+M1,X123,84 %,2026-05-13
+M1,X125,86 %,2026-05-13
+M2,X124,91 %,2026-05-14
+`,
+    rows: {
+      packs: [
+        { serial: "X123", device: "M1" },
+        { serial: "X125", device: "M1" },
+        { serial: "X124", device: "M2" },
+      ],
+      runtime_tests: [
+        { serial: "X123", percent: 84 },
+        { serial: "X125", percent: 86 },
+        { serial: "X124", percent: 91 },
+      ],
+    },
+  },
 ];
