@@ -18,7 +18,7 @@ export interface SettledBy {
 /** What headers say of what has come; "delivery" alone is when it is to come. */
 const HAS_COME = /^(install( quantity)?|arrives quantity)$/;
 const SETTLED =
-  /received|closed|cancel|complete|delivered|geliefert|erledigt|abgeschlossen|storniert|livree?\b|recue?\b|annule|solde|cloture|recibid|entregad|cerrad|anulad|geleverd|ontvangen|geannuleerd|afgesloten|ricevut|consegnat|annullat|chius|recebid|fechad/;
+  /received|closed|cancel|complete|delivered|geliefert|erledigt|abgeschlossen|storniert|livree?\b|recue?\b|annule|solde|cloture|recibid|entregad|cerrad|anulad|geleverd|ontvangen|afgesloten|ricevut|consegnat|annullat|chius|recebid|fechad/;
 const NOT_YET = /not|part|nicht|teil|non|no |niet|deels|parzial|parcial|\d (of|von|de) \d/;
 /** How many have come: "4 of 10 received", "part delivered (4)". */
 const PART_CAME = /^(?:(?:part|teil)[a-z (]+(?=\d+(?:\)| stk|$))|(?=\d+ (?:of|von|de) \d))(\d+)/;

@@ -14,20 +14,16 @@ export function readYesNo(text: string): boolean | Problem {
   return NO.has(word) ? false : new Problem("word-unknown", "is neither yes nor no");
 }
 
-/** Words for each choice beside the choice itself, by column name. */
+/** Words for each choice beside the choice itself, and beside what stems below tell, by column name. */
 const WORDS: Record<string, Record<string, string>> = {
   result: {
     pass: "passed|yes|y|true|ja|oui|si|ok|p|good|bestanden|io|i.o.|in ordnung|reussi|conforme|apto|apta|aptos|aptas|aprobado|aprobada|bonne|bon|goed|geslaagd|goedgekeurd|positivo|positiv|pozytywny|idoneo|superato|godkand|godkendt|godkjent|sprawny|zaliczony|tak|sim|✓|✔",
     fail: "failed|no|n|false|nein|non|nee|f|bad|nok|nio|n.i.o.|durchgefallen|nicht bestanden|nicht ok|not ok|echec|non conforme|no apto|no apta|no aptos|no aptas|no aprobado|no aprobada|rechazado|rechazada|i n o|fallo|flat|empty|leer|vide|afgekeurd|gezakt|defekt|negativo|negativ|negatywny|non idoneo|non superato|no conforme|nao conforme|reprovado|underkand|ikke godkendt|ikke godkjent|niesprawny|niezaliczony|nej|nei|nie|nao|✗|✘|replace|weak|dead|faulty|defective|swollen|low|low battery|tauschen|ersetzen|schwach|faible|a remplacer|debil|reemplazar|zwak|vervangen|kapot",
   },
   retired_because: {
-    faded:
-      "fade worn|worn out|low capacity|capacity|runtime|low runtime|end of life|eol|aged|weak|kapazitat|verschlissen|capacite|autonomie|capacidad|capaciteit",
-    failed: "fail|failure|dead|fault|faulty|defective|defekt|ausfall|panne|defectueux|averia|defecto|defect",
-    damaged: "damage|broken|dropped|swollen|cracked|beschadigt|endommage|danado|beschadigd",
-    lost: "missing|stolen|verloren|perdu|perdido|kwijt",
+    faded: "end of life|eol|aged|weak",
     policy: "age|age limit|rule|scheduled|cycle limit|alter|regel|politique|politica|beleid",
-    recalled: "recall|ruckruf|rappel|retirada|terugroep",
+    recalled: "retirada",
   },
   kind: {
     pack: "rechargeable",
@@ -40,12 +36,10 @@ const WORDS: Record<string, Record<string, string>> = {
     box: "pack|carton|case|boxes|per box|karton|boite|caja|doos",
   },
   reason: {
-    use: "used|issue|issued|out|abgang|ausgang|entnahme|sortie|salida|uit|patient|patient use|call|incident|deployment|verbrauch|utilisation|uso|gebruik|einsatz|event",
-    routine: "check|test|training|maintenance|prufung|kontrolle|controle|rutina|onderhoud|drill",
-    lapsed:
-      "expired|expiry|out of date|date expired|discarded|wasted|waste|abgelaufen|verfallen|perime|caducado|verlopen",
-    restock:
-      "refill|receipt|received|in|zugang|eingang|entree|entrada|ingang|reception|transfer|moved|restocked|auffullung|reassort|reposicion|aanvulling",
+    use: "used|issue|issued|out|abgang|ausgang|entnahme|sortie|salida|uit|incident|deployment|verbrauch|utilisation|uso|gebruik|event",
+    routine: "kontrolle",
+    lapsed: "out of date|discarded|wasted|waste",
+    restock: "receipt|received|in|zugang|eingang|entree|entrada|ingang|reception|moved",
   },
 };
 
@@ -115,13 +109,13 @@ function leadingResult(word: string, spec: ColumnSpec, table: ReadonlyMap<string
 const REASON_STEMS: readonly [string, RegExp][] = [
   [
     "lapsed",
-    /expir|perem|perim|peremp|verfall|abgelauf|ablauf|caduc|caducid|vencid|verlopen|vervallen|houdbaar|mhd|scadut|validade|utgang|udlob|utlop|przeterm/,
+    /expir|perem|perim|verfall|abgelauf|ablauf|caduc|vencid|verlopen|vervallen|houdbaar|mhd|scadut|validade|utgang|udlob|utlop|przeterm/,
   ],
   [
     "routine",
     /train|test|check|contr|pruf|wart|maint|rutin|routin|ubung|exerc|ejercicio|formation|oefen|onderhoud|drill|demo|revis|inspec|formaz|forma[cg]|eserci|ovning|ovelse|szkol/,
   ],
-  ["restock", /restock|refill|auffull|reassort|repos|aanvul|bevoorra|umlager|transfer|stock/],
+  ["restock", /refill|auffull|reassort|repos|aanvul|bevoorra|umlager|transfer|stock/],
   [
     "use",
     /patient|paciente|interven|einsatz|service|servicio|notfall|emergen|urgen|inzet|rea\b|reanim|arrest|shock|alarm|mission|call|rescue|cpr|code blue|pazient|doente|utente|pacjent|insats|indsats|innsats|uzyci|utiliz|anvand/,
@@ -145,13 +139,13 @@ function noteSpeaksOf(word: string, spec: ColumnSpec): string | null {
   if (/recall|ruckruf|rappel|terugroep|retirada del|richiam|aterkall|tilbakekall|tilbagekald|recolha/.test(word))
     return "recalled";
   if (
-    /damage|swollen|crack|drop|beschadig|broken|defekt gehause|endommag|gonfl|casse|danad|hinchad|roto|gebroken|gezwollen|geblaht|sturz|rott[ao]|cadut|partid|skada|skade|tappad|uszkodz/.test(
+    /damage|swollen|crack|drop|beschadig|broken|defekt gehause|endommag|gonfl|casse|danad|hinchad|roto|gezwollen|geblaht|sturz|rott[ao]|cadut|partid|skada|skade|tappad|uszkodz/.test(
       word,
     )
   )
     return "damaged";
   if (
-    /lost|stolen|missing|verloren|gestohlen|perdu|vol\b|perdid|robad|kwijt|gestolen|vermist|pers[ao]\b|smarrit|tapt\b|tabt\b|forlora|zgubion|utracon/.test(
+    /lost|stolen|missing|verloren|gestohlen|perdu|vol\b|perdid|robad|kwijt|vermist|pers[ao]\b|smarrit|tapt\b|tabt\b|forlora|zgubion|utracon/.test(
       word,
     )
   )

@@ -17,7 +17,7 @@ export class Gone {
 const STEMS: readonly [Standing, RegExp][] = [
   [
     "gone",
-    /retired|scrap|dispos(ed|al)|discard|decommission|condemn|withdrawn|writ(e|ten) ?off|destroyed|recycled|\bsold\b|stolen|returned to (supplier|vendor|manufacturer|maker)|^(lost|missing|replaced|exchanged|ersetzt|getauscht|ausgetauscht|remplacee?|reemplazad[ao]|sustituid[ao]|vervangen|sostituit[ao]|substituid[ao])(?=$|\W*\d| (on|in|by|since|am|seit|durch|le|par|el|por|op|door|il|da|em)\b)|ausgemustert|ausgesondert|ausgeschieden|entsorgt|verschrottet|stillgelegt|abgeschrieben|verkauft|verloren|gestohlen|reforme|rebut|jete|vendu|perdu|vole\b|\bde baja\b|^baja(?=$|\W*\d| el\b)|retiree? (du|le)\b|desechad|retirad|vendid|perdid|robad|afgevoerd|afgeschreven|verwijderd|verkocht|kwijt|gestolen|dismess|rottamat|smaltit|smarrit|abatid|descartad|wycofan|zutylizowan|zgubion|kasser|utrangerad|skrot[ae]|saald|solgt|ta[bp]t\b/,
+    /retired|scrap|dispos(ed|al)|discard|decommission|condemn|withdrawn|writ(e|ten) ?off|destroyed|recycled|\bsold\b|stolen|returned to (supplier|vendor|manufacturer|maker)|^(lost|missing|replaced|exchanged|ersetzt|getauscht|ausgetauscht|remplacee?|reemplazad[ao]|sustituid[ao]|vervangen|sostituit[ao]|substituid[ao])(?=$|\W*\d| (on|in|by|since|am|seit|durch|le|par|el|por|op|door|il|da|em)\b)|ausgemustert|ausgesondert|ausgeschieden|entsorgt|verschrottet|stillgelegt|abgeschrieben|verkauft|verloren|gestohlen|reforme|rebut|jete|vendu|perdu|vole\b|\bde baja\b|^baja(?=$|\W*\d| el\b)|retiree? (du|le)\b|desechad|retirad|vendid|perdid|robad|afgevoerd|afgeschreven|verwijderd|verkocht|kwijt|dismess|rottamat|smaltit|smarrit|abatid|descartad|wycofan|zutylizowan|zgubion|kasser|utrangerad|skrot[ae]|saald|solgt|ta[bp]t\b/,
   ],
   [
     "held",
