@@ -21,7 +21,9 @@ export function deliveredOnly(
 ): Unclear | null {
   const [stock, ...others] = outputs.filter(({ beside }) => !beside);
   const has = (field: string) => stock?.fields.some(({ spec }) => spec.field === field);
-  if (others.length > 0 || (stock && (stock.sheet.kind !== "dated_stock" || has("place") || countsStock(stock, views))))
+  // what of an order has not come yet is listed beside what has
+  const apart = others.some(({ sheet }) => sheet.kind !== "on_order");
+  if (apart || (stock && (stock.sheet.kind !== "dated_stock" || has("place") || countsStock(stock, views))))
     return null;
   const tells = (texts: readonly string[]) => texts.some((text) => CAME_IN.test(foldAccents(text).toLowerCase()));
   const dated = views.some(({ meaning, profile }) => A_DATE.test(meaning.says) && profile.dates > 0.5);

@@ -169,8 +169,13 @@ function oddName(view: ColumnView, { kind }: SheetSpec, { name, type }: ColumnSp
     return few || profile.devices > 0.5 ? 0 : WRONG_CONTENTS;
   if (name === "item" && kind === "dated_stock" && bare && things !== "item")
     return numbers > 0.5 || (SUPPLIES.test(things) && profile.dates > SOME_DATES) ? WRONG_CONTENTS : 0;
-  // what was used of a lot is not what is left of it
-  if (name === "quantity" && kind === "dated_stock" && saysUse(view.name)) return POINTS.byWords;
+  // what was used of a lot, or ordered, is not what is left of it
+  if (
+    name === "quantity" &&
+    kind === "dated_stock" &&
+    (saysUse(view.name) || /order|bestel|command|pedid/i.test(view.name))
+  )
+    return POINTS.byWords;
   // "Number", which is "Nombre" in French, heads how many there are only where small numbers stand below it, and not those of lines.
   if (name === "quantity" && kind === "dated_stock" && /^(id|name)$/.test(meaning.says))
     return profile.fewEach && profile.severalEach && !counts ? 0 : POINTS.byWords;

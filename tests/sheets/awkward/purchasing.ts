@@ -187,6 +187,28 @@ P2,Gel,5,15/12/2026,cancelled 12/10
     unread: ["Status", "Remarks"],
   },
   {
+    name: "a delivery note with what was ordered, what was shipped and what is still to come, which is no stock",
+    text: `Delivery note 2231 of 2026-10-20
+Pos,Article,Ordered,Shipped,Backorder,Batch,Best before
+1,Adult pads,20,12,8,L55,2028-05
+`,
+    rows: { dated_stock: [] },
+    aside: [[3, "unknown-table"]],
+    unread: ["Pos", "Article", "Ordered", "Shipped", "Backorder", "Batch", "Best before"],
+  },
+  {
+    name: "units in a store by how many were ordered, which is not how many there are",
+    text: "Article,Qty ordered,Batch,Best before,Store\nAdult pads,20,L55,2028-05,Main\nGel,10,G12,2028-01,Main\n",
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", quantity: 1, place: "Main" },
+        { item: "Gel", quantity: 1, place: "Main" },
+      ],
+    },
+    findings: ["count-unread"],
+    unread: ["Qty ordered"],
+  },
+  {
     name: "items and prices, and nothing else",
     text: "Artikel;Einzelpreis EUR\nDefi-Pads;38,50\nKontaktgel;2,40\n",
     rows: {
