@@ -64,7 +64,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     }));
   });
   const numbered = withBatteryDates(
-    withTestNumbers(withCounts(withIssued(withNewUnits(asBoxes(asPads(asBought(views))))))),
+    withTestNumbers(withCounts(withIssued(withNewUnits(asBoxes(asPads(asBought(views.map(asBefore)))))))),
   );
   if (!isRegister(numbered) && !listsDevices(numbered)) return withNeighbours(numbered);
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
@@ -171,6 +171,13 @@ function partsHeld(says: string, rows: readonly GridRow[], column: number): [Cel
     : null;
 }
 
+/** What a battery gave before it was reconditioned, beside what it gave after: the later one is what it gives. */
+function asBefore(view: ColumnView, at: number, views: readonly ColumnView[]): ColumnView {
+  const { says } = view.meaning;
+  const isFirst = BEFORE.test(view.name) && /capacity|minutes|[aw]h/.test(says) && views[at + 1]?.meaning.says === says;
+  return isFirst ? { ...view, meaning: { ...view.meaning, says: "aside" } } : view;
+}
+
 /** "Since" behind a status heads the days from which things have stood so, and not those of their fitting. */
 function asSince(meaning: HeaderMeaning, before: string | null | undefined): HeaderMeaning {
   return /^(since|seit|depuis|desde)$/.test(meaning.words) && tellsStatus(parseHeader(before ?? ""))
@@ -212,6 +219,7 @@ function asCount(meaning: HeaderMeaning, { numbers, fewEach }: Profile): HeaderM
 }
 
 const MOSTLY_DATES = 0.5;
+const BEFORE = /\b(before|vor|avant|antes|prima|voor)\b/i;
 const NAMES_ONE = /serial|\bid\b/;
 /** What a register says of a battery beside its device. */
 const OF_A_BATTERY = /expiry|install|arrives|made|serial|\bid\b/;

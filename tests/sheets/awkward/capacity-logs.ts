@@ -211,4 +211,21 @@ M1,A1,A2,12/03/2024,14/03/2024,91,88,14/02/2026
     text: "Battery,Test date,Test time,Result\nB1,13/05/2026,1:30,pass\nB2,14/05/2026,2:05,pass\n",
     rows: { runtime_tests: [{ minutes: 90 }, { minutes: 125 }] },
   },
+  {
+    name: "capacities before and after batteries were reconditioned",
+    text: "Pack,Reconditioned,Capacity before (%),Capacity after (%)\nP1,2026-03-03,71,85\nP2,2026-03-04,65,66\n",
+    rows: {
+      runtime_tests: [
+        { serial: "P1", date: "2026-03-03", percent: 85 },
+        { serial: "P2", date: "2026-03-04", percent: 66 },
+      ],
+    },
+    unread: ["Capacity before (%)"],
+  },
+  {
+    name: "capacities before and after in German",
+    text: "Akku;Datum;Kapazität vor;Kapazität nach\nP1;13.03.2026;71 %;85 %\nP2;14.03.2026;65 %;66 %\n",
+    rows: { runtime_tests: [{ percent: 85 }, { percent: 66 }] },
+    unread: ["Kapazität vor"],
+  },
 ];
