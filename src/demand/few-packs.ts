@@ -23,13 +23,13 @@ export interface SlotLives {
 }
 
 /** Takes all slots of a stream. */
-export function heldLives({ slots, draws, months, newDue, dueOf, endOf }: SlotStream): SlotLives {
+export function heldLives({ slots, draws, months, newDue, addDueOf, endOf }: SlotStream): SlotLives {
   const due = new Float64Array(slots * draws * months);
   const density = new Float64Array(slots * draws * months);
   const ends = Int32Array.from({ length: slots }, (_, slot) => endOf(slot));
   const newSteps = stepsOf(newDue, months + 1);
   for (let slot = 0; slot < slots; slot++) {
-    dueOf(slot, due.subarray(slot * draws * months, (slot + 1) * draws * months));
+    addDueOf([slot], due.subarray(slot * draws * months, (slot + 1) * draws * months));
     const one: SlotInDraw = { due, at: slot * draws * months, newDue, newSteps, newAt: 0, end: ends[slot]! };
     for (let draw = 0; draw < draws; draw++) {
       renewalDensity(one, months, density);

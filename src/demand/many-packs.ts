@@ -1,3 +1,6 @@
+import { groupBy } from "../fleet/group-by.ts";
+import { seededRandom } from "../maths/random.ts";
+import { shuffled } from "../maths/shuffled.ts";
 import { addManyPath, FirstNeeds, type NewPackLife, type SlotGroup } from "./many-paths.ts";
 import { highestCount, mixedCdf, mixedQuantile } from "./mixed-quantile.ts";
 import { renewalDensity, stepsOf } from "./slot.ts";
@@ -8,6 +11,7 @@ import { SpanSpread } from "./span-spread.ts";
 /** Draws, and slots at the most, on which spreads are measured. */
 const DRAWS_FOR_SPREAD = 5;
 const SLOTS_FOR_SPREAD = 250;
+const SEED = 20_261_129;
 
 /**
  * Needs of an item with many packs. Per draw a refined normal: the mean is that draw's own; the further cumulants
@@ -16,30 +20,29 @@ const SLOTS_FOR_SPREAD = 250;
  */
 export function needsOfManyPacks(stream: SlotStream): SpanNeeds & { density: Float64Array } {
   const { slots, draws, months, newDue } = stream;
-  const due = new Float64Array(draws * months);
-  const groups = new Map<number, SlotGroup>();
   const spread = new SpanSpread(months);
   const first = new FirstNeeds(months);
-  const everyDraw = Math.max(1, Math.floor(draws / DRAWS_FOR_SPREAD));
-  const everySlot = Math.max(1, Math.ceil(slots / SLOTS_FOR_SPREAD));
+  // draws stand on curves in turn: with one more than an even step, each of these stands on another
+  const everyDraw = Math.floor(draws / DRAWS_FOR_SPREAD) + 1;
+  const due = new Float64Array(Math.ceil(draws / everyDraw) * months);
+  const endOf = (slot: number) => Math.min(months, stream.endOf(slot));
   const newDueOf = (draw: number) => newDue.subarray(draw * (months + 1), (draw + 1) * (months + 1));
-  for (let slot = 0; slot < slots; slot++) {
-    stream.dueOf(slot, due);
-    const end = Math.min(months, stream.endOf(slot));
-    let group = groups.get(end);
-    if (!group) {
-      group = { end, due: new Float64Array(draws * months) };
-      groups.set(end, group);
-    }
-    const sum = group.due;
-    for (let i = 0; i < sum.length; i++) sum[i] = sum[i]! + due[i]!;
-    for (let draw = 0; draw < draws; draw += everyDraw) {
-      const ofDraw = due.subarray(draw * months, (draw + 1) * months);
+  // not every tenth or so: serials may take turns in something
+  for (const slot of shuffled(slots, seededRandom(SEED)).slice(0, SLOTS_FOR_SPREAD)) {
+    stream.addDueOf([slot], due.fill(0), everyDraw);
+    for (let at = 0; at < due.length; at += months) {
+      const ofDraw = due.subarray(at, at + months);
       first.add(ofDraw);
-      if (slot % everySlot === 0) spread.add(ofDraw, newDueOf(draw), end);
+      spread.add(ofDraw, newDueOf((at / months) * everyDraw), endOf(slot));
     }
   }
-  const inOrder = [...groups.values()].sort((a, b) => a.end - b.end);
+  const inOrder = [...groupBy(Array(slots).keys(), endOf)]
+    .map(([end, ofEnd]): SlotGroup => {
+      const sum = new Float64Array(draws * months);
+      stream.addDueOf(ofEnd, sum);
+      return { end, due: sum };
+    })
+    .sort((a, b) => a.end - b.end);
   const total = totalDensity(inOrder, newDue, draws, months);
   const upTo = runningSums(total, draws, months);
   const lives = Array.from({ length: draws }, (_, draw) => lifeOfNew(newDueOf(draw)));

@@ -61,10 +61,14 @@ export function packNeeds(
     months,
     newDue,
     endOf: (slot) => ends[slot]!,
-    dueOf(slot, into) {
-      const of = slots[slot]!;
-      if ("pack" in of) life.dueByDraw(of.index, into);
-      else for (let i = 0; i < into.length; i++) into[i] = i % months >= of.enters ? 1 : 0;
+    addDueOf(some, into, everyDraw) {
+      const packs: number[] = [];
+      for (const slot of some) {
+        const one = slots[slot]!;
+        if ("pack" in one) packs.push(one.index);
+        else for (let i = 0; i < into.length; i++) if (i % months >= one.enters) into[i] = into[i]! + 1;
+      }
+      life.addDueByDraw(packs, into, everyDraw);
     },
   };
   const { needs, density } = needsOfSlots(stream);

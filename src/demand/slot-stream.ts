@@ -1,10 +1,10 @@
-/** Slots of an item, delivered one at a time: thousands of them are never held at once. */
+/** Slots of an item, delivered some at a time: thousands of them are never held at once. */
 export interface SlotStream {
   slots: number;
   draws: number;
   months: number;
-  /** Fills `into` (draws * months, draw-major) with the chance that the slot's first need has come. */
-  dueOf(slot: number, into: Float64Array): void;
+  /** Adds to `into` (draws * months, draw-major) the chances that the first needs of slots have come; of some draws, as in a life forecast. */
+  addDueOf(slots: readonly number[], into: Float64Array, everyDraw?: number): void;
   endOf(slot: number): number;
   newDue: Float64Array;
 }

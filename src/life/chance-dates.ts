@@ -11,7 +11,7 @@ import { keptFor } from "./kept-for.ts";
 export const NEVER_AFTER_DAYS = 30 * DAYS_PER_YEAR;
 
 /** How a pack runs down, as `Decline` has it. */
-type Chances = Pick<Decline, "chances" | "common">;
+export type Chances = Pick<Decline, "chances" | "common">;
 
 /**
  * Where the model error of a curve's draws takes the grid's own times. A shift moves every time but those near as-of,
@@ -96,15 +96,6 @@ export function averageChances({ chances, common }: Chances): Float64Array {
   return result;
 }
 
-/**
- * Chances by the end of each month from as-of's on, by draw.
- *
- * @param into  receives draws * months, draw-major
- */
-export function monthlyChances(decline: Chances, asOf: Day, months: number, into: Float64Array): void {
-  chancesOnDays(decline, monthEndsAhead(asOf, months), into);
-}
-
 /** Where days ahead lie on the grid once a draw's model error has shifted them: the step below, and the share past it. */
 interface Places {
   below: Uint8Array;
@@ -114,7 +105,12 @@ interface Places {
 /** The model error is the same for all packs of an item, and so are the places that it leads to. */
 const placesOf = keptFor<Float64Array, Places>();
 
-function placesAhead(common: Float64Array, days: readonly number[]): Places {
+/** Where days ahead lie on the grid, at draw * days + day. */
+export function placesAhead(common: Float64Array, days: readonly number[]): Places {
+  return placesOf(common, [days], () => placesOnGrid(common, days));
+}
+
+function placesOnGrid(common: Float64Array, days: readonly number[]): Places {
   const indices = Float64Array.from(days, (ahead) => gridIndex(ahead, 0));
   const below = new Uint8Array(common.length * days.length);
   const share = new Float64Array(common.length * days.length);
@@ -145,7 +141,7 @@ export function monthlySums(
 ): Float64Array {
   const { curves, spans, values } = chances;
   const days = monthEndsAhead(asOf, months);
-  const { below, share } = placesOf(common, [days], () => placesAhead(common, days));
+  const { below, share } = placesAhead(common, days);
   const sums = new Float64Array(groups * months);
   for (let draw = 0; draw < common.length; draw++) {
     const span = (draw % curves) * SPAN_PLACES;
@@ -165,27 +161,6 @@ export function monthlySums(
     for (; m < months; m++) sums[into + m] = sums[into + m]! + last;
   }
   return sums;
-}
-
-/** Chances by some days ahead, rising, by draw; `into` receives draws * days, draw-major. */
-export function chancesOnDays({ chances, common }: Chances, days: readonly number[], into: Float64Array): void {
-  const { curves, spans, values } = chances;
-  const { below, share } = placesOf(common, [days], () => placesAhead(common, days));
-  for (let draw = 0; draw < common.length; draw++) {
-    const span = (draw % curves) * SPAN_PLACES;
-    const begins = spans[span]!;
-    const settles = spans[span + 1]!;
-    const from = spans[span + 2]! - begins;
-    const end = (draw + 1) * days.length;
-    let at = draw * days.length;
-    while (at < end && below[at]! < begins) into[at++] = 0;
-    for (; at < end && below[at]! < settles; at++) {
-      const k = from + below[at]!;
-      into[at] = values[k]! * (1 - share[at]!) + values[k + 1]! * share[at]!;
-    }
-    const last = values[from + settles]!;
-    while (at < end) into[at++] = last;
-  }
 }
 
 /** Month ends by as-of and number of months: every pack of a plan asks for the same. */

@@ -1,36 +1,23 @@
 import { DRAWS } from "../fade/item-fit.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { monthEndsAhead, monthlyChances, monthlySums } from "./chance-dates.ts";
+import { monthEndsAhead, monthlySums } from "./chance-dates.ts";
 import type { Decline } from "./decline.ts";
-import { addFailures, type Exposure, lastingByPace } from "./failure-chances.ts";
-import { overlayCertainDay, type PackEnd } from "./pack-end.ts";
+import { type Exposure, lastingByPace } from "./failure-chances.ts";
+import { certainMonth, type PackEnd } from "./pack-end.ts";
 
 /** A pack that runs down, may fail suddenly, and comes to an end on a set day; null where that cannot be told. */
-interface Ending {
+export interface Ending {
   decline: Decline | null;
   exposure: Exposure | null;
   end: PackEnd;
 }
 
-/**
- * Chances that a pack is due from any cause by month's end, by draw.
- *
- * @param into  receives draws * months, draw-major
- */
-export function dueByDraw(
-  { decline, exposure, end }: Ending,
-  { asOf, horizonMonths: months }: Policy,
-  into: Float64Array,
-): void {
-  if (decline === null) into.fill(0);
-  else monthlyChances(decline, asOf, months, into);
-  if (exposure !== null) addFailures(into, exposure, monthEndsAhead(asOf, months));
-  overlayCertainDay(into, end, asOf, months);
-}
-
 const ONE_PACE = new Uint8Array(DRAWS);
 
-/** The same averaged over draws. Those that share a pace of failure are summed before it is heeded. */
+/**
+ * Chances that a pack is due from any cause by month's end, averaged over draws. Those that share a pace of failure are
+ * summed before it is heeded.
+ */
 export function dueOnAverage(
   { decline, exposure, end }: Ending,
   { asOf, horizonMonths: months }: Policy,
@@ -51,6 +38,5 @@ export function dueOnAverage(
     // divided once, so that certainty in every draw is exactly 1
     due[m] = Math.min(1, sum / DRAWS);
   }
-  overlayCertainDay(due, end, asOf, months);
-  return due;
+  return due.fill(1, certainMonth(end, asOf, months));
 }

@@ -9,23 +9,6 @@ export interface Exposure {
   ageYears: number;
 }
 
-/**
- * Adds sudden failure to chances of being due: from c to 1 - (1 - c) S, with S the chance to last till then.
- *
- * @param chances  one or more draws of chances, one a time ahead, draw-major; changed in place
- * @param days     the times ahead, days from as-of
- */
-export function addFailures(chances: Float64Array, exposure: Exposure, days: ArrayLike<number>): void {
-  const { paceOf } = exposure.risk;
-  const lasting = lastingByPace(exposure, days);
-  const months = days.length;
-  for (let draw = 0; draw * months < chances.length; draw++) {
-    const pace = paceOf[draw]! * months;
-    const from = draw * months;
-    for (let m = 0; m < months; m++) chances[from + m] = 1 - (1 - chances[from + m]!) * lasting[pace + m]!;
-  }
-}
-
 /** A pack's chances to last, which hang on no end of life. */
 const lastingOf = keptFor<Exposure, Float64Array>();
 

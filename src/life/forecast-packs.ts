@@ -6,7 +6,7 @@ import { type Remembered, rememberStages } from "../fleet/policy-reads.ts";
 import { type Fleet, nameKey } from "../fleet/rows.ts";
 import { thresholdInForce } from "../fleet/threshold-in-force.ts";
 import { averageChances } from "./chance-dates.ts";
-import { dueByDraw } from "./due-chance.ts";
+import { addDueByDraw } from "./due-by-draw.ts";
 import { fadeCautions } from "./fade-cautions.ts";
 import { failureCautions } from "./failure-cautions.ts";
 import { declineOf, type ItemLife, type ItemLives, newPackOf } from "./item-life.ts";
@@ -47,7 +47,10 @@ export function forecastPacks(sheets: Fleet, policy: Policy, again?: Remembered)
     draws: DRAWS,
     packs: lives,
     stock,
-    dueByDraw: (index, into) => dueByDraw(cases[index]!, policy, into),
+    addDueByDraw(indices, into, everyDraw) {
+      const some = indices.map((index) => cases[index]!);
+      addDueByDraw(some, policy, into, everyDraw);
+    },
     newPackDueByDraw: (item, into) => newPackChances(newPackOf(items.of(item), policy), policy, months, into),
     fadeGroups: [...items.fadingItems, ...items.primaryItems].map((item) => item.group),
     suddenFailures: risksOf(cases, items).map(({ item, risk, watched }) => failureRecord(item, risk, watched)),

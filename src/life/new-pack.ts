@@ -4,9 +4,8 @@ import type { GridChances } from "../fade/grid-chances.ts";
 import { NEW_PACK_AHEAD, UNTESTED } from "../fade/new-pack-ahead.ts";
 import { chancesBelow } from "../fade/pack-outlook.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { chancesOnDays } from "./chance-dates.ts";
 import type { Decline } from "./decline.ts";
-import { addFailures } from "./failure-chances.ts";
+import { addAlike } from "./due-by-draw.ts";
 import type { ItemLimits } from "./item-limits.ts";
 import type { FailureRisk } from "./sudden-failures.ts";
 
@@ -41,13 +40,10 @@ export function newPackChances(pack: NewPack, policy: Policy, months: number, in
   into.fill(0);
   const runs = months + 1;
   const days = Array.from({ length: runs }, (_, m) => m * DAYS_PER_MONTH);
-  if (pack.decline !== null) {
-    chancesOnDays(pack.decline, days, into);
-    for (let at = 0; at < into.length; at += runs) into[at] = 0;
-  }
-  addFailures(into, { risk: pack.risk, ageYears: 0 }, days);
-  const certain = certainMonths(pack, policy);
-  for (let i = 0; i < into.length; i++) if (i % runs >= certain) into[i] = 1;
+  const { decline, risk } = pack;
+  const declines = decline === null ? [] : [decline];
+  addAlike({ count: 1, declines, exposure: { risk, ageYears: 0 }, certain: certainMonths(pack, policy) }, days, into);
+  for (let at = 0; at < into.length; at += runs) into[at] = 0;
 }
 
 /** Months after which a limit ends a new pack, Infinity where none does. */

@@ -55,17 +55,11 @@ function causeAt(day: Day, end: PackEnd, open: Day | null, asOf: Day): EndCause 
   return failure > fade ? "failure" : "fade";
 }
 
-/**
- * Lays the certain day over chances by month: from the month in which it falls, the pack is due.
- *
- * @param chances  one or more runs of `months` chances by month's end; changed in place
- */
-export function overlayCertainDay(chances: Float64Array, end: PackEnd, asOf: Day, months: number): void {
+/** The month, from as-of's on, by whose end the pack is due for certain; `months` where by none of so many. */
+export function certainMonth(end: PackEnd, asOf: Day, months: number): number {
   const certain = certainDay(end, asOf);
-  if (certain === null) return;
-  const from = monthEndsAhead(asOf, months).findIndex((ahead) => asOf + ahead >= certain);
-  if (from < 0) return;
-  for (let run = 0; run < chances.length; run += months) chances.fill(1, run + from, run + months);
+  const month = certain === null ? -1 : monthEndsAhead(asOf, months).findIndex((ahead) => asOf + ahead >= certain);
+  return month < 0 ? months : month;
 }
 
 /** Expected first replacements by month, split by cause; they add up to the steps of `due`. */

@@ -68,10 +68,11 @@ export interface LifeForecast {
   /** Shelf stock: no device, in_service, cycles or tests. A stock pack serves one need and makes none. */
   stock: PackRow[];
   /**
-   * Fills `into` (length draws * months, draw-major) with the chance that pack `index` of `packs` is due from
-   * any cause by each month's end, given the draw.
+   * Adds to `into` (length draws * months, draw-major) the chances that packs of one item, by index into `packs`, are
+   * due from any cause by each month's end, given the draw: summed over the packs. Of draws 0, `everyDraw` and so on
+   * alone where that is said.
    */
-  dueByDraw(index: number, into: Float64Array): void;
+  addDueByDraw(indices: readonly number[], into: Float64Array, everyDraw?: number): void;
   /**
    * Fills `into` (length draws * (months + 1), draw-major) with the chance that a new pack of the item is due
    * within m months of entering service, m = 0..months, given the draw. Entry m = 0 is 0.

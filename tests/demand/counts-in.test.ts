@@ -24,10 +24,12 @@ const stream: SlotStream = {
   months: 12,
   newDue: new Float64Array(2 * 13).map((_, at) => Math.min(1, ((at % 13) / 30) * (at < 13 ? 1 : 1.25))),
   endOf: (slot) => (slot % 10 === 0 ? 7 : 12),
-  dueOf(slot, into) {
-    for (let at = 0; at < into.length; at++) {
-      const [draw, month] = [Math.floor(at / 12), at % 12];
-      into[at] = Math.min(1, ((month + 1) / (20 + (slot % 40))) * (1 + draw / 4));
+  addDueOf(slots, into, everyDraw = 1) {
+    for (const slot of slots) {
+      for (let at = 0; at < into.length; at++) {
+        const [draw, month] = [Math.floor(at / 12) * everyDraw, at % 12];
+        into[at] = into[at]! + Math.min(1, ((month + 1) / (20 + (slot % 40))) * (1 + draw / 4));
+      }
     }
   },
 };

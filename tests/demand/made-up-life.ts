@@ -42,10 +42,16 @@ export function madeUpLife(
     draws,
     packs: lives,
     stock: [],
-    dueByDraw(index, into) {
-      packs[index]!.due.forEach((chances, draw) => {
-        into.set(chances, draw * months);
-      });
+    addDueByDraw(indices, into, everyDraw = 1) {
+      for (const index of indices) {
+        const { due } = packs[index]!;
+        due
+          .filter((_, draw) => draw % everyDraw === 0)
+          .flat()
+          .forEach((chance, i) => {
+            into[i] = into[i]! + chance;
+          });
+      }
     },
     newPackDueByDraw(_, into) {
       for (let i = 0; i < into.length; i++) into[i] = newDue(Math.floor(i / (months + 1)), i % (months + 1));

@@ -132,7 +132,7 @@ describe("forecastPacks", () => {
     const months = life.months;
     const byDraw = new Float64Array(life.draws * months);
     life.packs.forEach((one, index) => {
-      life.dueByDraw(index, byDraw);
+      life.addDueByDraw([index], byDraw.fill(0));
       for (const m of [0, 11, 35, 59]) {
         let mean = 0;
         for (let draw = 0; draw < life.draws; draw++) mean += byDraw[draw * months + m]! / life.draws;

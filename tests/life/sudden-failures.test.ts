@@ -5,7 +5,7 @@ import { defaultPolicy } from "../../src/fleet/policy.ts";
 import { emptyFleet, type Fleet, type PackRow } from "../../src/fleet/rows.ts";
 import { openChance, splitUpTo } from "../../src/life/cause-split.ts";
 import { failureCautions } from "../../src/life/failure-cautions.ts";
-import { addFailures, averageLasting } from "../../src/life/failure-chances.ts";
+import { averageLasting, lastingByPace } from "../../src/life/failure-chances.ts";
 import { FAILURE_PRIOR } from "../../src/life/failure-prior.ts";
 import { forecastPacks } from "../../src/life/forecast-packs.ts";
 import { cumulativeHazard, type FailureRisk, failureRisk } from "../../src/life/sudden-failures.ts";
@@ -24,12 +24,10 @@ const hazardRisk = (shape: number, scaleYears: number): FailureRisk => ({
   scaleYears,
 });
 
-/** The chance to last some years more from an age, at one pace: what addFailures takes from a sound pack. */
+/** The chance to last some years more from an age, at one pace. */
 function chanceToLast(risk: Pick<FailureRisk, "shape" | "scaleYears">, ageYears: number, ahead: number, pace: number) {
-  const chances = new Float64Array(1);
   const one = { ...hazardRisk(risk.shape, risk.scaleYears), paces: Float64Array.of(pace), paceOf: Uint8Array.of(0) };
-  addFailures(chances, { risk: one, ageYears }, [365.25 * ahead]);
-  return 1 - chances[0]!;
+  return lastingByPace({ risk: one, ageYears }, [365.25 * ahead])[0]!;
 }
 
 function fleetOf(packs: PackRow[]): Fleet {
@@ -159,7 +157,7 @@ describe("failureRisk", () => {
   });
 });
 
-describe("addFailures", () => {
+describe("lastingByPace", () => {
   // Source: NIST/SEMATECH e-Handbook 8.4.1.3, scale and shape by R 4 survreg; conditional chances computed outside
   it("is conditioned on the age reached", () => {
     const risk = { shape: 1.7207972608014, scaleYears: 606.52755800357 };
@@ -177,16 +175,14 @@ describe("addFailures", () => {
     expect(chanceToLast(risk, 4, 0, 3)).toBe(1);
   });
 
-  // By hand: 1 - (1 - 0.2) (1 - failing) in every draw
-  it("joins two causes that do not know of each other", () => {
+  // By hand: a hazard of a tenth a year
+  it("tells every pace, and its average on the grid", () => {
     const risk = hazardRisk(1, 10);
-    const chances = Float64Array.from({ length: 8 * 2 }, () => 0.2);
-    addFailures(chances, { risk, ageYears: 3 }, [0, 365.25]);
-    for (let draw = 0; draw < 8; draw++) {
-      expect(chances[2 * draw]).toBeCloseTo(0.2, 12);
-      const last = Math.exp(-risk.paces[risk.paceOf[draw]!]! / 10);
-      expect(chances[2 * draw + 1]).toBeCloseTo(1 - 0.8 * last, 12);
-    }
+    const lasting = lastingByPace({ risk, ageYears: 3 }, [0, 365.25]);
+    risk.paces.forEach((pace, at) => {
+      expect(lasting[2 * at]).toBeCloseTo(1, 12);
+      expect(lasting[2 * at + 1]).toBeCloseTo(Math.exp(-pace / 10), 12);
+    });
     expect(averageLasting({ risk, ageYears: 3 })[0]).toBeCloseTo(1, 12);
   });
 });
@@ -274,7 +270,7 @@ describe("forecastPacks with sudden failures", () => {
   it("splits every step into causes that add up, and draws that average to it", () => {
     const byDraw = new Float64Array(failing.draws * 60);
     failing.packs.slice(0, 3).forEach((one, index) => {
-      failing.dueByDraw(index, byDraw);
+      failing.addDueByDraw([index], byDraw.fill(0));
       for (let m = 0; m < 60; m++) {
         const { fade, limit, failure } = one.causes;
         const step = one.dueChance[m]! - (m > 0 ? one.dueChance[m - 1]! : 0);

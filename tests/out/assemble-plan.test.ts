@@ -124,7 +124,7 @@ function parts(): PlanParts {
     draws: 1,
     packs: [packLife("B"), packLife("A")],
     stock: [],
-    dueByDraw: () => {},
+    addDueByDraw: () => {},
     newPackDueByDraw: () => {},
     fadeGroups: [
       { item: "pack-md", packs: 2, readings: 4, completedLives: 0, parameters: { mu: 1 / 3 }, basis: "pooled" },

@@ -9,7 +9,7 @@ export const NO_LIFE: LifeForecast = {
   draws: 0,
   packs: [],
   stock: [],
-  dueByDraw: () => {},
+  addDueByDraw: () => {},
   newPackDueByDraw: () => {},
   fadeGroups: [],
   findings: [],
