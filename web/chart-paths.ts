@@ -11,6 +11,10 @@ const FUNCTIONS: [string, string][] = [
   ["_getTarget", "getLineByIndex(source.chart, source.fill)"],
   // labels that no list names, or that it names twice
   ["findOrAddLabel", "null"],
+  // axes by other names than x and y, with titles
+  ["determineAxis", "id"],
+  ["retrieveAxisFromDatasets", "undefined"],
+  ["getTitleHeight", "0"],
   // charts beside a page, and events of the pointer
   ["_detectPlatform", "DomPlatform"],
   ["createProxyAndListen", "undefined"],
@@ -35,6 +39,9 @@ const UNASKED = (
 
 /** What is done where something is asked for that no chart asks for. */
 const BRANCHES = [
+  / parseObjectData\([^)]*\) \{(?=[^}]*\} = meta;[^}]*\} = this\._parsing;\s+const iAxisKey)[\s\S]*?\n {4}\}/,
+  /^ {4}beforeDatasetsDraw \(chart[\s\S]*?\n {4}\},/m,
+  block(" {8}", String.raw`if \(existingChart\)`),
   / else if \(position === 'right'\) \{[\s\S]*?\n {8}\}(?=\n)/g,
   /^( +)if \(position === 'top'\) \{[\s\S]*?\n\1\} else (?=if \(position === 'bottom'\)|\{)/gm,
   block(" {8}", String.raw`if \(axis === 'y'\)`),
