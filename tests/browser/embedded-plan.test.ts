@@ -187,6 +187,9 @@ describe("the page with a plan inside", () => {
       });
       const whole = pages.join("");
       expect(whole).toContain("Thefirst40of2,500rows;therestisinpacks.csv.");
+      // A key's name, for programs, breaks in the narrow column.
+      expect(whole).toContain("Swapbeforeexpiry");
+      expect(whole).not.toContain("swap_before");
       for (const words of ["Planning sheet", "What has to be ordered, and by which day?", "Before you rely on this"]) {
         expect(whole).toContain(words.replaceAll(" ", ""));
       }
