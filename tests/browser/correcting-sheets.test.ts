@@ -23,6 +23,11 @@ describe("a row that was set aside", () => {
     const below = row.locator("+ tr", { hasText: "P3 | 2025-02-30" });
     const correct = below.getByRole("button", { name: "Correct it" });
     await correct.click();
+    // Its four cells stand side by side, not each below the other.
+    const cells = await page
+      .locator(".correction input")
+      .evaluateAll((all: HTMLElement[]) => all.map((cell) => cell.offsetTop));
+    expect(cells).toEqual(Array.from({ length: 4 }, () => cells[0]));
     await page.locator(".correction").getByLabel("date").fill("2025-08-31");
     await page.keyboard.press("Escape");
     expect(await page.locator(".correction").count()).toBe(0);

@@ -87,6 +87,31 @@ describe("a fleet that lacks a part", () => {
   });
 });
 
+describe("a fleet of long names", () => {
+  it("keeps to the width of a narrow screen", async () => {
+    const { page } = await openPage(browser, null, { viewport: { width: 320, height: 800 } });
+    const item = "electrode-pads-for-adults-with-connector-and-gel-pre-connected";
+    const posts = [
+      "Station at the Old Harbour behind the Fish Market",
+      "Station at the New Harbour beside the Town Hall",
+    ];
+    await page
+      .locator("input[data-chooses=files]")
+      .setInputFiles([
+        csv("devices.csv", "device,type,site", ...posts.map((post, at) => `D${at},monitor,${post}`)),
+        csv(
+          "stock_of_all_posts_as_exported_by_the_stores.csv",
+          "item,expiry,place",
+          ...[0, 1].map((at) => `${item},2027-03-31,D${at}`),
+        ),
+        POLICY,
+      ]);
+    await planned(page);
+    expect(await page.locator("#ahead .headline").textContent()).toContain(item);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+  });
+});
+
 describe("a plan's spend", () => {
   it("is told with what stands in no sum, and with the years that the plan cuts short", async () => {
     const { page } = await openPage(browser, null);
