@@ -5,7 +5,7 @@ import { readNumber } from "../values/number-text.ts";
 import { columnViews } from "./column-views.ts";
 import { datedColumns, headsDates } from "./dated-columns.ts";
 import { isFormLine } from "./form-lines.ts";
-import { type HeaderRows, knownNames, nameIn, oneRowHeader, twoRowHeader } from "./header-rows.ts";
+import { type HeaderRows, headerOverUnits, knownNames, nameIn, oneRowHeader, twoRowHeader } from "./header-rows.ts";
 import { interpret } from "./interpret.ts";
 import { looksLikeData } from "./looks-like-data.ts";
 import { ownOutput } from "./own-outputs.ts";
@@ -63,7 +63,7 @@ export function headerAt(
     nameIn(row.cells[0]) !== null
   )
     return null;
-  const candidates = [plain];
+  const candidates = [next ? headerOverUnits(row, next) : plain];
   if (next && isLowerHeader(next, row, spans)) candidates.push(twoRowHeader(row, next, spans));
   const readings = candidates.map((header) => {
     const sample = rows.slice(at + header.lines.length, at + header.lines.length + LOOK_AHEAD);

@@ -47,6 +47,16 @@ export function oneRowHeader(row: GridRow): HeaderRows {
   return { lines: [row.line], header: row.cells.map((cell) => nameIn(cell)), groups: row.cells.map(() => null) };
 }
 
+/** One row as the header of its columns, with the units that a row of their own below it gives, as "h" below "Runtime". */
+export function headerOverUnits(row: GridRow, below: GridRow): HeaderRows {
+  const plain = oneRowHeader(row);
+  const isUnit = (cell: Cell) =>
+    /^(|-|\W?(%|m?[aw]h|min|h|w|°[cf]|[dmyjta.]{8,})\W?)$/i.test(String(cell ?? "").trim());
+  if (!below.cells.every(isUnit) || below.cells.every((cell) => !nameIn(cell))) return plain;
+  const header = plain.header.map((name, column) => name && `${name} ${nameIn(below.cells[column]) ?? ""}`.trim());
+  return { ...plain, lines: [row.line, below.line], header };
+}
+
 /** Cells merged over several columns in a line. */
 type Spans = readonly { line: number; from: number; to: number }[];
 

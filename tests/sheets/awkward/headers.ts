@@ -192,4 +192,32 @@ Paper,,3,BX,2028-01-31,Z4
     findings: ["boxes-unknown"],
     unread: ["Units/box", "UOM"],
   },
+  {
+    name: "units in a row of their own below the names",
+    text: `Battery,Tested,Runtime,Load,Result,Rated
+,,h,W,Ah,Ah
+B1,2026-05-13,1.5,50,3.3,4.4
+B2,2026-05-14,1.25,50,2.2,4.4
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", date: "2026-05-13", minutes: 90, load_w: 50, ah: 3.3, percent: 75 },
+        { serial: "B2", date: "2026-05-14", minutes: 75, load_w: 50, ah: 2.2, percent: 50 },
+      ],
+    },
+  },
+  {
+    name: "units in brackets and the form of dates below German names",
+    text: `Akku;Prüfdatum;Kapazität;Temperatur
+-;(tt.mm.jjjj);[mAh];[°C]
+B1;13.05.2026;3850;21
+B2;14.05.2026;2950;22
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", date: "2026-05-13", ah: 3.85, temperature_c: 21 },
+        { serial: "B2", date: "2026-05-14", ah: 2.95, temperature_c: 22 },
+      ],
+    },
+  },
 ];
