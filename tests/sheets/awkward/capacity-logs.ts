@@ -228,4 +228,15 @@ M1,A1,A2,12/03/2024,14/03/2024,91,88,14/02/2026
     rows: { runtime_tests: [{ percent: 85 }, { percent: 66 }] },
     unread: ["Kapazität vor"],
   },
+  {
+    name: "what was discharged, which counts no discharges",
+    text: "Battery,Tested,Discharged,Energy discharged (Wh)\nB1,2026-05-13,3850,41\nB2,2026-05-14,2950,32\n",
+    rows: {
+      runtime_tests: [
+        { serial: "B1", wh: 41, cycles: null },
+        { serial: "B2", wh: 32, cycles: null },
+      ],
+    },
+    unread: ["Discharged"],
+  },
 ];
