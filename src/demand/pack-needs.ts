@@ -39,7 +39,7 @@ export interface PackNeeds {
 
 /**
  * Needs of one item's packs: first replacements of the packs in service, growth, and the renewals of both. Packs whose
- * device retires inside the horizon need nothing from then on.
+ * device has left service or leaves it inside the horizon need nothing from then on.
  */
 export function packNeeds(
   item: Item,
@@ -89,8 +89,8 @@ function needsOfSlots(stream: SlotStream): { needs: SpanNeeds; density: Float64A
 }
 
 function endOfPack(pack: PackLife, takes: WhoTakes, firstMonth: Month, months: number): number {
-  const device = pack.pack.device === null ? undefined : takes.devices.get(nameKey(pack.pack.device));
-  return endMonth(device?.retired ?? null, firstMonth, months);
+  const device = nameKey(pack.pack.device ?? "");
+  return takes.retired.has(device) ? 0 : endMonth(takes.devices.get(device)?.retired ?? null, firstMonth, months);
 }
 
 /** First month index whose first day (when its needs fall) is on or after the day of retirement. */

@@ -1,7 +1,6 @@
 import type { ItemDemand } from "../demand/types.ts";
-import type { ItemBook } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type Fleet, nameKey } from "../fleet/rows.ts";
+import { nameKey } from "../fleet/rows.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { buyingOptions } from "./buying-options.ts";
 import type { CaseOffer, ItemCase } from "./item-case.ts";
@@ -36,7 +35,7 @@ export function itemCase(
     level,
     supply,
     stopgapsUntil: (arrives) => stopgapsFor(book.find(demand.item), lots, arrives, ground),
-    net: netNeeds(demand, supply, level, spareUnits(fleet, policy, book, key)),
+    net: netNeeds(demand, supply, level, spareUnits(ground, key)),
     offers: offers.map((offer) => caseOffer(offer, policy, demand, offer.leadDays === shortestLead)),
   };
   if (offers.some((offer) => offer.orderEveryMonths !== null) && !canBeMet(of)) {
@@ -70,13 +69,13 @@ function caseOffer(offer: Offer, policy: Policy, demand: ItemDemand, mayBeLate: 
   };
 }
 
-/** Good packs to keep on the shelf: a share of those in devices, rounded up. */
-function spareUnits(fleet: Fleet, policy: Policy, book: ItemBook, key: string): number {
+/** Good packs to keep on the shelf: a share of those in devices that have not left service, rounded up. */
+function spareUnits({ fleet, policy, book, takes }: StandInGround, key: string): number {
   if (policy.sparesPercent === 0) return 0;
   const inUse = fleet.packs.filter(
     (pack) =>
       pack.item !== null &&
-      pack.device !== null &&
+      takes.devices.has(nameKey(pack.device ?? "")) &&
       (pack.retired === null || pack.retired > policy.asOf) &&
       book.find(pack.item).key === key,
   );

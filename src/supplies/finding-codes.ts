@@ -22,9 +22,9 @@ export const STOCK_FINDING_CODES = {
   },
   "stock-at-retired": {
     severity: "warning",
-    means: "Dated stock stands at a device that has left service, and serves nothing.",
+    means: "Dated stock or a pack stands at a device that has left service, and serves nothing.",
     example: "2 pads at MD-09, retired in January",
-    fix: "Give them the place where they lie now.",
+    fix: "Give the place where it lies now, or for a pack the day in retired.",
   },
   "place-read-as-store": {
     severity: "info",

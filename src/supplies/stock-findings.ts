@@ -28,7 +28,7 @@ export function stockFindings(fleet: Fleet, needing: Needing, policy: Policy): F
         ...findBulkIssues(item, needing),
       ];
     }),
-    ...findStockAtRetiredDevices(needing),
+    ...findStockAtRetiredDevices(fleet, needing, policy),
     ...findPlacesUnknown(fleet, needing, policy),
   ];
 }
@@ -52,7 +52,7 @@ function findDevicesWithout({ item, stock }: ItemPlaces, { takes }: Needing, pol
   const takers = takes.takers(item).filter(({ device }) => inServiceOn(device, policy.asOf));
   const without = takers.filter(({ key }) => takes.holds(key, item) === 0);
   if (without.length === 0 || without.length > takers.length * (1 - SHARE_THAT_HOLD)) return [];
-  const message = `${counted(without.length, "device")} that ${without.length === 1 ? "takes" : "take"} ${item.name} ${without.length === 1 ? "has" : "have"} none in the sheets: ${list(without.map(({ device }) => device.device))}.`;
+  const message = `The sheets have no ${item.name} at ${counted(without.length, "device")} that should take it: ${list(without.map(({ device }) => device.device))}.`;
   const devices = without.map(({ device }) => device);
   return [finding("device-without", devices, null, message)];
 }
@@ -65,16 +65,18 @@ function findBulkIssues(item: Item, { uses }: Needing): Finding[] {
   });
 }
 
-function findStockAtRetiredDevices({ stock }: Needing): Finding[] {
-  const there = stock.elsewhere.filter((at) => stock.placeOf(at).stranded && stock.quantity[at]! > 0);
-  return [...groupBy(there, (at) => stock.keyAt[at]).values()].map((units) => {
-    const here = rowsOf(stock, units);
+/** Dated units and packs that the sheets still have at devices that have left service. */
+function findStockAtRetiredDevices({ packs }: Fleet, { stock, takes }: Needing, { asOf }: Policy): Finding[] {
+  const there = stock.elsewhere.filter(
+    (at) => stock.placeOf(at).stranded && stock.quantity[at]! > 0 && stock.asPack[at] === 0,
+  );
+  const left = packs.flatMap(({ source, device: place, retired }) => {
+    const isThere = takes.retired.has(nameKey(place ?? "")) && (retired === null || retired > asOf);
+    return isThere ? [{ source, place, quantity: 1 }] : [];
+  });
+  return [...groupBy([...rowsOf(stock, there), ...left], ({ place }) => nameKey(place!)).values()].map((here) => {
     const device = here[0]!.place!.trim();
-    const told = unitCount(here);
-    const message =
-      told === "1 unit"
-        ? `1 unit of dated stock stands at ${device}, which has left service; it serves nothing.`
-        : `${told} of dated stock stand at ${device}, which has left service; they serve nothing.`;
+    const message = `${device} has left service; its ${unitCount(here)} will serve nothing.`;
     return finding("stock-at-retired", here, device, message);
   });
 }
@@ -104,10 +106,8 @@ function whatServes(stock: StockUnits, units: readonly number[], policy: Policy)
     const row = stock.rows[at]!;
     return row.held === null && fittableUntil(row, stock.itemOf(at), policy) >= policy.asOf;
   });
-  const told = unitCount(rowsOf(stock, serving.length > 0 ? serving : units));
-  const one = told === "1 unit";
-  if (serving.length > 0) return `${told} ${one ? "serves" : "serve"} every place`;
-  return `${told} ${one ? "is" : "are"} held, past expiry or too short-dated to be fitted`;
+  if (serving.length > 0) return `${unitCount(rowsOf(stock, serving))} can serve every place`;
+  return `${unitCount(rowsOf(stock, units))} cannot be fitted: held, past expiry or too short-dated`;
 }
 
 /** A finding on the line of its first row, with the lines of its others in the same sheet. */
@@ -130,7 +130,7 @@ function rowsOf({ rows }: StockUnits, numbers: Iterable<number>): DatedStockRow[
   return [...numbers].sort((a, b) => a - b).map((at) => rows[at]!);
 }
 
-function unitCount(rows: readonly DatedStockRow[]): string {
+function unitCount(rows: readonly { quantity: number }[]): string {
   return counted(
     rows.reduce((sum, row) => sum + row.quantity, 0),
     "unit",

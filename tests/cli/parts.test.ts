@@ -93,7 +93,7 @@ swaps_per_month (--policy swaps_per_month=1).
 
 Stock and use that do not fit
 note: dated_stock.csv, line 4: "Store" is neither a device nor a site; it is
-  read as a store, whose 1 unit serves every place. [place-read-as-store]
+  read as a store, whose 1 unit can serve every place. [place-read-as-store]
   Fix: Nothing to do if it is a store; else write the device's name as the
     devices sheet has it.
 

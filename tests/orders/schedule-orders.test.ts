@@ -9,6 +9,7 @@ import { lotsOfSchedule } from "../../src/orders/lots-of-schedule.ts";
 import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
 import type { OrderLine } from "../../src/orders/types.ts";
 import type { UsableLot } from "../../src/supplies/types.ts";
+import { device } from "../fleet/make-rows.ts";
 import {
   AS_OF,
   catalogueRow,
@@ -156,12 +157,13 @@ describe("scheduleOrders: what is bought", () => {
     );
   });
 
-  // By hand: 10 % of 21 packs in use is 2.1, so 3 spares to keep, and none is there
+  // By hand: 10 % of 21 packs in use is 2.1, so 3 spares to keep, and none is there; the 10 of devices that have left are in no use
   it("keeps spare packs on the shelf beside the needs", () => {
     const pack = { item: ITEM, site: null, made: null, inService: null, cycles: null, cyclesOn: null, retired: null };
     const rest = { retiredBecause: null, temperatureC: null, held: null, source: { file: "p", sheet: null, line: 2 } };
-    const packs = Array.from({ length: 21 }, (_, n) => ({ ...pack, ...rest, serial: `P${n}`, device: `D${n}` }));
-    const fleet = fleetWith({ packs, catalogue: [catalogueRow({ item: ITEM, kind: "pack" })] });
+    const packs = Array.from({ length: 31 }, (_, n) => ({ ...pack, ...rest, serial: `P${n}`, device: `D${n}` }));
+    const devices = packs.slice(21).map((row) => device(row.device, { retired: day("2026-01-01") }));
+    const fleet = fleetWith({ devices, packs, catalogue: [catalogueRow({ item: ITEM, kind: "pack" })] });
     const { orders } = scheduleOrders(
       fleet,
       policyWith({ sparesPercent: 10 }),

@@ -5,7 +5,7 @@ import { splitBulk } from "../../src/supplies/bulk-issues.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
 import { rollMinutes, rollsPerStrip } from "../../src/supplies/paper.ts";
 import { routineUses } from "../../src/supplies/routine-use.ts";
-import { catalogued, day, device, routine, stock, use } from "../fleet/make-rows.ts";
+import { catalogued, day, device, pack, routine, stock, use } from "../fleet/make-rows.ts";
 
 const policy = defaultPolicy(day("2026-11-01"));
 const at = (line: number) => ({ source: { file: "stock.csv", sheet: null, line } });
@@ -38,7 +38,7 @@ describe("stock findings", () => {
       ["stock-at-retired", 4, [], "D9"],
       ["place-read-as-store", 7, [], "Stroe"],
     ]);
-    expect(findings[1]!.message).toBe("1 device that takes Pads has none in the sheets: D3.");
+    expect(findings[1]!.message).toBe("The sheets have no Pads at 1 device that should take it: D3.");
     for (const { message, fix } of findings) {
       expect(message).toMatch(/^["A-Z0-9].*\.$/);
       expect(fix).toMatch(/^[A-Z].*\.$/);
@@ -61,17 +61,39 @@ describe("stock findings", () => {
   });
 });
 
+describe("stock at a device that has left service", () => {
+  it("is told with the packs that the sheets still have there, each unit once", () => {
+    const fleet: Fleet = {
+      ...emptyFleet(),
+      devices: [device("D1"), device("D9", { retired: day("2026-01-01") })],
+      packs: [
+        pack("S1", { item: "Pack", device: "D1", ...at(2) }),
+        pack("S2", { item: "Pack", device: "d9", ...at(3) }),
+        pack("S3", { item: "Pack", device: "D9", retired: day("2026-01-01"), ...at(4) }),
+      ],
+      datedStock: [
+        stock("Pads", "2028-01-31", "D9", at(6)),
+        stock("Pack", "2028-01-31", "D9", { serial: "S2", ...at(7) }),
+      ],
+    };
+    const { findings } = forecastDatedStock(fleet, policy);
+    expect(findings.map(({ code, line, lines, message }) => [code, line, lines, message])).toEqual([
+      ["stock-at-retired", 3, [6], "D9 has left service; its 2 units will serve nothing."],
+    ]);
+  });
+});
+
 describe("stock at a place that is no device", () => {
   it("does not say of held or expired units that they serve", () => {
     const told = (rows: Fleet["datedStock"]) =>
       forecastDatedStock({ ...emptyFleet(), devices: [device("D1")], datedStock: rows }, policy).findings[0]!.message;
     const held = stock("Pads", "2028-01-31", "Store", { quantity: 5, held: "recalled" });
     expect(told([held])).toBe(
-      '"Store" is neither a device nor a site; it is read as a store, whose 5 units are held, past expiry or too short-dated to be fitted.',
+      '"Store" is neither a device nor a site; it is read as a store, whose 5 units cannot be fitted: held, past expiry or too short-dated.',
     );
     expect(
       told([held, stock("Pads", "2026-10-31", "Store"), stock("Pads", "2028-01-31", "Store", { quantity: 3 })]),
-    ).toContain("3 units serve every place");
+    ).toContain("3 units can serve every place");
   });
 });
 
