@@ -2,6 +2,7 @@ import { sheetSpec } from "../fleet/columns.ts";
 import { sha256 } from "../maths/sha256.ts";
 import { FindingLog } from "./finding-log.ts";
 import type { GridRow } from "./grid.ts";
+import { scanAsPrinted } from "./labels/hibc.ts";
 import { openFile } from "./open-file.ts";
 import type { Reading, SheetFile } from "./reading.ts";
 import { readingOf } from "./reading-of-tables.ts";
@@ -37,7 +38,7 @@ export function readScans(scans: SheetFile, options: ReadOptions, catalogues: re
 function tableOfScans({ name, bytes }: SheetFile): Table {
   const lines = decodeText(bytes).text.split(/\r\n|\n|\r/);
   const rows: GridRow[] = lines.flatMap((text, at) =>
-    text.trim() === "" ? [] : [{ line: at + 1, cells: [text.trim()] }],
+    text.trim() === "" ? [] : [{ line: at + 1, cells: [scanAsPrinted(text)] }],
   );
   const sheet = sheetSpec("dated_stock");
   const spec = sheet.columns.find((column) => column.field === "label")!;

@@ -37,6 +37,19 @@ describe("readScans", () => {
     expect(fleet.catalogue).toEqual([]);
   });
 
+  // By hand: the values of +A99912345/$$3270600L3 add up to 253 = 5 x 43 + 38, and 38 is the blank.
+  it("keeps a blank that is a HIBC's check character, in the label as the underscore printed for it", () => {
+    const { fleet, setAside } = readScans(
+      textFile("-", "+A99912345/$$3270600L3 \n+A99912345/$$52001510X33 \n"),
+      options,
+    );
+    expect(fleet.datedStock).toMatchObject([
+      { lot: "L3", label: "+A99912345/$$3270600L3_" },
+      { lot: "10X3", label: "+A99912345/$$52001510X33" },
+    ]);
+    expect(setAside).toEqual([]);
+  });
+
   it("sets a label scanned twice aside once where it bears a serial", () => {
     const scan = "(01)09506000134352(17)270131(21)S1\n";
     const { fleet, setAside } = readScans(textFile("-", scan + scan), options);

@@ -5,6 +5,9 @@ import { dayOfYear, labelDay, labelYear, monthEdge } from "./label-date.ts";
 /** The characters of a HIBC in the order of their values. */
 const ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ-. $/+%";
 
+/** The mark of a plain symbol. */
+const SYMBOL = /^\][A-Za-z]\d/;
+
 /** True where text may be a HIBC: a plus sign, with or without asterisks and a mark of a plain symbol. */
 export function looksLikeHibc(text: string): boolean {
   return /^(\][A-Za-z]\d)?\*?\+[A-Z0-9$/]/.test(text);
@@ -26,9 +29,16 @@ export function hibcCheckCharacter(data: string): string | null {
   return ALPHABET[sum % 43] as string;
 }
 
+/** A scan without blanks around it; a blank that is a HIBC's check character becomes the underscore that is printed for it. */
+export function scanAsPrinted(scan: string): string {
+  const text = scan.trim();
+  const isCheck = scan.endsWith(" ") && looksLikeHibc(text) && hibcCheckCharacter(text.replace(SYMBOL, "")) === " ";
+  return isCheck ? `${text}_` : text;
+}
+
 /** Reads a HIBC supplier label: primary, secondary, or both with supplements. */
 export function readHibc(scan: string, asOf: Day): Label | BadLabel {
-  const text = scan.replace(/^\][A-Za-z]\d/, "").replace(/^\*|\*$/g, "");
+  const text = scan.replace(SYMBOL, "").replace(/^\*|\*$/g, "");
   const data = text.slice(0, -1);
   const check = text.at(-1) === "_" ? " " : text.at(-1);
   if (data.length < 2) return new BadLabel("is too short");
@@ -38,7 +48,7 @@ export function readHibc(scan: string, asOf: Day): Label | BadLabel {
   const label = blankLabel();
   const segments = data.slice(1).split("/");
   const [first, ...others] = segments as [string, ...string[]];
-  if (/^[A-Z][A-Z0-9]{3}[A-Z0-9]{1,18}\d$/.test(first) && !/^\d/.test(first)) label.product = first.slice(0, -1);
+  if (/^[A-Z][A-Z0-9]{4,21}\d$/.test(first)) label.product = first.slice(0, -1);
   else if (first === "" && others.length > 0) return new BadLabel("is no label of a supplier");
   else {
     // A secondary label alone ends with the check character of its primary one, which links the two.

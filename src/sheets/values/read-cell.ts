@@ -27,8 +27,10 @@ export class Boxes {
   constructor(readonly count: number) {}
 }
 
-/** The first and last day of the years that a fleet's dates may lie in. */
-const DATES = { from: Date.UTC(1990, 0, 1) / 86_400_000, to: Date.UTC(2100, 11, 31) / 86_400_000 } as const;
+/** True before the first or after the last day of the years that a fleet's dates may lie in. */
+export function isOutOfYears(day: Day | null): boolean {
+  return day !== null && (day < Date.UTC(1990, 0, 1) / 86_400_000 || day > Date.UTC(2100, 11, 31) / 86_400_000);
+}
 
 const ERROR_CELL = /^#(REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|N\/A|SPILL!|CALC!|N\/V|WERT!|BEZUG!|NV)/;
 
@@ -113,7 +115,7 @@ function readDate(text: string, spec: ColumnSpec, { asOf, order }: CellContext):
   } else {
     day = written.first <= asOf ? Math.min(written.last, asOf) : written.last;
   }
-  if (day < DATES.from || day > DATES.to) {
+  if (isOutOfYears(day)) {
     return new Problem("date-out-of-range", `means ${isoFromDay(day)}, outside 1990 to 2100`);
   }
   if (spec.notAfterAsOf && day > asOf) {

@@ -109,6 +109,12 @@ describe("readLabel: GS1", () => {
     expect(said("01095060001343525512")).toBe('has no known identifier at "5512"');
     expect(said("]d1ABC")).toBe("is a plain symbol, neither GS1 nor HIBC");
   });
+
+  // By the rule of the century, 77 read in 2026 is 1977: before the years that any sheet's dates may lie in.
+  it("refuses a date outside 1990 to 2100, as a cell with it is refused", () => {
+    expect(said("(01)09506000134352(17)770101")).toBe("gives a date outside 1990 to 2100");
+    expect(said("(01)09506000134352(11)891231(17)270131")).toBe("gives a date outside 1990 to 2100");
+  });
 });
 
 describe("hibcCheckCharacter", () => {
@@ -141,6 +147,8 @@ describe("readLabel: HIBC", () => {
     ["+$$0624J139276%5", { expiry: "2024-06-30", lot: "J139276" }],
     ["+$$02231162074ZA", { expiry: "2023-02-28", lot: "1162074" }],
     ["+A123BJC5D6E71H", "has a wrong check character"],
+    // By hand: the values of +A99912345/$$3270600L3 add up to 253 = 5 x 43 + 38, and 38 is the blank.
+    ["+A99912345/$$3270600L3_", { product: "A9991234", expiry: "2027-06-30", lot: "L3" }],
   ])("reads %j", (scan, expected) => {
     expect(said(scan)).toEqual(expected);
   });
