@@ -1,5 +1,6 @@
 import { isoFromDay } from "../calendar/day.ts";
 import type { LeftOutTest } from "../fade/capacity-readings.ts";
+import { counted } from "../fleet/count-text.ts";
 import type { Finding } from "../fleet/finding.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { lifeFinding } from "./life-finding.ts";
@@ -18,7 +19,7 @@ export function leftOutFindings(tests: readonly TestNotUsed[]): Finding[] {
     const { test, because } = first!;
     const measured = because === "not from a full charge" || because === "too cold or too hot";
     const more = others.length;
-    const rows = more === 0 ? "" : `; and ${more} more ${more === 1 ? "row" : "rows"}`;
+    const rows = more === 0 ? "" : `; and ${counted(more, "more row")}`;
     return lifeFinding(
       measured ? "test-not-comparable" : "test-unrated",
       test.source,

@@ -11,8 +11,7 @@ export function noForecastCautions(
 ): string[] {
   const serials = lives.filter(({ replaceBy }) => replaceBy.kind === "no-forecast").map(({ pack }) => pack.serial);
   if (serials.length === 0) return [];
-  const [has, its, it] = serials.length === 1 ? ["pack has", "its", "it"] : ["packs have", "their", "them"];
   return [
-    `${counted(serials.length, has, has)} no forecast, as the sheets tell neither ${its} age nor ${its} end: ${firstTold(serials.sort(), TOLD)}. Needs, orders and devices short leave ${it} out. Give the day made or in service; of a battery that does not recharge, its use-by date or service life.`,
+    `${counted(serials.length, "pack has", "packs have")} no forecast, as the sheets tell neither age nor end: ${firstTold(serials.sort(), TOLD)}. Needs, orders and devices short leave such packs out. Give the day made or in service; of a battery that does not recharge, its use-by date or service life.`,
   ];
 }

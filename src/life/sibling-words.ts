@@ -1,4 +1,5 @@
 import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
+import { counted } from "../fleet/count-text.ts";
 import type { SiblingFacts } from "./sibling-facts.ts";
 
 /** "11 of 14 siblings that passed 84 % came to 80 % 7 to 12 months later", to stand within a sentence. */
@@ -10,7 +11,7 @@ export function siblingWords({ percent, passed, ended, days }: SiblingFacts, thr
     to < 1
       ? "within a month"
       : from === to
-        ? `about ${to} ${to === 1 ? "month" : "months"} later`
+        ? `about ${counted(to, "month")} later`
         : `${from < 1 ? "less than 1" : from} to ${to} months later`;
   return `${who} siblings that passed ${percent} % came to ${threshold}${days.ofMost ? ", most of them" : ""} ${when}`;
 }

@@ -1,10 +1,11 @@
 import { isoFromDay } from "../calendar/day.ts";
 import { monthSpanWords } from "../calendar/month-words.ts";
+import { counted } from "../fleet/count-text.ts";
 import { minorText } from "../fleet/money.ts";
 import type { Offer } from "./offers.ts";
 import type { SizeRisk } from "./size-risk.ts";
 import type { OrderLine } from "./types.ts";
-import { countWords, unitWords } from "./unit-words.ts";
+import { unitWords } from "./unit-words.ts";
 
 /** What a line's reason tells beside the line itself. */
 export interface LineFacts {
@@ -69,5 +70,5 @@ function percent(level: number): string {
 }
 
 function boxWords(boxes: number): string {
-  return countWords(boxes, "box", "boxes");
+  return counted(boxes, "box", "boxes");
 }

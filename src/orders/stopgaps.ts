@@ -1,10 +1,11 @@
 import { type Day, isoFromDay } from "../calendar/day.ts";
+import { counted } from "../fleet/count-text.ts";
 import type { Item, ItemBook } from "../fleet/item-book.ts";
 import { nameKey } from "../fleet/rows.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { fittableUntil, goodUntil } from "../supplies/unit-life.ts";
 import { type StandIn, type StandInFrom, type StandInGround, standIns } from "./stand-ins.ts";
-import { countWords, unitWords } from "./unit-words.ts";
+import { unitWords } from "./unit-words.ts";
 
 /** Places named in a clause; the rest are counted. */
 const PLACES_NAMED = 3;
@@ -70,5 +71,5 @@ function placeWords(ones: readonly StandIn[]): string {
     return leaves === null ? `${place}${count}` : `${place}${count} on ${isoFromDay(leaves)}`;
   });
   const rest = ones.length - named.length;
-  return rest > 0 ? `${named.join(", ")} and ${countWords(rest, "more place", "more places")}` : named.join(", ");
+  return rest > 0 ? `${named.join(", ")} and ${counted(rest, "more place")}` : named.join(", ");
 }

@@ -176,7 +176,7 @@ function inGroups<Row>(
   }
   for (const { code, file, count } of counts.values()) {
     if (count <= TOLD_PER_CODE) continue;
-    const where = file === "" ? "" : `${plainText(file)}: `;
+    const where = file === "" ? "" : `${plainText(placeText({ file, sheet: null, line: null }))}: `;
     const more = counted(count - TOLD_PER_CODE, "more", "more");
     lines.push(wrapText(`${where}${more} like it [${code}]; --json gives all.`, width, "  "));
   }

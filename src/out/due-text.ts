@@ -1,3 +1,4 @@
+import { counted } from "../fleet/count-text.ts";
 import type { Plan } from "./plan-schema.ts";
 
 type PackRow = Plan["packs"][number];
@@ -40,5 +41,5 @@ export function capacityText({ capacityNow }: PackRow): string {
 
 /** What the forecast rests on: "measured, 6 tests". */
 export function basisText({ basis, readings }: PackRow): string {
-  return `${basis}, ${readings} ${readings === 1 ? "test" : "tests"}`;
+  return `${basis}, ${counted(readings, "test")}`;
 }

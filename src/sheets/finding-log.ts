@@ -1,3 +1,4 @@
+import { counted } from "../fleet/count-text.ts";
 import type { Finding, Severity } from "../fleet/finding.ts";
 import { shortened } from "../fleet/shortened.ts";
 import { FINDING_CODES, type FindingCodeName } from "./finding-codes.ts";
@@ -56,7 +57,7 @@ export class FindingLog {
     return [...this.#found.values()].map((finding) => {
       const more = finding.lines.length;
       if (more === 0) return finding;
-      const message = `${finding.message.replace(/\.$/, "")}; and ${more} more ${more === 1 ? "row" : "rows"}.`;
+      const message = `${finding.message.replace(/\.$/, "")}; and ${counted(more, "more row")}.`;
       return { ...finding, message };
     });
   }

@@ -1,4 +1,4 @@
-import { countText } from "../fleet/count-text.ts";
+import { counted } from "../fleet/count-text.ts";
 import { firstTold } from "../fleet/first-told.ts";
 import type { Needing } from "./item-places.ts";
 
@@ -18,7 +18,7 @@ export function unneededStock({ items }: Pick<Needing, "items">): string[] {
   const names = unneeded.map(({ item }) => item.name);
   return [
     `The sheets name nothing that needs ${firstTold(names, TOLD)}: no device carries them, no use is logged and no task takes them. ` +
-      `${units === 1 ? "The 1 unit counts" : `The ${countText(units)} units count`} as stock on shelves, and none is replaced when it expires. ` +
+      `This stock, ${counted(units, "unit")}, counts as lying on shelves, and none is replaced when it expires. ` +
       "If they are carried, list what carries them (a device, a bag, a vehicle) as devices, or log their use.",
   ];
 }

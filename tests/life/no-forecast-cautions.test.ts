@@ -12,9 +12,9 @@ describe("noForecastCautions", () => {
   it("name the packs that the plan leaves out, the first few of many", () => {
     expect(noForecastCautions([])).toEqual([]);
     expect(noForecastCautions([{ pack: pack("A"), replaceBy: { kind: "within-horizon" } }])).toEqual([]);
-    expect(noForecastCautions(lives(["A"]))[0]).toMatch(/^1 pack has no forecast, .*: A\. .* leave it out\./);
+    expect(noForecastCautions(lives(["A"]))[0]).toMatch(/^1 pack has no forecast, .*: A\. .* leave such packs out\./);
     expect(noForecastCautions(lives(["C", "A", "B"]))[0]).toMatch(
-      /^3 packs have no forecast, .*: A, B, C\. .* leave them out\./,
+      /^3 packs have no forecast, .*: A, B, C\. .* leave such packs out\./,
     );
     const many = Array.from({ length: 10 }, (_, n) => `P${n}`);
     expect(noForecastCautions(lives(many))[0]).toContain("P0, P1, P2, P3, P4, P5, P6, P7 and 2 more.");

@@ -17,7 +17,7 @@ describe("a log of tests without a list of packs", () => {
       {
         code: "packs-of-tests",
         severity: "info",
-        message: "No sheet lists packs, so 2 serials that were tested were taken for packs in service.",
+        message: "No sheet lists packs, so what was tested, 2 serials, is taken for packs in service.",
       },
     ]);
     expect([inputs[0]!.rows, inputs[0]!.used, setAside]).toEqual([4, 4, []]);

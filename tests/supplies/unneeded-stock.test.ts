@@ -15,7 +15,7 @@ it("says that stock on shelves alone is never replaced", () => {
   const { cautions } = forecastDatedStock(fleet, policy);
   expect(cautions).toHaveLength(1);
   expect(cautions[0]).toContain("nothing that needs Pads");
-  expect(cautions[0]).toContain("The 5 units count as stock on shelves");
+  expect(cautions[0]).toContain("This stock, 5 units, counts as lying on shelves");
 });
 
 it("says nothing once a device carries a unit, or a use is logged", () => {

@@ -1,3 +1,4 @@
+import { counted } from "../../fleet/count-text.ts";
 import { nameKey } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { Boxes } from "../values/read-cell.ts";
@@ -50,7 +51,7 @@ function boxSizes(catalogue: readonly Entry[]): Map<string, number | null> {
 
 function refuse(entry: Entry, field: string, count: number, log: FindingLog): void {
   const { file, sheet, line } = entry.values.source;
-  const message = `${count} ${count === 1 ? "box" : "boxes"} of "${entry.values.item}" cannot be counted in units: the catalogue gives no single units_per_box for it.`;
+  const message = `${counted(count, "box", "boxes")} of "${entry.values.item}" cannot be counted in units: the catalogue gives no single units_per_box for it.`;
   log.add("boxes-unknown", { file, sheet, line, column: null, value: String(count) }, () => ({ message }), field);
   entry.state.drop(entry.row, "boxes-unknown", message);
 }

@@ -1,4 +1,5 @@
 import { sheetSpec } from "../../fleet/columns.ts";
+import { counted } from "../../fleet/count-text.ts";
 import { nameKey } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { blankRow } from "./blank-row.ts";
@@ -27,9 +28,8 @@ export function packsOfTests(tests: readonly Entry[], devices: readonly Entry[],
   const [first] = tests;
   if (first) {
     const { file, sheet: tab } = first.values.source;
-    const count = packs.size === 1 ? "1 serial that was tested was" : `${packs.size} serials that were tested were`;
     log.add("packs-of-tests", { file, sheet: tab, line: null, column: null, value: null }, () => ({
-      message: `No sheet lists packs, so ${count} taken for packs in service.`,
+      message: `No sheet lists packs, so what was tested, ${counted(packs.size, "serial")}, is taken for packs in service.`,
     }));
   }
   return [...packs.values()];
