@@ -35,7 +35,7 @@ function formatOf(text: string): { ai: string; format: AiFormat } | null {
   };
   if (byTwo[two]) return { ai: two, format: byTwo[two] };
   if (/^(240|241|250|251|400)$/.test(three)) return { ai: three, format: upTo(30) };
-  if (/^(243|254|403|710|711|712|713|714|715|716|420)$/.test(three)) return { ai: three, format: upTo(20) };
+  if (/^(243|254|403|71[0-6]|420)$/.test(three)) return { ai: three, format: upTo(20) };
   if (three === "235") return { ai: three, format: upTo(28) };
   if (three === "242") return { ai: three, format: upTo(6, true) };
   if (/^41[0-7]$/.test(three)) return { ai: three, format: fixed(13) };

@@ -41,7 +41,6 @@ export function readHibc(scan: string, asOf: Day): Label | BadLabel {
   const text = scan.replace(SYMBOL, "").replace(/^\*|\*$/g, "");
   const data = text.slice(0, -1);
   const check = text.at(-1) === "_" ? " " : text.at(-1);
-  if (data.length < 2) return new BadLabel("is too short");
   const expected = hibcCheckCharacter(data);
   if (expected === null) return new BadLabel("has a character that no such label can hold");
   if (expected !== check) return new BadLabel("has a wrong check character");
@@ -49,7 +48,6 @@ export function readHibc(scan: string, asOf: Day): Label | BadLabel {
   const segments = data.slice(1).split("/");
   const [first, ...others] = segments as [string, ...string[]];
   if (/^[A-Z][A-Z0-9]{4,21}\d$/.test(first)) label.product = first.slice(0, -1);
-  else if (first === "" && others.length > 0) return new BadLabel("is no label of a supplier");
   else {
     // A secondary label alone ends with the check character of its primary one, which links the two.
     const problem = readSecondary(first.slice(0, -1), label, asOf);

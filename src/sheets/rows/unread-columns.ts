@@ -92,6 +92,6 @@ function noteLittleRead(
   if (open.length <= read) return;
   const as = listed([...new Set(outputs.map(({ sheet: { kind } }) => kind))]);
   const place = { file, sheet, line: headerLines[0] ?? null, column: null, value: null };
-  const message = `Of ${read + open.length} columns only ${read} ${read === 1 ? "was" : "were"} understood, as ${as}; the table may be something else.`;
+  const message = `Of ${read + open.length} columns only ${read} could be understood, as ${as}; the table may be something else.`;
   log.add("little-read", place, () => ({ message }), String(number));
 }
