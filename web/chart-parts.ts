@@ -54,6 +54,7 @@ const METHODS: [RegExp, string][] = [
   ["_checkEventBindings", "undefined"],
   ["_getUniformDataChanges", "undefined"],
   ["toggleDataVisibility", "undefined"],
+  ["getProps", "this"],
 ].map(([name, gives]) => [new RegExp(`^ +(${name}\\([^)]*\\) \\{)[\\s\\S]*?\\n {4}\\}`, "m"), `$1 return ${gives}; }`]);
 
 /** Data that change in place, and charts and parts that are hidden, styled or taken away again (chart.js 4.6.1). */

@@ -42,6 +42,7 @@ const BRANCHES = [
   / parseObjectData\([^)]*\) \{(?=[^}]*\} = meta;[^}]*\} = this\._parsing;\s+const iAxisKey)[\s\S]*?\n {4}\}/,
   /^ {4}beforeDatasetsDraw \(chart[\s\S]*?\n {4}\},/m,
   block(" {8}", String.raw`if \(existingChart\)`),
+  /^ {8}item\._layers = [\s\S]*?\n {8}\};/m,
   / else if \(position === 'right'\) \{[\s\S]*?\n {8}\}(?=\n)/g,
   /^( +)if \(position === 'top'\) \{[\s\S]*?\n\1\} else (?=if \(position === 'bottom'\)|\{)/gm,
   block(" {8}", String.raw`if \(axis === 'y'\)`),
@@ -60,9 +61,17 @@ const BRANCHES = [
 const TOOLS: [string, string][] = [
   ["getHoverColor", "undefined"],
   ["_steppedInterpolation", "undefined"],
+  // a chart fills its place, which has neither margin, border nor room within
+  [
+    "getMaximumSize",
+    "(({ width, height }) => ({ width: round1(bbWidth ?? width), height: round1(bbHeight ?? height) }))(" +
+      "canvas.parentNode.getBoundingClientRect())",
+  ],
 ];
 const TOOL_BRANCHES = [
   block(" {4}", String.raw`if \((?:property === 'angle'|style && typeof style === 'object'|w)\)`),
+  // options that are taken away again, or asked what they descend from
+  /\b(?:deleteProperty|getPrototypeOf) \([^)]*\) \{[\s\S]*?\n {8}\},/g,
   /^ logarithmic \([^)]*\) \{[\s\S]*?\n {4}\}/gm,
 ];
 
