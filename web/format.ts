@@ -84,8 +84,8 @@ export function moneyWords(minorUnits: number, currency: string, exact = true): 
 const AMOUNT = String.raw`(?:\d{1,3}(?:,\d{3})+|\d+)\.\d{2,3}`;
 const IN_SENTENCES = new RegExp(
   [
-    String.raw`\b(\d{4}-\d\d-\d\d)\b`,
-    String.raw`\b(\d{4}-(?:0[1-9]|1[0-2]))\b`,
+    // not in a longer name, as of a lot
+    String.raw`(?<![\w-])(?:(\d{4}-\d\d-\d\d)|(\d{4}-(?:0[1-9]|1[0-2])))(?![\w-])`,
     String.raw`\b([A-Z]{3}) (${AMOUNT})\b`,
     String.raw`(?<![\d.,])(${AMOUNT}) ([A-Z]{3})\b`,
   ].join("|"),

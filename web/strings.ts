@@ -149,19 +149,7 @@ export const say = {
     /** The first says what is counted, so that the others need not. */
     units: (n: string, item: string, first: boolean) => `${n}\u00a0${first ? "units of" : "of"} ${item}`,
     fewer: (n: number) => `fewer of ${numberWords(n)} other items`,
-    outNow: {
-      heading: "What comes out of service now?",
-      failed: (n: number, which: string) =>
-        `${numberWords(n)} ${plural(n, "pack has", "packs have")} failed the last test: ${which}.`,
-      held: (n: number, which: string) =>
-        `${numberWords(n)} ${plural(n, "pack is held and counts", "packs are held and count")} as due until released: ${which}.`,
-      expired: (n: number, which: string) =>
-        `${numberWords(n)} dated ${plural(n, "unit is", "units are")} past expiry: ${which}.`,
-      at: (name: string, place: string) => `${name} in ${place}`,
-      expiredAt: (item: string, place: string, day: string) => `${item} at ${place} (${day})`,
-      nowhere: "no named place",
-      more: (n: string) => ` and ${n} more`,
-    },
+    outNow: "What comes out of service now?",
     uncertain: {
       heading: "What is least certain, and why?",
       aside: (n: number, all: number) =>

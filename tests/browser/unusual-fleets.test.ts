@@ -87,6 +87,32 @@ describe("a fleet that lacks a part", () => {
   });
 });
 
+describe("held stock", () => {
+  it("is told beside the dates, in devices and on shelves, with its reason; a failed pack by its serial as it stands", async () => {
+    const { page } = await openPage(browser, null);
+    await page
+      .locator("input[data-chooses=files]")
+      .setInputFiles([
+        csv("devices.csv", "device,type,site", "D1,monitor,Hall"),
+        csv("packs.csv", "serial,item,device,made", "2022-03,pack-a,D1,2022-03-01"),
+        csv("tests.csv", "serial,date,result", "2022-03,2026-09-01,fail"),
+        csv(
+          "dated_stock.csv",
+          "item,expiry,lot,quantity,place,held",
+          "pads-a,2027-03-31,L1,1,d1,seal broken",
+          "pads-a,2027-03-31,L2,3,Store,supplier asked",
+          "pads-a,2027-03-31,L3,5,Store,",
+        ),
+        POLICY,
+      ]);
+    await planned(page);
+    const dates = await page.locator("#dates").textContent();
+    expect(dates).toContain("1 held unit is in a device and counts as a gap: pads-a at d1 (seal broken).");
+    expect(dates).toContain("3 held units are on shelves and serve nothing: pads-a at Store (supplier asked).");
+    expect(await page.locator("#ahead").textContent()).toContain("1 pack has failed the last test: 2022-03 in D1.");
+  });
+});
+
 describe("a fleet of long names", () => {
   it("keeps to the width of a narrow screen", async () => {
     const { page } = await openPage(browser, null, { viewport: { width: 320, height: 800 } });

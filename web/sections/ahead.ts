@@ -1,14 +1,13 @@
-import { knowsNothing } from "../../src/index.ts";
+import { knowsNothing, outNow } from "../../src/index.ts";
 import { devicesShort } from "../charts/devices-short.ts";
 import { make } from "../dom.ts";
-import { dayWords, listWords, monthWords } from "../format.ts";
+import { dayWords, listWords, monthWords, sentenceWords } from "../format.ts";
 import { leastCertain } from "../least-certain.ts";
 import { monthAfter } from "../months.ts";
 import { needsInWords } from "../needs-words.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { orderTable } from "./order-table.ts";
-import { outNow } from "./out-now.ts";
 import { answer, points, section } from "./section.ts";
 
 const YEAR = 12;
@@ -23,7 +22,11 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
     "ahead",
     say.ahead.heading,
     make("p", { class: "headline" }, unbroken(sentence())),
-    outNow(plan),
+    // days of expiry alone: a serial may look like a month
+    points(
+      say.ahead.outNow,
+      outNow(plan).map((says) => says.replace(/\(\d{4}-\d\d-\d\d\)/g, sentenceWords)),
+    ),
     devicesShort(plan),
     byDate.length > 0 &&
       answer(

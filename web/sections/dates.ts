@@ -1,4 +1,4 @@
-import { type Plan, pairMoves } from "../../src/index.ts";
+import { heldTold, type Plan, pairMoves } from "../../src/index.ts";
 import { actOn } from "../act-on.ts";
 import { forgetFigures } from "../charts/figure.ts";
 import { unitsDue } from "../charts/units-due.ts";
@@ -34,6 +34,7 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
     "dates",
     words.heading,
     lead(leadText()),
+    ...heldTold(heldStock()).map((says) => make("p", {}, says)),
     chart,
     plan.crowdedMonths.length > 0 && answer(words.crowdedHeading, crowdedTable()),
     answer(words.stockHeading, stockTable()),
@@ -83,6 +84,14 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
     const overdue = count((row) => row.swapBy < plan.asOf);
     const expired = count((row) => row.expiry < plan.asOf);
     return words.lead(units, monthWords(plan.horizon.to), overdue, expired);
+  }
+
+  function heldStock() {
+    return reading.fleet.datedStock.flatMap((row) =>
+      row.held !== null && row.quantity > 0
+        ? [{ ...row, held: row.held, installed: sites.has(nameKey(row.place ?? "")) }]
+        : [],
+    );
   }
 
   function crowdedTable(): HTMLElement {
