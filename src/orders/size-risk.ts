@@ -27,13 +27,16 @@ export function sizeRisk(
   const { offer } = of.offers[lot.source]!;
   const spanOf = (one: PlacedLot): SupplySpan => ({ from: one.period, to: one.slot.lastServed, units: one.units });
   const supply = [...of.supply, ...before.map(spanOf)];
-  const missing = missingThrough(coversTo, -1, supply, (after, through) => of.net.needsAt(after, through, LOWER_LEVEL));
-  const enough = missing > 0 ? unitsBought(offer, missing) : 0;
-  const fewer = (lot.units - enough) / offer.unitsPerBox;
+  const enoughAt = (level: number) => {
+    const missing = missingThrough(coversTo, -1, supply, (after, through) => of.net.needsAt(after, through, level));
+    return missing > 0 ? unitsBought(offer, missing) : 0;
+  };
+  // what is bought beyond that, for the sake of a price or a fee, is bought at any level
+  const fewer = Math.min(lot.units, enoughAt(of.level) - enoughAt(LOWER_LEVEL));
   const cost = (units: number) => (units === 0 ? 0 : lineCostOf(offer, policy, lot.slot.orderBy, units));
-  const saves = cost(lot.units) - cost(enough);
+  const saves = cost(lot.units) - cost(lot.units - fewer);
   return {
-    lower: of.level > LOWER_LEVEL && fewer > 0 ? { level: LOWER_LEVEL, boxes: fewer, saves } : null,
+    lower: of.level > LOWER_LEVEL && fewer > 0 ? { level: LOWER_LEVEL, boxes: fewer / offer.unitsPerBox, saves } : null,
     expectedLeft: expectedLeft(of, [...supply, spanOf(lot)], coversTo),
   };
 }

@@ -150,6 +150,19 @@ describe("what a line's reason says", () => {
     expect(line!.reason).toContain("5 units are expected to be left then.");
   });
 
+  // By hand: 12 at 10.00 and the fee of 25.00 are 145.00, 13 are 130.00 and free; the needs are certain at any level
+  it("nothing of a lower level, where more is bought for free delivery alone", () => {
+    const fleet = fleetWith({
+      catalogue: [catalogueRow({ item: ITEM })],
+      suppliers: [supplierRow({ freeOver: "130.00" })],
+    });
+    const { quantity, reason } = reasonOf(fleet, [0, 0, 0, 0, 12]);
+    expect([quantity, reason]).toEqual([
+      13,
+      "Covers March 2027 at 95 %: 13 units. 1 unit is expected to be left then.",
+    ]);
+  });
+
   it("what is missing until a late order arrives, and what could stand in", () => {
     const fleet = fleetWith({
       catalogue: [catalogueRow({ item: ITEM, alternatives: ["Pads, any"] }), catalogueRow({ item: "Pads, any" })],
