@@ -174,8 +174,11 @@ function partsHeld(says: string, rows: readonly GridRow[], column: number): [Cel
 /** What a battery gave before it was reconditioned, beside what it gave after: the later one is what it gives. */
 function asBefore(view: ColumnView, at: number, views: readonly ColumnView[]): ColumnView {
   const { says } = view.meaning;
-  const isFirst = BEFORE.test(view.name) && /capacity|minutes|[aw]h/.test(says) && views[at + 1]?.meaning.says === says;
-  return isFirst ? { ...view, meaning: { ...view.meaning, says: "aside" } } : view;
+  const isBefore = ({ name, groupSubject }: ColumnView) => BEFORE.test(`${groupSubject} ${name}`);
+  const isAgain = (other: ColumnView, place: number) => place > at && other.meaning.says === says && !isBefore(other);
+  return isBefore(view) && /capacity|minutes|[aw]h/.test(says) && views.some(isAgain)
+    ? { ...view, joined: null, meaning: { ...view.meaning, words: "", says: "aside" } }
+    : view;
 }
 
 /** "Since" behind a status heads the days from which things have stood so, and not those of their fitting. */

@@ -239,4 +239,19 @@ M1,A1,A2,12/03/2024,14/03/2024,91,88,14/02/2026
     },
     unread: ["Discharged"],
   },
+  {
+    name: "capacities before and after below a line that says which",
+    text: `Battery,Date,Before,,After,
+,,Ah,%,Ah,%
+B1,2026-05-13,3.1,70,3.9,88
+B2,2026-05-14,2.9,66,3.0,68
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", ah: 3.9, percent: 88 },
+        { serial: "B2", ah: 3, percent: 68 },
+      ],
+    },
+    unread: ["Ah", "%"],
+  },
 ];
