@@ -420,9 +420,9 @@ export const FINDING_CODES = {
   ),
   "count-unread": code(
     "warning",
-    "A list of dated stock says nothing that is understood of how many there are; each line counts as one unit.",
+    "A list of dated stock says nothing that is understood of how many there are, or one of packs counts several in a line; each counts as one unit.",
     "12 below a column that is headed by a word of your own",
-    "Head the column quantity if it counts units; nothing, if it does not.",
+    "Head the column quantity if it counts dated units, and list each pack by itself; nothing, if it counts none.",
   ),
   "lots-counted-together": code(
     "warning",

@@ -48,7 +48,10 @@ const UNREAD = {
 function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof typeof UNREAD {
   const { says, things, coverage } = parseHeader(name);
   const uncounted = ({ sheet, fields, own }: Output) =>
-    sheet.kind === "dated_stock" && own.length > 1 && !fields.some(({ spec }) => /^(quantity|label)$/.test(spec.name));
+    (sheet.kind === "packs" && says === "quantity") ||
+    (sheet.kind === "dated_stock" &&
+      own.length > 1 &&
+      !fields.some(({ spec }) => /^(quantity|label)$/.test(spec.name)));
   if (/quantity|box|^$/.test(says) && things === "" && outputs.every(uncounted))
     if (profileColumn(rows, column).severalEach) return "count-unread";
   if (

@@ -68,4 +68,11 @@ Station 5,2,2,3,4,2027-05-31
       ],
     },
   },
+  {
+    name: "batteries several to a line, which are said to be counted as one",
+    text: "Item,Serials,Qty,In service\nP,B-001 to B-004,4,2023-01-13\nP,B-010,1,2023-01-14\n",
+    rows: { packs: [{ in_service: "2023-01-13" }, { serial: "B-010" }] },
+    findings: ["count-unread"],
+    unread: ["Qty"],
+  },
 ];
