@@ -35,6 +35,8 @@ export interface ColumnSpec {
   measures: boolean;
   /** A test that measures less than `min`, though no less than nothing, failed. */
   failsBelow: boolean;
+  /** A place in whose stead a word may say that the thing is gone. */
+  tellsGone: boolean;
   /** Which whole number stands for one between two: days, months and units a device are planned in whole. */
   rounds: "up" | "down" | null;
   /** Inclusive bounds of a number, in the column's unit. */
@@ -87,6 +89,7 @@ function column(name: string, type: CellType, rules: Rules = {}): ColumnSpec {
     required: false,
     measures: false,
     failsBelow: false,
+    tellsGone: false,
     rounds: null,
     min,
     max,
@@ -98,6 +101,7 @@ function column(name: string, type: CellType, rules: Rules = {}): ColumnSpec {
   };
 }
 
+const whereItIs = { tellsGone: true } as const;
 const required = { required: true } as const;
 const first = { month: "first" } as const;
 const last = { month: "last" } as const;
@@ -128,7 +132,7 @@ export const SHEETS: readonly SheetSpec[] = [
     [
       column("device", "text", required),
       column("type", "text"),
-      column("site", "text"),
+      column("site", "text", whereItIs),
       column("duty", "text"),
       column("in_service", "date", first),
       column("temperature_c", "number", celsius),
@@ -143,7 +147,7 @@ export const SHEETS: readonly SheetSpec[] = [
       column("serial", "text", required),
       column("item", "text"),
       column("device", "text"),
-      column("site", "text"),
+      column("site", "text", whereItIs),
       column("made", "date", first),
       column("in_service", "date", first),
       column("cycles", "whole", cycles),
@@ -186,7 +190,7 @@ export const SHEETS: readonly SheetSpec[] = [
       column("lot", "text"),
       column("serial", "text"),
       column("quantity", "whole", units),
-      column("place", "text"),
+      column("place", "text", whereItIs),
       column("made", "date", first),
       column("opened", "date", first),
       column("label", "text"),

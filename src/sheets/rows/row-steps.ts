@@ -56,7 +56,7 @@ export function rowSteps(about: About): RowStep[] {
   return STEPS.flatMap((stepOf) => stepOf(about) ?? []);
 }
 
-function whatIsGone({ output: { sheet, fields }, table: { header, outputs }, readers, log }: About): RowStep | null {
+function whatIsGone({ output: { sheet, fields }, table: { header, outputs }, log }: About): RowStep | null {
   if (outputs.every((output) => output.beside || output.sheet.kind === "dated_stock")) {
     const goneOn = header.findIndex((name) => {
       const { says } = parseHeader(name ?? "");
@@ -64,11 +64,12 @@ function whatIsGone({ output: { sheet, fields }, table: { header, outputs }, rea
     });
     const goneSince = (record: GridRow) => textAt(record, goneOn);
     if (goneOn !== -1)
-      return (_, record) =>
-        isDate(goneSince(record)) ? { code: "gone", message: `It is gone since ${goneSince(record)}.` } : null;
+      return (values, record) =>
+        isDate(goneSince(record))
+          ? { code: "gone", message: `It is gone since ${goneSince(record)}.` }
+          : settleGone(values, sheet, log);
   }
-  const tells = /^(packs|devices)$/.test(sheet.kind) || readers.some(({ spec }) => spec.field === "held");
-  if (!tells) return null;
+  if (!sheet.columns.some(({ tellsGone }) => tellsGone)) return null;
   const onlyIfGone = fields.some(({ ifGone }) => ifGone);
   return (values) => {
     if (onlyIfGone && !(values.held instanceof Gone)) values.retired = null;

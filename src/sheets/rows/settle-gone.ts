@@ -8,7 +8,7 @@ import { Gone, goneAfterFault } from "../values/status-words.ts";
 import type { Filled } from "./filled.ts";
 
 /**
- * Settles a row whose status, or a word in the place of its site, says that the thing is gone: retired on the day that its own column or the cell gives. With
+ * Settles a row whose status, or a word in the place of its site or place, says that the thing is gone: retired on the day that its own column or the cell gives. With
  * no day it cannot be told how long it served, and as a thing in service it would be planned for: the row is refused.
  *
  * @returns why the row cannot be used; null where it can
@@ -18,8 +18,8 @@ export function settleGone(
   sheet: SheetSpec,
   log: FindingLog,
 ): Filled | null {
-  const { held, retired, site } = values;
-  const said = [held, retired, site].find((told) => told instanceof Gone);
+  const { held, retired, site, place } = values;
+  const said = [held, retired, site, place].find((told) => told instanceof Gone);
   if (site instanceof Gone) values.site = null;
   return said ? settle(values, said, sheet, log) : null;
 }

@@ -44,8 +44,7 @@ export function readCell(text: string, spec: ColumnSpec, context: CellContext): 
   if (context.standing) return readStanding(text, spec, context);
   if (spec.name === "held" && readYesNo(text) === false) return null;
   // "ausgemustert" in the place of a place, unlike "Scrap Yard"
-  if (spec.name === "site" && !/ \p{Lu}/u.test(text) && standingOf(text) === "gone")
-    return goneSince(text, context.order);
+  if (spec.tellsGone && !/ \p{Lu}/u.test(text) && standingOf(text) === "gone") return goneSince(text, context.order);
   if (spec.type === "text")
     return MANGLED.test(text) && MAY_BE_MANGLED.has(spec.name)
       ? new Problem("serial-mangled", "is a rounded number and no longer the serial")

@@ -120,4 +120,29 @@ D7,Planta baja,B7,2024-05-13
       [5, "gone-undated"],
     ],
   },
+  {
+    name: "stock that is gone by a word in the place of its place",
+    text: `Item,Expiry,Qty,Location,Removed on
+Adult pads,2027-05-31,4,discarded,
+Adult pads,2027-05-31,2,Store,
+Adult pads,2026-05-31,2,Store,2026-05-13
+`,
+    rows: { dated_stock: [{ item: "Adult pads", quantity: 2, place: "Store" }] },
+    aside: [
+      [2, "gone"],
+      [4, "gone"],
+    ],
+    findings: ["gone"],
+    unread: ["Removed on"],
+  },
+  {
+    name: "units used where a word says that they were thrown away",
+    text: "Date,Item,Used,Location\n2026-05-13,Adult pads,4,discarded\n2026-05-13,Gel,1,North\n",
+    rows: {
+      use_log: [
+        { quantity: 4, place: "discarded" },
+        { quantity: 1, place: "North" },
+      ],
+    },
+  },
 ];
