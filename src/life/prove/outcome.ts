@@ -4,7 +4,8 @@ import type { FadingPack } from "../../fade/items-with-evidence.ts";
 
 /**
  * What became of a pack after a cut-off day: it ended between two days (its first test below the threshold, or its
- * retirement as faded), or it was last seen good, or nothing is known of it. A test that the fit doubts says neither.
+ * retirement as faded), or it was last seen good, or nothing is known of it; nor is there anything to foretell of one that had
+ * ended by then. A test that the fit doubts says neither.
  */
 export type Outcome = { kind: "ended"; after: Day; by: Day } | { kind: "lasted"; until: Day } | { kind: "unknown" };
 
@@ -17,7 +18,7 @@ export type Outcome = { kind: "ended"; after: Day; by: Day } | { kind: "lasted";
 export function outcomeAfter(pack: FadingPack, cut: Day, threshold: number): Outcome {
   const { retired, retiredBecause } = pack.pack;
   const tests = heededReadings(pack);
-  const below = tests.findIndex(({ capacity, day }) => day > cut && capacity < threshold);
+  const below = tests.findIndex(({ capacity }) => capacity < threshold);
   const lastGood = (before: Day) =>
     tests.reduce(
       (last, { day, capacity }) => (day < before && capacity >= threshold ? Math.max(last, day) : last),
@@ -25,6 +26,7 @@ export function outcomeAfter(pack: FadingPack, cut: Day, threshold: number): Out
     );
   if (below >= 0) {
     const by = tests[below]!.day;
+    if (by <= cut) return { kind: "unknown" };
     return { kind: "ended", after: lastGood(by), by };
   }
   if (retiredBecause === "faded" && retired !== null && retired > cut) {

@@ -28,6 +28,18 @@ describe("outcomeAfter", () => {
     expect(outcomeAfter(one, 200, 0.8)).toEqual({ kind: "ended", after: 300, by: 500 });
   });
 
+  it("foretells nothing of a pack whose end was seen by the cut-off, whatever came of it afterwards", () => {
+    const tests: [number, number][] = [
+      [300, 84],
+      [400, 78],
+      [500, 76],
+    ];
+    expect(outcomeAfter(tested(tests), 450, 0.8)).toEqual({ kind: "unknown" });
+    expect(outcomeAfter(tested(tests, { retired: 600, retiredBecause: "faded" }), 550, 0.8)).toEqual({
+      kind: "unknown",
+    });
+  });
+
   it("ends none by a test that the fit doubts", () => {
     const one = tested([
       [100, 95],
