@@ -11,26 +11,29 @@ export interface Stretch {
 }
 
 /**
- * Draws the days and sizes of so many uses at a place. Given their number, the uses of a steady rate fall evenly over the
- * time.
+ * Draws the days and sizes of the uses at a place in one of some runs with equally many. Given their number, the uses of a
+ * steady rate fall evenly over the time: each in another part of it in every run, so that they do so over few runs, too.
  *
+ * @param parts  by use and run: the part of the time in which it falls, of as many as there are runs
  * @param sizes  chance that a use takes 0, 1, 2 ... units
  * @param into  filled
  */
 export function drawUses(
-  count: number,
+  parts: readonly Uint32Array[],
+  run: number,
   { from, days }: Stretch,
   sizes: Float64Array,
   random: Random,
   into: PlaceUses,
 ): void {
+  const count = parts.length;
   into.count = count;
   if (count > into.days.length) {
     into.days = new Float64Array(2 * count);
     into.units = new Int32Array(2 * count);
   }
   for (let use = 0; use < count; use++) {
-    into.days[use] = from + random.uniform() * days;
+    into.days[use] = from + ((parts[use]![run]! + random.uniform()) / parts[use]!.length) * days;
     // sizes are independent of days, so that only the days need be in order
     into.units[use] = sizeAt(random.uniform(), sizes);
   }

@@ -1,6 +1,7 @@
 import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { seededRandom } from "../maths/random.ts";
+import { shuffled } from "../maths/shuffled.ts";
 import { seedFromText } from "../maths/text-seed.ts";
 import type { ItemPlace } from "../supplies/item-place.ts";
 import type { ItemPlaces } from "../supplies/item-places.ts";
@@ -103,7 +104,7 @@ class UsedPlace {
     const stretch = { from: place.from, days: Math.min(place.until, this.end) - place.from };
     const sizes = this.ofItem.use!.unitsPerUse;
     const routine = routineDays(place, this.end);
-    drawUses(0, stretch, sizes, random, this.uses);
+    drawUses([], 0, stretch, sizes, random, this.uses);
     const start = runStart(place, this.ofItem.units, this.asOf);
     this.runner.run(start, this.uses, routine);
     this.quietNeeds.set(this.runner.needs);
@@ -116,8 +117,9 @@ class UsedPlace {
     }
     this.futuresWith.forEach((found, events) => {
       const runs = Math.ceil(found.length / share);
+      const parts = Array.from({ length: events }, () => shuffled(runs, random));
       for (let run = 0; run < runs; run++) {
-        drawUses(events, stretch, sizes, random, this.uses);
+        drawUses(parts, run, stretch, sizes, random, this.uses);
         this.runner.run(start, this.uses, routine);
         this.addRun(found, run, runs);
       }

@@ -12,28 +12,29 @@ import { catalogued, day, device, stock, use } from "../fleet/make-rows.ts";
 import { negativeBinomial } from "../maths/negative-binomial.ts";
 import { madeUpLife } from "./made-up-life.ts";
 
-const DEVICES = 150;
 const MONTHS = 36;
 const logFrom = day("2024-11-01");
 const policy = { ...defaultPolicy(day("2026-11-01")), horizonMonths: MONTHS, useLogFrom: logFrom };
 /** The chance error of 2000 futures at a level is 0.011 at the most (one standard deviation); of a 95 % level 0.005. */
 const CLOSE = 0.02;
 
-const names = Array.from({ length: DEVICES }, (_, i) => `D${i}`);
 /** One use a device in the log: they spread less than chance would have it, so all devices have one rate in common. */
-function demandOf(datedStock: DatedStockRow[]): ItemDemand {
+function demandOf(devices: number, stockAt: (name: string) => DatedStockRow[]): ItemDemand {
+  const names = Array.from({ length: devices }, (_, i) => `D${i}`);
   const fleet: Fleet = {
     ...emptyFleet(),
     devices: names.map((name) => device(name, { duty: "ward" })),
     catalogue: [catalogued("Pads", "pads", { carriedBy: ["ward"] })],
-    datedStock,
+    datedStock: names.flatMap(stockAt),
     useLog: names.map((name) => use("2026-01-15", "Pads", name)),
   };
   const life = madeUpLife(MONTHS, [], () => 0);
   return forecastDemand(policy, life, forecastDatedStock(fleet, policy))[0]!;
 }
-const observed = (DEVICES * (policy.asOf - logFrom)) / DAYS_PER_MONTH;
-const rate = { shape: DEVICES, exposure: observed };
+const rateOf = (devices: number) => ({
+  shape: devices,
+  exposure: (devices * (policy.asOf - logFrom)) / DAYS_PER_MONTH,
+});
 const monthsOf = (from: string, to: string) => (day(to) - day(from)) / DAYS_PER_MONTH;
 
 /** At every level asked for, the quantile is the exact one but for a small error of the level. */
@@ -46,7 +47,9 @@ function expectClose(demand: ItemDemand, after: number, through: number, exact: 
   }
 }
 
-describe("forecastDemand: places that share runs", () => {
+describe.each([120, 150, 240, 600])("forecastDemand: %i places that share runs", (devices) => {
+  const rate = rateOf(devices);
+
   // The uses of places with one gamma distributed rate are negative binomial in any span (Greenwood & Yule 1920,
   // Journal of the Royal Statistical Society 83, 255-279)
   it.each<[string, string, number, number]>([
@@ -55,21 +58,21 @@ describe("forecastDemand: places that share runs", () => {
     ["2027-03-01", "2027-06-01", 3, 6],
     ["2029-10-01", "2029-11-01", 34, 35],
   ])("uses from %s to %s have the negative binomial's quantiles", (from, to, after, through) => {
-    const demand = demandOf([]);
-    expectClose(demand, after, through, negativeBinomial(rate, DEVICES * monthsOf(from, to), 600));
+    const demand = demandOf(devices, () => []);
+    expectClose(demand, after, through, negativeBinomial(rate, devices * monthsOf(from, to), 4 * devices));
   });
 
-  // By hand: given a rate u, each of 150 units lasts unused to its swap day, 1 November 2028, with chance exp(-u R), and
+  // By hand: given a rate u, each device's unit lasts unused to its swap day, 1 November 2028, with chance exp(-u R), and
   // leaves on it; uses of that month come on top
   it("units that nobody used leave by expiry, as many as the binomial has it", () => {
-    const demand = demandOf(names.map((name) => stock("Pads", "2028-11-15", name)));
+    const demand = demandOf(devices, (name) => [stock("Pads", "2028-11-15", name)]);
     const RATES = 200;
-    const exact = new Float64Array(600);
+    const exact = new Float64Array(4 * devices);
     for (let i = 0; i < RATES; i++) {
       const u = gammaQuantile(rate.shape, (i + 0.5) / RATES) / rate.exposure;
-      const unused = binomial(DEVICES, Math.exp(-u * monthsOf("2026-11-01", "2028-11-01")));
+      const unused = binomial(devices, Math.exp(-u * monthsOf("2026-11-01", "2028-11-01")));
       const certain = { shape: 1e9, exposure: 1e9 / u };
-      const inMonth = negativeBinomial(certain, DEVICES * monthsOf("2028-11-01", "2028-12-01"), 100);
+      const inMonth = negativeBinomial(certain, devices * monthsOf("2028-11-01", "2028-12-01"), devices);
       convolve(unused, inMonth).forEach((chance, n) => {
         exact[n] = exact[n]! + chance / RATES;
       });
