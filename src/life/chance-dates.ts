@@ -53,46 +53,34 @@ function shiftsByCurve(common: Float64Array, curves: number): CurveShifts[] {
   });
 }
 
-/** A curve's chances, with those before it begins and after it settles that weights reach. */
-const padded = new Float64Array(3 * GRID_SIZE);
+/** A curve's chances at all grid times, and at as many after them. */
+const onGrid = new Float64Array(2 * GRID_SIZE);
 
 /** Average over draws of chances on the time grid. */
 export function averageChances({ chances, common }: Chances): Float64Array {
   const { curves, spans, values } = chances;
   const result = new Float64Array(GRID_SIZE);
-  // what begins to count at a grid time and counts as much at all later ones
-  const lasting = new Float64Array(GRID_SIZE);
   const shifts = shiftsOf(common, [curves], () => shiftsByCurve(common, curves));
   for (let curve = 0; curve < curves; curve++) {
     const { lowest, weights, draws, near } = shifts[curve]!;
     const begins = spans[curve * SPAN_PLACES]!;
     const settles = spans[curve * SPAN_PLACES + 1]!;
-    const from = spans[curve * SPAN_PLACES + 2]!;
-    const first = near.length / draws;
+    const from = spans[curve * SPAN_PLACES + 2]! - begins;
     for (let i = 0; i < near.length; i++) {
       const k = Math.floor(i / draws);
       result[k] = result[k]! + chanceAt(chances, curve, near[i]!);
     }
-    const reach = weights.length - 1;
-    const last = values[from + settles - begins]!;
-    padded.fill(0, 0, reach);
-    for (let k = begins; k <= settles; k++) padded[reach + k - begins] = values[from + k - begins]!;
-    padded.fill(last, reach + settles - begins + 1, 2 * reach + settles - begins + 1);
-    const start = Math.max(first, begins - lowest - reach);
-    const settled = Math.max(first, Math.min(GRID_SIZE, settles - lowest));
-    for (let k = start; k < settled; k++) {
-      const at = k + lowest - begins + reach;
+    onGrid.fill(0, 0, begins);
+    for (let k = begins; k <= settles; k++) onGrid[k] = values[from + k]!;
+    onGrid.fill(values[from + settles]!, settles + 1);
+    const first = Math.max(near.length / draws, begins - lowest - weights.length + 1);
+    for (let k = first; k < GRID_SIZE; k++) {
       let sum = 0;
-      for (let j = 0; j <= reach; j++) sum += weights[j]! * padded[at + j]!;
+      for (let j = 0; j < weights.length; j++) sum += weights[j]! * onGrid[k + lowest + j]!;
       result[k] = result[k]! + sum;
     }
-    if (settled < GRID_SIZE) lasting[settled] = lasting[settled]! + draws * last;
   }
-  let sum = 0;
-  for (let k = 0; k < GRID_SIZE; k++) {
-    sum += lasting[k]!;
-    result[k] = Math.min(1, (result[k]! + sum) / common.length);
-  }
+  for (let k = 0; k < GRID_SIZE; k++) result[k] = Math.min(1, result[k]! / common.length);
   return result;
 }
 
