@@ -5,16 +5,17 @@ import type { CommonOptions } from "./chart-options.ts";
 import type { Palette } from "./palette.ts";
 import type { Rule } from "./rules.ts";
 
-// A pack below this is long past any threshold for a rechargeable one: the axis ends here and lines run off it.
+// A pack below this is long past any threshold for a rechargeable one: lines run off the axis here.
 const LEAST_OF_INTEREST = 40;
 const MOST_PERCENT = 130;
 
-/** The range of a capacity axis in whole steps of percent: every reading and the threshold have room, 100 % shows. */
-function capacityRange(threshold: number, values: readonly number[]) {
-  const least = Math.min(LEAST_OF_INTEREST, Math.max(0, threshold - 10));
-  const lowest = values.reduce((low, value) => Math.min(low, value), threshold);
-  const highest = values.reduce((high, value) => Math.max(high, value), 100);
-  const from = Math.max(least, Math.floor((lowest - 2) / 10) * 10);
+/** The range of a capacity axis in whole steps of percent: every reading, the path's begin and the threshold have room, 100 % shows. */
+function capacityRange(threshold: number, readings: readonly number[], path: readonly number[]) {
+  const least = (values: readonly number[], from: number) => values.reduce((low, value) => Math.min(low, value), from);
+  const shown = least([...readings, ...path.slice(0, 1)], threshold);
+  const lowest = least(path, shown);
+  const highest = readings.reduce((high, value) => Math.max(high, value), 100);
+  const from = Math.max(0, Math.min(LEAST_OF_INTEREST, threshold - 10, shown - 2), Math.floor((lowest - 2) / 10) * 10);
   const to = Math.min(MOST_PERCENT, Math.ceil(highest / 10) * 10);
   const step = to - from > 50 ? 20 : 10;
   return {
@@ -26,8 +27,13 @@ function capacityRange(threshold: number, values: readonly number[]) {
 }
 
 /** The y axis of a capacity chart. */
-export function capacityAxis(options: CommonOptions, threshold: number, values: readonly number[]) {
-  const { stepSize, ...range } = capacityRange(threshold, values);
+export function capacityAxis(
+  options: CommonOptions,
+  threshold: number,
+  readings: readonly number[],
+  path: readonly number[] = [],
+) {
+  const { stepSize, ...range } = capacityRange(threshold, readings, path);
   return { ...options.scales?.y, ...range, ticks: { ...options.scales?.y?.ticks, stepSize, includeBounds: false } };
 }
 

@@ -63,7 +63,12 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
           ...options,
           scales: {
             x: ageAxis(options, Math.ceil(Math.max(1, oldest))),
-            y: capacityAxis(options, threshold, [...bands.map((band) => band.p10), ...dots.map((dot) => dot.y)]),
+            y: capacityAxis(
+              options,
+              threshold,
+              dots.map((dot) => dot.y),
+              bands.map((band) => band.p10),
+            ),
           },
           plugins: {
             ...options.plugins,

@@ -102,7 +102,12 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
                 callback: (value: string | number) => dayText(Number(value)).slice(0, 4),
               },
             },
-            y: capacityAxis(options, threshold, [...path.map((point) => point.p10), ...dots.map((dot) => dot.percent)]),
+            y: capacityAxis(
+              options,
+              threshold,
+              dots.map((dot) => dot.percent),
+              path.map((point) => point.p10),
+            ),
           },
         },
       } as unknown as ChartConfiguration;
