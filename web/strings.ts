@@ -157,7 +157,7 @@ export const say = {
       noDevices:
         "No sheet of devices was read. Every place of dated stock counts as a store, so what expires there is not missed by any device and is not ordered anew.",
       typical: (n: number, all: number) =>
-        `${numberWords(n)} of ${numberWords(all)} packs ${plural(n, "has", "have")} no reading of ${plural(n, "its", "their")} own: the forecast takes them for typical. One runtime test each would tell most.`,
+        `${numberWords(n)} of ${counted(all, "pack")} ${plural(n, "has no reading of its own: the forecast takes it", "have no reading of their own: the forecast takes them")} for typical. One runtime test each would tell most.`,
       wide: (n: number) =>
         `${numberWords(n)} ${plural(n, "pack has", "packs have")} an early and a late date more than a year apart.`,
       noForecast: (n: number) => `${numberWords(n)} ${plural(n, "pack has", "packs have")} no forecast at all.`,
@@ -169,8 +169,8 @@ export const say = {
       without: "if nothing is bought",
       with: "if the schedule is followed",
       within: "with the schedule, less what the budget defers",
-      caption: (devices: string, year: string, byYear: string, end: string, byEnd: string) =>
-        `A device is short when it has no good pack or lacks in-date supplies. Of ${devices} devices, ${byYear} are expected to be short at the end of ${year} if nothing is bought${end === year ? "" : `, and ${byEnd} at the end of ${end}`}.`,
+      caption: (devices: number, year: string, byYear: string, end: string, byEnd: string) =>
+        `A device is short when it has no good pack or lacks in-date supplies. Of ${counted(devices, "device")}, ${byYear} are expected to be short at the end of ${year} if nothing is bought${end === year ? "" : `, and ${byEnd} at the end of ${end}`}.`,
       worst: (most: string, month: string) =>
         ` With the schedule most are short at the end of ${month}: ${most} are expected.`,
       never: " With the schedule less than one is expected to be short at any month's end.",
@@ -315,8 +315,13 @@ export const say = {
 
   dates: {
     heading: "When does the dated stock expire?",
-    lead: (units: number, until: string, overdue: number, expired: number) =>
-      `${counted(units, "dated unit")} ${plural(units, "falls", "fall")} due by the end of ${until}.${overdue === 0 ? "" : ` ${numberWords(overdue)} more ${expired === overdue ? `${plural(overdue, "has", "have")} expired` : `${plural(overdue, "is", "are")} overdue`} and should be swapped now${expired === 0 || expired === overdue ? "" : `; ${numberWords(expired)} of them ${plural(expired, "has", "have")} expired`}.`}`,
+    lead: (units: number, until: string, overdue: number, expired: number) => {
+      const due = `${counted(units, "dated unit")} ${plural(units, "falls", "fall")} due by the end of ${until}.`;
+      if (overdue === 0) return due;
+      const past = plural(expired, "has expired", "have expired");
+      const also = expired === 0 || expired === overdue ? "" : `; ${numberWords(expired)} of them ${past}`;
+      return `${units === 0 ? counted(overdue, "dated unit") : `${due} ${numberWords(overdue)} more`} ${expired === overdue ? past : plural(overdue, "is overdue", "are overdue")} and should be swapped now${also}.`;
+    },
     chart: "How many units fall due in each month?",
     pick: "Item",
     everything: "all items",

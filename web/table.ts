@@ -194,16 +194,17 @@ function whileInPage(element: Element, event: "resize" | "beforeprint" | "afterp
   window.addEventListener(event, heard);
 }
 
-function cellClass<Row>(column: Column<Row>): string | null {
+// A name longer than this runs over several lines, so as not to push out of sight what follows it.
+const LONG = 30;
+
+function cellClass<Row>(column: Column<Row>, text = ""): string | null {
   if (column.figures) return "figures";
-  return column.wide ? "wide" : null;
+  return column.wide || text.length > LONG ? "wide" : null;
 }
 
 function cell<Row>(column: Column<Row>, row: Row, role: string | null): HTMLTableCellElement {
   const content = column.show ? column.show(row) : column.value(row);
-  return make(
-    "td",
-    { role, class: cellClass(column) },
-    content instanceof Node ? content : String(content ?? say.none),
-  );
+  if (content instanceof Node) return make("td", { role, class: cellClass(column) }, content);
+  const text = String(content ?? say.none);
+  return make("td", { role, class: cellClass(column, text) }, text);
 }

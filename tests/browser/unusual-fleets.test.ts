@@ -29,6 +29,7 @@ describe("a fleet that lacks a part", () => {
       ]);
     await planned(page);
     expect(await page.locator("#batteries .lead").textContent()).toMatch(/^\d of 1 pack (is|are) likely/);
+    expect(await page.locator("#ahead").textContent()).toContain("Of 1 device, ");
     expect(await page.locator("#pack .about").textContent()).toContain("Made10 Jan 2024");
     expect(await page.locator("#orders").textContent()).not.toContain("XXX");
     expect(await page.locator("#dates").textContent()).toContain("No dated stock was read.");
@@ -87,6 +88,25 @@ describe("a fleet that lacks a part", () => {
   });
 });
 
+describe("stock of which all is past expiry", () => {
+  it("is told in one sentence, with no chart of what falls due", async () => {
+    const { page, complaints } = await openPage(browser, null);
+    await page
+      .locator("input[data-chooses=files]")
+      .setInputFiles([
+        csv("devices.csv", "device,type,site", "D1,monitor,Hall"),
+        csv("dated_stock.csv", "item,expiry,quantity,place", "pads-a,2025-03-31,1,D1", "pads-a,2025-04-30,2,Store"),
+        POLICY,
+      ]);
+    await planned(page);
+    expect(await page.locator("#dates .lead").textContent()).toBe(
+      "3 dated units have expired and should be swapped now.",
+    );
+    expect(await page.locator("#dates canvas").count()).toBe(0);
+    expect(complaints).toEqual([]);
+  });
+});
+
 describe("held stock", () => {
   it("is told beside the dates, in devices and on shelves, with its reason; a failed pack by its serial as it stands", async () => {
     const { page } = await openPage(browser, null);
@@ -116,7 +136,8 @@ describe("held stock", () => {
 describe("a fleet of long names", () => {
   it("keeps to the width of a narrow screen", async () => {
     const { page } = await openPage(browser, null, { viewport: { width: 320, height: 800 } });
-    const item = "electrode-pads-for-adults-with-connector-and-gel-pre-connected";
+    const item =
+      "electrode-pads-for-adults-with-connector-and-gel-pre-connected-for-monitors-of-the-northern-region-and-of-its-islands";
     const posts = [
       "Station at the Old Harbour behind the Fish Market",
       "Station at the New Harbour beside the Town Hall",
@@ -135,6 +156,9 @@ describe("a fleet of long names", () => {
     await planned(page);
     expect(await page.locator("#ahead .headline").textContent()).toContain(item);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+    // Where there is room, a long name pushes nothing out of sight.
+    await page.setViewportSize({ width: 1440, height: 800 });
+    await expect.poll(() => page.locator("#dates .scroll").first().getAttribute("tabindex")).toBe("-1");
   });
 });
 

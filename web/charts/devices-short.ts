@@ -33,7 +33,7 @@ export function devicesShort(plan: Plan): HTMLElement | null {
     ],
     caption:
       words.caption(
-        numberWords(last.devices),
+        last.devices,
         monthWords(year.month),
         inWords(year.withoutBuying.expected),
         monthWords(last.month),

@@ -27,8 +27,9 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
   const items = [...new Set(plan.datedStock.map((row) => row.item))].sort();
   let item = items.find((name) => name === keptChoice("item-choice")) ?? null;
   const sites = new Map(reading.fleet.devices.map(({ device, site }) => [nameKey(device), site]));
+  const due = unitsDueByMonth(plan, reading, null).reduce((sum, row) => sum + row.fitted + row.stored, 0);
   const chart = make("div");
-  draw();
+  if (due > 0) draw();
   const swapVisits = make("a", { href: "#policy-swaps_per_month" }, keyName("swaps_per_month"));
   return section(
     "dates",
@@ -78,12 +79,11 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
   }
 
   function leadText(): string {
-    const units = unitsDueByMonth(plan, reading, null).reduce((sum, row) => sum + row.fitted + row.stored, 0);
     const count = (is: (row: (typeof plan.datedStock)[number]) => boolean) =>
       plan.datedStock.reduce((sum, row) => sum + (is(row) ? row.quantity : 0), 0);
     const overdue = count((row) => row.swapBy < plan.asOf);
     const expired = count((row) => row.expiry < plan.asOf);
-    return words.lead(units, monthWords(plan.horizon.to), overdue, expired);
+    return words.lead(due, monthWords(plan.horizon.to), overdue, expired);
   }
 
   function heldStock() {
