@@ -1,17 +1,24 @@
 import { minorDigits, NO_CURRENCY } from "../src/index.ts";
 
-/** Dates, numbers and money in the reader's English, or as ISO dates where the reader switched to these. */
+/** Dates, numbers and money as the reader is used to them, or as ISO dates where the reader switched to these. */
 
-const language = globalThis.navigator?.language ?? "";
-// Another language's months and decimal commas would stand beside sentences that are English: 1,250 units here, 1.250 there.
-const locale = /^en-..$/.test(language) ? language : "en-GB";
+const locale = readersLocale();
 const wholeDay = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short", year: "numeric", timeZone: "UTC" });
 const longMonth = new Intl.DateTimeFormat(locale, { month: "long", year: "numeric", timeZone: "UTC" });
 const shortMonth = new Intl.DateTimeFormat(locale, { month: "short", timeZone: "UTC" });
-const collator = new Intl.Collator([], { numeric: true });
+const collator = new Intl.Collator(locale, { numeric: true });
 const byDigits = new Map<number, Intl.NumberFormat>();
 
 const switches = { isoDates: false };
+
+/** The reader's locale; English where the browser names one that is no language tag, as some systems do ("C", "en@posix"). */
+function readersLocale(): string {
+  try {
+    return Intl.getCanonicalLocales(navigator.language)[0] ?? "en";
+  } catch {
+    return "en";
+  }
+}
 
 /** Whether dates stand as `2027-03-31` rather than in the reader's own order. */
 export function isoDates(): boolean {

