@@ -21,7 +21,7 @@ import type { ColumnView } from "./score-column.ts";
 import { isLone, speaksFor } from "./speaks-for.ts";
 import { withLists } from "./supply-lists.ts";
 import { isCanonical, type Output } from "./table.ts";
-import { isOtherThanTests } from "./tests-of-devices.ts";
+import { checksDevices, isOtherThanTests } from "./tests-of-devices.ts";
 import { withUndatedResult } from "./undated-results.ts";
 import { usesByColumn } from "./uses-by-column.ts";
 import { withVehiclesAtSites } from "./vehicles-at-sites.ts";
@@ -176,7 +176,7 @@ function readAs(
   );
   if (outputs.length === 0 || (output !== null && onlyNamesPacks(output, groups))) return null;
   if (output !== null && groups.length === 0 && isLone(output, views)) return null;
-  if (output !== null && isOtherThanTests(output, views)) return null;
+  if ((output !== null && isOtherThanTests(output, views)) || checksDevices(outputs, views, heading)) return null;
   const far = near || !apart.some(({ column }) => output?.own.includes(column)) ? 0 : FAR_COST;
   const points = outputs.reduce(
     (sum, each) =>

@@ -1,8 +1,28 @@
+import type { Heading } from "./heading.ts";
 import { type ColumnView, MOSTLY_DIFFERENT } from "./score-column.ts";
-import type { Output } from "./table.ts";
+import { columnsOf, type Output } from "./table.ts";
 
 /** What a test of a battery measures; a result that names no battery may be that of the device. */
 const MEASURED = /^(minutes|wh|ah|percent)$/;
+
+/**
+ * True where serials behind devices that each stand once are theirs: their checks measure nothing, and no column or title speaks
+ * of a battery, as in a list of calibrations.
+ */
+export function checksDevices(
+  outputs: readonly Output[],
+  views: readonly ColumnView[],
+  heading: Heading | null,
+): boolean {
+  const tests = outputs.find(({ sheet }) => sheet.kind === "runtime_tests");
+  if (tests === undefined || tests.fields.some(({ spec }) => MEASURED.test(spec.field))) return false;
+  if ([heading?.title, ...views].some((said) => said?.things.includes("battery"))) return false;
+  const [serial = -1] = columnsOf(tests, "serial");
+  return views.some(
+    ({ column, things, meaning, profile }) =>
+      column < serial && things + meaning.says === "device" && profile.distinct > MOSTLY_DIFFERENT,
+  );
+}
 
 /**
  * True for tests that name devices and no batteries, where the sheet is no log of battery tests: nothing is measured, no

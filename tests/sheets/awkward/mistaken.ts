@@ -220,4 +220,36 @@ Gel;30/06/2027;2;A2
       ],
     },
   },
+  {
+    name: "calibrations of devices with their serials, which are no batteries",
+    text: `Certificate no,Device,Serial,Calibrated on,Due,Result
+C-1,Analyser 1,S-11,2026-02-01,2027-02-01,pass
+C-2,Analyser 2,S-12,2026-02-02,2027-02-02,fail
+`,
+    rows: { devices: [{ device: "Analyser 1" }, { device: "Analyser 2" }], packs: [], runtime_tests: [] },
+    findings: ["little-read", "fault-unread"],
+    unread: ["Certificate no", "Serial", "Calibrated on", "Due", "Result"],
+  },
+  {
+    name: "checks of batteries, as their title says, with the device of each",
+    text: "Battery checks\n\nDevice,Serial,Tested,Result\nMonitor 1,S-11,2026-02-01,pass\nMonitor 2,S-12,2026-02-02,fail\n",
+    rows: {
+      packs: [
+        { serial: "S-11", device: "Monitor 1" },
+        { serial: "S-12", device: "Monitor 2" },
+      ],
+      runtime_tests: [{ result: "pass" }, { result: "fail" }],
+    },
+  },
+  {
+    name: "serials with the device that each is in",
+    text: "Serial,Device,Tested,Result\nS-11,Monitor 1,2026-02-01,pass\nS-12,Monitor 2,2026-02-02,fail\n",
+    rows: {
+      packs: [
+        { serial: "S-11", device: "Monitor 1" },
+        { serial: "S-12", device: "Monitor 2" },
+      ],
+      runtime_tests: [{ result: "pass" }, { result: "fail" }],
+    },
+  },
 ];
