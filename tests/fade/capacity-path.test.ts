@@ -54,4 +54,20 @@ describe("capacityBands", () => {
       }
     }
   });
+
+  it("follows the early rise of new packs to half a percent, one by one and many at once", () => {
+    const rising = tables.map(({ curve }) => nodeTables({ ...curve, earlyRise: 0.04, earlyYears: 0.2 }));
+    const fresh: PackClock = {
+      ...clock,
+      start: 0,
+      momentAt: (day) => ({ years: day / 365.25, useYears: day / 365.25 }),
+    };
+    const bands = (days: number[]) =>
+      capacityBands(packEvidence([], []), wearAhead(fresh, 0), { tables: rising, stretch }, days);
+    const many = bands(months);
+    for (const m of [1, 2, 4, 5]) {
+      const one = bands([months[m]!])[0]!;
+      expect(Math.abs(many[m]!.p50 - one.p50), `month ${m}`).toBeLessThan(0.005);
+    }
+  });
 });
