@@ -56,7 +56,7 @@ describe("capacityBands", () => {
   });
 
   it("follows the early rise of new packs to half a percent, one by one and many at once", () => {
-    const rising = tables.map(({ curve }) => nodeTables({ ...curve, earlyRise: 0.04, earlyYears: 0.2 }));
+    const rising = tables.map(({ curve }) => nodeTables({ ...curve, earlyRise: 0.04, earlyYears: 0.1 }));
     const fresh: PackClock = {
       ...clock,
       start: 0,
