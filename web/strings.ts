@@ -199,7 +199,7 @@ export const say = {
       range: "between the packs' late and early dates (P90 to P10)",
       quarter: "falling due in the quarter",
       caption:
-        "The line counts packs due by each month's end from any cause: fade, failure, age, cycles, a failed test. The hatched band runs from the count by every pack's late date (P90) to the count by its early date (P10). Bars count what falls due in each quarter.",
+        "The line counts packs due by each month's end from any cause: fade, failure, age, cycles, a failed test. The hatched band runs from the count by every pack's late date (P90) to the count by its early date (P10). Bars count what falls due in each quarter, the first also what is due already.",
       at: (month: string, expected: string, low: string, high: string, quarter: string) =>
         `${month}: ${expected} due so far (${low} to ${high}); ${quarter} fall due in this quarter`,
       heads: ["By the end of", "Late dates (P90)", "Expected", "Early dates (P10)", "In the quarter"],
@@ -448,7 +448,7 @@ export const say = {
     },
     deferrals: {
       heading: "What would be put off to stay within the budget?",
-      lead: "The least harmful first. Putting a line off saves its cost in that fiscal year and brings devices short, counted in months.",
+      lead: "In each year the least harmful for its cost first. Putting a line off saves its cost in that fiscal year and brings devices short, counted in months.",
       heads: ["Fiscal year", "Item", "Units", "Order by", "Put off to", "Saves", "Device-months short"],
     },
     downloads: "Take it with you",

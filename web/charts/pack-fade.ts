@@ -37,7 +37,7 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
     key: [
       { mark: "line", label: words.likely },
       { mark: "hatch", label: words.band },
-      { mark: "dot", label: words.reading },
+      ...(dots.length > 0 ? [{ mark: "dot" as const, label: words.reading }] : []),
       ...(siblings.length > 0 ? [{ mark: "faint-line" as const, label: words.sibling }] : []),
     ],
     empty: path.length + dots.length === 0,
