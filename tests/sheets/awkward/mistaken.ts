@@ -252,4 +252,24 @@ C-2,Analyser 2,S-12,2026-02-02,2027-02-02,fail
       runtime_tests: [{ result: "pass" }, { result: "fail" }],
     },
   },
+  {
+    name: "goods by the day on which they came, in French, which are neither used nor still to come",
+    text: "Article;Quantité;Reçu le;Emplacement\nÉlectrodes;10;13/03/2026;Réserve\nGel;5;14/04/2026;Réserve\n",
+    rows: { use_log: [], on_order: [], dated_stock: [] },
+    aside: [
+      [2, "unknown-table"],
+      [3, "unknown-table"],
+    ],
+    unread: ["Article", "Quantité", "Reçu le", "Emplacement"],
+  },
+  {
+    name: "goods by the day of their delivery in French",
+    text: "Article;Quantité;Livré le;Emplacement\nÉlectrodes;10;13/03/2026;Réserve\nGel;5;14/04/2026;Réserve\n",
+    rows: { use_log: [], on_order: [], dated_stock: [] },
+    aside: [
+      [2, "unknown-table"],
+      [3, "unknown-table"],
+    ],
+    unread: ["Article", "Quantité", "Livré le", "Emplacement"],
+  },
 ];
