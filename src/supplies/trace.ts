@@ -2,6 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { type ItemBook, itemBook } from "../fleet/item-book.ts";
 import { withNamedItems } from "../fleet/named-items.ts";
+import { listedAsPack } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type DatedStockRow, type Fleet, nameKey, type OnOrderRow, type PackRow } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
@@ -25,7 +26,7 @@ export interface TracedId {
 /** A row of dated stock that an identifier touches. */
 export interface TracedStock {
   row: DatedStockRow;
-  /** True where the units are in a device. */
+  /** True where the units are in a device that has not left service. */
   installed: boolean;
   swapBy: Day;
 }
@@ -33,9 +34,9 @@ export interface TracedStock {
 /** What it takes to do without the traced units of an item. */
 export interface TracedItem {
   item: string;
-  /** Units in devices and packs in service: each leaves a gap when it is taken out. */
+  /** Units and packs in devices in service, and packs of a pool: each leaves a gap when it is taken out. */
   inUse: number;
-  /** Units on shelves and spare packs that would be lost. */
+  /** Units on shelves, spare packs, and what lies in devices that have left service: it would be lost. */
   onShelves: number;
   onOrder: number;
   /** Usable units of the item on shelves that the identifiers do not touch. */
@@ -71,9 +72,10 @@ export interface Trace {
  * @param ids  one or a recall notice's list; blank ones are skipped
  */
 export function traceIds(sheets: Fleet, policy: Policy, ids: readonly string[]): Trace {
-  const fleet = withNamedItems(sheets);
-  const book = itemBook(fleet);
-  const takes = whoTakes(fleet, book, policy.asOf);
+  const named = withNamedItems(sheets);
+  const book = itemBook(named);
+  const takes = whoTakes(named, book, policy.asOf);
+  const fleet = { ...named, packs: packsInPlace(named, takes) };
   const wanted = ids.map((id) => id.trim()).filter((id) => id !== "");
   const matchers = wanted.map((id) => ({ id, ...matcherOf(id, policy.asOf), as: new Set<TracedAs>() }));
   const touches = touchedBy(matchers, fleet);
@@ -88,18 +90,22 @@ export function traceIds(sheets: Fleet, policy: Policy, ids: readonly string[]):
     installed: row.place !== null && takes.devices.has(nameKey(row.place)),
     swapBy: swapDay(row, book.find(row.item), policy),
   }));
+  const isPack = listedAsPack(fleet);
+  // a lot that stands in dated stock alone is its battery's, too
+  const alsoPacks = new Set(touchedRows.filter(isPack).map(({ serial }) => nameKey(serial!)));
   const packs = sortBy(
-    fleet.packs.filter((row) => touches(row.item, [["serial", row.serial]])),
+    fleet.packs.filter((row) => touches(row.item, [["serial", row.serial]]) || alsoPacks.has(nameKey(row.serial))),
     ({ device, serial }) => [nameKey(device ?? ""), nameKey(serial)],
   );
   const orders = fleet.onOrder.filter((row) => touches(row.item, [["order", row.order]]));
+  const counted = { stock: stock.filter(({ row }) => !isPack(row)), packs, orders };
   return {
     ids: matchers.map(({ id, as }) => ({ id, as: [...as].sort() })),
     stock,
     packs,
     orders,
-    places: placesTouched(stock, packs, takes, policy),
-    items: itemsTouched(fleet, { stock, packs, orders }, book, takes, policy),
+    places: placesTouched(counted, takes, policy),
+    items: itemsTouched(fleet, counted, isPack, book, takes, policy),
   };
 }
 
@@ -137,17 +143,20 @@ function touchedBy(
   };
 }
 
-function placesTouched(
-  stock: readonly TracedStock[],
-  packs: readonly PackRow[],
-  takes: WhoTakes,
-  policy: Policy,
-): Trace["places"] {
+/** What is touched, a battery that stands in two lists once. */
+type Touched = Pick<Trace, "stock" | "packs" | "orders">;
+
+function placesTouched({ stock, packs }: Touched, takes: WhoTakes, policy: Policy): Trace["places"] {
   const places = new Map<string, Trace["places"][number]>();
   const at = (name: string | null) => {
     const place = name?.trim() || NO_PLACE;
     const key = nameKey(place);
-    const found = places.get(key) ?? { place, device: takes.devices.has(key), units: 0, packs: 0 };
+    const found = places.get(key) ?? {
+      place,
+      device: isDevice(place, takes),
+      units: 0,
+      packs: 0,
+    };
     places.set(key, found);
     return found;
   };
@@ -158,7 +167,8 @@ function placesTouched(
 
 function itemsTouched(
   fleet: Fleet,
-  touched: { stock: readonly TracedStock[]; packs: readonly PackRow[]; orders: readonly OnOrderRow[] },
+  touched: Touched,
+  isPack: (row: DatedStockRow) => boolean,
   book: ItemBook,
   takes: WhoTakes,
   policy: Policy,
@@ -180,22 +190,26 @@ function itemsTouched(
   };
   for (const { row, installed } of touched.stock) of(row.item)[installed ? "inUse" : "onShelves"] += row.quantity;
   for (const pack of touched.packs) {
-    if (pack.item !== null && !hasLeft(pack, policy)) of(pack.item)[isSpare(pack) ? "onShelves" : "inUse"] += 1;
+    if (pack.item === null || hasLeft(pack, policy)) continue;
+    const isIdle = isSpare(pack) || takes.retired.has(nameKey(pack.device ?? ""));
+    of(pack.item)[isIdle ? "onShelves" : "inUse"] += 1;
   }
   for (const order of touched.orders) of(order.item).onOrder += order.quantity;
   const tracedStock = new Set(touched.stock.map(({ row }) => row));
   const tracedPacks = new Set(touched.packs);
+  const unfit = new Set<string>();
   for (const row of fleet.datedStock) {
     const found = items.get(book.find(row.item).key);
-    const key = nameKey(row.place ?? "");
-    if (!found || tracedStock.has(row) || row.held !== null || takes.devices.has(key) || takes.retired.has(key))
-      continue;
-    if (fittableUntil(row, book.find(row.item), policy) >= policy.asOf) found.usableElsewhere += row.quantity;
+    if (!found) continue;
+    const isFit = row.held === null && fittableUntil(row, book.find(row.item), policy) >= policy.asOf;
+    if (isPack(row)) {
+      if (!isFit) unfit.add(nameKey(row.serial!));
+    } else if (isFit && !tracedStock.has(row) && !isDevice(row.place, takes)) found.usableElsewhere += row.quantity;
   }
   for (const pack of fleet.packs) {
     if (pack.item === null || tracedPacks.has(pack) || pack.held !== null || hasLeft(pack, policy)) continue;
     const found = items.get(book.find(pack.item).key);
-    if (found && isSpare(pack)) found.usableElsewhere += 1;
+    if (found && isSpare(pack) && !unfit.has(nameKey(pack.serial))) found.usableElsewhere += 1;
   }
   const coming = groupBy(
     fleet.onOrder.filter((row) => !touched.orders.includes(row)),
@@ -206,6 +220,21 @@ function itemsTouched(
     found.coveredOn = dayCovered(found.lacking, coming.get(key) ?? [], book.find(found.item).leadDays, policy.asOf);
   }
   return [...items].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, found]) => found);
+}
+
+/** Packs, each with the device where dated stock has it if its own row names none. */
+function packsInPlace(fleet: Fleet, takes: WhoTakes): PackRow[] {
+  const isPack = listedAsPack(fleet);
+  const places = new Map<string, string>();
+  for (const row of fleet.datedStock)
+    if (isPack(row) && isDevice(row.place, takes)) places.set(nameKey(row.serial!), row.place!);
+  return fleet.packs.map((pack) => ({ ...pack, device: pack.device ?? places.get(nameKey(pack.serial)) ?? null }));
+}
+
+/** True for a device of the fleet, in service or not. */
+function isDevice(place: string | null, { devices, retired }: WhoTakes): boolean {
+  const key = nameKey(place ?? "");
+  return devices.has(key) || retired.has(key);
 }
 
 function hasLeft(pack: PackRow, policy: Policy): boolean {

@@ -44,6 +44,35 @@ describe("traceIds", () => {
     ]);
   });
 
+  // By hand: B1 and B2 are in use and B3 lies on the shelf, fit to be used; B4 is past its date, B5 held
+  it("counts a battery once that stands among packs and in dated stock, and takes its lot for its own", () => {
+    const placed: Record<string, string> = { B1: "D1", B9: "D9" };
+    const batteries: Fleet = {
+      ...emptyFleet(),
+      devices: [device("D1"), device("D2"), device("D9", { retired: day("2026-01-01") })],
+      packs: ["B1", "B2", "B3", "B4", "B5", "B9"].map((serial) =>
+        pack(serial, { item: "Cell", device: placed[serial] ?? null }),
+      ),
+      datedStock: [
+        stock("Cell", "2028-01-31", "D1", { serial: "B1", lot: "Q7" }),
+        stock("Cell", "2028-01-31", "D2", { serial: "b2", lot: "Q7" }),
+        stock("Cell", "2028-01-31", "Store", { serial: "B3", lot: "Q8" }),
+        stock("Cell", "2026-10-31", "Store", { serial: "B4", lot: "Q8" }),
+        stock("Cell", "2028-01-31", "Store", { serial: "B5", lot: "Q8", held: "swollen" }),
+        stock("Cell", "2028-01-31", "D9", { serial: "B9", lot: "Q7" }),
+      ],
+    };
+    const trace = traceIds(batteries, policy, ["Q7"]);
+    expect(trace.packs.map(({ serial, device: at }) => [serial, at])).toEqual([
+      ["B1", "D1"],
+      ["B2", "D2"],
+      ["B9", "D9"],
+    ]);
+    // D9 is a device, though out of service: what lies there leaves no gap
+    expect(trace.places).toEqual(["D1", "D2", "D9"].map((place) => ({ place, device: true, units: 0, packs: 1 })));
+    expect(trace.items).toMatchObject([{ inUse: 2, onShelves: 1, usableElsewhere: 1, lacking: 1 }]);
+  });
+
   it("takes a star for the rest of a lot or serial, and a list of several", () => {
     const trace = traceIds(fleet, policy, ["AB1*", "", "G1", "none"]);
     expect(trace.ids).toEqual([
