@@ -1,6 +1,8 @@
 import { lastDayOfMonth, type Month, monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Policy } from "../fleet/policy.ts";
+import { nameKey } from "../fleet/rows.ts";
+import type { WhoTakes } from "../fleet/who-takes.ts";
 import type { LifeForecast } from "../life/types.ts";
 import { SAMPLED_PATHS, samplePaths } from "../orders/sample-paths.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
@@ -39,7 +41,7 @@ export function shortModel({ policy, life, dated, demand }: Scheduled): ShortMod
   const items = demand.map((one) => book.find(one.item));
   const paths = demand.map((one) => samplePaths(one));
   const inDate = stillInDate(dated, policy);
-  const inDevices = shareInDevices(life, (name) => book.find(name).key);
+  const inDevices = shareInDevices(life, takes, (name) => book.find(name).key);
   const share = (item: number) => inDevices.get(items[item]!.key) ?? 1;
   const classes = deviceClasses(takes, items);
   const byMonth = Array.from({ length: months }, (_, month) => {
@@ -100,9 +102,14 @@ function stillInDate(
   return found;
 }
 
-/** Of the packs of each item in service, the share that sit in a device. */
-function shareInDevices(life: LifeForecast, keyOf: (item: string) => string): Map<string, number> {
-  const groups = groupBy(life.packs, (one) => keyOf(one.item));
+/** Of the packs of each item that bring needs, the share that sit in a device. */
+function shareInDevices(
+  life: LifeForecast,
+  { retired }: WhoTakes,
+  keyOf: (item: string) => string,
+): Map<string, number> {
+  const needing = life.packs.filter(({ pack }) => !retired.has(nameKey(pack.device ?? "")));
+  const groups = groupBy(needing, (one) => keyOf(one.item));
   return new Map(
     [...groups].map(([key, packs]) => [key, packs.filter((one) => one.pack.device !== null).length / packs.length]),
   );

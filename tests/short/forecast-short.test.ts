@@ -2,18 +2,20 @@ import { describe, expect, it } from "vitest";
 import { lastDayOfMonth } from "../../src/calendar/month.ts";
 import type { ItemDemand } from "../../src/demand/types.ts";
 import type { DatedStockRow, Fleet } from "../../src/fleet/rows.ts";
+import type { PackLife } from "../../src/life/types.ts";
 import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
 import { forecastShort } from "../../src/short/forecast-short.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
 import type { UsableLot } from "../../src/supplies/types.ts";
+import { pack } from "../fleet/make-rows.ts";
 import { AS_OF, certainDemand, poissonDemand, policyWith, shelfLot } from "../orders/made-up.ts";
 import { device, fleetOf, NO_LIFE, PADS, SOURCE } from "./made-up.ts";
 
-function short(fleet: Fleet, demand: ItemDemand[], lots: UsableLot[] = [], months = demand[0]!.months) {
+function short(fleet: Fleet, demand: ItemDemand[], lots: UsableLot[] = [], months = demand[0]!.months, life = NO_LIFE) {
   const policy = policyWith({ horizonMonths: months });
   const schedule = scheduleOrders(fleet, policy, demand, lots);
   const dated = forecastDatedStock(fleet, policy);
-  return forecastShort({ fleet, policy, life: NO_LIFE, dated, demand, lots, schedule });
+  return forecastShort({ fleet, policy, life, dated, demand, lots, schedule });
 }
 
 // shares of devices are binary fractions, not exact ones
@@ -80,6 +82,16 @@ describe("forecastShort", () => {
     );
     fleet.devices[4]!.retired = AS_OF - 1;
     expect(short(fleet, [certainDemand(PADS, [0, 0])]).map((one) => one.devices)).toEqual([3, 3]);
+  });
+
+  // By hand: of two packs that bring needs, the pool's and that in D1, each need falls on a device with chance one half
+  it("leaves out of the share that falls on devices a pack in one that has left service", () => {
+    const packs = [pack("P1"), pack("P2", { device: "D1" }), pack("P3", { device: "D3" })];
+    const life = { ...NO_LIFE, packs: packs.map((row) => ({ pack: row, item: PADS }) as PackLife) };
+    const fleet = fleetOf(3, { packs });
+    fleet.devices[2]!.retired = AS_OF - 1;
+    const [month] = short(fleet, [certainDemand(PADS, [1])], [], 1, life);
+    expect([month!.devices, month!.withoutBuying]).toEqual([2, { expected: 0.5, anyChance: 0.5 }]);
   });
 
   it("is no worse with the schedule than without", () => {
