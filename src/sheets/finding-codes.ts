@@ -221,6 +221,12 @@ export const FINDING_CODES = {
     "Qty ordered 50, Qty received 50",
     "Nothing, if what came is counted as stock.",
   ),
+  "order-overdue": code(
+    "warning",
+    "An order was to arrive before as-of, and nothing says that it has come.",
+    "arrives 2026-03-13, planned as of 2026-11-01",
+    "Leave out what has come; else write the day on which it is expected now.",
+  ),
   "gone-undated": code(
     "warning",
     "A status says that the thing is gone, and no column or cell tells since when.",

@@ -1,4 +1,4 @@
-import type { Day } from "../../calendar/day.ts";
+import { type Day, isoFromDay } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
 import type { Source } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
@@ -157,8 +157,18 @@ function missing(
   return { code: "missing-required", message: `${blank ? "Nothing" : "Nothing that is known"} stands in ${named}.` };
 }
 
-function whatHasCome({ output: { sheet }, settled }: About): RowStep | null {
-  return sheet.kind === "on_order" ? (values, record) => settleOrder(values, record, settled) : null;
+function whatHasCome({ output: { sheet }, settled, asOf, log }: About): RowStep | null {
+  if (sheet.kind !== "on_order") return null;
+  return (values, record) => {
+    const come = settleOrder(values, record, settled);
+    const { arrives } = values;
+    if (come === null && typeof arrives === "number" && arrives < asOf) {
+      const { file, sheet: tab, line } = values.source;
+      const message = `The order was to arrive by ${isoFromDay(arrives)}, and counts as still to come.`;
+      log.add("order-overdue", { file, sheet: tab, line, column: null, value: null }, () => ({ message }));
+    }
+    return come;
+  };
 }
 
 function whatItMeasures({ output: { sheet }, table: { grid }, log }: About): RowStep | null {
