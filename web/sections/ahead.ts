@@ -7,7 +7,7 @@ import { monthAfter } from "../months.ts";
 import { needsInWords } from "../needs-words.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
-import { orderTable } from "./order-table.ts";
+import { forecastNote, orderTable } from "./order-table.ts";
 import { answer, points, section } from "./section.ts";
 
 const YEAR = 12;
@@ -18,6 +18,7 @@ const MANY_ASIDE = 0.05;
 /** Ahead: one sentence to read out in a meeting, devices short, and the orders that leave first. */
 export function ahead({ plan, reading }: PlannedSession): HTMLElement {
   const byDate = [...plan.orders].sort((a, b) => (a.orderBy < b.orderBy ? -1 : a.orderBy > b.orderBy ? 1 : 0));
+  const firstOrders = byDate.slice(0, FIRST_ORDERS);
   return section(
     "ahead",
     say.ahead.heading,
@@ -31,11 +32,8 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
     byDate.length > 0 &&
       answer(
         say.ahead.firstHeading,
-        orderTable({
-          caption: say.ahead.firstHeading,
-          asOf: plan.asOf,
-          orders: byDate.slice(0, FIRST_ORDERS),
-        }),
+        forecastNote(firstOrders, plan.asOf),
+        orderTable({ caption: say.ahead.firstHeading, asOf: plan.asOf, orders: firstOrders }),
       ),
     uncertain(),
   );

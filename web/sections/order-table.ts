@@ -1,5 +1,6 @@
-import { isForecast, isPriced, type Plan } from "../../src/index.ts";
+import { FORECAST_NOTE, isForecast, isPriced, type Plan } from "../../src/index.ts";
 import { actOn, notYet } from "../act-on.ts";
+import { make } from "../dom.ts";
 import { filteredTable } from "../filtered-table.ts";
 import { dayWords, moneyWords, numberWords, sentenceWords } from "../format.ts";
 import { orderCosts } from "../order-costs.ts";
@@ -11,6 +12,11 @@ type Order = Plan["orders"][number];
 
 // Some five printed pages.
 const PRINTED = 100;
+
+/** What the mark of a line that is not to be ordered yet means; nothing where no line bears it. */
+export function forecastNote(orders: readonly Order[], asOf: string): HTMLElement | false {
+  return orders.some((order) => isForecast(order, asOf)) && make("p", {}, FORECAST_NOTE);
+}
 
 /** A few order lines as a table: the day to act on first; what is late, or not to be ordered yet, says so in words. */
 export function orderTable(spec: { caption: string; asOf: string; orders: Order[] }): HTMLElement {

@@ -1,4 +1,4 @@
-import { FORECAST_NOTE, isForecast, knowsNothing } from "../../src/index.ts";
+import { knowsNothing } from "../../src/index.ts";
 import { spend } from "../charts/spend.ts";
 import { make } from "../dom.ts";
 import { offerDownload } from "../download.ts";
@@ -8,7 +8,7 @@ import { orderCosts } from "../order-costs.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
-import { scheduleTable } from "./order-table.ts";
+import { forecastNote, scheduleTable } from "./order-table.ts";
 import { answer, lead, section } from "./section.ts";
 import { supplierTables } from "./supplier-tables.ts";
 
@@ -30,7 +30,7 @@ export function orders({ plan, behind }: PlannedSession): HTMLElement {
           ? say.ahead.nothingKnown
           : words.none,
     ),
-    plan.orders.some((order) => isForecast(order, plan.asOf)) && make("p", {}, FORECAST_NOTE),
+    forecastNote(plan.orders, plan.asOf),
     plan.orders.length > 0 && scheduleTable(plan, words.caption),
     supplierTables(plan),
     ...(currencies.length > 0
