@@ -5,7 +5,7 @@ import type { ItemFit } from "./item-fit.ts";
 import { startVarianceAt } from "./level-form.ts";
 import { LOG_LIFE_STEP } from "./life-grid.ts";
 import { emptyHead, headOf, NODE_PLACES, posteriorsByCurve } from "./posteriors-by-curve.ts";
-import { FIRST, POINTS, SECOND } from "./spread-points.ts";
+import { FARTHEST, FIRST, POINTS, SECOND } from "./spread-points.ts";
 import { INDEX_PER_LOG_STRETCH } from "./time-grid.ts";
 import { addArrival, chancesOf, spreadOverSteps, spreadTally, TALLY_SIZE } from "./time-tally.ts";
 import { crossingOf, usualCrossings } from "./usual-crossings.ts";
@@ -83,6 +83,12 @@ export function chancesBelow(
         continue;
       }
       const relative = Math.sqrt(startVariance) / room;
+      // long past the threshold at every point
+      if (wearAtRoom(crossing, 1 + FARTHEST * relative) * (1 + lifeStep * FARTHEST) <= now) {
+        wide[0] = wide[0]! + weight;
+        dealt = (dealt + POINTS_A_NODE) % POINTS;
+        continue;
+      }
       const few = aheadShare > 0 && ofWear < NEARLY_NORMAL * NEARLY_NORMAL * aheadShare * aheadShare;
       for (let point = 0; point < (few ? OFFSETS.length : POINTS_A_NODE); point++) {
         let at = wearAtRoom(crossing, 1 + (few ? OFFSETS[point]! : FIRST[dealt]!) * relative);

@@ -31,3 +31,6 @@ function standardised(points: Float64Array): Float64Array {
 /** Two standard normal coordinates a point. @see Halton, J. H. (1960), Numerische Mathematik 2, 84-90 */
 export const FIRST = standardised(haltonNormals(2));
 export const SECOND = standardised(haltonNormals(3));
+
+/** No coordinate of a point is greater. */
+export const FARTHEST = [...FIRST, ...SECOND].reduce((a, b) => Math.max(a, b), 0);
