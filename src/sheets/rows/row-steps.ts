@@ -15,6 +15,7 @@ import { columnName } from "./column-name.ts";
 import { type CountingColumns, countedIn } from "./counting-columns.ts";
 import type { FieldReader } from "./field-reader.ts";
 import type { Filled } from "./filled.ts";
+import { holdInQuarantine } from "./held-in-quarantine.ts";
 import { kindFromName, namesNoKind } from "./kind-from-name.ts";
 import { settleGone } from "./settle-gone.ts";
 import { settleNoDevice } from "./settle-no-device.ts";
@@ -41,6 +42,7 @@ interface About {
 /** Every step, in the order in which they are taken; null where it has no bearing on an output. */
 const STEPS: readonly ((about: About) => RowStep | null)[] = [
   whatIsGone,
+  whatLiesInQuarantine,
   whatIsInNone,
   whatLeavesNothing,
   unitsOfBoxes,
@@ -75,6 +77,10 @@ function whatIsGone({ output: { sheet, fields }, table: { header, outputs }, log
     if (onlyIfGone && !(values.held instanceof Gone)) values.retired = null;
     return settleGone(values, sheet, log);
   };
+}
+
+function whatLiesInQuarantine({ output: { sheet } }: About): RowStep | null {
+  return sheet.columns.some(({ field }) => field === "held") ? holdInQuarantine : null;
 }
 
 function whatIsInNone({ output: { sheet }, table: { outputs } }: About): RowStep | null {

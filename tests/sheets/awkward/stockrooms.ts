@@ -268,4 +268,29 @@ Adult pads total,,7,
     rows: { dated_stock: [{ quantity: 2 }, { quantity: 1 }] },
     unread: ["Expired?"],
   },
+  {
+    name: "pads and batteries in quarantine by their place, and a ward of that name",
+    text: `Item,Expiry,Qty,Location
+Adult pads,2027-05-31,4,Quarantine
+Adult pads,2027-05-31,3,Quarantänelager
+Adult pads,2027-05-31,2,Store
+Adult pads,2027-05-31,1,Quarantine ward
+
+Serial,Type,Fitted,Location
+B1,LX,2022-01-13,Quarantine shelf
+B2,LX,2022-01-14,Monitor 1
+`,
+    rows: {
+      dated_stock: [
+        { quantity: 4, held: "Quarantine" },
+        { quantity: 3, held: "Quarantänelager" },
+        { quantity: 2, held: null },
+        { quantity: 1, held: null },
+      ],
+      packs: [
+        { serial: "B1", held: "Quarantine shelf" },
+        { serial: "B2", held: null },
+      ],
+    },
+  },
 ];
