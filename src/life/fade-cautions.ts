@@ -1,3 +1,4 @@
+import { median } from "simple-statistics";
 import type { FadingItem } from "../fade/fade-items.ts";
 import { heededReadings } from "../fade/heeded-readings.ts";
 import { listed } from "../fleet/first-told.ts";
@@ -7,6 +8,10 @@ const START_TOO_LOW = 0.9;
 
 /** What a test may be off by, fraction of rated. */
 const SCATTER = 0.02;
+
+/** A pack hardly loses more than this, a fraction of rated, in so many days: common practice, no source. */
+const MOST_LOST = 0.05;
+const HALF_A_YEAR = 183;
 
 /**
  * Cautions that an item's fit calls for.
@@ -32,6 +37,18 @@ export function fadeCautions(items: readonly FadingItem[], threshold: number): s
         judged
           ? `No test of ${item} says how much it held, only that it passed or failed: its forecast rests mostly on what is usual for such packs.`
           : `No ${item} has been tested: its forecast rests on what is usual for such packs alone.`,
+      );
+    }
+    const lastOfFaded = packs.flatMap((pack) => {
+      const last = heededReadings(pack).at(-1);
+      const { retired, retiredBecause } = pack.pack;
+      const isNear = last !== undefined && retiredBecause === "faded" && retired! - last.day <= HALF_A_YEAR;
+      return isNear ? [last.capacity] : [];
+    });
+    if (lastOfFaded.length > 1 && median(lastOfFaded) > threshold + MOST_LOST) {
+      const [held, due] = [median(lastOfFaded), threshold].map((capacity) => `${Math.round(capacity * 100)} %`);
+      cautions.push(
+        `The ${item} packs retired as faded held some ${held} at their last tests, while the policy sheet's end of life (80 % if it names none) is ${due}, so they are taken to fall steeply: give the sheet the end of life at which they were retired, and try another by --policy or on the page.`,
       );
     }
     const start = group.parameters.startCapacity ?? 1;

@@ -10,6 +10,7 @@ function item(
   const { bounds = 0, completedLives = 0, trust = 1 } = facts;
   const packs = [0, ...capacities].map((capacity, index) => ({
     clock: { start: 0 },
+    pack: { retired: null, retiredBecause: null },
     evidence: { trust: index === 0 ? [] : [trust] },
     readings: { readings: index === 0 ? [] : [{ day: 1, capacity }], bounds: Array(bounds).fill({}) },
   }));
@@ -29,6 +30,24 @@ describe("fadeCautions", () => {
 
   it("see no life to its end in a test that the fit doubts", () => {
     expect(cautions(item([0.95, 0.6], { trust: 0.04 }))).toContain("No p has been seen to its end of life");
+  });
+
+  // By hand: the last tests 0.82, 0.81, 0.83 lie 2 points above 80 %, as where packs are tested twice a year, and 12 above 70 %
+  it("say that an end of life far below what retired packs held makes them fall steeply", () => {
+    const retired = (lastTests: number[], daysAfter: number) => {
+      const one = item(lastTests);
+      const rows = one.packs.map((pack) => ({ ...pack, pack: { retired: 1 + daysAfter, retiredBecause: "faded" } }));
+      return { ...one, packs: rows, completedLives: lastTests.length } as unknown as FadingItem;
+    };
+    expect(fadeCautions([retired([0.82, 0.81, 0.83], 60)], 0.8)).toEqual([]);
+    expect(fadeCautions([retired([0.82, 0.81, 0.83], 60)], 0.7)).toEqual([
+      expect.stringContaining(
+        "held some 82 % at their last tests, while the policy sheet's end of life (80 % if it names none) is 70 %",
+      ),
+    ]);
+    // a test of long ago says little of what a pack held in the end, and one pack little of the others
+    expect(fadeCautions([retired([0.82, 0.81, 0.83], 400)], 0.7)).toEqual([]);
+    expect(fadeCautions([retired([0.82], 60)], 0.7)).toEqual([]);
   });
 
   it("tell packs that were never tested from packs whose tests only passed or failed", () => {
