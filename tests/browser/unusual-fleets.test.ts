@@ -58,12 +58,15 @@ describe("a fleet that lacks a part", () => {
       .setInputFiles([
         csv("devices.csv", "device,type,site", "D1,monitor,Hall"),
         csv("dated_stock.csv", "item,expiry,lot,quantity,place", "pads-a,2027-03-31,L1,1,D1"),
+        csv("use_log.csv", "date,item,quantity,place", "2026-08-03,pads-a,1,D1"),
         POLICY,
       ]);
     await planned(page);
     const counts = await page.locator(".masthead .facts").nth(1).textContent();
     expect(counts).toBe("1 device and 0 packs in service · 1 dated unit");
     expect(await page.locator("#dates .lead").textContent()).toMatch(/^1 dated unit falls due by/);
+    const uses = page.locator("#dates table", { hasText: "Uses logged" }).locator("tbody td:nth-child(4)");
+    expect(await uses.textContent()).toBe("1");
   });
 
   it("of dated stock alone says what is past expiry, and that no device would miss anything", async () => {

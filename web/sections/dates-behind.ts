@@ -108,7 +108,7 @@ export function useTable({ useRates }: Behind): HTMLElement {
         { title: words.heads[0]!, value: (row) => row.item },
         { title: words.heads[1]!, value: (row) => row.place, wide: true },
         { title: words.heads[2]!, value: (row) => row.duty },
-        rate(words.heads[3]!, (row) => row.events),
+        { title: words.heads[3]!, value: (row) => row.events, figures: true },
         rate(words.heads[4]!, (row) => row.months),
         rate(words.heads[5]!, (row) => row.unitsPerYear),
         rate(words.heads[6]!, (row) => row.low),
