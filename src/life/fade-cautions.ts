@@ -33,24 +33,18 @@ export function fadeCautions(items: readonly FadingItem[], threshold: number): s
     }
     if (group.readings === 0 && packs.some(({ clock }) => clock.start !== null)) {
       const judged = packs.some(({ readings: { bounds } }) => bounds.length > 0);
-      cautions.push(
-        judged
-          ? `No test of ${item} says how much it held, only that it passed or failed: its forecast rests mostly on what is usual for such packs.`
-          : `No ${item} has been tested: its forecast rests on what is usual for such packs alone.`,
-      );
+      const untold = judged ? `No test of ${item} says how much it held` : `No ${item} has been tested`;
+      cautions.push(`${untold}: its forecast rests on what is usual for such packs alone.`);
     }
-    const lastOfFaded = packs.flatMap((pack) => {
-      const last = heededReadings(pack).at(-1);
-      const { retired, retiredBecause } = pack.pack;
-      const isNear = last !== undefined && retiredBecause === "faded" && retired! - last.day <= HALF_A_YEAR;
+    const lastOfFaded = packs.flatMap(({ pack, ...rest }) => {
+      const last = heededReadings(rest).at(-1);
+      const isNear = last !== undefined && pack.retiredBecause === "faded" && pack.retired! - last.day <= HALF_A_YEAR;
       return isNear ? [last.capacity] : [];
     });
-    if (lastOfFaded.length > 1 && median(lastOfFaded) > threshold + MOST_LOST) {
-      const [held, due] = [median(lastOfFaded), threshold].map((capacity) => `${Math.round(capacity * 100)} %`);
+    if (lastOfFaded.length > 1 && median(lastOfFaded) > threshold + MOST_LOST)
       cautions.push(
-        `The ${item} packs retired as faded held some ${held} at their last tests, while the policy sheet's end of life (80 % if it names none) is ${due}, so they are taken to fall steeply: give the sheet the end of life at which they were retired, and try another by --policy or on the page.`,
+        `The ${item} packs retired as faded held some ${Math.round(median(lastOfFaded) * 100)} % at their last tests, far above the policy sheet's end of life, and are taken to fall steeply: give the sheet the one that held then, and try another by --policy or on the page.`,
       );
-    }
     const start = group.parameters.startCapacity ?? 1;
     if (group.readings > 0 && start < START_TOO_LOW) {
       cautions.push(

@@ -27,9 +27,12 @@ export class Boxes {
   constructor(readonly count: number) {}
 }
 
-/** True before the first or after the last day of the years that a fleet's dates may lie in. */
+/** The days 1990-01-01 and 2100-12-31: a fleet's dates lie between them. */
+const DATES = { from: 7305, to: 47_846 } as const;
+
+/** True for a day outside the years that a fleet's dates may lie in. */
 export function isOutOfYears(day: Day | null): boolean {
-  return day !== null && (day < Date.UTC(1990, 0, 1) / 86_400_000 || day > Date.UTC(2100, 11, 31) / 86_400_000);
+  return day !== null && (day < DATES.from || day > DATES.to);
 }
 
 const ERROR_CELL = /^#(REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|N\/A|SPILL!|CALC!|N\/V|WERT!|BEZUG!|NV)/;
