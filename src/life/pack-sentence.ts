@@ -59,7 +59,8 @@ export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "repla
     const left = told.now === null ? null : leftWords(told.now.p50, told);
     const reckoned = told.readings.length === 0 ? `; going by its kind ${left} now` : `, now ${left}`;
     const estimate = left === null ? "" : reckoned;
-    return `${known}${estimate}: more likely than not below ${level} already.`;
+    const sure = told.now !== null && told.now.p90 < told.threshold;
+    return `${known}${estimate}: ${sure ? "" : "more likely than not "}below ${level} already.`;
   }
   if (belowBy.p50 === null) return `${known}; not expected below ${level} within 30 years.`;
   const from = belowBy.p10 === null ? "" : belowBy.p10 <= belowBy.p50 - 31 ? ` (80 % range ${range(belowBy)})` : "";

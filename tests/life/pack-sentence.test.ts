@@ -4,19 +4,19 @@ import { day } from "../fleet/make-rows.ts";
 
 const asOf = day("2026-11-01");
 const due = { kind: "already-due" as const, p10: asOf, p50: asOf, p90: asOf };
-const told = (p50: number): Told => ({
+const told = (p50: number, p90 = 0.85): Told => ({
   readings: [{ day: day("2026-06-10"), capacity: 0.83 }],
   lastDoubted: false,
   lastBound: null,
   siblings: null,
-  now: { p10: 0.7, p50, p90: 0.85 },
+  now: { p10: 0.7, p50, p90 },
   failedOn: null,
   held: null,
   threshold: 0.8,
   primary: false,
 });
-const says = (p50: number) =>
-  packSentence(told(p50), { belowBy: due, replaceBy: { ...due, because: "fade", note: null } });
+const says = (p50: number, p90?: number) =>
+  packSentence(told(p50, p90), { belowBy: due, replaceBy: { ...due, because: "fade", note: null } });
 
 // 79.6 % is 80 % when rounded, which would read as if it were not below
 it.each([
@@ -26,4 +26,8 @@ it.each([
   [0.45, "now under 50 %: more likely than not below 80 % already."],
 ])("a pack at %d that is due is told as below its threshold", (p50, end) => {
   expect(says(p50)).toBe(`83 % at its only test in June 2026, ${end}`);
+});
+
+it("a pack that is below its threshold nine times in ten is told so without ado", () => {
+  expect(says(0.74, 0.78)).toBe("83 % at its only test in June 2026, now about 74 %: below 80 % already.");
 });
