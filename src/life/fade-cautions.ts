@@ -34,7 +34,7 @@ export function fadeCautions(items: readonly FadingItem[], threshold: number): s
     if (group.readings === 0 && packs.some(({ clock }) => clock.start !== null)) {
       const judged = packs.some(({ readings: { bounds } }) => bounds.length > 0);
       const untold = judged ? `No test of ${item} says how much it held` : `No ${item} has been tested`;
-      cautions.push(`${untold}: its forecast rests on what is usual for such packs alone.`);
+      cautions.push(`${untold}: its forecast rests ${judged ? "mostly" : "only"} on what is usual for such packs.`);
     }
     const lastOfFaded = packs.flatMap(({ pack, ...rest }) => {
       const last = heededReadings(rest).at(-1);

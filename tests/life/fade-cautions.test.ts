@@ -49,7 +49,7 @@ describe("fadeCautions", () => {
   });
 
   it("tell packs that were never tested from packs whose tests only passed or failed", () => {
-    expect(cautions(item([]))).toBe("No p has been tested: its forecast rests on what is usual for such packs alone.");
+    expect(cautions(item([]))).toBe("No p has been tested: its forecast rests only on what is usual for such packs.");
     expect(cautions(item([], { bounds: 1 }))).toMatch(/^No test of p says how much it held: its forecast rests/);
   });
 });
