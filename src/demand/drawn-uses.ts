@@ -10,34 +10,63 @@ export interface Stretch {
   days: number;
 }
 
+/** Runs of a place with equally many uses. */
+export interface AlikeRuns {
+  runs: number;
+  /** Where the turns of each use begin; below `runs`. */
+  begins: Float64Array;
+}
+
 /**
- * Draws the days and sizes of the uses at a place in one of some runs with equally many. Given their number, the uses of a
- * steady rate fall evenly over the time: each in another part of it in every run, so that they do so over few runs, too.
+ * Draws the days and sizes of the uses at a place in one of some runs. Given their number, the uses of a steady rate fall
+ * evenly over the time: each in another part of it in every run, so that they do so over few runs, too.
  *
- * @param parts  by use and run: the part of the time in which it falls, of as many as there are runs
+ * Run r has its use k in part r step^k + begins[k] of as many as there are runs, modulo those: a lattice.
+ *
  * @param sizes  chance that a use takes 0, 1, 2 ... units
  * @param into  filled
+ * @see Korobov, N. M. (1959), The approximate computation of multiple integrals, Doklady Akademii Nauk SSSR 124,
+ *   1207-1210 (from memory)
  */
 export function drawUses(
-  parts: readonly Uint32Array[],
+  { runs, begins }: AlikeRuns,
   run: number,
   { from, days }: Stretch,
   sizes: Float64Array,
   random: Random,
   into: PlaceUses,
 ): void {
-  const count = parts.length;
+  const count = begins.length;
+  const step = latticeStep(runs);
+  let turn = run;
   into.count = count;
   if (count > into.days.length) {
     into.days = new Float64Array(2 * count);
     into.units = new Int32Array(2 * count);
   }
   for (let use = 0; use < count; use++) {
-    into.days[use] = from + ((parts[use]![run]! + random.uniform()) / parts[use]!.length) * days;
+    const part = Math.floor(turn + begins[use]!) % runs;
+    turn = (turn * step) % runs;
+    into.days[use] = from + ((part + random.uniform()) / runs) * days;
     // sizes are independent of days, so that only the days need be in order
     into.units[use] = sizeAt(random.uniform(), sizes);
   }
   sortFirst(count, into.days);
+}
+
+/** Steps by number of runs. */
+const steps: number[] = [];
+
+/** A step near the golden section of the runs that shares no factor with their number, so that it meets every part. */
+function latticeStep(runs: number): number {
+  let step = steps[runs] ?? Math.round(runs * 0.618);
+  while (sharedFactor(step, runs) > 1) step++;
+  steps[runs] = step;
+  return step;
+}
+
+function sharedFactor(a: number, b: number): number {
+  return b === 0 ? a : sharedFactor(b, a % b);
 }
 
 /** Sorts the first so many days; nearly always there are a few, and millions of runs have some. */

@@ -1,7 +1,6 @@
 import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { seededRandom } from "../maths/random.ts";
-import { shuffled } from "../maths/shuffled.ts";
 import { seedFromText } from "../maths/text-seed.ts";
 import type { ItemPlace } from "../supplies/item-place.ts";
 import type { ItemPlaces } from "../supplies/item-places.ts";
@@ -104,7 +103,7 @@ class UsedPlace {
     const stretch = { from: place.from, days: Math.min(place.until, this.end) - place.from };
     const sizes = this.ofItem.use!.unitsPerUse;
     const routine = routineDays(place, this.end);
-    drawUses([], 0, stretch, sizes, random, this.uses);
+    drawUses({ runs: 1, begins: new Float64Array(0) }, 0, stretch, sizes, random, this.uses);
     const start = runStart(place, this.ofItem.units, this.asOf);
     this.runner.run(start, this.uses, routine);
     this.quietNeeds.set(this.runner.needs);
@@ -117,9 +116,9 @@ class UsedPlace {
     }
     this.futuresWith.forEach((found, events) => {
       const runs = Math.ceil(found.length / share);
-      const parts = Array.from({ length: events }, () => shuffled(runs, random));
+      const alike = { runs, begins: new Float64Array(events).map(() => runs * random.uniform()) };
       for (let run = 0; run < runs; run++) {
-        drawUses(parts, run, stretch, sizes, random, this.uses);
+        drawUses(alike, run, stretch, sizes, random, this.uses);
         this.runner.run(start, this.uses, routine);
         this.addRun(found, run, runs);
       }

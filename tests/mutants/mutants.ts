@@ -121,7 +121,7 @@ export const MUTANTS: readonly Mutant[] = [
   broken("life/chance-dates", "life/chance-dates", "onGrid[k + lowest + j]", "onGrid[k + j]"),
   broken("maths/monotone-cubic", "maths/monotone-cubic", "left * right > 0 ?", "left + right > 0 ?"),
   broken("fade/capacity-path", "fade/capacity-path", "m === between / 2 || ", ""),
-  broken("demand/drawn-uses", "demand/place-futures", "parts[use]![run]! + random.uniform()", "parts[use]![run]!"),
+  broken("demand/drawn-uses", "demand/place-futures", "Math.floor(turn + begins[use]!)", "Math.floor(begins[use]!)"),
   broken("life/swapped-packs", "life/swapped", "CAPACITY_RISES_BY = 0.06", "CAPACITY_RISES_BY = 0.01"),
   broken("supplies/moves", "supplies/propose", "row.opened === null && row.expiry", "row.expiry"),
   broken("supplies/move-list", "supplies/propose", "Math.floor((day - policy.asOf) / 2)", "day - policy.asOf"),
