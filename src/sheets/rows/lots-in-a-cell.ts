@@ -9,7 +9,7 @@ export interface LotRow extends GridRow {
 }
 
 /** Columns (0-based, -1 for none) whose cells may tell of several lots, or how many there are. */
-interface LotColumns {
+export interface LotColumns {
   expiry: number;
   item: number;
   serial: number;
