@@ -1,9 +1,9 @@
 import { monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Item } from "../fleet/item-book.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Remembered, rememberStages } from "../fleet/policy-reads.ts";
-import { nameKey } from "../fleet/rows.ts";
 import type { WhoTakes } from "../fleet/who-takes.ts";
 import type { LifeForecast } from "../life/types.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";

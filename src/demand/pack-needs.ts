@@ -1,6 +1,6 @@
 import { firstDayOfMonth, type Month } from "../calendar/month.ts";
 import type { Item } from "../fleet/item-book.ts";
-import { nameKey } from "../fleet/rows.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import type { WhoTakes } from "../fleet/who-takes.ts";
 import type { LifeForecast, PackLife } from "../life/types.ts";
 import { heldLives, needsOfFewPacks } from "./few-packs.ts";

@@ -2,7 +2,8 @@ import { median } from "simple-statistics";
 import type { Day } from "../calendar/day.ts";
 import { catalogueRowsByItem, firstFact } from "../fleet/catalogue-facts.ts";
 import { groupBy } from "../fleet/group-by.ts";
-import { type Fleet, nameKey, type PackRow, type RuntimeTestRow, type Source } from "../fleet/rows.ts";
+import { nameKey } from "../fleet/name-key.ts";
+import type { Fleet, PackRow, RuntimeTestRow, Source } from "../fleet/rows.ts";
 
 /** One measured capacity, as a fraction of rated. */
 export interface CapacityReading {

@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day.ts";
-import { type Fleet, nameKey } from "../fleet/rows.ts";
+import { nameKey } from "../fleet/name-key.ts";
+import type { Fleet } from "../fleet/rows.ts";
 
 /** The day of each pack's first test up to a day, by pack key. */
 export function firstTests({ runtimeTests }: Fleet, asOf: Day): Map<string, Day> {

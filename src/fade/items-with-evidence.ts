@@ -1,6 +1,7 @@
 import { groupBy } from "../fleet/group-by.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import type { Fleet, PackRow } from "../fleet/rows.ts";
 import { thresholdInForce } from "../fleet/threshold-in-force.ts";
 import { type PackReadings, readingsByPack } from "./capacity-readings.ts";
 import { type PackEvidence, packEvidence } from "./evidence.ts";

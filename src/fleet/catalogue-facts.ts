@@ -1,6 +1,7 @@
 import { sortBy } from "../maths/sort-by.ts";
 import { groupBy } from "./group-by.ts";
-import { type CatalogueRow, type Fleet, nameKey } from "./rows.ts";
+import { nameKey } from "./name-key.ts";
+import type { CatalogueRow, Fleet } from "./rows.ts";
 
 /**
  * Catalogue rows by item key, each item's in the order of its suppliers' names, so that which row speaks first

@@ -1,7 +1,7 @@
 import { catalogueRowsByItem, firstFact } from "./catalogue-facts.ts";
 import { groupBy } from "./group-by.ts";
+import { nameKey } from "./name-key.ts";
 import type { CatalogueRow, Fleet, ItemKind } from "./rows.ts";
-import { nameKey } from "./rows.ts";
 
 /** An item with the facts of all its catalogue rows (one a supplier): the first row that states a fact wins. */
 export interface Item {

@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day.ts";
-import { type DatedStockRow, type Fleet, nameKey } from "./rows.ts";
+import { nameKey } from "./name-key.ts";
+import type { DatedStockRow, Fleet } from "./rows.ts";
 
 /*
  * A battery may be listed twice under one serial: as a pack, and in dated stock with its expiry. It is one battery: its

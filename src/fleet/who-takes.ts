@@ -1,9 +1,10 @@
 import type { Day } from "../calendar/day.ts";
 import { groupBy } from "./group-by.ts";
 import type { Item, ItemBook } from "./item-book.ts";
+import { nameKey } from "./name-key.ts";
 import { listedAsPack } from "./packs-in-stock.ts";
 import { remembered } from "./remembered.ts";
-import { type DeviceRow, type Fleet, nameKey } from "./rows.ts";
+import type { DeviceRow, Fleet } from "./rows.ts";
 
 /** A device that takes an item, with the units it needs. */
 export interface Taker {

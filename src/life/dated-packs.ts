@@ -1,6 +1,7 @@
 import { groupBy } from "../fleet/group-by.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import { useByDates } from "../fleet/packs-in-stock.ts";
-import { type Fleet, nameKey } from "../fleet/rows.ts";
+import type { Fleet } from "../fleet/rows.ts";
 
 /** The share of an item's packs with a use-by date from which the item is one of batteries that do not recharge. */
 const MOSTLY = 0.5;

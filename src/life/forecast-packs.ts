@@ -1,9 +1,10 @@
 import { DRAWS } from "../fade/item-fit.ts";
 import { KeptPosteriors } from "../fade/posteriors-by-curve.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import { unnamedCautions, withNamedItems } from "../fleet/named-items.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Remembered, rememberStages } from "../fleet/policy-reads.ts";
-import { type Fleet, nameKey } from "../fleet/rows.ts";
+import type { Fleet } from "../fleet/rows.ts";
 import { thresholdInForce } from "../fleet/threshold-in-force.ts";
 import { averageChances } from "./chance-dates.ts";
 import { addDueByDraw } from "./due-by-draw.ts";

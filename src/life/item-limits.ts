@@ -1,5 +1,6 @@
 import { catalogueRowsByItem, firstFact } from "../fleet/catalogue-facts.ts";
-import { type Fleet, type ItemKind, nameKey } from "../fleet/rows.ts";
+import { nameKey } from "../fleet/name-key.ts";
+import type { Fleet, ItemKind } from "../fleet/rows.ts";
 import { itemsWithUseBy } from "./dated-packs.ts";
 
 /** What the catalogue says of an item's life. */

@@ -2,7 +2,8 @@ import { median } from "simple-statistics";
 import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { groupBy } from "../fleet/group-by.ts";
-import { type Fleet, nameKey, type PackRow, type RuntimeTestRow } from "../fleet/rows.ts";
+import { nameKey } from "../fleet/name-key.ts";
+import type { Fleet, PackRow, RuntimeTestRow } from "../fleet/rows.ts";
 import { primaryEndInForce } from "../fleet/threshold-in-force.ts";
 import { type LineSums, lineSums } from "../maths/random-line.ts";
 

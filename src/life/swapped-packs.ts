@@ -2,7 +2,8 @@ import type { Day } from "../calendar/day.ts";
 import { readingsByPack } from "../fade/capacity-readings.ts";
 import { knownBy } from "../fade/known-fleet.ts";
 import { groupBy } from "../fleet/group-by.ts";
-import { type Fleet, nameKey, type RuntimeTestRow } from "../fleet/rows.ts";
+import { nameKey } from "../fleet/name-key.ts";
+import type { Fleet, RuntimeTestRow } from "../fleet/rows.ts";
 import { thresholdInForce } from "../fleet/threshold-in-force.ts";
 
 /** A serial number under which a newer pack goes on: its counter began anew, and its capacity came back. */

@@ -2,7 +2,8 @@ import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { firstTests } from "../fade/first-tests.ts";
 import { groupBy } from "../fleet/group-by.ts";
-import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import { nameKey } from "../fleet/name-key.ts";
+import type { Fleet, PackRow } from "../fleet/rows.ts";
 import type { WatchedLife } from "../maths/kaplan-meier.ts";
 
 /**

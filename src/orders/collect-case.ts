@@ -1,6 +1,6 @@
 import type { ItemDemand } from "../demand/types.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { nameKey } from "../fleet/rows.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { buyingOptions } from "./buying-options.ts";
 import type { CaseOffer, ItemCase } from "./item-case.ts";

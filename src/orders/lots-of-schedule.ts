@@ -1,5 +1,6 @@
+import { nameKey } from "../fleet/name-key.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type Fleet, nameKey } from "../fleet/rows.ts";
+import type { Fleet } from "../fleet/rows.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { type Offer, offersForItem } from "./offers.ts";
 import { lastUsableDay } from "./order-slots.ts";

@@ -1,9 +1,10 @@
 import { blankCatalogueRow } from "../fleet/blank-catalogue-row.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
-import { listed } from "../fleet/first-told.ts";
+import { listed } from "../fleet/listed.ts";
 import { dividedExact, type Exact, exactFromText, minorUnits } from "../fleet/money.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type CatalogueRow, type Fleet, type ItemKind, nameKey, type SupplierRow } from "../fleet/rows.ts";
+import type { CatalogueRow, Fleet, ItemKind, SupplierRow } from "../fleet/rows.ts";
 import { normalQuantile } from "../maths/normal.ts";
 import type { ItemCaution } from "./item-cautions.ts";
 

@@ -1,5 +1,5 @@
 import type { ItemDemand } from "../demand/types.ts";
-import { nameKey } from "../fleet/rows.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import { seededRandom } from "../maths/random.ts";
 import { seedFromText } from "../maths/text-seed.ts";
 

@@ -1,8 +1,9 @@
 import type { ItemDemand } from "../demand/types.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
 import { itemBook } from "../fleet/item-book.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type Fleet, nameKey } from "../fleet/rows.ts";
+import type { Fleet } from "../fleet/rows.ts";
 import type { PackLife } from "../life/types.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { budgetYears, type ScheduledItem } from "./budget.ts";

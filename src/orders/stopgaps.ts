@@ -1,7 +1,7 @@
 import { type Day, isoFromDay } from "../calendar/day.ts";
 import { counted } from "../fleet/count-text.ts";
 import type { Item, ItemBook } from "../fleet/item-book.ts";
-import { nameKey } from "../fleet/rows.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { fittableUntil, goodUntil } from "../supplies/unit-life.ts";
 import { type StandIn, type StandInFrom, type StandInGround, standIns } from "./stand-ins.ts";

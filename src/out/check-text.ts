@@ -1,6 +1,6 @@
 import { counted, countText } from "../fleet/count-text.ts";
 import type { Finding, SetAsideRow } from "../fleet/finding.ts";
-import { listed } from "../fleet/first-told.ts";
+import { listed } from "../fleet/listed.ts";
 import { placeText } from "../fleet/place-text.ts";
 import type { Reading, ReadTable } from "../sheets/reading.ts";
 import { findingRows, inputRows, tablesInOrder } from "./plan-head.ts";

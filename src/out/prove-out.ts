@@ -1,6 +1,6 @@
 import { isoFromDay } from "../calendar/day.ts";
 import { countText, tenthsText } from "../fleet/count-text.ts";
-import { listed } from "../fleet/first-told.ts";
+import { listed } from "../fleet/listed.ts";
 import type { Proof } from "../life/prove/prove.ts";
 import type { ProveScore } from "../life/prove/score-item.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";

@@ -1,5 +1,5 @@
 import { counted } from "../fleet/count-text.ts";
-import { listed } from "../fleet/first-told.ts";
+import { listed } from "../fleet/listed.ts";
 import { FindingLog } from "./finding-log.ts";
 import type { Grid } from "./grid.ts";
 import { type OpenedFile, openFile } from "./open-file.ts";

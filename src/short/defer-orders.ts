@@ -1,7 +1,7 @@
 import { fiscalYearOfMonth, fiscalYearStart } from "../calendar/fiscal-year.ts";
 import { firstDayOfMonth, monthOfDay } from "../calendar/month.ts";
-import { listed } from "../fleet/first-told.ts";
 import { groupBy } from "../fleet/group-by.ts";
+import { listed } from "../fleet/listed.ts";
 import { exactFromText, minorUnits } from "../fleet/money.ts";
 import type { OrderLine } from "../orders/types.ts";
 import type { UsableLot } from "../supplies/types.ts";

@@ -1,7 +1,7 @@
 import { lastDayOfMonth, type Month, monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { nameKey } from "../fleet/rows.ts";
 import type { WhoTakes } from "../fleet/who-takes.ts";
 import type { LifeForecast } from "../life/types.ts";
 import { SAMPLED_PATHS, samplePaths } from "../orders/sample-paths.ts";

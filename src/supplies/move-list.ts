@@ -1,7 +1,8 @@
 import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type DatedStockRow, nameKey } from "../fleet/rows.ts";
+import type { DatedStockRow } from "../fleet/rows.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import type { ItemPlace } from "./item-place.ts";
 import type { MovePlace } from "./move-place.ts";

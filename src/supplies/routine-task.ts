@@ -1,5 +1,5 @@
 import type { Item } from "../fleet/item-book.ts";
-import { nameKey } from "../fleet/rows.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import type { WhoTakes } from "../fleet/who-takes.ts";
 import { rollsPerStrip } from "./paper.ts";
 

@@ -1,10 +1,11 @@
 import type { Day } from "../calendar/day.ts";
 import { type Month, monthOfDay } from "../calendar/month.ts";
 import type { Item, ItemBook } from "../fleet/item-book.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import { listedAsPack } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { remembered } from "../fleet/remembered.ts";
-import { type DatedStockRow, type Fleet, nameKey } from "../fleet/rows.ts";
+import type { DatedStockRow, Fleet } from "../fleet/rows.ts";
 import type { WhoTakes } from "../fleet/who-takes.ts";
 import { dealtOut, firstNumbers } from "../maths/dealt-out.ts";
 import { orderOf } from "../maths/order-of.ts";

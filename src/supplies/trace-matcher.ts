@@ -1,5 +1,5 @@
 import type { Day } from "../calendar/day.ts";
-import { nameKey } from "../fleet/rows.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import { BadLabel } from "../sheets/labels/label.ts";
 import { readLabel } from "../sheets/labels/read-label.ts";
 

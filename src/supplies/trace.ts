@@ -1,10 +1,11 @@
 import type { Day } from "../calendar/day.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { type ItemBook, itemBook } from "../fleet/item-book.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import { withNamedItems } from "../fleet/named-items.ts";
 import { listedAsPack } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type DatedStockRow, type Fleet, nameKey, type OnOrderRow, type PackRow } from "../fleet/rows.ts";
+import type { DatedStockRow, Fleet, OnOrderRow, PackRow } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { dayCovered } from "./day-covered.ts";

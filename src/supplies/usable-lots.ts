@@ -1,9 +1,10 @@
 import type { Day } from "../calendar/day.ts";
 import { monthOfDay } from "../calendar/month.ts";
 import { itemBook } from "../fleet/item-book.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import { listedAsPack, useByDates } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
-import { type Fleet, nameKey, type PackRow } from "../fleet/rows.ts";
+import type { Fleet, PackRow } from "../fleet/rows.ts";
 import { whoTakes } from "../fleet/who-takes.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import type { UsableLot } from "./types.ts";

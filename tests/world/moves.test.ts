@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { isoFromDay } from "../../src/calendar/day.ts";
 import { DAYS_PER_MONTH } from "../../src/calendar/mean-year.ts";
+import { nameKey } from "../../src/fleet/name-key.ts";
 import { defaultPolicy } from "../../src/fleet/policy.ts";
-import { type DatedStockRow, emptyFleet, type Fleet, nameKey } from "../../src/fleet/rows.ts";
+import { type DatedStockRow, emptyFleet, type Fleet } from "../../src/fleet/rows.ts";
 import { gammaQuantile } from "../../src/maths/gamma-distribution.ts";
 import { type Random, seededRandom } from "../../src/maths/random.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";

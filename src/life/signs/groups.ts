@@ -1,6 +1,7 @@
 import { monthOfDay, monthText } from "../../calendar/month.ts";
 import type { FadingPack } from "../../fade/items-with-evidence.ts";
-import { type DeviceRow, type Fleet, nameKey } from "../../fleet/rows.ts";
+import { nameKey } from "../../fleet/name-key.ts";
+import type { DeviceRow, Fleet } from "../../fleet/rows.ts";
 import type { EarlySign } from "../types.ts";
 
 type GroupKind = Exclude<EarlySign["kind"], "pack">;

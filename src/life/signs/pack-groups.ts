@@ -1,5 +1,5 @@
 import { type PackPace, SHIFTS } from "../../fade/pack-paces.ts";
-import { nameKey } from "../../fleet/rows.ts";
+import { nameKey } from "../../fleet/name-key.ts";
 
 /** Packs of an item that have something in common. */
 export interface PackGroup {

@@ -1,5 +1,6 @@
 import type { Day } from "../../calendar/day.ts";
-import { nameKey, type Source } from "../../fleet/rows.ts";
+import { nameKey } from "../../fleet/name-key.ts";
+import type { Source } from "../../fleet/rows.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { BadLabel, type Label } from "./label.ts";

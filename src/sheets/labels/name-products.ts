@@ -1,4 +1,4 @@
-import { nameKey } from "../../fleet/rows.ts";
+import { nameKey } from "../../fleet/name-key.ts";
 import type { Entry, TableState } from "../rows/entry.ts";
 
 /** Gives rows whose item came from a label the catalogue's name for that product, where the catalogue knows it. */

@@ -1,5 +1,5 @@
 import { counted } from "../../fleet/count-text.ts";
-import { nameKey } from "../../fleet/rows.ts";
+import { nameKey } from "../../fleet/name-key.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { Boxes } from "../values/read-cell.ts";
 import type { Entry } from "./entry.ts";

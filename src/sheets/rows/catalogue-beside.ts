@@ -1,4 +1,4 @@
-import { nameKey } from "../../fleet/rows.ts";
+import { nameKey } from "../../fleet/name-key.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { differ } from "./differ.ts";

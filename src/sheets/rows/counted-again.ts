@@ -1,5 +1,5 @@
+import { nameKey } from "../../fleet/name-key.ts";
 import { placeText } from "../../fleet/place-text.ts";
-import { nameKey } from "../../fleet/rows.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { type Entry, tablesOf } from "./entry.ts";
 

@@ -1,4 +1,4 @@
-import { nameKey } from "../../fleet/rows.ts";
+import { nameKey } from "../../fleet/name-key.ts";
 import type { Entry } from "./entry.ts";
 
 /** The entries of one name, by day: a list as long as it is short, since most packs have a few tests. */

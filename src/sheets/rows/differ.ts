@@ -1,4 +1,4 @@
-import { nameKey } from "../../fleet/rows.ts";
+import { nameKey } from "../../fleet/name-key.ts";
 
 const foldedNames = new Map<string, string>();
 

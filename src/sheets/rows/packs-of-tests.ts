@@ -1,6 +1,6 @@
 import { sheetSpec } from "../../fleet/columns.ts";
 import { counted } from "../../fleet/count-text.ts";
-import { nameKey } from "../../fleet/rows.ts";
+import { nameKey } from "../../fleet/name-key.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { blankRow } from "./blank-row.ts";
 import type { Entry } from "./entry.ts";

@@ -1,6 +1,7 @@
 import { groupBy } from "../../fleet/group-by.ts";
+import { nameKey } from "../../fleet/name-key.ts";
 import { remembered } from "../../fleet/remembered.ts";
-import { nameKey, type PackRow } from "../../fleet/rows.ts";
+import type { PackRow } from "../../fleet/rows.ts";
 import type { Entry } from "./entry.ts";
 
 /**

@@ -1,4 +1,4 @@
-import { listed } from "../../fleet/first-told.ts";
+import { listed } from "../../fleet/listed.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { datedColumns } from "../tables/dated-columns.ts";

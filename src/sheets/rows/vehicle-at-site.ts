@@ -1,4 +1,4 @@
-import { nameKey } from "../../fleet/rows.ts";
+import { nameKey } from "../../fleet/name-key.ts";
 
 /** A vehicle at its site as one name: "North, Ambulance 7"; either alone where the other is blank or says it already. */
 export function vehicleAtSite(site: string, vehicle: string): string {

@@ -1,4 +1,4 @@
-import { nameKey } from "../../fleet/rows.ts";
+import { nameKey } from "../../fleet/name-key.ts";
 import { cellAt, type GridRow, isBlankCell, textsInColumn } from "../grid.ts";
 import { cellText } from "../values/cell-text.ts";
 import { columnsOf, type Output, type Table } from "./table.ts";

@@ -1,5 +1,5 @@
 import { type SheetKind, sheetSpec } from "../../fleet/columns.ts";
-import { nameKey } from "../../fleet/rows.ts";
+import { nameKey } from "../../fleet/name-key.ts";
 import type { GridRow } from "../grid.ts";
 import { textsAt } from "../values/cell-text.ts";
 import type { RowThing } from "../words/row-thing.ts";
