@@ -45,6 +45,8 @@ async function useTools(page: Page): Promise<void> {
   await page.locator("#policy-end_of_life_percent").fill("90");
   await page.locator("#policy-end_of_life_percent").press("Enter");
   await page.locator(".changed").waitFor();
+  // the sections behind it are still being made anew
+  await chartsDrawn(page);
 }
 
 type Scheme = "light" | "dark";
