@@ -4,6 +4,7 @@ import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { Needing } from "../supplies/item-places.ts";
 import { type RoutineUse, routineUses } from "../supplies/routine-use.ts";
 import { type UseRateRow, useRateTable } from "../supplies/use-rate-table.ts";
+import { type HeldRow, heldRows } from "./held-stock.ts";
 import { type Lapse, lapsesByItem } from "./lapses.ts";
 import { madeLater } from "./made-later.ts";
 import { type PlaceToSwap, placesToSwap } from "./places-to-swap.ts";
@@ -22,6 +23,8 @@ export interface DatesBehind {
     enough: boolean;
     tradeOff: { perMonth: number; unitMonthsGivenUp: number }[];
   };
+  /** Rows of the plan's dated stock that are held, with the reason: they serve nothing. */
+  heldStock: HeldRow[];
   /** By item and place; low and high hold the rate with chance 0.9. */
   useRates: UseRateRow[];
   /** What each task of the routine uses. */
@@ -38,6 +41,7 @@ export function datesBehind(
     lapses: lapsesByItem(needing.stock, tally, moves),
     places: placesToSwap(needing.stock, tally),
     swapCapacity: { perMonth, smallest, enough, tradeOff: tradeOff() },
+    heldStock: heldRows(needing.stock),
     useRates: [],
     routine: routineRows(routine, needing),
   };

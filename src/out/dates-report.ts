@@ -7,7 +7,6 @@ import { eachUseRate } from "../supplies/use-rate-table.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { countRows, countUnits, type DatedCounts } from "./dated-counts.ts";
 import { type DatesBehind, datesBehind, rounded } from "./dates-behind.ts";
-import { type HeldRow, heldRows } from "./held-stock.ts";
 import { isUnmade, madeLater } from "./made-later.ts";
 import { crowdedRows, datedRows, moveRows, swapRows } from "./plan-dated.ts";
 import { type PlanHead, planHead } from "./plan-head.ts";
@@ -19,8 +18,6 @@ export interface DatesReport
   extends PlanHead,
     DatesBehind,
     Pick<Plan, "datedStock" | "crowdedMonths" | "swapCalendar" | "moves" | "cautions"> {
-  /** Rows of datedStock that are held, with the reason: they serve nothing. */
-  heldStock: HeldRow[];
   /** Rows of datedStock in date whose days after opening are over. */
   openedTooLong: Plan["datedStock"];
 }
@@ -55,7 +52,7 @@ export function assembleDates(reading: Reading, policy: Policy, dated: DatedStoc
   const report: DatesReport = {
     ...planHead(reading, policy, dated.findings),
     datedStock: [],
-    heldStock: heldRows(stock),
+    heldStock: behind.heldStock,
     openedTooLong: datedRows(stock, openedTooLong(stock, policy)),
     crowdedMonths: crowdedRows(dated.crowdedMonths),
     swapCalendar: swapRows(dated.swapCalendar),

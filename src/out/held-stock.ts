@@ -40,9 +40,7 @@ export function heldReasons({ datedStock, heldStock }: StockWithHeld): (string |
 }
 
 /** What is held in devices, to be replaced, and what on shelves, as sentences. */
-export function heldTold(
-  held: readonly Pick<HeldRow, "item" | "place" | "quantity" | "held" | "installed">[],
-): string[] {
+export function heldTold(held: readonly HeldRow[]): string[] {
   return [true, false].flatMap((installed) => {
     const rows = held.filter((row) => row.installed === installed);
     if (rows.length === 0) return [];

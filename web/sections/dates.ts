@@ -35,7 +35,7 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
     "dates",
     words.heading,
     lead(leadText()),
-    ...heldTold(heldStock()).map((says) => make("p", {}, says)),
+    ...heldTold(behind?.heldStock ?? []).map((says) => make("p", {}, says)),
     chart,
     plan.crowdedMonths.length > 0 && answer(words.crowdedHeading, crowdedTable()),
     answer(words.stockHeading, stockTable()),
@@ -84,14 +84,6 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
     const overdue = count((row) => row.swapBy < plan.asOf);
     const expired = count((row) => row.expiry < plan.asOf);
     return words.lead(due, monthWords(plan.horizon.to), overdue, expired);
-  }
-
-  function heldStock() {
-    return reading.fleet.datedStock.flatMap((row) =>
-      row.held !== null && row.quantity > 0
-        ? [{ ...row, held: row.held, installed: sites.has(nameKey(row.place ?? "")) }]
-        : [],
-    );
   }
 
   function crowdedTable(): HTMLElement {
