@@ -13,8 +13,21 @@ export interface Stretch {
 /** Runs of a place with equally many uses. */
 export interface AlikeRuns {
   runs: number;
+  /** Near their golden section, and with no factor in common with their number: its multiples meet every part. */
+  step: number;
   /** Where the turns of each use begin; below `runs`. */
   begins: Float64Array;
+}
+
+/** So many runs of so many uses. */
+export function alikeRuns(runs: number, uses: number, random: Random): AlikeRuns {
+  let step = Math.round(runs * 0.618);
+  while (sharedFactor(step, runs) > 1) step++;
+  return { runs, step, begins: new Float64Array(uses).map(() => runs * random.uniform()) };
+}
+
+function sharedFactor(a: number, b: number): number {
+  return b === 0 ? a : sharedFactor(b, a % b);
 }
 
 /**
@@ -29,7 +42,7 @@ export interface AlikeRuns {
  *   1207-1210 (from memory)
  */
 export function drawUses(
-  { runs, begins }: AlikeRuns,
+  { runs, step, begins }: AlikeRuns,
   run: number,
   { from, days }: Stretch,
   sizes: Float64Array,
@@ -37,7 +50,6 @@ export function drawUses(
   into: PlaceUses,
 ): void {
   const count = begins.length;
-  const step = latticeStep(runs);
   let turn = run;
   into.count = count;
   if (count > into.days.length) {
@@ -52,21 +64,6 @@ export function drawUses(
     into.units[use] = sizeAt(random.uniform(), sizes);
   }
   sortFirst(count, into.days);
-}
-
-/** Steps by number of runs. */
-const steps: number[] = [];
-
-/** A step near the golden section of the runs that shares no factor with their number, so that it meets every part. */
-function latticeStep(runs: number): number {
-  let step = steps[runs] ?? Math.round(runs * 0.618);
-  while (sharedFactor(step, runs) > 1) step++;
-  steps[runs] = step;
-  return step;
-}
-
-function sharedFactor(a: number, b: number): number {
-  return b === 0 ? a : sharedFactor(b, a % b);
 }
 
 /** Sorts the first so many days; nearly always there are a few, and millions of runs have some. */

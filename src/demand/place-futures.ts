@@ -6,8 +6,8 @@ import type { ItemPlace } from "../supplies/item-place.ts";
 import type { ItemPlaces } from "../supplies/item-places.ts";
 import { routineDays } from "../supplies/routine-days.ts";
 import type { PlaceUse } from "../supplies/use-rates.ts";
-import { drawUses } from "./drawn-uses.ts";
-import { PlaceRunner, type PlaceUses, type RunFacts, runStart } from "./place-run.ts";
+import { alikeRuns, drawUses } from "./drawn-uses.ts";
+import { NO_USES, PlaceRunner, type PlaceUses, type RunFacts, runStart } from "./place-run.ts";
 import { type PacedFutures, pacedFutures, paceShared } from "./shared-pace.ts";
 import { dealEvents } from "./use-draws.ts";
 
@@ -103,9 +103,8 @@ class UsedPlace {
     const stretch = { from: place.from, days: Math.min(place.until, this.end) - place.from };
     const sizes = this.ofItem.use!.unitsPerUse;
     const routine = routineDays(place, this.end);
-    drawUses({ runs: 1, begins: new Float64Array(0) }, 0, stretch, sizes, random, this.uses);
     const start = runStart(place, this.ofItem.units, this.asOf);
-    this.runner.run(start, this.uses, routine);
+    this.runner.run(start, NO_USES, routine);
     this.quietNeeds.set(this.runner.needs);
     this.quietExpiries.set(this.runner.expiries);
     for (const { rateOf, among } of paces) {
@@ -116,7 +115,7 @@ class UsedPlace {
     }
     this.futuresWith.forEach((found, events) => {
       const runs = Math.ceil(found.length / share);
-      const alike = { runs, begins: new Float64Array(events).map(() => runs * random.uniform()) };
+      const alike = alikeRuns(runs, events, random);
       for (let run = 0; run < runs; run++) {
         drawUses(alike, run, stretch, sizes, random, this.uses);
         this.runner.run(start, this.uses, routine);

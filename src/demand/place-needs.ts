@@ -7,7 +7,7 @@ import { routineDays } from "../supplies/routine-days.ts";
 import { swapDayOfReplacement } from "../supplies/unit-life.ts";
 import { needsOfFutures } from "./futures-needs.ts";
 import { placeFutures } from "./place-futures.ts";
-import { PlaceRunner, type PlaceUses, type RunFacts, runStart } from "./place-run.ts";
+import { NO_USES, PlaceRunner, type RunFacts, runStart } from "./place-run.ts";
 import { expectedUses } from "./shared-pace.ts";
 import type { SpanNeeds } from "./span-needs.ts";
 
@@ -18,8 +18,6 @@ export interface PlaceNeeds {
   needs: SpanNeeds | null;
   causes: Record<"expiry" | "use" | "routine" | "growth", Float64Array>;
 }
-
-const NO_USES: PlaceUses = { count: 0, days: new Float64Array(0), units: new Int32Array(0) };
 
 /**
  * Needs at the places of an item. Without logged use they are certain: expiries, their renewals, routine and growth.

@@ -9,6 +9,8 @@ export interface PlaceUses {
   units: Int32Array;
 }
 
+export const NO_USES: PlaceUses = { count: 0, days: new Float64Array(0), units: new Int32Array(0) };
+
 /** A place as a run begins. */
 export interface RunStart extends Pick<ItemPlace, "from" | "until" | "lacking"> {
   /** Of the units installed, ascending. */
