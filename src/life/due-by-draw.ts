@@ -81,8 +81,12 @@ export function addAlike(
     const place = draw * days.length;
     const pace = exposure === null ? 0 : exposure.risk.paceOf[draw]! * days.length;
     for (let m = 0; m < days.length; m++) {
-      let sound = m < certain ? count : 0;
-      if (faded && m < certain) {
+      if (m >= certain) {
+        into[from + m] = into[from + m]! + count;
+        continue;
+      }
+      let sound = count;
+      if (faded) {
         const k = (draw % faded.curves) * GRID_SIZE + faded.below[place + m]!;
         const share = faded.share[place + m]!;
         sound -= faded.sums[k]! * (1 - share) + faded.sums[k + 1]! * share;

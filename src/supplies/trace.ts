@@ -76,7 +76,8 @@ export function traceIds(sheets: Fleet, policy: Policy, ids: readonly string[]):
   const named = withNamedItems(sheets);
   const book = itemBook(named);
   const takes = whoTakes(named, book, policy.asOf);
-  const fleet = { ...named, packs: packsInPlace(named, takes) };
+  const isPack = listedAsPack(named);
+  const fleet = { ...named, packs: packsInPlace(named, isPack, takes) };
   const wanted = ids.map((id) => id.trim()).filter((id) => id !== "");
   const matchers = wanted.map((id) => ({ id, ...matcherOf(id, policy.asOf), as: new Set<TracedAs>() }));
   const touches = touchedBy(matchers, fleet);
@@ -91,7 +92,6 @@ export function traceIds(sheets: Fleet, policy: Policy, ids: readonly string[]):
     installed: row.place !== null && takes.devices.has(nameKey(row.place)),
     swapBy: swapDay(row, book.find(row.item), policy),
   }));
-  const isPack = listedAsPack(fleet);
   // a lot that stands in dated stock alone is its battery's, too
   const alsoPacks = new Set(touchedRows.filter(isPack).map(({ serial }) => nameKey(serial!)));
   const packs = sortBy(
@@ -224,8 +224,7 @@ function itemsTouched(
 }
 
 /** Packs, each with the device where dated stock has it if its own row names none. */
-function packsInPlace(fleet: Fleet, takes: WhoTakes): PackRow[] {
-  const isPack = listedAsPack(fleet);
+function packsInPlace(fleet: Fleet, isPack: (row: DatedStockRow) => boolean, takes: WhoTakes): PackRow[] {
   const places = new Map<string, string>();
   for (const row of fleet.datedStock)
     if (isPack(row) && isDevice(row.place, takes)) places.set(nameKey(row.serial!), row.place!);

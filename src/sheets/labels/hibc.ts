@@ -10,7 +10,7 @@ const SYMBOL = /^\][A-Za-z]\d/;
 
 /** True where text may be a HIBC: a plus sign, with or without asterisks and a mark of a plain symbol. */
 export function looksLikeHibc(text: string): boolean {
-  return /^(\][A-Za-z]\d)?\*?\+[A-Z0-9$/]/.test(text);
+  return /^\*?\+[A-Z0-9$/]/.test(text.replace(SYMBOL, ""));
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { FindingLog } from "../finding-log.ts";
 import { type GridRow, isBlankCell } from "../grid.ts";
+import { openPlace } from "../tables/named-places.ts";
 import type { Table } from "../tables/table.ts";
 import { placeOfSection } from "../tables/titled-places.ts";
 import { cellText } from "../values/cell-text.ts";
@@ -52,7 +53,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   noteCounted(table, log);
   const lines = new SortedLines(table, state, log);
   const sorted = table.thingColumns.length > 0;
-  const outputs = plans.map((plan, at) => ({ plan, lots: inCells[at] ?? null }));
+  const outputs = plans.map((plan, at) => ({ plan, lots: inCells[at] ?? null, where: openPlace(plan.output) }));
   const made = new RecordEntries(table, outputs, state, lines, log);
   for (let row = 0; row < table.rows.length; row++) {
     const record = table.rows[row] as GridRow;

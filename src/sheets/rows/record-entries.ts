@@ -1,6 +1,5 @@
 import type { FindingLog } from "../finding-log.ts";
 import type { GridRow } from "../grid.ts";
-import { openPlace } from "../tables/named-places.ts";
 import { columnsOf, type Table } from "../tables/table.ts";
 import { TextRow } from "../text/text-row.ts";
 import type { RowThing } from "../words/row-thing.ts";
@@ -17,6 +16,8 @@ export interface RecordPlan {
   plan: RowPlan;
   /** Columns whose cells hold more than their heads say; null where none does. */
   lots: LotColumns | null;
+  /** The field that says where its thing is, where the line above a section may name that. */
+  where: string | null;
 }
 
 /** Turns a table's records into entries, one after the other. */
@@ -26,7 +27,6 @@ export class RecordEntries {
   readonly beside: Entry[] = [];
   /** The place that the line above a section names, where one does. */
   place: string | null = null;
-  private readonly open: readonly (string | null)[];
   private readonly together: number;
 
   constructor(
@@ -36,7 +36,6 @@ export class RecordEntries {
     private readonly lines: SortedLines,
     private readonly log: FindingLog,
   ) {
-    this.open = table.outputs.map(openPlace);
     this.together = countsTogether(table.outputs);
   }
 
@@ -44,12 +43,12 @@ export class RecordEntries {
   add(record: GridRow, row: number, thing: RowThing | undefined): void {
     const { entries, plans, table, state, together, log } = this;
     const before = entries.length;
-    for (let at = 0; at < plans.length; at++) {
-      const { plan, lots } = plans[at]!;
+    for (const by of plans) {
+      const { plan, lots } = by;
       if ((plan.output.thing ?? thing) !== thing || !speaksOf(plan, record)) continue;
       const first = entries.length;
       const parts = lots ? lotsOfRecord(record, lots) : [record as LotRow];
-      for (const part of parts) this.addPart(part, { record, row, thing, at, before });
+      for (const part of parts) this.addPart(part, { record, row, thing, by, before });
       if (parts.length === 1 || parts.some((part) => part.count !== undefined)) continue;
       const [count] = columnsOf(plan.output, "quantity");
       if (count !== undefined) partCount(entries.slice(first), table, count, log);
@@ -59,11 +58,11 @@ export class RecordEntries {
   }
 
   /** Adds what one output makes of a record, or of one of the lots in it. */
-  private addPart(part: LotRow, { record, row, thing, at, before }: Spoken): void {
+  private addPart(part: LotRow, { record, row, thing, by, before }: Spoken): void {
     const { entries, table, state, log } = this;
-    const { plan } = this.plans[at]!;
+    const { plan } = by;
     const { output } = plan;
-    const values = this.valuesOf(record, thing, at);
+    const values = this.valuesOf(record, thing, by);
     if (output.lists !== undefined) {
       entries.push(...listedEntries(values, plan, record, row, state, log));
       return;
@@ -87,12 +86,10 @@ export class RecordEntries {
   }
 
   /** The values of an entry before its cells are read: what a record's heading and place in the sheet say. */
-  private valuesOf(record: GridRow, thing: RowThing | undefined, at: number): Entry["values"] {
-    const { plan } = this.plans[at]!;
+  private valuesOf(record: GridRow, thing: RowThing | undefined, { plan, where }: RecordPlan): Entry["values"] {
     const { file, sheet } = this.table.grid;
     const values = { ...plan.template } as Entry["values"];
     if (thing !== undefined) this.lines.nameBy(values, plan.output, record);
-    const where = this.open[at];
     if (this.place !== null && where) values[where] = this.place;
     values.source = record instanceof TextRow ? record : { file, sheet, line: record.line };
     return values;
@@ -104,8 +101,7 @@ interface Spoken {
   record: GridRow;
   row: number;
   thing: RowThing | undefined;
-  /** Which of the outputs. */
-  at: number;
+  by: RecordPlan;
   /** How many entries there were before the record. */
   before: number;
 }

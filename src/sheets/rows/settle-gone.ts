@@ -8,8 +8,9 @@ import { Gone, goneAfterFault } from "../values/status-words.ts";
 import type { Filled } from "./filled.ts";
 
 /**
- * Settles a row whose status, or a word in the place of its site or place, says that the thing is gone: retired on the day that its own column or the cell gives. With
- * no day it cannot be told how long it served, and as a thing in service it would be planned for: the row is refused.
+ * Settles a row whose status, or a word in the place of its site or place, says that the thing is gone: retired on the day
+ * that its own column or the cell gives. With no day it cannot be told how long it served, and as a thing in service it
+ * would be planned for: the row is refused.
  *
  * @returns why the row cannot be used; null where it can
  */
