@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
-import { build, transform } from "esbuild";
+import { build, type Plugin, transform } from "esbuild";
 import { compress } from "lzma1";
+import { found } from "./code-cuts.ts";
 import { withCodedWords, withWords } from "./word-codes.ts";
 
 /** The hardest that the packer looks. */
@@ -11,12 +12,25 @@ const LZMA = new URL("../node_modules/lzma1/lib/", import.meta.url).pathname;
 const UNPACKER = `
   import { Decoder } from "${LZMA}decoder.js";
   import { InputBuffer, OutputBuffer } from "${LZMA}streams.js";
-  export function unpack(bytes, size) {
+  unpack = (bytes, size) => {
     const text = new OutputBuffer(size);
     new Decoder().decompress(new InputBuffer(bytes), text);
     return new TextDecoder().decode(text.toArray());
-  }
+  };
 `;
+/** What the decoder does without: a window's own ways, as it turns it itself, and tables of the packer's (lzma1 0.3.0). */
+const unpackerOnly: Plugin = {
+  name: "unpacker-only",
+  setup({ onLoad }) {
+    onLoad({ filter: /lz-window\.js$/ }, () => ({ contents: "export class LzOutWindow {}" }));
+    onLoad({ filter: /utils\.js$/ }, ({ path }) => ({
+      contents: found(readFileSync(path, "utf8"), PACKERS_TABLES, ""),
+    }));
+  },
+};
+const PACKERS_TABLES = /export const \w+ = create\w+\(\);/g;
+/** Names that the language has; all others are the unpacker's own. */
+const NOT_ITS_OWN = /^(max|min|floor|length|set|subarray|slice|decode)$/;
 
 /** After so many lengths the packer reckons anew what a length costs. */
 const LENGTHS = 16;
@@ -71,7 +85,7 @@ const SCRIPT = /(<script type="module")[^>]*>([\s\S]+?)(<\/script>)/;
  * named first is one that the page needs later; a browser without it is too old. The page carries this function by its
  * text, shortened, so it asks for nothing outside itself.
  */
-function runUnpacked(packed: string, size: number, unpack: (packed: string, size: number) => string): void {
+function runUnpacked(size: number, unpack: (packed: string, size: number) => string, packed: string): void {
   const page = document.getElementById("page")!;
   const run = (text: string) => {
     const script = document.createElement("script");
@@ -109,23 +123,25 @@ function runUnpacked(packed: string, size: number, unpack: (packed: string, size
 /** The page's packed script, with what has it unpacked and run. */
 async function unpacked(packed: Uint8Array, size: number): Promise<string> {
   const { code } = await transform(
-    `(${runUnpacked})("PACKED",${size},(packed,size)=>{${await unpackerScript()};` +
+    `(${runUnpacked})(${size},(packed,size)=>{let unpack;${await unpackerScript()};` +
       "const bytes=Uint8Array.from(atob(packed),(one)=>one.charCodeAt(0));" +
-      `return(${withWords})(lzma.unpack(bytes,size))})`,
+      `return(${withWords})(unpack(bytes,size))},"PACKED")`,
     { minify: true, target: "es2022" },
   );
   return code.trim().replace("PACKED", Buffer.from(packed).toString("base64"));
 }
 
-/** The script of the unpacker, which leaves its function in `lzma`. */
+/** The script of the unpacker, which leaves its function in `unpack`. */
 async function unpackerScript(): Promise<string> {
   const { outputFiles } = await build({
     stdin: { contents: UNPACKER, resolveDir: LZMA },
+    plugins: [unpackerOnly],
+    mangleProps: /./,
+    reserveProps: NOT_ITS_OWN,
     bundle: true,
     minify: true,
     write: false,
     format: "iife",
-    globalName: "lzma",
     target: "es2022",
   });
   return outputFiles[0]!.text;
