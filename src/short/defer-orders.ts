@@ -3,10 +3,12 @@ import { firstDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { listed } from "../fleet/listed.ts";
 import { exactFromText, minorUnits } from "../fleet/money.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import type { OrderLine } from "../orders/types.ts";
 import type { UsableLot } from "../supplies/types.ts";
-import { costOf, DeferrableLine } from "./deferrable-line.ts";
+import { DeferrableLine } from "./deferrable-line.ts";
 import { lotsByItem } from "./forecast-short.ts";
+import { KeptOrder } from "./kept-order.ts";
 import { type ShortModel, shortModel } from "./short-model.ts";
 import type { CappedSchedule, Deferral, Scheduled } from "./types.ts";
 import type { SupplyMonths } from "./unmet-needs.ts";
@@ -18,9 +20,9 @@ import type { SupplyMonths } from "./unmet-needs.ts";
  * next fiscal year's first day, always those whose delay brings the fewest device-months short of their item per unit
  * of money; harm is counted anew after each. What is deferred counts against the next year and may be deferred again.
  * A line cut below its minimum order goes as a whole; what the budget has room for after all, the most harmful to put off
- * first, then stays. The fee stays with what is left of a line. Where a year has very many
- * lines, as when a small budget has put off years of orders, lines of an item that serve the same months go one after the
- * other, each in the whole, and share their harm by their units.
+ * first, then stays. An order's fee stays until its last line is gone, and what is put off to one day is one order. Where a
+ * year has very many lines, as when a small budget has put off years of orders, lines of an item that serve the same months
+ * go one after the other, each in the whole, and share their harm by their units.
  *
  * @returns null where the policy sets no budget
  */
@@ -43,8 +45,12 @@ export function deferOrders(scheduled: Scheduled): CappedSchedule | null {
       const month = monthOfDay(line.orderBy);
       return line.currency === currency && month >= year && month < year + 12;
     };
-    const within = lines.filter((one) => isWithin(one) && costOf(one.line) > 0);
-    for (const one of within) one.startYear(to);
+    const ofYear = lines.filter(isWithin);
+    for (const some of groupBy(ofYear, ({ line }) => `${line.supplier}|${line.orderBy}`).values()) {
+      const order = new KeptOrder(some[0]!.offer);
+      for (const one of some) one.startYear(to, order);
+    }
+    const within = ofYear.filter(({ order }) => order.cost > 0);
     const ofItem = byItem(lines);
     const spend = cutToBudget(within, ofItem, cap, harm);
     keepWhatFits(within, ofItem, cap - spend, harm);
@@ -73,33 +79,36 @@ export function deferOrders(scheduled: Scheduled): CappedSchedule | null {
 
 /** Lines of which something is put off, the least harmful per unit of money first. */
 function deferredOf(within: readonly DeferrableLine[]): DeferrableLine[] {
-  return within
-    .filter((one) => one.deferredUnits > 0)
-    .sort((a, b) => a.harm * b.saved - b.harm * a.saved || b.saved - a.saved || (a.line.id < b.line.id ? -1 : 1));
+  const deferred = within.filter((one) => one.deferredUnits > 0);
+  return sortBy(deferred, (one) => [perUnit(one.harm, one.saved), -one.saved, one.line.id]);
 }
 
-/** Takes back whole delays that a later and larger one has made needless, and tells the harm of the others anew. */
+/** Harm for each minor unit: what spares nothing is put off last. */
+const perUnit = (harm: number, saved: number) => (saved > 0 ? harm / saved : Infinity);
+
+/** Takes back whole delays that a later and larger one has made needless, and tells anew what the others save and harm. */
 function keepWhatFits(within: readonly DeferrableLine[], lines: LinesByItem, room: number, harm: Harm): void {
   const deferred = deferredOf(within);
-  const kept = new Set<string>();
+  const harmNow = new Map<string, number>();
   let left = room;
   for (const one of [...deferred].reverse()) {
-    if (one.saved > left) continue;
-    left -= one.saved;
+    const costs = -one.savesBy(-one.deferredUnits);
+    if (costs > left) continue;
+    left -= costs;
     one.deferredUnits = 0;
-    kept.add(one.key);
+    harmNow.set(one.key, 0);
   }
-  for (const key of kept) {
-    const others = deferred.filter((one) => one.key === key);
-    const units = others.map((one) => one.deferredUnits);
-    for (const one of others) one.deferredUnits = 0;
-    let before = harm.of(key, lines);
-    others.forEach((one, at) => {
-      one.deferredUnits = units[at]!;
-      const then = harm.of(key, lines);
-      one.harm = then - before;
-      before = then;
-    });
+  const rest = deferred.map((one) => ({ one, units: one.deferredUnits })).filter(({ units }) => units > 0);
+  for (const { one } of rest) one.deferredUnits = 0;
+  for (const key of harmNow.keys()) harmNow.set(key, harm.of(key, lines));
+  for (const { one, units } of rest) {
+    one.saved = one.savesBy(units);
+    one.deferredUnits = units;
+    const before = harmNow.get(one.key);
+    if (before === undefined) continue;
+    const then = harm.of(one.key, lines);
+    one.harm = then - before;
+    harmNow.set(one.key, then);
   }
 }
 
@@ -126,8 +135,8 @@ interface Prospect {
 }
 
 /** Defers boxes of the year's lines until they cost no more than the budget, and tells what they then cost. */
-function cutToBudget(within: DeferrableLine[], lines: LinesByItem, cap: number, harm: Harm): number {
-  let spend = within.reduce((sum, one) => sum + costOf(one.line), 0);
+function cutToBudget(within: readonly DeferrableLine[], lines: LinesByItem, cap: number, harm: Harm): number {
+  let spend = [...new Set(within.map(({ order }) => order))].reduce((sum, { cost }) => sum + cost, 0);
   const many = within.length > MANY;
   const alike = many
     ? [...groupBy(within, (one) => `${one.key} ${one.changeBy(0)}`).values()]
@@ -153,12 +162,15 @@ function cutToBudget(within: DeferrableLine[], lines: LinesByItem, cap: number, 
         moves.push(move);
         saves += one.savesBy(move.units);
         units += move.units;
+        // until all is told: what the next saves may hang on it
+        one.deferredUnits += move.units;
       }
       const ofItem = known.get(key) ?? new Map<string, number>();
       known.set(key, ofItem);
       const change = some[0]!.changeBy(units);
-      const then = ofItem.get(change) ?? harm.after(moves, lines);
+      const then = ofItem.get(change) ?? harm.of(key, lines);
       ofItem.set(change, then);
+      for (const move of moves) move.one.deferredUnits -= move.units;
       prospect = { moves, units, then, more: then - before, saves };
       next.set(some, prospect);
     }
@@ -170,15 +182,22 @@ function cutToBudget(within: DeferrableLine[], lines: LinesByItem, cap: number, 
     let best = open[0]!;
     for (const some of open) {
       const [a, b] = [prospectOf(some), prospectOf(best)];
-      if (a.more * b.saves < b.more * a.saves) best = some;
+      if (perUnit(a.more, a.saves) < perUnit(b.more, b.saves)) best = some;
     }
     const { key } = best[0]!;
     const { moves, units: all, then, more, saves } = prospectOf(best);
-    for (const { one, units } of moves) one.defer(units, more * (units / all), one.savesBy(units));
+    for (const { one, units } of moves) {
+      one.saved += one.savesBy(units);
+      one.harm += more * (units / all);
+      one.deferredUnits += units;
+    }
     spend -= saves;
     harmNow.set(key, then);
     known.delete(key);
-    for (const some of alike) if (some[0]!.key === key) next.delete(some);
+    const touched = new Set(moves.map(({ one }) => one.order));
+    for (const some of alike) {
+      if (some[0]!.key === key || some.some(({ order }) => touched.has(order))) next.delete(some);
+    }
   }
   return spend;
 }
@@ -198,14 +217,6 @@ class Harm {
 
   supplyOf(key: string, lines: LinesByItem): SupplyMonths[] {
     return [...(this.stock.get(key) ?? []), ...(lines.get(key) ?? []).flatMap((one) => one.spans())];
-  }
-
-  /** The same if some more units were put off. */
-  after(moves: readonly Move[], lines: LinesByItem): number {
-    for (const { one, units } of moves) one.deferredUnits += units;
-    const harm = this.of(moves[0]!.one.key, lines);
-    for (const { one, units } of moves) one.deferredUnits -= units;
-    return harm;
   }
 
   of(key: string, lines: LinesByItem): number {

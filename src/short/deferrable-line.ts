@@ -5,25 +5,22 @@ import { lotsOfSchedule, offerOfLine } from "../orders/lots-of-schedule.ts";
 import type { Offer } from "../orders/offers.ts";
 import { lineCostOf } from "../orders/prices.ts";
 import type { OrderLine } from "../orders/types.ts";
+import type { KeptOrder } from "./kept-order.ts";
 import type { ShortModel } from "./short-model.ts";
 import type { SupplyMonths } from "./unmet-needs.ts";
 
 /** A line is deferred in steps of this part of its boxes. */
 const STEPS = 8;
 
-/** A line with its share of the fee, in minor units. */
-export function costOf(line: OrderLine): number {
-  return line.lineCost + line.feeShare;
-}
-
 /** An order line of which some boxes can be put off to the next fiscal year. */
 export class DeferrableLine {
-  deferredUnits = 0;
-  /** Minor units that the year is spared, and device-months short that this brings, so far. */
+  /** Minor units that the year is spared, and device-months short that this brings. */
   saved = 0;
   harm = 0;
-  private readonly offer: Offer;
+  readonly offer: Offer;
+  private units = 0;
   private to: Day | null = null;
+  private ofOrder: KeptOrder | null = null;
   private readonly spanOn = new Map<Day, SupplyMonths | null>();
 
   constructor(
@@ -37,13 +34,29 @@ export class DeferrableLine {
     this.offer = offerOfLine(line, fleet, policy);
   }
 
-  get keptUnits(): number {
-    return this.line.quantity - this.deferredUnits;
+  get deferredUnits(): number {
+    return this.units;
   }
 
-  /** Begins a year from whose budget boxes can go to a day. */
-  startYear(to: Day): void {
+  /** What is put off counts at once in what the line's order costs. */
+  set deferredUnits(units: number) {
+    this.order.add(...this.changeTo(this.line.quantity - units));
+    this.units = units;
+  }
+
+  get keptUnits(): number {
+    return this.line.quantity - this.units;
+  }
+
+  get order(): KeptOrder {
+    return this.ofOrder!;
+  }
+
+  /** Begins a year from whose budget boxes of an order can go to a day. */
+  startYear(to: Day, order: KeptOrder): void {
     this.to = to;
+    this.ofOrder = order;
+    order.add(this.costKeeping(this.keptUnits), 1);
   }
 
   /** Units to defer next: a step of boxes, fewer where that spares enough, all where less than a minimum order is left. */
@@ -59,21 +72,15 @@ export class DeferrableLine {
     return this.keptUnits - units < this.offer.minimumUnits ? this.keptUnits : units;
   }
 
-  /** Minor units that the year is spared by deferring so many more. */
+  /** Minor units that the year is spared by deferring so many more, as the other lines of the order stand. */
   savesBy(units: number): number {
-    return this.costKeeping(this.keptUnits) - this.costKeeping(this.keptUnits - units);
+    return this.order.cost - this.order.costWith(...this.changeTo(this.keptUnits - units));
   }
 
   /** Names what deferring so many more units does to the item's supply: the same for lines that serve the same months. */
   changeBy(units: number): string {
     const [kept, later] = [this.spanFrom(this.line.orderBy, 1), this.spanFrom(this.to!, 1)];
     return [units, kept[0]?.from, kept[0]?.to, later[0]?.from, later[0]?.to].join();
-  }
-
-  defer(units: number, harm: number, saved: number): void {
-    this.deferredUnits += units;
-    this.harm += harm;
-    this.saved += saved;
   }
 
   /** The months that what is kept and what is deferred can serve. */
@@ -86,17 +93,16 @@ export class DeferrableLine {
   split(): DeferrableLine[] {
     if (this.to === null || this.deferredUnits === 0) return [this.partOf(this.line)];
     const { line, offer } = this;
-    const part = (quantity: number, orderBy: Day, feeShare: number): OrderLine => ({
+    const part = (quantity: number, orderBy: Day): OrderLine => ({
       ...line,
       quantity,
       boxes: quantity / offer.unitsPerBox,
       orderBy,
       arriveBy: orderBy + (line.arriveBy - line.orderBy),
       lineCost: lineCostOf(offer, this.policy, orderBy, quantity),
-      feeShare,
     });
-    const later = part(this.deferredUnits, this.to, this.keptUnits === 0 ? line.feeShare : 0);
-    const parts = this.keptUnits === 0 ? [later] : [part(this.keptUnits, line.orderBy, line.feeShare), later];
+    const later = part(this.deferredUnits, this.to);
+    const parts = this.keptUnits === 0 ? [later] : [part(this.keptUnits, line.orderBy), later];
     return parts.map((one) => this.partOf(one));
   }
 
@@ -104,9 +110,15 @@ export class DeferrableLine {
     return new DeferrableLine(line, this.key, this.fleet, this.policy, this.model);
   }
 
+  /** What the order costs more before its fee, and how many lines more it has, if so many units of this one stay. */
+  private changeTo(units: number): [total: number, lines: number] {
+    const { keptUnits } = this;
+    return [this.costKeeping(units) - this.costKeeping(keptUnits), Number(units > 0) - Number(keptUnits > 0)];
+  }
+
   private costKeeping(units: number): number {
-    if (units === this.line.quantity) return costOf(this.line);
-    return units <= 0 ? 0 : lineCostOf(this.offer, this.policy, this.line.orderBy, units) + this.line.feeShare;
+    if (units === this.line.quantity) return this.line.lineCost;
+    return units <= 0 ? 0 : lineCostOf(this.offer, this.policy, this.line.orderBy, units);
   }
 
   private spanFrom(orderBy: Day, units: number): SupplyMonths[] {

@@ -46,7 +46,7 @@ export interface Deferral {
   orderBy: Day;
   /** The next fiscal year's first day. */
   deferredTo: Day;
-  /** Minor units that the year is spared: the line and its share of the fee. */
+  /** Minor units that the year is spared when it is put off in this order: the last line of an order takes its fee along. */
   saves: number;
   /** Device-months short that this brings, expected over the plan's months. */
   deviceMonthsShort: number;

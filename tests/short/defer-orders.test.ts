@@ -6,7 +6,7 @@ import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
 import { deferOrders } from "../../src/short/defer-orders.ts";
 import { forecastShort } from "../../src/short/forecast-short.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
-import { certainDemand, poissonDemand, policyWith } from "../orders/made-up.ts";
+import { certainDemand, poissonDemand, policyWith, supplierRow } from "../orders/made-up.ts";
 import { fleetOf, NO_LIFE, PADS } from "./made-up.ts";
 
 const GEL = "Gel 60";
@@ -53,6 +53,27 @@ describe("deferOrders", () => {
       ["2028", PADS, 12_000],
     ]);
     expect(cut!.deferrals[0]!.deviceMonthsShort).toBeCloseTo(12 * 9, 9);
+  });
+
+  // By hand: one order of 18 March 2027 brings, for needs of May, 5 pads for 50 and 3 gel for 45. Put off to 1 January, a unit
+  // lacks at 8 month ends, so gel, dearer, goes first.
+  // With a fee of 25 the order costs 120. Without gel it is 75, as the fee stays; a budget of 70 takes 1 of the pads, too. The
+  // 3 gel and 1 of the pads are one order of January 2028, with one fee: 80, so 1 gel waits once more, lacking at 4 month ends.
+  // Free from 90 on, it costs 95. One gel less would cost 80 and the fee, two less 65 and the fee: 90.
+  it.each([
+    ["its last line is gone", null, "70", [GEL, 3, 4500, 24], [PADS, 1, 1000, 8], [GEL, 1, 1500, 4]],
+    ["it is free again", "90.00", "90", [GEL, 2, 500, 16]],
+  ])("counts an order's fee until %s", (_, freeOver, budgetPerFiscalYear, ...deferred) => {
+    const needs = (units: number) => Array.from({ length: 18 }, (_, month) => (month === 6 ? units : 0));
+    const fleet = fleetOf(30, { suppliers: [supplierRow({ freeOver })] });
+    fleet.catalogue[1]!.price = "15.00";
+    const { cut } = capped(
+      [certainDemand(PADS, needs(5)), certainDemand(GEL, needs(3))],
+      { budgetPerFiscalYear, holdingRatePerYear: 0 },
+      fleet,
+    );
+    const told = cut!.deferrals.map((one) => [one.item, one.quantity, one.saves, Math.round(one.deviceMonthsShort)]);
+    expect(told).toEqual(deferred);
   });
 
   it("leaves a schedule alone that the budget can pay", () => {
