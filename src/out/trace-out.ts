@@ -93,7 +93,7 @@ function toldIds({ ids }: Trace): string {
   return ids.length <= IDS_IN_TITLE ? ids.map(({ id }) => id).join(", ") : `${countText(ids.length)} identifiers`;
 }
 
-/** What each identifier turned out to be, and which are in no sheet. */
+/** What each identifier turned out to be, which are wrong labels, and which are in no sheet. */
 function identityLines({ ids }: Trace): string[] {
   const kinds = TRACED_AS.flatMap(({ as, one, several }) => {
     const found = ids.filter((traced) => traced.as.includes(as)).map(({ id }) => id);
@@ -104,10 +104,12 @@ function identityLines({ ids }: Trace): string[] {
       only.endsWith("*") ? `${only} is the start of ${one} in these sheets.` : `${only} is ${one} in these sheets.`,
     ];
   });
-  const unknown = ids.filter(({ as }) => as.length === 0).map(({ id }) => id);
-  if (unknown.length === 0) return kinds;
+  const wrong = ids.flatMap((one) => (one.wrong ? [`The label ${one.id} ${one.wrong}. Scan it again.`] : []));
+  const unknown = ids.filter((one) => one.as.length === 0 && !one.wrong).map(({ id }) => id);
+  const told = [...kinds, ...wrong];
+  if (unknown.length === 0) return told;
   return [
-    ...kinds,
+    ...told,
     `Not in these sheets: ${unknown.join(", ")}. Check the spelling; the start of a lot or serial and * finds all that start so.`,
   ];
 }

@@ -1,7 +1,7 @@
 import type { Day } from "../calendar/day.ts";
 import { nameKey } from "../fleet/name-key.ts";
-import { BadLabel } from "../sheets/labels/label.ts";
-import { readLabel } from "../sheets/labels/read-label.ts";
+import { BadLabel, type Label } from "../sheets/labels/label.ts";
+import { looksLikeLabel, readLabel } from "../sheets/labels/read-label.ts";
 
 /** What an identifier matches. */
 export interface Matcher {
@@ -11,30 +11,31 @@ export interface Matcher {
   gtin: string | null;
   /** The product to which its lot and serial are confined; null for any. */
   onlyOf: string | null;
+  /** Why a label that it seems to be cannot be trusted; null where it is none, or a good one. */
+  wrong: string | null;
 }
 
 /** What a lot, serial, order number, GTIN, prefix or scanned label matches. */
 export function matcherOf(id: string, asOf: Day): Matcher {
-  return labelMatcher(id, asOf) ?? plainMatcher(id);
+  const label = readLabel(id, asOf);
+  if (label instanceof BadLabel) return plainMatcher(id, looksLikeLabel(id) ? label.because : null);
+  return labelMatcher(label);
 }
 
-function plainMatcher(id: string): Matcher {
+function plainMatcher(id: string, wrong: string | null): Matcher {
   const key = nameKey(id);
   const prefix = key.slice(0, -1);
   const match = key.endsWith("*")
     ? (other: string) => prefix !== "" && other.startsWith(prefix)
     : (other: string) => other === key;
-  return { match, gtin: gtinKey(id), onlyOf: null };
+  return { match, gtin: gtinKey(id), onlyOf: null, wrong };
 }
 
-/** A scanned label's; null where the identifier is none. */
-function labelMatcher(id: string, asOf: Day): Matcher | null {
-  const label = readLabel(id, asOf);
-  if (label instanceof BadLabel) return null;
+function labelMatcher(label: Label): Matcher {
   const keys = [label.lot, label.serial].filter((text) => text !== null).map(nameKey);
   const product = label.product === null ? null : gtinKey(label.product);
-  if (keys.length === 0) return { match: () => false, gtin: product, onlyOf: null };
-  return { match: (other) => keys.includes(other), gtin: null, onlyOf: product };
+  if (keys.length === 0) return { match: () => false, gtin: product, onlyOf: null, wrong: null };
+  return { match: (other) => keys.includes(other), gtin: null, onlyOf: product, wrong: null };
 }
 
 /** The 14 digits of a GTIN of 8, 12, 13 or 14; null for anything else. */

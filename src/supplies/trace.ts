@@ -22,6 +22,8 @@ export type TracedAs = "lot" | "serial" | "gtin" | "order";
 export interface TracedId {
   id: string;
   as: TracedAs[];
+  /** Only where it matched nothing and has the form of a label that cannot be trusted: why, as words after "the label". */
+  wrong?: string;
 }
 
 /** A row of dated stock that an identifier touches. */
@@ -101,7 +103,11 @@ export function traceIds(sheets: Fleet, policy: Policy, ids: readonly string[]):
   const orders = fleet.onOrder.filter((row) => touches(row.item, [["order", row.order]]));
   const counted = { stock: stock.filter(({ row }) => !isPack(row)), packs, orders };
   return {
-    ids: matchers.map(({ id, as }) => ({ id, as: [...as].sort() })),
+    ids: matchers.map(({ id, as, wrong }) => ({
+      id,
+      as: [...as].sort(),
+      ...(wrong !== null && as.size === 0 ? { wrong } : {}),
+    })),
     stock,
     packs,
     orders,

@@ -51,6 +51,13 @@ describe("traceText", () => {
     expect(text).toContain("\nNot in these sheets: none. Check the spelling");
   });
 
+  it("tells a label that cannot be trusted from what is in no sheet", () => {
+    const ids = [{ id: "(01)95", as: [], wrong: "gives (01) 2 instead of 14 characters" }];
+    const told = traceText({ ...trace, ids }, AS_OF, { width: 80 });
+    expect(told).toContain("\nThe label (01)95 gives (01) 2 instead of 14 characters. Scan it again.\n");
+    expect(told).not.toContain("Not in these sheets");
+  });
+
   it("counts identifiers instead of listing them where they are more than five", () => {
     const ids = Array.from({ length: 6 }, (_, at) => ({ id: `L${at}`, as: ["lot" as const] }));
     expect(traceText({ ...trace, ids }, AS_OF, { width: 80 })).toMatch(/^Traced as of 2026-11-01: 6 identifiers\n/);

@@ -114,6 +114,19 @@ describe("traceIds", () => {
     expect(traceIds(fleet, policy, ["(01)09506000134352"]).ids[0]!.as).toEqual(["gtin"]);
   });
 
+  // By hand: 3 (5 + 4 + 1 + 0 + 6 + 5 + 0) + 3 + 3 + 0 + 0 + 0 + 9 = 78, so 2 is right. Source of G: ANSI/HIBC 2.6.
+  it("says why a label cannot be trusted, and looks for nothing of it", () => {
+    const ids = ["(01)09506000134353(10)AB12", "+A123BJC5D6E71H", "010950"];
+    expect(traceIds(fleet, policy, ids)).toMatchObject({
+      ids: [
+        { id: ids[0], as: [], wrong: "has a wrong check digit in (01)" },
+        { id: ids[1], as: [], wrong: "has a wrong check character" },
+        { id: ids[2], as: [] },
+      ],
+      stock: [],
+    });
+  });
+
   it("follows a GTIN without its leading zero to stock and orders, and an order by its number", () => {
     const trace = traceIds(fleet, policy, ["9506000134352"]);
     expect(trace.ids[0]!.as).toEqual(["gtin"]);

@@ -7,6 +7,12 @@ import { BadLabel, type Label } from "./label.ts";
 /** Longest scan that can be a label: the largest symbol holds fewer characters. */
 const MAX_SCAN = 500;
 
+/** True where text has a label's form, whether or not it can be trusted. */
+export function looksLikeLabel(scan: string): boolean {
+  const text = scan.trim();
+  return looksLikeHibc(text) || looksLikeGs1(text);
+}
+
 /** Reads a scanned label, GS1 or HIBC; why it cannot be trusted where it is wrong or neither. */
 export function readLabel(scan: string, asOf: Day): Label | BadLabel {
   const text = scan.trim();
