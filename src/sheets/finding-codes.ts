@@ -227,6 +227,12 @@ export const FINDING_CODES = {
     "arrives 2026-03-13, planned as of 2026-11-01",
     "Leave out what has come; else write the day on which it is expected now.",
   ),
+  "order-part": code(
+    "warning",
+    "A part of an order has come, and nothing says how many.",
+    "Partial",
+    "Write how many have come, as in 4 of 10 received.",
+  ),
   "gone-undated": code(
     "warning",
     "A status says that the thing is gone, and no column or cell tells since when.",

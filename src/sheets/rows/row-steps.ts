@@ -1,6 +1,7 @@
 import { type Day, isoFromDay } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
 import type { Source } from "../../fleet/rows.ts";
+import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { GridRow } from "../grid.ts";
 import { fillFromLabel } from "../labels/fill-from-label.ts";
@@ -167,13 +168,16 @@ function whatHasCome({ output: { sheet }, settled, asOf, log }: About): RowStep 
   if (sheet.kind !== "on_order") return null;
   return (values, record) => {
     const come = settleOrder(values, record, settled);
-    const { arrives } = values;
-    if (come === null && typeof arrives === "number" && arrives < asOf) {
-      const { file, sheet: tab, line } = values.source;
-      const message = `The order was to arrive by ${isoFromDay(arrives)}, and counts as still to come.`;
-      log.add("order-overdue", { file, sheet: tab, line, column: null, value: null }, () => ({ message }));
-    }
-    return come;
+    if (come !== null && typeof come !== "string") return come;
+    const { arrives, source } = values;
+    const { file, sheet: tab, line } = source;
+    const note = (code: "order-part" | "order-overdue", value: string | null, message: string) =>
+      log.add(code, { file, sheet: tab, line, column: null, value }, () => ({ message }));
+    if (come !== null)
+      note("order-part", come, `"${shortened(come)}" does not say how many have come; all count as still to come.`);
+    if (typeof arrives === "number" && arrives < asOf)
+      note("order-overdue", null, `The order was to arrive by ${isoFromDay(arrives)}, and counts as still to come.`);
+    return null;
   };
 }
 

@@ -19,9 +19,14 @@ export interface SettledBy {
 const HAS_COME = /^(install( quantity)?|arrives quantity)$/;
 const SETTLED =
   /received|closed|cancel|complete|delivered|geliefert|erledigt|abgeschlossen|storniert|livree?\b|recue?\b|annule|solde|cloture|recibid|entregad|cerrad|anulad|geleverd|ontvangen|afgesloten|ricevut|consegnat|annullat|chius|recebid|fechad/;
-const NOT_YET = /not|part|nicht|teil|non|no |niet|deels|parzial|parcial|\d (of|von|de) \d/;
-/** How many have come: "4 of 10 received", "part delivered (4)". */
-const PART_CAME = /^(?:(?:part|teil)[a-z (]+(?=\d+(?:\)| stk|$))|(?=\d+ (?:of|von|de) \d))(\d+)/;
+const NOT_YET = /not|nicht|non|no |niet/;
+/** A part has come, by a status; a remark must also say that it came, since there are spare parts. */
+const PARTLY = /\bpart(?!s)|\bteil|deel|\bdels|parzial|parcial|\d (of|von|de) \d/;
+const CAME = /deliv|receiv|ship|liefer|livr|recu|entreg|recib|lever/;
+/** How many have come: "part delivered (4)". */
+const PART_CAME = /^(?:part|teil)[a-z (]+(\d+)(?=\)| stk|$)/;
+/** "4 of 10 received", and "4/10" where 10 were ordered, else it is a day; not "4 of 10 open". */
+const SO_MANY_OF = /(?<![\d./-])(\d+) ?(?:\/|of|von|de|sur|van|di) ?(\d+)(?![\d./-])/;
 
 /** What a remark must begin with, to say the same of an order. */
 const REMARKED = /^(cancel|received|delivered|storniert|geliefert|annul|livr|recu|recibid|entregad|anulad)/;
@@ -55,32 +60,43 @@ export function settledBy({ header, rows }: Table, { sheet, fields }: Output): S
 /**
  * Takes off an order what has come of it: stock counts that, and no order brings it again.
  *
- * @returns why nothing of the order is still to come; null where some is
+ * @returns why nothing of the order is still to come; the words by which a part has come that they do not count; else null
  */
 export function settleOrder(
   values: Record<string, unknown>,
   record: GridRow,
   { received, receivedOn, status, remarks }: SettledBy,
-): Filled | null {
+): Filled | string | null {
   const said = (column: number) => foldAccents(textAt(record, column)).toLowerCase();
+  const { quantity } = values;
+  const partIn = (words: string) => {
+    const [, came, all] = SO_MANY_OF.exec(words) ?? [];
+    const ofAll = Number(all) === quantity && (CAME.test(words) || !/[a-z]{4}/.test(words));
+    return ofAll ? came : PART_CAME.exec(words)?.[1];
+  };
   const standing = said(status);
-  if (SETTLED.test(standing) && !NOT_YET.test(standing))
-    return settled(`The order's status is "${textAt(record, status)}".`);
   const remark = said(remarks);
-  if (REMARKED.test(remark) && !NOT_YET.test(remark))
-    return settled(`A remark on the order says "${textAt(record, remarks)}".`);
+  const part = partIn(said(received)) ?? partIn(standing) ?? partIn(remark);
+  const all = (words: string, by: RegExp) =>
+    part === undefined && by.test(words) && !NOT_YET.test(words) && !PARTLY.test(words);
+  if (all(standing, SETTLED)) return settled(`The order's status is "${textAt(record, status)}".`);
+  if (all(remark, REMARKED)) return settled(`A remark on the order says "${textAt(record, remarks)}".`);
   if (standing !== "" && values.order === textAt(record, status))
     values.order = textAt(record, status)
       .split(/\s[/–-]\s|[,;(]/)[0]!
       .trim();
-  const [, part = ""] = PART_CAME.exec(standing) ?? PART_CAME.exec(remark) ?? [];
-  const come = readNumber(textAt(record, received) || part, ".")?.value ?? null;
-  if (come !== null && typeof values.quantity === "number") {
-    if (come >= values.quantity) return settled(`All ${values.quantity} ordered have come.`);
-    if (come > 0) values.quantity -= come;
+  const come = readNumber(part ?? textAt(record, received), ".")?.value ?? null;
+  if (come !== null && typeof quantity === "number") {
+    if (come >= quantity) return settled(`All ${quantity} ordered have come.`);
+    if (come > 0) values.quantity = quantity - come;
     return null;
   }
-  return isDate(textAt(record, receivedOn)) ? settled(`The order came on ${textAt(record, receivedOn)}.`) : null;
+  if (isDate(textAt(record, receivedOn))) return settled(`The order came on ${textAt(record, receivedOn)}.`);
+  return PARTLY.test(standing)
+    ? textAt(record, status)
+    : PARTLY.test(remark) && CAME.test(remark)
+      ? textAt(record, remarks)
+      : null;
 }
 
 const settled = (message: string): Filled => ({ code: "order-settled", message });

@@ -187,6 +187,42 @@ P2,Gel,5,15/12/2026,cancelled 12/10
     unread: ["Status", "Remarks"],
   },
   {
+    name: "orders of which a part has come, told by a stroke, in words that do not count it, or below Received",
+    text: `PO,Item,Qty ordered,Qty received,Expected,Status
+1,Pads,10,,2026-11-20,Partial
+2,Gel,10,,2026-11-20,6/10 delivered
+3,Paper,5,,2026-11-20,6/10 delivered
+4,Sensors,10,,2026-11-20,received 10/10
+5,Pads,10,,2026-11-20,4 of 10 outstanding
+6,Gel,4,4 of 4,2026-11-20,
+7,Gel,4,1,2026-11-20,Partial
+8,Gel,4,2,2026-11-20,Spare parts
+`,
+    rows: {
+      on_order: [
+        { order: "1", quantity: 10 },
+        { order: "2", quantity: 4 },
+        { order: "5", quantity: 10 },
+        { order: "7", quantity: 3 },
+        { order: "8", quantity: 2 },
+      ],
+    },
+    aside: [
+      [4, "order-settled"],
+      [5, "order-settled"],
+      [7, "order-settled"],
+    ],
+    findings: ["order-part"],
+    unread: ["Qty received", "Status"],
+  },
+  {
+    name: "German orders of which a part has come, told without its count",
+    text: "Bestellung;Artikel;Menge;Liefertermin;Status\n1;Pads;10;15.12.2026;Teillieferung\n2;Gel;10;15.12.2026;offen\n",
+    rows: { on_order: [{ quantity: 10 }, { quantity: 10 }] },
+    findings: ["order-part"],
+    unread: ["Status"],
+  },
+  {
     name: "a delivery note with what was ordered, what was shipped and what is still to come, which is no stock",
     text: `Delivery note 2231 of 2026-10-20
 Pos,Article,Ordered,Shipped,Backorder,Batch,Best before
