@@ -1,7 +1,8 @@
 import { type Cell, cellAt, type GridRow, textsInColumn } from "../grid.ts";
 import { columnsOf, type Output, type Table } from "../tables/table.ts";
-import { cellText, MAX_TYPED_CHARACTERS } from "../values/cell-text.ts";
+import { cellText, MAX_TYPED_CHARACTERS, textAt } from "../values/cell-text.ts";
 import { datesWithCounts } from "../values/listed-supplies.ts";
+import { parseHeader } from "../words/parse-header.ts";
 
 /** A record as one of its cells parts it, with how many there are of the part; left out where the cell does not say. */
 export interface LotRow extends GridRow {
@@ -13,17 +14,23 @@ export interface LotColumns {
   expiry: number;
   item: number;
   serial: number;
+  /** Where how many batteries a line tells of stands beside their serials. */
+  many: number;
 }
 
 /** What parts the numbers of several batteries of a device: "B-01 / B-02", and not the stroke inside "12/345". */
 const BETWEEN_SERIALS = /\s*[;&+\n]\s*|\s\/\s|,\s/;
+
+/** The first and the last of several serials: "B1001 - B1004", "SN 1001-1010", "LP-07 bis LP-09". */
+const RANGE = /^(.*?)(\d{1,9})( ?(?:[-–…]|\.{2,3}) ?| (?:to|thru|bis|à|au?|al|tot|t\/m) )(.*?)(\d{1,9})$/i;
+const MOST_IN_RANGE = 500;
 
 /** "2 x adult pads", and "adult pads x2"; the size of "electrodes 5x4" is no count. */
 const COUNT_FIRST = /^(\d{1,3})\s?[x×*]\s(.*\p{L}{2}.*)$/iu;
 const COUNT_LAST = /^(.*\p{L}{2}.*)[\s(](?=\d*[x×*])[x×*]?\s?(\d{1,3})[x×*]?\)?$/iu;
 
 /** The columns of dated stock, and of serials, whose cells hold more than their heads say; null where none does. */
-export function lotColumns({ rows }: Table, output: Output): LotColumns | null {
+export function lotColumns({ rows, header }: Table, output: Output): LotColumns | null {
   if (output.lists !== undefined || output.presumed !== undefined) return null;
   const only = (field: string) =>
     output.fields.find(({ spec, part }) => spec.field === field && part === null)?.columns[0] ?? -1;
@@ -33,13 +40,14 @@ export function lotColumns({ rows }: Table, output: Output): LotColumns | null {
     item: !ofStock || columnsOf(output, "quantity").length > 0 ? -1 : only("item"),
     // what two batteries gave together is nobody's alone
     serial: ["minutes", "wh", "ah"].some((measure) => columnsOf(output, measure).length > 0) ? -1 : only("serial"),
+    many: header.findIndex((name) => parseHeader(name ?? "").says === "quantity"),
   };
   const some = (column: number, holds: (cell: Cell) => boolean) =>
     column !== -1 &&
     (textsInColumn(rows, column)?.some(holds) ?? rows.some((row) => holds(cellAt(row, column) ?? null)));
   return some(columns.expiry, (cell) => lotsIn(cell).length > 0) ||
     some(columns.item, (cell) => countIn(cell) !== null) ||
-    some(columns.serial, (cell) => serialsIn(cell) !== null)
+    some(columns.serial, (cell) => (serialsIn(cell) ?? rangeIn(cell)) !== null)
     ? columns
     : null;
 }
@@ -51,8 +59,9 @@ export function tableOfLots(table: Table, columns: LotColumns): Table {
 }
 
 /** A record once for each serial, or each lot that its expiry tells of, with its count taken out of its cells. */
-export function lotsOfRecord(record: GridRow, { expiry, item, serial }: LotColumns): LotRow[] {
-  const serials = serialsIn(cellAt(record, serial) ?? null);
+export function lotsOfRecord(record: GridRow, { expiry, item, serial, many }: LotColumns): LotRow[] {
+  const named = cellAt(record, serial) ?? null;
+  const serials = serialsIn(named) ?? rangeIn(named, textAt(record, many));
   if (serials !== null)
     return serials.map((own) => ({
       line: record.line,
@@ -78,6 +87,17 @@ function serialsIn(cell: Cell): string[] | null {
     serials.map((serial) => (/^(?=\D*\d)\S{2,}$/.test(serial) ? serial.replace(/\w+/g, "x") : "")),
   );
   return serials.length > 1 && shapes.size === 1 && !shapes.has("") ? serials : null;
+}
+
+/** All serials from the first to the last that a cell names, where its words or the count beside it say that it does. */
+function rangeIn(cell: Cell, counted?: string): string[] | null {
+  if (typeof cell !== "string" || cell.length > MAX_TYPED_CHARACTERS) return null;
+  const [, before = "", first = "", by = "", again = "", last = ""] = RANGE.exec(cell.trim()) ?? [];
+  const many = Number(last) - Number(first) + 1;
+  if (!(many > 1 && many <= MOST_IN_RANGE) || (again !== "" && again !== before)) return null;
+  // "2021-2044" may be one serial
+  if (counted ? Number(counted) !== many : counted === "" && again === "" && /[-–]/.test(by)) return null;
+  return Array.from({ length: many }, (_, at) => before + String(Number(first) + at).padStart(first.length, "0"));
 }
 
 function lotsIn(cell: Cell): { date: Cell; count: number | null }[] {

@@ -38,7 +38,8 @@ const UNREAD = {
   "expiry-unread": (name: string) => `Nothing says what expires on the dates under "${name}", so none is used.`,
   "capacity-undated": (name: string) =>
     `Nothing says when the capacities under "${name}" were measured, so none is used.`,
-  "count-unread": (name: string) => `Each line was taken for one unit, and the numbers under "${name}" were not read.`,
+  "count-unread": (name: string) =>
+    `Each line was taken for one unit, or one for each serial in it; the numbers under "${name}" were not counted.`,
 } as const;
 
 /**

@@ -136,4 +136,42 @@ B-03,2026-05-14,92
       ],
     },
   },
+  {
+    name: "batteries by the first and the last of their serials, with a count that fits or without",
+    text: `Battery serials,Device,Made,Qty
+B1001 - B1003,AED 1,2024-05,
+SN 98-101,AED 2,2024-05,4
+LP-08 bis LP-09,AED 3,2024-05,2
+12A15,AED 4,2024-05,1
+`,
+    rows: {
+      packs: [
+        { serial: "B1001", device: "AED 1" },
+        { serial: "B1002", device: "AED 1" },
+        { serial: "B1003", device: "AED 1" },
+        { serial: "SN 98", device: "AED 2" },
+        { serial: "SN 99", device: "AED 2" },
+        { serial: "SN 100", device: "AED 2" },
+        { serial: "SN 101", device: "AED 2" },
+        { serial: "LP-08", device: "AED 3" },
+        { serial: "LP-09", device: "AED 3" },
+        { serial: "12A15", device: "AED 4" },
+      ],
+    },
+    unread: ["Qty"],
+  },
+  {
+    name: "serials with a stroke inside, which need not be the first and the last of several",
+    text: `Battery serial,Made,Qty
+SN 2019-2145,2024-05,
+2021-2045,2024-05,
+SN 1001-1010,2024-05,12
+AB12-CD14,2024-05,3
+`,
+    rows: {
+      packs: [{ serial: "SN 2019-2145" }, { serial: "2021-2045" }, { serial: "SN 1001-1010" }, { serial: "AB12-CD14" }],
+    },
+    findings: ["count-unread"],
+    unread: ["Qty"],
+  },
 ];

@@ -69,9 +69,16 @@ Station 5,2,2,3,4,2027-05-31
     },
   },
   {
-    name: "batteries several to a line, which are said to be counted as one",
-    text: "Item,Serials,Qty,In service\nP,B-001 to B-004,4,2023-01-13\nP,B-010,1,2023-01-14\n",
-    rows: { packs: [{ in_service: "2023-01-13" }, { serial: "B-010" }] },
+    name: "batteries several to a line, by their first and last serial or, as is said, as one",
+    text: "Item,Serials,Qty,In service\nP,B-001 to B-003,3,2023-01-13\nP,B-010 and others,4,2023-01-14\n",
+    rows: {
+      packs: [
+        { serial: "B-001", in_service: "2023-01-13" },
+        { serial: "B-002", in_service: "2023-01-13" },
+        { serial: "B-003", in_service: "2023-01-13" },
+        { in_service: "2023-01-14" },
+      ],
+    },
     findings: ["count-unread"],
     unread: ["Qty"],
   },
