@@ -1,4 +1,5 @@
 import { lastDayOfMonth, type Month, monthOfDay } from "../calendar/month.ts";
+import type { ItemDemand } from "../demand/types.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import type { Policy } from "../fleet/policy.ts";
@@ -12,7 +13,7 @@ import { shortOnPaths } from "./short-on-paths.ts";
 import type { Scheduled, Shortage } from "./types.ts";
 import { type SupplyMonths, supplyMonths, unmetNeeds } from "./unmet-needs.ts";
 
-/** Units of an item that wait at the month's end, at path * months + month. */
+/** Needs of an item that wait at the month's end, each of what one device lacks at once, at path * months + month. */
 export type Waiting = Float64Array;
 
 /** Counts devices short for any supply; see `forecastShort` for what is counted and how. */
@@ -41,6 +42,7 @@ export function shortModel({ policy, life, dated, demand }: Scheduled): ShortMod
   const items = demand.map((one) => book.find(one.item));
   const paths = demand.map((one) => samplePaths(one));
   const inDate = stillInDate(dated, policy);
+  const atOnce = unitsAtOnce(dated, demand);
   const inDevices = shareInDevices(life, takes, (name) => book.find(name).key);
   const share = (item: number) => inDevices.get(items[item]!.key) ?? 1;
   const classes = deviceClasses(takes, items);
@@ -58,10 +60,10 @@ export function shortModel({ policy, life, dated, demand }: Scheduled): ShortMod
     devices: byMonth.map((all) => all.reduce((sum, one) => sum + one.count, 0)),
     spans: (lots) => lots.flatMap((lot) => supplyMonths(lot, policy, from, months) ?? []),
     waiting(item, supply) {
-      const all = unmetNeeds(paths[item]!, supply);
       const good = inDate.get(items[item]!.key);
-      if (good) for (let at = 0; at < all.length; at++) all[at] = Math.max(0, all[at]! - good[at % months]!);
-      return all;
+      return unmetNeeds(paths[item]!, supply).map((units, at) =>
+        Math.ceil(Math.max(0, units - (good?.[at % months] ?? 0)) / atOnce[item]! - 1e-9),
+      );
     },
     shortBy: (waiting) =>
       byMonth.map((all, month) =>
@@ -100,6 +102,25 @@ function stillInDate(
     });
   }
   return found;
+}
+
+/** By item, how many units a device needs at once on average: what lapses there on one day leaves one device short. */
+function unitsAtOnce({ needing: { stock, book } }: DatedStockForecast, demand: readonly ItemDemand[]): number[] {
+  const lapses = new Map<string, { units: number; days: Set<number> }>();
+  for (let at = 0; at < stock.size; at++) {
+    if (!stock.placeOf(at).installed || stock.asPack[at] === 1) continue;
+    const { key } = stock.itemOf(at);
+    const ofItem = lapses.get(key) ?? { units: 0, days: new Set() };
+    lapses.set(key, ofItem);
+    ofItem.units += stock.quantity[at]!;
+    ofItem.days.add(stock.keyAt[at]! * 100_000 + stock.swapBy[at]!);
+  }
+  const sum = (units: Float64Array) => units.reduce((all, one) => all + one, 0);
+  return demand.map(({ item, mean, causes }) => {
+    const { units, days } = lapses.get(book.find(item).key) ?? { units: 0, days: new Set() };
+    const spared = sum(causes.expiry) * (1 - days.size / units);
+    return spared > 0 ? sum(mean) / (sum(mean) - spared) : 1;
+  });
 }
 
 /** Of the packs of each item that bring needs, the share that sit in a device. */

@@ -50,20 +50,37 @@ describe("forecastShort", () => {
     expect(Math.abs(month!.withoutBuying.expected - 0.54134113295)).toBeLessThan(0.15);
   });
 
-  it("counts a unit as good to the end of its expiry day", () => {
-    const row = (expiry: number): DatedStockRow => ({
-      item: PADS,
-      expiry,
-      lot: null,
-      serial: null,
-      quantity: 1,
-      place: "D1",
-      made: null,
-      opened: null,
-      label: null,
-      held: null,
-      source: SOURCE,
+  const row = (expiry: number, facts: Partial<DatedStockRow> = {}): DatedStockRow => ({
+    item: PADS,
+    expiry,
+    lot: null,
+    serial: null,
+    quantity: 1,
+    place: "D1",
+    made: null,
+    opened: null,
+    label: null,
+    held: null,
+    source: SOURCE,
+    ...facts,
+  });
+
+  // By hand: D1 holds two units of one day, D2 two of another, so that a lapse takes two. Four lapsing leave two devices short;
+  // three, of which one was replaced, as well; two that lapse and two that are used are one lapse and two uses: three.
+  it.each([
+    [4, 0, 2],
+    [3, 0, 2],
+    [2, 2, 3],
+  ])("counts units that lapse together as one device short: %i lapsing, %i used", (lapsing, used, devices) => {
+    const fleet = fleetOf(10, {
+      datedStock: [row(AS_OF - 9, { quantity: 2 }), ...[1, 2].map(() => row(AS_OF - 8, { place: "D2" }))],
     });
+    const demand = certainDemand(PADS, [lapsing + used]);
+    demand.causes = { ...demand.causes, use: Float64Array.of(used), expiry: Float64Array.of(lapsing) };
+    expect(short(fleet, [demand])[0]!.withoutBuying.expected).toBeCloseTo(devices, 9);
+  });
+
+  it("counts a unit as good to the end of its expiry day", () => {
     const december = lastDayOfMonth(certainDemand(PADS, [0]).from + 1);
     const at = (expiry: number) =>
       short(fleetOf(10, { datedStock: [row(expiry)] }), [certainDemand(PADS, [0, 1, 0])]).map((one) =>
