@@ -40,7 +40,7 @@ class Search {
   plans: (ItemLots | null)[] = [];
   private readonly ledger = new Ledger();
   private effort = 0;
-  /** Effort at which to stop: every supplier has an equal share. */
+  /** Effort at which to stop: every supplier has an equal share, and of what others leave over. */
   private allowed = MOST_EFFORT;
   private readonly bySupplier = new Map<string, number[]>();
   private readonly freeOver = new Map<string, number>();
@@ -75,10 +75,14 @@ class Search {
 
   /** Closes, opens and shifts order days of suppliers that several items can be had from, while that saves money. */
   tryDays(): void {
-    const suppliers = [...this.bySupplier].filter(([, items]) => items.length > 1).sort(([a], [b]) => (a < b ? -1 : 1));
-    const share = (MOST_EFFORT - this.effort) / suppliers.length;
+    const bought = (index: number) => (this.plans[index]?.lots.length ?? 0) > 0;
+    const suppliers = [...this.bySupplier]
+      .map(([supplier, items]) => [supplier, items.filter(bought)] as const)
+      .filter(([, items]) => items.length > 1)
+      .sort(([a], [b]) => (a < b ? -1 : 1));
+    let left = suppliers.length;
     for (const [supplier, items] of suppliers) {
-      this.allowed = this.effort + share;
+      this.allowed = this.effort + (MOST_EFFORT - this.effort) / left--;
       let saved = true;
       while (saved && this.effort < this.allowed) {
         saved = false;

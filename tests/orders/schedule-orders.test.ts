@@ -280,6 +280,27 @@ describe("scheduleOrders: money", () => {
     );
   });
 
+  it("orders the same whatever else the catalogue lists that nobody needs", () => {
+    // so many units over so many months that looking for orders to share ends before all was tried
+    const items = ["a", "b", "c"];
+    const needs = items.map((item, n) =>
+      certainDemand(
+        item,
+        months(48, 0).map((_, m) => ((m * (7 + n)) % (5 + n)) * 3),
+      ),
+    );
+    const idle = ["d", "e"];
+    const rows = (names: string[], supplier: string) => names.map((item) => catalogueRow({ item, supplier }));
+    const suppliers = ["Here", "There"].map((supplier) => supplierRow({ supplier, freeOver: "400" }));
+    const policy = policyWith({ horizonMonths: 48 });
+    const alone = scheduleOrders(fleetWith({ catalogue: rows(items, "Here"), suppliers }), policy, needs, []);
+    const catalogue = [...rows(items, "Here"), ...rows(idle, "There")];
+    const unneeded = idle.map((item) => certainDemand(item, months(48, 0)));
+    expect(scheduleOrders(fleetWith({ catalogue, suppliers }), policy, [...needs, ...unneeded], []).orders).toEqual(
+      alone.orders,
+    );
+  });
+
   // By hand: 100 at 3 % a year is 103 from the first anniversary of as-of and 106.09 from the second
   it("raises prices once a year, exactly", () => {
     const policy = policyWith({ priceRisePerYear: 0.03, horizonMonths: 36 });
