@@ -29,6 +29,9 @@ describe("batteries with a serial and an expiry", () => {
       ["B2", "2028-03-31", "use-by"],
       ["B3", "2026-12-31", "use-by"],
     ]);
+    // the margin is for dated stock: pads by a fortnight before, batteries to the day that the packs tell
+    const swapBy = Object.fromEntries(plan.datedStock.map((row) => [row.serial ?? row.place, row.swapBy]));
+    expect(swapBy).toMatchObject({ B1: "2027-03-31", B3: "2026-12-31", "AED-1": "2027-06-16" });
   });
 
   // a list of all sorts and a register of the same three batteries; 36 months from 2024-01-01 are over on 2027-01-01

@@ -18,9 +18,10 @@ export class DeferrableLine {
   saved = 0;
   harm = 0;
   readonly offer: Offer;
+  /** The order that it belongs to in the year begun last. */
+  order!: KeptOrder;
   private units = 0;
   private to: Day | null = null;
-  private ofOrder: KeptOrder | null = null;
   private readonly spanOn = new Map<Day, SupplyMonths | null>();
 
   constructor(
@@ -48,14 +49,10 @@ export class DeferrableLine {
     return this.line.quantity - this.units;
   }
 
-  get order(): KeptOrder {
-    return this.ofOrder!;
-  }
-
   /** Begins a year from whose budget boxes of an order can go to a day. */
   startYear(to: Day, order: KeptOrder): void {
     this.to = to;
-    this.ofOrder = order;
+    this.order = order;
     order.add(this.costKeeping(this.keptUnits), 1);
   }
 

@@ -113,13 +113,14 @@ export class StockUnits {
       const place = numberOfPlace(row.place);
       const { keyNumber, installed } = places[place]!;
       const serves = row.held === null && row.quantity > 0;
-      const swapBy = swapDay(row, names[name]!.item, policy);
+      const asPack = isPack(row);
+      const swapBy = swapDay(row, names[name]!.item, policy, asPack);
       const day = numberOfDay(swapBy);
       this.nameAt[at] = name;
       this.placeAt[at] = place;
       this.keyAt[at] = keyNumber;
       this.quantity[at] = row.quantity;
-      this.asPack[at] = isPack(row) ? 1 : 0;
+      this.asPack[at] = asPack ? 1 : 0;
       this.serves[at] = serves ? 1 : 0;
       this.expiry[at] = row.expiry;
       this.swapBy[at] = swapBy;

@@ -92,7 +92,7 @@ export function traceIds(sheets: Fleet, policy: Policy, ids: readonly string[]):
   const stock = sortBy(touchedRows, stockKey).map((row) => ({
     row,
     installed: row.place !== null && takes.devices.has(nameKey(row.place)),
-    swapBy: swapDay(row, book.find(row.item), policy),
+    swapBy: swapDay(row, book.find(row.item), policy, isPack(row)),
   }));
   // a lot that stands in dated stock alone is its battery's, too
   const alsoPacks = new Set(touchedRows.filter(isPack).map(({ serial }) => nameKey(serial!)));

@@ -12,10 +12,11 @@ export function goodUntil(row: DatedStockRow, item: Item): Day {
 
 /**
  * The day by which an installed unit is swapped: expiry less the swap margin. Opened gel goes by its days after
- * opening, if sooner; the margin is for dates on labels and is not taken off those.
+ * opening, if sooner; the margin is for dates on labels and is not taken off those, nor off a battery's that is listed as a
+ * pack, too.
  */
-export function swapDay(row: DatedStockRow, item: Item, policy: Policy): Day {
-  return Math.min(row.expiry - policy.swapBeforeExpiryDays, goodUntil(row, item));
+export function swapDay(row: DatedStockRow, item: Item, policy: Policy, isPack: boolean): Day {
+  return Math.min(row.expiry - (isPack ? 0 : policy.swapBeforeExpiryDays), goodUntil(row, item));
 }
 
 /** Last day on which a unit from a shelf may still be fitted, so that it has min_life_days ahead of it. */
