@@ -3,18 +3,21 @@ import { linesWithin } from "./compare-items.ts";
 import type { Comparison, OrderChanged } from "./comparison.ts";
 import type { Plan } from "./plan-schema.ts";
 
-/** Order lines for needs of the shared months that are in one plan only, or differ in day, size or price (fees apart). */
+/**
+ * Order lines for needs of the shared months that are in one plan only, or differ in day, size or price (fees apart). What
+ * is now bought in another currency is gone in the one and new in the other.
+ */
 export function compareOrders(a: Plan, b: Plan, months: Comparison["months"]): OrderChanged[] {
-  const keyed = (plan: Plan) => new Map(linesWithin(plan, months).map((line) => [line.id, line]));
+  const keyed = (plan: Plan) => new Map(linesWithin(plan, months).map((line) => [`${line.currency} ${line.id}`, line]));
   const before = keyed(a);
   const after = keyed(b);
   const cost = (line: Plan["orders"][number]) => line.lineCost + line.feeShare;
-  const changed = [...new Set([...before.keys(), ...after.keys()])].flatMap((id): OrderChanged[] => {
-    const [one, other] = [before.get(id), after.get(id)];
-    const { item, supplier, currency } = (other ?? one)!;
+  const changed = [...new Set([...before.keys(), ...after.keys()])].flatMap((key): OrderChanged[] => {
+    const [one, other] = [before.get(key), after.get(key)];
+    const { id, item, supplier, currency } = (other ?? one)!;
     if (one && other) {
       const same = one.orderBy === other.orderBy && one.quantity === other.quantity && one.lineCost === other.lineCost;
-      if (same && one.currency === other.currency) return [];
+      if (same) return [];
     }
     return [
       {

@@ -117,6 +117,16 @@ describe("comparePlans", () => {
     expect(text).not.toContain("Spend by fiscal year");
   });
 
+  it("takes no amount in one currency from one in another", () => {
+    const b = aPlan({ orders: [{ ...line, currency: "USD" }] });
+    const { orders } = comparePlans({ label: "a", plan: aPlan({ orders: [line] }) }, { label: "b", plan: b });
+    const cost = line.lineCost + line.feeShare;
+    expect(orders.map((one) => [one.id, one.change, one.currency, one.cost])).toEqual([
+      [line.id, "gone", "EUR", { a: cost, b: null }],
+      [line.id, "new", "USD", { a: null, b: cost }],
+    ]);
+  });
+
   // an order's fee moves between its lines whenever another line comes or goes
   it("takes a line that differs by its share of the fee alone for the same", () => {
     const orders = (more: object) => [{ ...line, ...more }];
