@@ -26,7 +26,7 @@ function isBare({ things, meaning: { says } }: ColumnView): boolean {
 
 function isExpiry(view: ColumnView): boolean {
   const { says } = view.meaning;
-  return says.includes("expiry") || (says === "" && namesSupply(view));
+  return says.includes("expiry") || (/^(date)?$/.test(says) && namesSupply(view));
 }
 
 function isPast({ things, meaning: { says } }: ColumnView): boolean {

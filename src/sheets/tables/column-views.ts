@@ -64,7 +64,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     }));
   });
   const numbered = withBatteryDates(
-    withTestNumbers(withCounts(withIssued(withNewUnits(asBoxes(asPads(asBought(views.map(asBefore)))))))),
+    withTestNumbers(withCounts(withIssued(withNewUnits(asBoxes(asPacks(asPads(asBought(views.map(asBefore))))))))),
   );
   if (!isRegister(numbered) && !listsDevices(numbered)) return withNeighbours(numbered);
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
@@ -107,6 +107,23 @@ function asPads(views: readonly ColumnView[]): ColumnView[] {
     if (things !== "" || groupSubject !== "" || !/^(adult|child)( spare)?$/.test(meaning.variant)) return view;
     if (meaning.says !== "expiry" || meaning.coverage < 1) return view;
     return { ...view, things: "pads", meaning: { ...meaning, things: "pads", subject: `${meaning.subject} pads` } };
+  });
+}
+
+/** The columns, "Packs" and "Pack" of goods over numbers or measures taken for how many there are and what one holds. */
+function asPacks(views: readonly ColumnView[]): readonly ColumnView[] {
+  const ofGoods =
+    views.some(({ things }) => things === "item") && views.some(({ meaning }) => /expiry|price/.test(meaning.says));
+  if (!ofGoods) return views;
+  return views.map((view) => {
+    const { meaning, profile } = view;
+    return /^packs?$/.test(meaning.words) && (profile.fewEach || profile.measures > 0)
+      ? {
+          ...view,
+          things: "",
+          meaning: { ...meaning, things: "", says: meaning.words === "packs" ? "quantity" : "box" },
+        }
+      : view;
   });
 }
 

@@ -118,8 +118,20 @@ function namedInCells(output: Output, views: readonly ColumnView[]): number {
   const { sheet } = output;
   const profile = viewOf(sheet.kind === "devices" ? "type" : "item", output, views)?.profile;
   if (!profile) return 0;
-  const share = sheet.kind === "devices" ? profile.devices : sheet.kind === "packs" ? profile.batteries : 0;
+  const { devices, batteries } = profile;
+  if (sheet.kind === "packs" && devices > batteries && saysNoBattery(output, views)) return -2 * POINTS.byWords;
+  const share = sheet.kind === "devices" ? devices : sheet.kind === "packs" ? batteries : 0;
   return share >= 0.5 ? TITLE_POINTS : 0;
+}
+
+/** True for serials of which no more is told than a list of devices tells of its own. */
+function saysNoBattery(output: Output, views: readonly ColumnView[]): boolean {
+  return (
+    viewOf("serial", output, views)?.things === "" &&
+    output.fields.every(({ spec: { field }, points }) =>
+      field === "item" ? points < POINTS.canonical : !/^device|^cycles|Because/.test(field),
+    )
+  );
 }
 
 /** Serials that stand once speak for a list of packs, serials that come again for one of tests. */

@@ -37,6 +37,9 @@ const UNIT_CONCEPTS: Record<string, string> = {
   w: "load",
   watts: "load",
   percent: "capacity",
+  year: "made",
+  jahr: "made",
+  annee: "made",
 };
 /** Words so weak that they are dropped where any of the others stands. */
 const WEAKER: [string, string[]][] = [

@@ -272,4 +272,93 @@ C-2,Analyser 2,S-12,2026-02-02,2027-02-02,fail
     ],
     unread: ["Article", "Quantité", "Livré le", "Emplacement"],
   },
+  {
+    name: "serials of devices, as their model says, which are no batteries",
+    text: `Equipment register
+Serial,Model,Manufacturer,Ward,In service,Last PM
+M-100,Defibrillator,Acme,ICU,13/05/2021,13/05/2026
+M-101,Defibrillator,Acme,ED,14/05/2021,14/05/2026
+`,
+    rows: {
+      packs: [],
+      devices: [
+        { device: "M-100", type: "Defibrillator", site: "ICU", in_service: "2021-05-13" },
+        { device: "M-101", type: "Defibrillator", site: "ED", in_service: "2021-05-14" },
+      ],
+    },
+    unread: ["Manufacturer", "Last PM"],
+  },
+  {
+    name: "serials of devices, as their description says, in French",
+    text: `N° de série;Désignation;Service;Mise en service
+M-100;Défibrillateur;Urgences;13/05/2021
+M-101;Moniteur;SAMU;13/06/2021
+`,
+    rows: {
+      packs: [],
+      devices: [
+        { device: "M-100", site: "Urgences" },
+        { device: "M-101", site: "SAMU" },
+      ],
+    },
+  },
+  {
+    name: "batteries described by what they are for, with cycles, a device or a heading of their own",
+    text: `Battery serial,Description,Ward,In service
+B-1,Defibrillator,ICU,13/05/2021
+B-2,Monitor,ED,14/05/2021
+
+Serial,Description,Ward,Cycles
+B-3,Defibrillator,ICU,88
+B-4,Monitor,ED,91
+`,
+    rows: { packs: [{ serial: "B-1" }, { serial: "B-2" }, { serial: "B-3" }, { serial: "B-4" }], devices: [] },
+  },
+  {
+    name: "packs of goods, which are counted and are no batteries",
+    text: `Item,Lot,Expiry,Packs
+Adult pads,L1,2027-05-31,4
+Gel,L2,2027-05-31,2
+`,
+    rows: { packs: [], dated_stock: [{ quantity: 4 }, { quantity: 2 }] },
+  },
+  {
+    name: "the size of a pack of goods, which is no battery",
+    text: `Item,Supplier,Unit price,Pack
+Adult pads,Medico,38.50,1
+Gel,Medico,34.50,box of 12
+Paper,Medico,4.50,10
+`,
+    rows: { packs: [], catalogue: [{ units_per_box: 1 }, { units_per_box: 12 }, { units_per_box: 10 }] },
+  },
+  {
+    name: "the year of each battery, which is no serial of one",
+    text: `AED,Location,Battery (year),Pads (exp)
+A1,Hall,2022,05/2027
+A2,Gym,2023,06/2027
+`,
+    rows: {
+      packs: [
+        { device: "A1", made: "2022-01-01" },
+        { device: "A2", made: "2023-01-01" },
+      ],
+      dated_stock: [{ item: "Pads" }, { item: "Pads" }],
+    },
+    findings: ["year-alone", "battery-unnamed"],
+  },
+  {
+    name: "a day of each battery before those of its pads, both headed date",
+    text: `AED,Battery date,Pads date
+A1,05/2023,05/2027
+A2,06/2023,06/2027
+`,
+    rows: {
+      packs: [
+        { device: "A1", in_service: "2023-05-01" },
+        { device: "A2", in_service: "2023-06-01" },
+      ],
+      dated_stock: [{ item: "Pads", expiry: "2027-05-31" }, { item: "Pads" }],
+    },
+    findings: ["date-presumed"],
+  },
 ];
