@@ -14,6 +14,17 @@ describe("units counted in boxes under a heading of one word", () => {
     expect(stock(text)).toEqual([30]);
   });
 
+  it("stand beside loose ones, which lie in no box", () => {
+    expect(
+      stock("Item,Boxes,Loose,Units per box,Expiry\nPads,3,4,10,2027-05\nGel,0,5,12,2027-05\nPaper,2,,12,2027-05\n"),
+    ).toEqual([34, 5, 24]);
+    const { fleet } = read({
+      "stock.csv": "Artikel;Kartons;Einzeln;MHD\nElektroden;3;4;05/2027\n",
+      "catalogue.csv": "item,kind,units_per_box\nElektroden,pads,10\n",
+    });
+    expect(fleet.datedStock).toMatchObject([{ quantity: 34 }]);
+  });
+
   it("are not counted where nothing says what a box holds", () => {
     const { fleet, setAside } = read({ "stock.csv": "Item,Boxes,Expiry\nAdult pads,3,2027-05\n" });
     expect([fleet.datedStock, setAside.map(({ reason }) => reason)]).toEqual([[], ["boxes-unknown"]]);

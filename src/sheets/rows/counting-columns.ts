@@ -10,17 +10,25 @@ import { parseHeader } from "../words/parse-header.ts";
 export interface CountingColumns {
   measure: number;
   boxSize: number;
+  /** Units that lie loose beside the boxes. */
+  loose: number;
 }
 
 /** The counting columns of a table for one of its outputs; none where the sheet has columns of its own for them. */
 export function countingColumns({ header, rows }: Table, { sheet, fields }: Output): CountingColumns {
   if (sheet.kind === "catalogue" || !fields.some(({ spec }) => spec.name === "quantity" && spec.unit === "units"))
-    return { measure: -1, boxSize: -1 };
+    return { measure: -1, boxSize: -1, loose: -1 };
   const counts = new Set(fields.flatMap(({ spec, columns }) => (spec.name === "quantity" ? columns : [])));
   const says = header.map((name, column) => (name === null || counts.has(column) ? "" : parseHeader(name).says));
   const measure = says.indexOf("priceper");
-  return { measure: measure === -1 ? unitColumn(says, rows) : measure, boxSize: says.indexOf("box") };
+  return {
+    measure: measure === -1 ? unitColumn(says, rows) : measure,
+    boxSize: says.indexOf("box"),
+    loose: header.findIndex((name) => LOOSE.test(name ?? "")),
+  };
 }
+
+const LOOSE = /^(loo?se|losse|singles|einzeln|sueltos|vrac)/i;
 
 /** Rows in which units of measure are looked for. */
 const LOOKED_AT = 20;
@@ -36,13 +44,16 @@ function unitColumn(says: readonly string[], rows: readonly GridRow[]): number {
 }
 
 /** A record's quantity in boxes where its unit of measure is one, and in units where its line says how many a box holds. */
-export function countedIn(quantity: unknown, record: GridRow, { measure, boxSize }: CountingColumns): unknown {
+export function countedIn(quantity: unknown, record: GridRow, { measure, boxSize, loose }: CountingColumns): unknown {
   const unit = textAt(record, measure).toLowerCase();
   const pack = packIn(unit);
   const inBoxes = pack !== null || isBoxWord(unit);
   const boxes = quantity instanceof Boxes ? quantity.count : typeof quantity === "number" && inBoxes ? quantity : null;
   if (boxes === null) return quantity;
-  if (pack !== null) return boxes * pack.size;
+  const single = Number(textAt(record, loose)) || 0;
+  if (pack !== null) return boxes * pack.size + single;
   const size = boxSize === -1 ? null : readNumber(textAt(record, boxSize), ".");
-  return size !== null && Number.isInteger(size.value) && size.value > 0 ? boxes * size.value : new Boxes(boxes);
+  return size !== null && Number.isInteger(size.value) && size.value > 0
+    ? boxes * size.value + single
+    : new Boxes(boxes, single);
 }

@@ -97,7 +97,7 @@ function whatLeavesNothing({ output: { sheet }, readers, table, log }: About): R
 }
 
 function unitsOfBoxes({ counting }: About): RowStep | null {
-  if (counting.measure === -1 && counting.boxSize === -1) return null;
+  if (Object.values(counting).every((column) => column === -1)) return null;
   return (values, record) => {
     values.quantity = countedIn(values.quantity, record, counting);
     return null;

@@ -39,7 +39,7 @@ const UNREAD = {
   "capacity-undated": (name: string) =>
     `Nothing says when the capacities under "${name}" were measured, so none is used.`,
   "count-unread": (name: string) =>
-    `Each line was taken for one unit, or one for each serial in it; the numbers under "${name}" were not counted.`,
+    `Each line, or each serial in it, was taken for one unit, and the numbers under "${name}" were not read.`,
 } as const;
 
 /**

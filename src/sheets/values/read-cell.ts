@@ -22,9 +22,12 @@ export interface CellContext {
   standing?: "status" | "result";
 }
 
-/** A quantity that was counted in boxes: units once the item's box size is known. */
+/** A quantity that was counted in boxes, and loose units beside them: units once the item's box size is known. */
 export class Boxes {
-  constructor(readonly count: number) {}
+  constructor(
+    readonly count: number,
+    readonly loose = 0,
+  ) {}
 }
 
 /** The days 1990-01-01 and 2100-12-31: a fleet's dates lie between them. */
