@@ -146,7 +146,7 @@ export const SHEETS: readonly SheetSpec[] = [
     [
       column("serial", "text", required),
       column("item", "text"),
-      column("device", "text"),
+      column("device", "text", whereItIs),
       column("site", "text", whereItIs),
       column("made", "date", first),
       column("in_service", "date", first),

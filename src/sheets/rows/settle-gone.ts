@@ -7,8 +7,10 @@ import { readChoice } from "../values/choice-words.ts";
 import { Gone, goneAfterFault } from "../values/status-words.ts";
 import type { Filled } from "./filled.ts";
 
+const MAY_TELL = ["held", "retired", "site", "place", "device"];
+
 /**
- * Settles a row whose status, or a word in the place of its site or place, says that the thing is gone: retired on the day
+ * Settles a row whose status, or a word in the place of its site, place or device, says that the thing is gone: retired on the day
  * that its own column or the cell gives. With no day it cannot be told how long it served, and as a thing in service it
  * would be planned for: the row is refused.
  *
@@ -19,10 +21,14 @@ export function settleGone(
   sheet: SheetSpec,
   log: FindingLog,
 ): Filled | null {
-  const { held, retired, site, place } = values;
-  const said = [held, retired, site, place].find((told) => told instanceof Gone);
-  if (site instanceof Gone) values.site = null;
-  return said ? settle(values, said, sheet, log) : null;
+  let said: Gone | null = null;
+  for (const field of MAY_TELL) {
+    const told = values[field];
+    if (!(told instanceof Gone)) continue;
+    said ??= told;
+    values[field] = null;
+  }
+  return said && settle(values, said, sheet, log);
 }
 
 function settle(
@@ -31,7 +37,6 @@ function settle(
   { kind, columns }: SheetSpec,
   log: FindingLog,
 ): Filled | null {
-  if (values.held === said) values.held = null;
   const retires = columns.some(({ field }) => field === "retired");
   const own = retires && typeof values.retired === "number";
   const day = own ? (values.retired as Day) : said.since;

@@ -145,4 +145,21 @@ Adult pads,2026-05-31,2,Store,2026-05-13
       ],
     },
   },
+  {
+    name: "batteries whose device is a word for gone, or is called so",
+    text: `Serial,Item,In service,Device
+B1,pack A,2022-05-13,MD-1
+B2,pack A,2023-05-13,scrapped 2025-03-14
+B3,pack A,2023-05-13,Ausgesondert
+B4,pack A,2023-05-13,Lost Valley
+`,
+    rows: {
+      packs: [
+        { serial: "B1", device: "MD-1", retired: null },
+        { serial: "B2", device: null, retired: "2025-03-14" },
+        { serial: "B4", device: "Lost Valley", retired: null },
+      ],
+    },
+    aside: [[4, "gone-undated"]],
+  },
 ];
