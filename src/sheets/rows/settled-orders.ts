@@ -28,8 +28,6 @@ const PART_CAME = /^(?:part|teil)[a-z (]+(\d+)(?=\)| stk|$)/;
 /** "4 of 10 received", and "4/10" where 10 were ordered, else it is a day; not "4 of 10 open". */
 const SO_MANY_OF = /(?<![\d./-])(\d+) ?(?:\/|of|von|de|sur|van|di) ?(\d+)(?![\d./-])/;
 
-/** What a remark must begin with, to say the same of an order. */
-const REMARKED = /^(cancel|received|delivered|storniert|geliefert|annul|livr|recu|recibid|entregad|anulad)/;
 const REMARKS = /^(note|rem|com|bem|anm|obs)/;
 
 /** The columns that settle a table's orders; none where it lists what is outstanding, or no orders. */
@@ -77,10 +75,12 @@ export function settleOrder(
   const standing = said(status);
   const remark = said(remarks);
   const part = partIn(said(received)) ?? partIn(standing) ?? partIn(remark);
-  const all = (words: string, by: RegExp) =>
-    part === undefined && by.test(words) && !NOT_YET.test(words) && !PARTLY.test(words);
-  if (all(standing, SETTLED)) return settled(`The order's status is "${textAt(record, status)}".`);
-  if (all(remark, REMARKED)) return settled(`A remark on the order says "${textAt(record, remarks)}".`);
+  const done = (words: string) =>
+    part !== undefined || NOT_YET.test(words) || PARTLY.test(words) ? -1 : words.search(SETTLED);
+  if (done(standing) !== -1) return settled(`The order's status is "${textAt(record, status)}".`);
+  // a remark begins so, and not with "complete set"
+  if (done(remark) === 0 && !/^compl/.test(remark))
+    return settled(`A remark on the order says "${textAt(record, remarks)}".`);
   if (standing !== "" && values.order === textAt(record, status))
     values.order = textAt(record, status)
       .split(/\s[/–-]\s|[,;(]/)[0]!

@@ -216,6 +216,17 @@ P2,Gel,5,15/12/2026,cancelled 12/10
     unread: ["Qty received", "Status"],
   },
   {
+    name: "remarks that begin like what has come, and tell when the rest will",
+    text: `Commande;Article;Quantité;Livraison prévue;Remarque
+1;Électrodes;10;30/11/2026;Livraison le lundi
+2;Gel;5;30/11/2026;livré le 12/10
+3;Papier;5;30/11/2026;complete set
+`,
+    rows: { on_order: [{ order: "1", quantity: 10 }, { order: "3" }] },
+    aside: [[3, "order-settled"]],
+    unread: ["Remarque"],
+  },
+  {
     name: "German orders of which a part has come, told without its count",
     text: "Bestellung;Artikel;Menge;Liefertermin;Status\n1;Pads;10;15.12.2026;Teillieferung\n2;Gel;10;15.12.2026;offen\n",
     rows: { on_order: [{ quantity: 10 }, { quantity: 10 }] },
