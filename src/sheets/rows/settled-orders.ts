@@ -18,7 +18,7 @@ export interface SettledBy {
 /** What headers say of what has come; "delivery" alone is when it is to come. */
 const HAS_COME = /^(install( quantity)?|arrives quantity)$/;
 const SETTLED =
-  /received|closed|cancel|complete|delivered|geliefert|erledigt|abgeschlossen|storniert|livree?\b|recue?\b|annule|solde|cloture|recibid|entregad|cerrad|anulad|geleverd|ontvangen|afgesloten|ricevut|consegnat|annullat|chius|recebid|fechad/;
+  /received|closed|cancel|complete|delivered|geliefert|erledigt|abgeschlossen|storniert|livree?\b|recue?\b|annull?(e|at)|solde|cloture|rec[ei]bid|entregad|cerrad|anulad|geleverd|ontvangen|afgesloten|ricevut|consegnat|chius|fechad/;
 const NOT_YET = /not|nicht|non|no |niet/;
 /** A part has come, by a status; a remark must also say that it came, since there are spare parts. */
 const PARTLY = /\bpart(?!s)|\bteil|deel|\bdels|parzial|parcial|\d (of|von|de) \d/;
