@@ -220,4 +220,18 @@ B2;14.05.2026;2950;22
       ],
     },
   },
+  {
+    name: "what is counted and dated in brackets in a row of its own below the names",
+    text: `Serial,In service,Cycles,Temperature
+,(date),(n),(°C)
+B1,2023-05-13,120,21
+B2,2023-05-14,90,22
+`,
+    rows: {
+      packs: [
+        { serial: "B1", in_service: "2023-05-13", cycles: 120, temperature_c: 21 },
+        { serial: "B2", in_service: "2023-05-14", cycles: 90, temperature_c: 22 },
+      ],
+    },
+  },
 ];
