@@ -67,6 +67,13 @@ describe("remarks that speak of a fault", () => {
     expect(faults(sheet("Cabinet heated"))).toEqual([]);
   });
 
+  it("are found in a red light, not in the colour of a case", () => {
+    const sheet = (header: string) => `AED serial,Pads expire,${header}\nAED-1,2027-09,Green\nAED-2,2027-02,RED X\n`;
+    for (const header of ["Status light", "Readiness indicator", "Statusindikator"])
+      expect(faults(sheet(header)), header).toMatchObject([{ line: 3 }]);
+    expect(faults(sheet("Lid colour"))).toEqual([]);
+  });
+
   it("tell of packs that are gone too, not of a device whose parts were replaced", () => {
     const gone = (text: string) => read(text).findings.filter(({ code }) => code === "gone-unread");
     expect(

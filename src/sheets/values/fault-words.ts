@@ -26,14 +26,14 @@ const PAST_USE =
   /expired|out of date|\bood\b|missing|abgelaufen|fehl(t|en)|perime|manqu|caducad|vencid|falta|verlopen|ontbreek|scadut|manca/;
 
 const READY =
-  /ready|operational|functional|serviceable|working|\bok\b|in ordnung|einsatzbereit|betriebsbereit|funktionsfah|\bpret\b|operationnel|fonctionn|operativ|funciona|gereed|inzetbaar|bruikbaar|pronto|funzionant|operacional|\bklar\b|driftsklar|sprawn/;
+  /ready|indi[ck]ator|status l|operational|functional|serviceable|working|\bok\b|in ordnung|einsatzbereit|betriebsbereit|funktionsfah|\bpret\b|operationnel|fonctionn|operativ|funciona|gereed|inzetbaar|bruikbaar|pronto|funzionant|operacional|\bklar\b|driftsklar|sprawn/;
 
 /** True for a header that asks whether a thing can be relied on: "Ready?". */
 export function asksWhetherReady(header: string): boolean {
   return READY.test(foldAccents(header).toLowerCase());
 }
 
-/** True for an answer to that which begins with no: "no - beeping". */
+/** True for an answer to that which begins with no ("no - beeping"), or a red light. */
 export function saysNotReady(text: string): boolean {
-  return readYesNo(text.trim().split(/[\s,;:–—-]/)[0]!) === false;
+  return /^r(ed|o[jot]|ouge)/i.test(text) || readYesNo(text.trim().split(/[\s,;:–—-]/)[0]!) === false;
 }
