@@ -231,7 +231,7 @@ export const FINDING_CODES = {
     "warning",
     "A part of an order has come, and nothing says how many.",
     "Partial",
-    "Write how many have come, as in 4 of 10 received.",
+    "Write, for example, 4 of 10 received.",
   ),
   "gone-undated": code(
     "warning",

@@ -174,7 +174,7 @@ function whatHasCome({ output: { sheet }, settled, asOf, log }: About): RowStep 
     const note = (code: "order-part" | "order-overdue", value: string | null, message: string) =>
       log.add(code, { file, sheet: tab, line, column: null, value }, () => ({ message }));
     if (come !== null)
-      note("order-part", come, `"${shortened(come)}" does not say how many have come; all count as still to come.`);
+      note("order-part", come, `"${shortened(come)}" does not say how many have come; all count as open.`);
     if (typeof arrives === "number" && arrives < asOf)
       note("order-overdue", null, `The order was to arrive by ${isoFromDay(arrives)}, and counts as still to come.`);
     return null;

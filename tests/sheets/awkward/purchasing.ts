@@ -227,6 +227,17 @@ P2,Gel,5,15/12/2026,cancelled 12/10
     unread: ["Remarque"],
   },
   {
+    name: "orders with what came of them each time and what is open",
+    text: "PO,Item,Ordered,Delivery 1,Delivery 2,Open\n1,Pads,20,8,6,6\n2,Gel,10,4,,6\n",
+    rows: {
+      on_order: [
+        { item: "Pads", quantity: 6 },
+        { item: "Gel", quantity: 6 },
+      ],
+    },
+    unread: ["Ordered", "Delivery 1", "Delivery 2"],
+  },
+  {
     name: "German orders of which a part has come, told without its count",
     text: "Bestellung;Artikel;Menge;Liefertermin;Status\n1;Pads;10;15.12.2026;Teillieferung\n2;Gel;10;15.12.2026;offen\n",
     rows: { on_order: [{ quantity: 10 }, { quantity: 10 }] },
