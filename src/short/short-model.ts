@@ -1,12 +1,7 @@
 import { lastDayOfMonth, type Month, monthOfDay } from "../calendar/month.ts";
-import type { ItemDemand } from "../demand/types.ts";
-import { groupBy } from "../fleet/group-by.ts";
 import { nameKey } from "../fleet/name-key.ts";
-import type { Policy } from "../fleet/policy.ts";
-import type { WhoTakes } from "../fleet/who-takes.ts";
-import type { LifeForecast } from "../life/types.ts";
+import { remembered } from "../fleet/remembered.ts";
 import { SAMPLED_PATHS, samplePaths } from "../orders/sample-paths.ts";
-import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { countInService, deviceClasses } from "./device-classes.ts";
 import { shortOnPaths } from "./short-on-paths.ts";
@@ -35,16 +30,24 @@ export interface ShortModel {
 }
 
 /** Prepares what does not hang on the supply: sampled needs, who takes what, units past their swap day still in date. */
-export function shortModel({ policy, life, dated, demand }: Scheduled): ShortModel {
+export function shortModel(scheduled: Scheduled): ShortModel {
+  const { policy, dated, demand } = scheduled;
   const { book, takes } = dated.needing;
   const from = monthOfDay(policy.asOf);
   const months = policy.horizonMonths;
   const items = demand.map((one) => book.find(one.item));
   const paths = demand.map((one) => samplePaths(one));
-  const inDate = stillInDate(dated, policy);
-  const atOnce = unitsAtOnce(dated, demand);
-  const inDevices = shareInDevices(life, takes, (name) => book.find(name).key);
-  const share = (item: number) => inDevices.get(items[item]!.key) ?? 1;
+  const inDevices = unitsInDevices(scheduled);
+  const sum = (units: Float64Array) => units.reduce((all, one) => all + one, 0);
+  const atOnce = demand.map(({ mean, causes }, item) => {
+    const { units, days } = inDevices(items[item]!.key);
+    const spared = sum(causes.expiry) * (1 - days.size / units);
+    return spared > 0 ? sum(mean) / (sum(mean) - spared) : 1;
+  });
+  const share = (item: number) => {
+    const { packs, placed } = inDevices(items[item]!.key);
+    return packs === 0 ? 1 : placed / packs;
+  };
   const classes = deviceClasses(takes, items);
   const byMonth = Array.from({ length: months }, (_, month) => {
     const end = lastDayOfMonth(from + month);
@@ -60,10 +63,15 @@ export function shortModel({ policy, life, dated, demand }: Scheduled): ShortMod
     devices: byMonth.map((all) => all.reduce((sum, one) => sum + one.count, 0)),
     spans: (lots) => lots.flatMap((lot) => supplyMonths(lot, policy, from, months) ?? []),
     waiting(item, supply) {
-      const good = inDate.get(items[item]!.key);
-      return unmetNeeds(paths[item]!, supply).map((units, at) =>
-        Math.ceil(Math.max(0, units - (good?.[at % months] ?? 0)) / atOnce[item]! - 1e-9),
-      );
+      const { good, gone } = inDevices(items[item]!.key);
+      let needs = 0;
+      return unmetNeeds(paths[item]!, supply).map((units, at) => {
+        const month = at % months;
+        needs = paths[item]![(at - month) / months]![month]! + (month === 0 ? 0 : needs);
+        // what waits for a device goes with it
+        const waits = units === 0 ? 0 : units * Math.max(0, 1 - gone[month]! / needs);
+        return Math.max(0, Math.ceil((waits - good[month]!) / atOnce[item]! - 1e-9));
+      });
     },
     shortBy: (waiting) =>
       byMonth.map((all, month) =>
@@ -83,55 +91,66 @@ export function shortModel({ policy, life, dated, demand }: Scheduled): ShortMod
   };
 }
 
-/** Installed units by item and month that are past their swap day at the month's end and still in date. */
-function stillInDate(
-  { needing: { stock } }: DatedStockForecast,
-  { asOf, horizonMonths }: Policy,
-): Map<string, Float64Array> {
-  const ends = Array.from({ length: horizonMonths }, (_, month) => lastDayOfMonth(monthOfDay(asOf) + month));
-  const found = new Map<string, Float64Array>();
+/** What is known of the units of an item in devices, by month's end where it is an array. */
+interface InDevices {
+  /** Past their swap day and still in date. */
+  good: Float64Array;
+  /** Needs, expected, of devices that have left service since. */
+  gone: Float64Array;
+  /** Units, and their swap days device by device: what lapses in one on one day leaves one device short. */
+  units: number;
+  days: Set<number>;
+  /** Packs that bring needs, and of these those that sit in a device. */
+  packs: number;
+  placed: number;
+}
+
+function unitsInDevices({ dated, life, policy }: Scheduled): (key: string) => InDevices {
+  const { stock, takes, book } = dated.needing;
+  const { asOf, horizonMonths } = policy;
+  const from = monthOfDay(asOf);
+  const ends = Array.from({ length: horizonMonths }, (_, month) => lastDayOfMonth(from + month));
+  const ofItem = remembered(
+    (_: string): InDevices => ({
+      good: new Float64Array(horizonMonths),
+      gone: new Float64Array(horizonMonths),
+      units: 0,
+      days: new Set(),
+      packs: 0,
+      placed: 0,
+    }),
+  );
+  const leaves = (key: string) => takes.devices.get(key)?.retired ?? Infinity;
   for (let at = 0; at < stock.size; at++) {
     const { held, opened, expiry, quantity } = stock.rows[at]!;
+    const place = stock.placeOf(at);
+    if (!place.installed) continue;
+    const item = ofItem(stock.itemOf(at).key);
+    const swapBy = stock.swapBy[at]!;
+    const isPack = stock.asPack[at] === 1;
+    if (!isPack) {
+      item.units += quantity;
+      item.days.add(stock.keyAt[at]! * 100_000 + swapBy);
+    }
+    const until = leaves(place.key);
+    const isNeed = !isPack && (held === null ? Math.max(asOf, swapBy) : asOf) < until;
     // opened gel is good for its days after opening only; held units are good for nothing
-    if (!stock.placeOf(at).installed || held !== null || opened !== null || expiry < asOf) continue;
-    const { key } = stock.itemOf(at);
-    const byMonth = found.get(key) ?? new Float64Array(horizonMonths);
-    found.set(key, byMonth);
+    const last = held === null && opened === null ? expiry : 0;
     ends.forEach((end, month) => {
-      if (stock.swapBy[at]! <= end && expiry >= end) byMonth[month]! += quantity;
+      if (end >= until) item.gone[month]! += isNeed ? quantity : 0;
+      else if (swapBy <= end && last >= end) item.good[month]! += quantity;
     });
   }
-  return found;
-}
-
-/** By item, how many units a device needs at once on average: what lapses there on one day leaves one device short. */
-function unitsAtOnce({ needing: { stock, book } }: DatedStockForecast, demand: readonly ItemDemand[]): number[] {
-  const lapses = new Map<string, { units: number; days: Set<number> }>();
-  for (let at = 0; at < stock.size; at++) {
-    if (!stock.placeOf(at).installed || stock.asPack[at] === 1) continue;
-    const { key } = stock.itemOf(at);
-    const ofItem = lapses.get(key) ?? { units: 0, days: new Set() };
-    lapses.set(key, ofItem);
-    ofItem.units += stock.quantity[at]!;
-    ofItem.days.add(stock.keyAt[at]! * 100_000 + stock.swapBy[at]!);
+  for (const { pack, item: name, dueChance } of life.packs) {
+    const key = nameKey(pack.device ?? "");
+    if (takes.retired.has(key)) continue;
+    const item = ofItem(book.find(name).key);
+    item.packs++;
+    if (pack.device !== null) item.placed++;
+    const until = leaves(key);
+    ends.forEach((end, month) => {
+      if (end >= until) item.gone[month]! += dueChance[monthOfDay(until - 1) - from]!;
+    });
   }
-  const sum = (units: Float64Array) => units.reduce((all, one) => all + one, 0);
-  return demand.map(({ item, mean, causes }) => {
-    const { units, days } = lapses.get(book.find(item).key) ?? { units: 0, days: new Set() };
-    const spared = sum(causes.expiry) * (1 - days.size / units);
-    return spared > 0 ? sum(mean) / (sum(mean) - spared) : 1;
-  });
-}
-
-/** Of the packs of each item that bring needs, the share that sit in a device. */
-function shareInDevices(
-  life: LifeForecast,
-  { retired }: WhoTakes,
-  keyOf: (item: string) => string,
-): Map<string, number> {
-  const needing = life.packs.filter(({ pack }) => !retired.has(nameKey(pack.device ?? "")));
-  const groups = groupBy(needing, (one) => keyOf(one.item));
-  return new Map(
-    [...groups].map(([key, packs]) => [key, packs.filter((one) => one.pack.device !== null).length / packs.length]),
-  );
+  return ofItem;
 }

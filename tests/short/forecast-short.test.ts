@@ -101,6 +101,27 @@ describe("forecastShort", () => {
     expect(short(fleet, [certainDemand(PADS, [0, 0])]).map((one) => one.devices)).toEqual([3, 3]);
   });
 
+  // By hand: the pads of D1 to D3 lapse on 20 December. D1 and D2 leave on 10 February, and what they lack with them.
+  it("counts no device as short of what a device lacked that has left service", () => {
+    const fleet = fleetOf(5, {
+      datedStock: ["D1", "D2", "D3"].map((place) => row(AS_OF + 25, { place })),
+    });
+    for (const leaving of fleet.devices.slice(0, 2)) leaving.retired = AS_OF + 77;
+    const months = short(fleet, [certainDemand(PADS, [0, 3, 0, 0, 0])]);
+    expect(months.map((one) => one.devices)).toEqual([5, 5, 5, 3, 3]);
+    expect(months.map((one) => nearly(one.withoutBuying.expected))).toEqual([0, 3, 3, 1, 1]);
+  });
+
+  // By hand: the pack is due now; D1 leaves on 4 January
+  it("counts no device as short of a pack of a device that has left service", () => {
+    const life = { ...NO_LIFE, packs: [{ pack: pack("P1", { device: "D1" }), item: PADS } as PackLife] };
+    life.packs[0]!.dueChance = Float64Array.of(1, 1, 1);
+    const fleet = fleetOf(3);
+    fleet.devices[0]!.retired = AS_OF + 40;
+    const months = short(fleet, [certainDemand(PADS, [1, 0, 0])], [], 3, life);
+    expect(months.map((one) => nearly(one.withoutBuying.expected))).toEqual([1, 1, 0]);
+  });
+
   // By hand: of two packs that bring needs, the pool's and that in D1, each need falls on a device with chance one half
   it("leaves out of the share that falls on devices a pack in one that has left service", () => {
     const packs = [pack("P1"), pack("P2", { device: "D1" }), pack("P3", { device: "D3" })];
