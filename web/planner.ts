@@ -152,13 +152,14 @@ export function planner(stage: Stage, embedded: string | null) {
       const { plan, reading } = planned;
       const found = reading.inputs.length > 0;
       if (plan === null && session.plan !== null) {
-        undo?.();
-        return stage.tell(
+        const back = backToShown(undo);
+        stage.tell(
           say.intake.noPlanAnew(
             found,
             reading.refused.map(({ file, message }) => `${file}: ${message}`),
           ),
         );
+        return await back;
       }
       session = {
         ...session,
@@ -179,12 +180,30 @@ export function planner(stage: Stage, embedded: string | null) {
       await kept;
     } catch (error) {
       if (error instanceof Stopped) engineKnows = false;
-      undo?.();
+      const back = backToShown(undo);
       // what was read stands there for a plan that does not come: back to where sheets are handed over
       if (session.plan === null) await stage.show(session);
       const stopped = session.plan === null ? say.intake.stoppedFirst : say.intake.stopped;
       stage.tell(error instanceof Stopped ? stopped : say.intake.failed((error as Error).message));
+      await back.catch(() => {
+        engineKnows = false;
+      });
     }
+  }
+
+  /** Has the engine know again what the page still shows, since files are written and rows corrected of that. */
+  async function backToShown(undo?: () => void): Promise<void> {
+    undo?.();
+    const { plan } = session;
+    if (plan === null) return;
+    const fromSheets = files.length > 0;
+    const how = { choices: choicesOfPlan(plan), today: todayHere() };
+    // asked for at once, so that whatever the reader asks for next comes after both
+    await Promise.all([
+      fromSheets && ask("read", { files, columns, ...how }),
+      ask("adopt", { plan, reading: fromSheets ? null : inside!.reading }),
+    ]);
+    engineKnows = true;
   }
 
   async function plannedAnew(hasSheets: boolean) {

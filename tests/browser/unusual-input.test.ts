@@ -3,7 +3,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { SMALL_SHEETS } from "./fixtures/small-sheets.ts";
 import { openPage, startBrowser } from "./open-page.ts";
-import { planned, savedBy } from "./page-actions.ts";
+import { planned, saved, savedBy } from "./page-actions.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -77,6 +77,32 @@ describe("long work", () => {
     await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
     await planned(page);
     expect(await page.locator(".masthead .facts").nth(1).textContent()).toContain("3 devices");
+  });
+
+  it("leaves the plan that is still shown to be written and its rows to be corrected, once it was stopped", async () => {
+    const { page, complaints } = await openPage(browser, null);
+    await page.locator("#try-sample").click();
+    await planned(page);
+    const before = await saved(page, "plan.json");
+    await page.locator("#policy-activation_energy_ev").fill("0.3");
+    await page.keyboard.press("Enter");
+    await page.getByRole("button", { name: "Stop" }).click();
+    await page.locator(".status", { hasText: "Stopped. The plan shown is the one before." }).waitFor();
+    expect(await saved(page, "plan.json")).toEqual(before);
+    await page.locator("#policy-activation_energy_ev").fill("0.4");
+    await page.keyboard.press("Enter");
+    await page.locator(".status", { hasText: "The plan is ready" }).waitFor();
+    const after = await saved(page, "plan.json");
+    expect(after).not.toEqual(before);
+    // a file that is no sheet brings no plan either
+    await page.locator("input[data-chooses=files]").setInputFiles({
+      name: "photo.csv",
+      mimeType: "text/csv",
+      buffer: Buffer.from([0x89, 0x50, 0x4e, 0x47, 0, 1, 2, 3, 0xff, 0xd8, 0, 0]),
+    });
+    await page.locator(".status", { hasText: "photo.csv" }).waitFor();
+    expect(await saved(page, "plan.json")).toEqual(after);
+    expect(complaints).toEqual([]);
   });
 });
 

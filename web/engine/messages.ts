@@ -54,7 +54,8 @@ export interface Asks {
     ask: { files: SheetFile[]; columns: ColumnsFile | null; choices: PolicyChoice[]; today: number };
     answer: Read;
   };
-  adopt: { ask: { plan: Plan; reading: Reading }; answer: Drawn };
+  /** A plan that the page shows, and the reading that it rests on; null where that is what was read last. */
+  adopt: { ask: { plan: Plan; reading: Reading | null }; answer: Drawn };
   /** `readingMark` is of the reading that the page has. */
   replan: { ask: { choices: PolicyChoice[]; today: number; readingMark: string }; answer: Planned };
   /** Some packs of the plan, from one to before another. */

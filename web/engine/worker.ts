@@ -87,8 +87,11 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     return { reading: withoutTests(now), readings: dotsOf(now) };
   },
   adopt: async (ask) => {
-    files = [];
-    reading = ask.reading;
+    if (ask.reading !== null) {
+      files = [];
+      reading = ask.reading;
+    }
+    if (reading === null) throw new Error("No sheet was read yet.");
     plan = ask.plan;
     const values = Object.entries(plan.policy).filter(([, value]) => value !== null);
     const { policy } = resolvePolicy(
