@@ -89,6 +89,18 @@ describe("readSheets: workbooks", () => {
     expect(canonicalRows(sorts.fleet).dated_stock).toMatchObject([{ place: null }, { place: null }]);
   });
 
+  it("takes serials on a tab of batteries for theirs, whatever device their description names", async () => {
+    const rows: Value[][] = [
+      ["Serial No", "Description", "In service", "Dept"],
+      ["B1", "Defibrillator", "2023-05-12", "ICU"],
+      ["B2", "Monitor", "2023-05-13", "ED"],
+    ];
+    const { fleet } = await read(await workbook([{ name: "Batteries", rows }]));
+    expect([fleet.packs.map(({ serial }) => serial), fleet.devices]).toEqual([["B1", "B2"], []]);
+    const register = await read(await workbook([{ name: "Equipment", rows }]));
+    expect([register.fleet.packs, register.fleet.devices.map(({ device }) => device)]).toEqual([[], ["B1", "B2"]]);
+  });
+
   it("reads cells as people see them: leading zeros, percent, clock times, months alone, merged cells, totals", async () => {
     const rows: Value[][] = [
       ["Battery register 2026"],

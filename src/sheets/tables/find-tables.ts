@@ -83,7 +83,7 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
         at: i,
         body: [],
         odd: new Map(),
-        heading: headingAbove(rows, i, found.length === 0),
+        heading: headingAbove(grid, rows, i, found.length === 0),
         outputs: outputsOf(header),
         typed: -1,
         mapped,

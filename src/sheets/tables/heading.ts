@@ -1,4 +1,4 @@
-import type { GridRow } from "../grid.ts";
+import type { Grid, GridRow } from "../grid.ts";
 import { isDate } from "../values/date-text.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { type FormAbove, formAbove } from "./form-lines.ts";
@@ -7,8 +7,8 @@ import { placeAbove } from "./titled-places.ts";
 
 /** What stands above a table's header. */
 export interface Heading {
-  /** The nearest single text that names a thing; null where none stands close. */
-  title: HeaderMeaning | null;
+  /** The nearest single text that names a thing; where none stands close, the tab's name, which names no item. */
+  title: HeaderMeaning;
   /** Every lone text above the header, as written. */
   text: string;
   /** The day on which the table's tests were made, as a line above it gives it ("Date tested: 12.03.2026"). */
@@ -24,7 +24,7 @@ const TITLE_LINES = 3;
 const HEAD_LINES = 15;
 
 /** What stands above the header at a row; of a later table on a tab, the lines close above it. */
-export function headingAbove(rows: readonly GridRow[], at: number, first: boolean): Heading {
+export function headingAbove({ sheet }: Grid, rows: readonly GridRow[], at: number, first: boolean): Heading {
   const above = rows.slice(Math.max(0, at - (first ? HEAD_LINES : TITLE_LINES)), at);
   const lone: string[] = [];
   let place: string | null = null;
@@ -37,7 +37,7 @@ export function headingAbove(rows: readonly GridRow[], at: number, first: boolea
   }
   const titles = lone.slice(0, TITLE_LINES).map(parseHeader);
   return {
-    title: titles.find(({ things }) => things !== "") ?? null,
+    title: titles.find(({ things }) => things !== "") ?? { ...parseHeader(sheet ?? ""), subject: "" },
     text: lone.join("\n"),
     testedOn: first ? testedOn(above) : null,
     place,

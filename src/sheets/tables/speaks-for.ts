@@ -18,7 +18,8 @@ const TITLE_POINTS = 2.5;
 
 /** Points for a kind of rows beyond those of its columns' own words: what is required, titles and cells. */
 export function speaksFor(output: Output | null, views: readonly ColumnView[], title: HeaderMeaning | null): number {
-  return bonus(output, views) + titlePoints(output, title);
+  const ofDevices = output !== null && listsDevices(output, views, title);
+  return bonus(output, views) + titlePoints(output, title) - (ofDevices ? 2 * POINTS.byWords : 0);
 }
 
 /** A title that names a thing ("Batteries") speaks for the sheet of that thing, enough to settle a tie. */
@@ -118,15 +119,18 @@ function namedInCells(output: Output, views: readonly ColumnView[]): number {
   const { sheet } = output;
   const profile = viewOf(sheet.kind === "devices" ? "type" : "item", output, views)?.profile;
   if (!profile) return 0;
-  const { devices, batteries } = profile;
-  if (sheet.kind === "packs" && devices > batteries && saysNoBattery(output, views)) return -2 * POINTS.byWords;
-  const share = sheet.kind === "devices" ? devices : sheet.kind === "packs" ? batteries : 0;
+  const share = sheet.kind === "devices" ? profile.devices : sheet.kind === "packs" ? profile.batteries : 0;
   return share >= 0.5 ? TITLE_POINTS : 0;
 }
 
-/** True for serials of which no more is told than a list of devices tells of its own. */
-function saysNoBattery(output: Output, views: readonly ColumnView[]): boolean {
+/** True for serials whose cells name devices, of which no more is told than a list of devices tells of its own. */
+function listsDevices(output: Output, views: readonly ColumnView[], title: HeaderMeaning | null): boolean {
+  const named = viewOf("item", output, views)?.profile;
   return (
+    output.sheet.kind === "packs" &&
+    named !== undefined &&
+    named.devices > named.batteries &&
+    !title?.things.includes("battery") &&
     viewOf("serial", output, views)?.things === "" &&
     output.fields.every(({ spec: { field }, points }) =>
       field === "item" ? points < POINTS.canonical : !/^device|^cycles|Because/.test(field),

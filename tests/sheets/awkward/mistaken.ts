@@ -315,6 +315,15 @@ B-4,Monitor,ED,91
     rows: { packs: [{ serial: "B-1" }, { serial: "B-2" }, { serial: "B-3" }, { serial: "B-4" }], devices: [] },
   },
   {
+    name: "batteries described by the devices that they are for, as their title says",
+    text: `Batteries
+Serial No,Description,In service,Dept
+B1,Defibrillator,12/05/2023,ICU
+B2,Monitor,13/05/2023,ED
+`,
+    rows: { packs: [{ serial: "B1" }, { serial: "B2" }], devices: [] },
+  },
+  {
     name: "packs of goods, which are counted and are no batteries",
     text: `Item,Lot,Expiry,Packs
 Adult pads,L1,2027-05-31,4
