@@ -8,7 +8,7 @@ import "./style/print.css";
 import { followColours, forgetFigures } from "./charts/figure.ts";
 import { keepChartsPrintable } from "./charts/paper.ts";
 import { make } from "./dom.ts";
-import { followStages } from "./engine/engine.ts";
+import { followStages, Stopped } from "./engine/engine.ts";
 import type { Read } from "./engine/messages.ts";
 import { dayWords, isoDates, setIsoDates } from "./format.ts";
 import { intake, listenForDrops, listenForPastes } from "./intake/intake.ts";
@@ -96,5 +96,9 @@ followColours();
 keepChartsPrintable();
 listenForDrops(plans.takeFiles);
 listenForPastes(plans.takeFiles);
+// whatever was asked of the engine by a click, nothing fails without a word
+window.addEventListener("unhandledrejection", ({ reason }) => {
+  if (!(reason instanceof Stopped)) tell(say.intake.failed(reason.message));
+});
 window.addEventListener("hashchange", () => plans.takeLink());
-plans.open().catch((error: Error) => tell(say.intake.failed(error.message)));
+plans.open();

@@ -1,7 +1,7 @@
 import { decodeText, type SheetFile, textRecords } from "../../src/index.ts";
 import { csvRow } from "../csv-row.ts";
 
-const EVERY_RECORD = 0;
+const EVERY_RECORD = Infinity;
 
 /** Where a row stands. */
 export interface RowPlace {
