@@ -47,12 +47,7 @@ export const MUTANTS: readonly Mutant[] = [
     "found.sort((a, b) => b.day - a.day)",
   ),
   broken("life/pack-end", "life/forecast", "asOf + ahead >= certain", "asOf + ahead >= certain + 31"),
-  broken(
-    "supplies/unit-life",
-    "supplies",
-    "row.expiry - policy.swapBeforeExpiryDays",
-    "row.expiry + policy.swapBeforeExpiryDays",
-  ),
+  broken("supplies/unit-life", "supplies", "row.expiry - (isPack", "row.expiry + (isPack"),
   broken(
     "supplies/unit-life",
     "supplies tests/orders",
