@@ -32,13 +32,10 @@ const PACKERS_TABLES = /export const \w+ = create\w+\(\);/g;
 /** Names that the language has; all others are the unpacker's own. */
 const NOT_ITS_OWN = /^(max|min|floor|length|set|subarray|slice|decode)$/;
 
-/** After so many lengths the packer reckons anew what a length costs. */
-const LENGTHS = 16;
-
 /**
  * Has the packer look at a byte's place among four no more, which tells something of machine code and nothing of a text:
  * a thousandth less. The packed bytes say so, and any unpacker heeds it. What a length costs it reckons once, before it
- * has met any (lzma1 0.3.0): reckoned again and again it finds the shorter way more often, three thousandths less.
+ * has met any (lzma1 0.3.0): reckoned again each time it finds the shorter way more often, three thousandths less.
  */
 async function packAsText(): Promise<void> {
   const { Encoder } = await import(`${LZMA}encoder.js`);
@@ -47,14 +44,16 @@ async function packAsText(): Promise<void> {
     configure.call(this, mode);
     this._posStateBits = 0;
     this._posStateMask = 0;
+    this._numFastBytes = LONG_ENOUGH;
   };
-  let lengths = 0;
   Encoder.prototype.encodeLength = function (of: { updateTables: (places: number) => void }, ...length: unknown[]) {
     encodeLength.call(this, of, ...length);
-    lengths += 1;
-    if (lengths % LENGTHS === 0) of.updateTables(1);
+    of.updateTables(1);
   };
 }
+
+/** A stretch found again that is so long is taken at once. */
+const LONG_ENOUGH = 64;
 
 /** The worker's text as vite first writes it into the module that would start it (vite 8). */
 const WORKER_TEXT = /const jsContent = ("(?:[^"\\]|\\.)*");/;

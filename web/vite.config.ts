@@ -30,7 +30,11 @@ export default defineConfig({
   build: {
     // after the bundler's own shortening: it finds another hundredth or two
     minify: "terser",
-    terserOptions: { ecma: 2020, toplevel: true, compress: { passes: 3, pure_getters: true, unsafe_arrows: true } },
+    terserOptions: {
+      ecma: 2020,
+      toplevel: true,
+      compress: { passes: 3, pure_getters: true, unsafe_arrows: true, inline: 1 },
+    },
     outDir: "../dist",
     license: { fileName: "page-licences.md" },
     // dist/ also holds the command-line program.
