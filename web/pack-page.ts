@@ -76,6 +76,9 @@ export function workerText() {
 const MARKS = /\/\* @__PURE__ \*\//g;
 
 const STYLE = /<style rel[^>]*>([\s\S]+?)<\/style>/;
+/** Line ends with what is indented behind them, and the end tags that a page may leave out. */
+const BREAKS = /\n\s*/g;
+const ENDS = /<\/body>\s*<\/html>\s*$/;
 const SCRIPT = /(<script type="module")[^>]*>([\s\S]+?)(<\/script>)/;
 
 /**
@@ -165,5 +168,7 @@ export async function packedPage(html: string): Promise<string> {
   const whole = `document.head.append(Object.assign(document.createElement("style"),{textContent:${style}}));${code}`;
   const coded = Buffer.from(withCodedWords(whole.replace(MARKS, "")));
   const script = await unpacked(compress(coded, HOW_HARD), coded.length);
-  return html.replace(STYLE, "").replace(SCRIPT, () => `${open}>${script}${close}`);
+  // last of all: with text on both sides of what is packed deflate leaves a hundred bytes more
+  const text = html.replace(STYLE, "").replace(SCRIPT, "").replace(BREAKS, "\n").replace(ENDS, "");
+  return `${text}${open}>${script}${close}\n`;
 }
