@@ -412,6 +412,12 @@ export const FINDING_CODES = {
     "one box entered twice",
     "Remove one, if they are the same units.",
   ),
+  "earlier-check": code(
+    "info",
+    "A log has a line for each check of a place; only the last one counts.",
+    "AED-1 in September and in October",
+    "Nothing, if the last line tells all that is there.",
+  ),
   "counted-again": code(
     "warning",
     "A lot stands at one place in two tables with different quantities.",

@@ -50,6 +50,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "unit-unknown": { "a.csv": "serial,date,minutes\nA,2026-01-01,12 kg\n" },
   "word-unknown": { "a.csv": "item,kind\nA,perhaps\n" },
   "status-unknown": { "a.csv": "serial,site,status\nA,North,amber\n" },
+  "earlier-check": { "a.csv": "date,AED,pads expiry\n2025-01-04,A1,2027-01-31\n2025-02-04,A1,2027-01-31\n" },
   "order-part": { "a.csv": "po,item,quantity,status\nP1,Pads,50,partial\n" },
   "order-overdue": { "a.csv": "item,quantity,arrives\nA,10,2026-03-13\n" },
   "breaks-unreadable": { "a.csv": "item,kind,price_breaks\nA,pads,10 for 38.50\n" },

@@ -9,6 +9,7 @@ import { type Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader, type ReadOptions } from "./field-reader.ts";
 import { rowPlan } from "./fill-row.ts";
 import { holdByDevices } from "./held-by-device.ts";
+import { lastChecks } from "./last-checks.ts";
 import { listedTable } from "./listed-rows.ts";
 import { lotColumns, tableOfLots } from "./lots-in-a-cell.ts";
 import { ODD_ROW_MESSAGES, oddRowTest } from "./odd-rows.ts";
@@ -71,7 +72,8 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
     const thing = sorted ? lines.thingOf(record, row) : undefined;
     if (thing !== null) made.add(record, row, thing);
   }
-  const { entries, beside } = made;
+  const { beside } = made;
+  const entries = lastChecks(table, made.entries, options, log);
   lines.note();
   noteUnreadFaults(table, unread, entries, log);
   if (sorted) holdByDevices(table, entries, log);

@@ -1,4 +1,5 @@
 import { sheetSpec } from "../../fleet/columns.ts";
+import { saysCheck } from "../words/says-check.ts";
 import { sharedField } from "./field-source.ts";
 import type { ColumnView } from "./score-column.ts";
 import type { Output } from "./table.ts";
@@ -20,7 +21,9 @@ export function withDevicesOfPlaces(outputs: Output[], views: readonly ColumnVie
       implied.item !== undefined &&
       fields.some(({ spec, columns }) => spec.field === "place" && columns[0] === view?.column),
   );
-  if (!place || !isRegister || !view?.things.includes("device") || view.profile.distinct <= MOSTLY_ONCE) return outputs;
+  if (!place || !isRegister || !view?.things.includes("device")) return outputs;
+  // a log has a line for each check of a device
+  if (view.profile.distinct <= MOSTLY_ONCE && !views.some(({ meaning }) => saysCheck(meaning))) return outputs;
   const sheet = sheetSpec("devices");
   return [{ sheet, fields: [sharedField(place, sheet, "device")], implied: {}, own: [view.column] }, ...outputs];
 }

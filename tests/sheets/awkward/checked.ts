@@ -197,4 +197,67 @@ Pads expiry,05/2027,06/2027
     findings: ["unknown-table"],
     unread: ["Serial number", "M-1001", "M-1002"],
   },
+  {
+    name: "a form with a line for each monthly check, of which the last tells what is there",
+    text: `Check date,AED,Location,Status light,Pads expiry,Battery expiry,Checked by
+2026-08-03,AED-1,Lobby,green,2027-03-31,2028-05-31,AB
+2026-08-03,AED-2,Gym,green,2027-06-30,2028-05-31,AB
+2026-09-02,AED-1,Lobby,green,2027-03-31,2028-05-31,CD
+2026-09-02,AED-2,Gym,green,,2028-05-31,CD
+2026-10-05,AED-1,Lobby,green,2028-10-31,2028-05-31,AB
+`,
+    // AED-2's pads were looked at last in August, its battery in September
+    rows: {
+      devices: [{ device: "AED-1" }, { device: "AED-2" }],
+      dated_stock: [
+        { item: "Pads", place: "AED-2", expiry: "2027-06-30" },
+        { item: "Battery", place: "AED-2", expiry: "2028-05-31" },
+        { item: "Pads", place: "AED-1", expiry: "2028-10-31" },
+        { item: "Battery", place: "AED-1", expiry: "2028-05-31" },
+      ],
+    },
+    aside: [[4, "repeat"]],
+    findings: ["earlier-check"],
+    unread: ["Check date", "Location", "Status light", "Checked by"],
+  },
+  {
+    name: "a log of tests whose lines give the pads' expiry each time",
+    text: `Prüfdatum;Gerät;Akku %;Elektroden Verfall;Ergebnis
+13.08.2026;DEF-1;96;31.03.2027;ok
+13.08.2026;DEF-2;92;30.06.2027;ok
+05.10.2026;DEF-1;95;31.10.2028;ok
+05.10.2026;DEF-2;90;30.06.2027;ok
+`,
+    rows: {
+      runtime_tests: [{ percent: 96 }, { percent: 92 }, { percent: 95 }, { percent: 90 }],
+      dated_stock: [
+        { place: "DEF-1", expiry: "2028-10-31" },
+        { place: "DEF-2", expiry: "2027-06-30" },
+      ],
+    },
+    findings: ["earlier-check"],
+  },
+  {
+    name: "bags of one ambulance that were looked at on different days, and are both there",
+    text: `Ambulance,Bag,Date checked,Adult pads expiry
+Medic 1,red,2026-10-01,2027-03-31
+Medic 1,blue,2026-10-02,2027-05-31
+`,
+    rows: { dated_stock: [{ expiry: "2027-03-31" }, { expiry: "2027-05-31" }] },
+    unread: ["Bag", "Date checked"],
+  },
+  {
+    name: "a list of lots that were each looked at on another day, and are all there",
+    text: `Item,Lot,Expiry,Qty,Cupboard,Last checked
+Adult pads,L1,2027-03-31,6,North,2026-08-03
+Adult pads,L2,2027-09-30,2,North,2026-10-05
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", lot: "L1", quantity: 6 },
+        { item: "Adult pads", lot: "L2", quantity: 2 },
+      ],
+    },
+    unread: ["Last checked"],
+  },
 ];

@@ -1,0 +1,61 @@
+import { type Day, isoFromDay } from "../../calendar/day.ts";
+import { sheetSpec } from "../../fleet/columns.ts";
+import { nameKey } from "../../fleet/name-key.ts";
+import { FindingLog } from "../finding-log.ts";
+import { columnsOf, type Table } from "../tables/table.ts";
+import { textAt } from "../values/cell-text.ts";
+import { parseHeader } from "../words/parse-header.ts";
+import { saysCheck } from "../words/says-check.ts";
+import type { Entry } from "./entry.ts";
+import { fieldReader, type ReadOptions } from "./field-reader.ts";
+
+/** What may tell one bag or unit of a place from another: a line of another one is no later check. */
+const NAMES = /place|site|holder|serial|unit|\bid\b/;
+
+/**
+ * Of a log with a line for each check of a place, the units that its last check found there: what an earlier one found is
+ * the same, or was swapped since. A list that names its items line by line is none: its lines tell of different units.
+ *
+ * @returns the entries that stand; the others are dropped, with a finding
+ */
+export function lastChecks(table: Table, entries: Entry[], options: ReadOptions, log: FindingLog): Entry[] {
+  const column = checkColumn(table);
+  if (column === -1) return entries;
+  const spec = sheetSpec("runtime_tests").columns.find(({ name }) => name === "date")!;
+  const source = { spec, columns: [column], by: "header", headerUnit: "", part: null, points: 0 } as const;
+  const { peek } = fieldReader(table, { ...source, columns: [column] }, options, new FindingLog());
+  const named = table.header.flatMap((name, at) => (NAMES.test(parseHeader(name ?? "").says) ? at : []));
+  const last = new Map<string, Day>();
+  const found = entries.flatMap((entry) => {
+    const { item, place } = entry.values;
+    const record = table.rows[entry.row]!;
+    const day = peek(record);
+    if (entry.sheet.kind !== "dated_stock" || typeof place !== "string" || typeof day !== "number") return [];
+    const key = nameKey([place, item, ...named.map((at) => textAt(record, at))].join("\0"));
+    last.set(key, Math.max(day, last.get(key) ?? day));
+    return { entry, day, place, key };
+  });
+  const dropped = new Set<Entry>();
+  for (const { entry, day, place, key } of found) {
+    const latest = last.get(key)!;
+    if (day === latest) continue;
+    const message = `${place} was checked again on ${isoFromDay(latest)}: what was found then counts.`;
+    entry.state.drop(entry.row, "earlier-check", message);
+    log.add("earlier-check", { ...entry.values.source, column: column + 1, value: null }, () => ({ message }));
+    dropped.add(entry);
+  }
+  return entries.filter((entry) => !dropped.has(entry));
+}
+
+/** The column (0-based) that tells the day of a line's check of a place; -1 where there is none. */
+function checkColumn({ header, outputs }: Table): number {
+  const isLog = outputs.some(
+    (output) =>
+      output.sheet.kind === "dated_stock" && output.implied.item !== undefined && columnsOf(output, "place").length > 0,
+  );
+  const others = outputs.filter(({ sheet }) => sheet.kind !== "runtime_tests");
+  const read = others.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns));
+  return isLog
+    ? header.findIndex((name, column) => name !== null && saysCheck(parseHeader(name)) && !read.includes(column))
+    : -1;
+}

@@ -1,0 +1,9 @@
+import type { HeaderMeaning } from "./parse-header.ts";
+
+/** Words for looking at a thing, folded, in the languages of the vocabulary. */
+const CHECK = /check|inspe[ck]|control|kontrol|pruf|verif|revisi|audit/;
+
+/** True where a header says when a line's things were looked at: a day and nothing more, or a check that is not to come. */
+export function saysCheck({ says, things, words }: HeaderMeaning): boolean {
+  return (says === "date" && things === "") || (CHECK.test(words) && !/next|arrives/.test(says));
+}
