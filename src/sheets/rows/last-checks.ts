@@ -4,6 +4,7 @@ import { nameKey } from "../../fleet/name-key.ts";
 import { FindingLog } from "../finding-log.ts";
 import { columnsOf, type Table } from "../tables/table.ts";
 import { textAt } from "../values/cell-text.ts";
+import { isDate } from "../values/date-text.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { saysCheck } from "../words/says-check.ts";
 import type { Entry } from "./entry.ts";
@@ -48,7 +49,7 @@ export function lastChecks(table: Table, entries: Entry[], options: ReadOptions,
 }
 
 /** The column (0-based) that tells the day of a line's check of a place; -1 where there is none. */
-function checkColumn({ header, outputs }: Table): number {
+function checkColumn({ header, outputs, rows }: Table): number {
   const isLog = outputs.some(
     (output) =>
       output.sheet.kind === "dated_stock" && output.implied.item !== undefined && columnsOf(output, "place").length > 0,
@@ -56,6 +57,11 @@ function checkColumn({ header, outputs }: Table): number {
   const others = outputs.filter(({ sheet }) => sheet.kind !== "runtime_tests");
   const read = others.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns));
   return isLog
-    ? header.findIndex((name, column) => name !== null && saysCheck(parseHeader(name)) && !read.includes(column))
+    ? header.findIndex(
+        (name, column) =>
+          saysCheck(parseHeader(name ?? "")) &&
+          !read.includes(column) &&
+          rows.some((row) => isDate(textAt(row, column))),
+      )
     : -1;
 }

@@ -222,11 +222,11 @@ Pads expiry,05/2027,06/2027
   },
   {
     name: "a log of tests whose lines give the pads' expiry each time",
-    text: `Prüfdatum;Gerät;Akku %;Elektroden Verfall;Ergebnis
-13.08.2026;DEF-1;96;31.03.2027;ok
-13.08.2026;DEF-2;92;30.06.2027;ok
-05.10.2026;DEF-1;95;31.10.2028;ok
-05.10.2026;DEF-2;90;30.06.2027;ok
+    text: `Geprüft von;Prüfdatum;Gerät;Akku %;Elektroden Verfall;Ergebnis
+AB;13.08.2026;DEF-1;96;31.03.2027;ok
+AB;13.08.2026;DEF-2;92;30.06.2027;ok
+CD;05.10.2026;DEF-1;95;31.10.2028;ok
+CD;05.10.2026;DEF-2;90;30.06.2027;ok
 `,
     rows: {
       runtime_tests: [{ percent: 96 }, { percent: 92 }, { percent: 95 }, { percent: 90 }],
@@ -236,6 +236,7 @@ Pads expiry,05/2027,06/2027
       ],
     },
     findings: ["earlier-check"],
+    unread: ["Geprüft von"],
   },
   {
     name: "bags of one ambulance that were looked at on different days, and are both there",
