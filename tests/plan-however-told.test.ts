@@ -18,7 +18,7 @@ import { type MadeUpSheets, madeUpFleet, type SheetRow } from "./made-up-fleet.t
 import { day } from "./orders/made-up.ts";
 
 // more of them take minutes: FLEETS=40 npx vitest run --config tests/vitest.config.ts tests/plan-however-told
-const FLEETS = Number(process.env.FLEETS ?? 3);
+const FLEETS = Number(process.env.FLEETS ?? 2);
 const ISO_DAY = /^\d{4}-\d\d-\d\d$/;
 const DECIMAL = /^-?\d+\.\d+$/;
 
