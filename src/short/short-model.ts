@@ -48,6 +48,19 @@ export function shortModel(scheduled: Scheduled): ShortModel {
     const { packs, placed } = inDevices(items[item]!.key);
     return packs === 0 ? 1 : placed / packs;
   };
+  /** The part of what waits of an item that does not go with its device, at path * months + month. */
+  const staying = remembered((item: number) => {
+    const { gone } = inDevices(items[item]!.key);
+    const parts = new Float64Array(SAMPLED_PATHS * months);
+    paths[item]!.forEach((path, at) => {
+      let needs = 0;
+      for (let month = 0; month < months; month++) {
+        needs += path[month]!;
+        parts[at * months + month] = needs === 0 ? 1 : Math.max(0, 1 - gone[month]! / needs);
+      }
+    });
+    return parts;
+  });
   const classes = deviceClasses(takes, items);
   const byMonth = Array.from({ length: months }, (_, month) => {
     const end = lastDayOfMonth(from + month);
@@ -63,15 +76,11 @@ export function shortModel(scheduled: Scheduled): ShortModel {
     devices: byMonth.map((all) => all.reduce((sum, one) => sum + one.count, 0)),
     spans: (lots) => lots.flatMap((lot) => supplyMonths(lot, policy, from, months) ?? []),
     waiting(item, supply) {
-      const { good, gone } = inDevices(items[item]!.key);
-      let needs = 0;
-      return unmetNeeds(paths[item]!, supply).map((units, at) => {
-        const month = at % months;
-        needs = paths[item]![(at - month) / months]![month]! + (month === 0 ? 0 : needs);
-        // what waits for a device goes with it
-        const waits = units === 0 ? 0 : units * Math.max(0, 1 - gone[month]! / needs);
-        return Math.max(0, Math.ceil((waits - good[month]!) / atOnce[item]! - 1e-9));
-      });
+      const { good } = inDevices(items[item]!.key);
+      const stays = staying(item);
+      return unmetNeeds(paths[item]!, supply).map((units, at) =>
+        Math.max(0, Math.ceil((units * stays[at]! - good[at % months]!) / atOnce[item]! - 1e-9)),
+      );
     },
     shortBy: (waiting) =>
       byMonth.map((all, month) =>
@@ -99,7 +108,7 @@ interface InDevices {
   gone: Float64Array;
   /** Units, and their swap days device by device: what lapses in one on one day leaves one device short. */
   units: number;
-  days: Set<number>;
+  days: Set<string>;
   /** Packs that bring needs, and of these those that sit in a device. */
   packs: number;
   placed: number;
@@ -130,7 +139,7 @@ function unitsInDevices({ dated, life, policy }: Scheduled): (key: string) => In
     const isPack = stock.asPack[at] === 1;
     if (!isPack) {
       item.units += quantity;
-      item.days.add(stock.keyAt[at]! * 100_000 + swapBy);
+      item.days.add(`${place.key} ${swapBy}`);
     }
     const until = leaves(place.key);
     const isNeed = !isPack && (held === null ? Math.max(asOf, swapBy) : asOf) < until;

@@ -2,7 +2,7 @@ import { type Day, isoFromDay } from "../../calendar/day.ts";
 import { sheetSpec } from "../../fleet/columns.ts";
 import { nameKey } from "../../fleet/name-key.ts";
 import { FindingLog } from "../finding-log.ts";
-import { columnsOf, type Table } from "../tables/table.ts";
+import { columnsOf, type FieldSource, type Table } from "../tables/table.ts";
 import { textAt } from "../values/cell-text.ts";
 import { isDate } from "../values/date-text.ts";
 import { parseHeader } from "../words/parse-header.ts";
@@ -23,8 +23,8 @@ export function lastChecks(table: Table, entries: Entry[], options: ReadOptions,
   const column = checkColumn(table);
   if (column === -1) return entries;
   const spec = sheetSpec("runtime_tests").columns.find(({ name }) => name === "date")!;
-  const source = { spec, columns: [column], by: "header", headerUnit: "", part: null, points: 0 } as const;
-  const { peek } = fieldReader(table, { ...source, columns: [column] }, options, new FindingLog());
+  const source: FieldSource = { spec, columns: [column], by: "header", headerUnit: "", part: null, points: 0 };
+  const { peek } = fieldReader(table, source, options, new FindingLog());
   const named = table.header.flatMap((name, at) => (NAMES.test(parseHeader(name ?? "").says) ? at : []));
   const last = new Map<string, Day>();
   const found = entries.flatMap((entry) => {

@@ -18,7 +18,7 @@ const TITLE_POINTS = 2.5;
 
 /** Points for a kind of rows beyond those of its columns' own words: what is required, titles and cells. */
 export function speaksFor(output: Output | null, views: readonly ColumnView[], title: HeaderMeaning | null): number {
-  const ofDevices = output !== null && listsDevices(output, views, title);
+  const ofDevices = output !== null && tellsDevicesAlone(output, views, title);
   return bonus(output, views) + titlePoints(output, title) - (ofDevices ? 2 * POINTS.byWords : 0);
 }
 
@@ -124,7 +124,7 @@ function namedInCells(output: Output, views: readonly ColumnView[]): number {
 }
 
 /** True for serials whose cells name devices, of which no more is told than a list of devices tells of its own. */
-function listsDevices(output: Output, views: readonly ColumnView[], title: HeaderMeaning | null): boolean {
+function tellsDevicesAlone(output: Output, views: readonly ColumnView[], title: HeaderMeaning | null): boolean {
   const named = viewOf("item", output, views)?.profile;
   return (
     output.sheet.kind === "packs" &&
