@@ -1,21 +1,19 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { expect, inject, onTestFinished } from "vitest";
 import { embedInPage } from "../../src/out/embed-in-page.ts";
 import type { Plan } from "../../src/out/plan-schema.ts";
 import type { Reading } from "../../src/sheets/reading.ts";
 import { folderWith } from "../folders.ts";
+import { launchChromium } from "./launch-chromium.ts";
 
 const BUILT = "dist/page.html";
 
 /** Starts the browser that the global set-up found. */
 export function startBrowser(): Promise<Browser> {
-  return chromium.launch({
-    executablePath: inject("chromiumPath"),
-    args: ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage"],
-  });
+  return launchChromium(inject("chromiumPath"));
 }
 
 /** The built page, as text. */

@@ -1,16 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { dayFromIso } from "../../src/calendar/day.ts";
 import { checkJson } from "../../src/out/check-json.ts";
 import { checkSchema } from "../../src/out/check-schema.ts";
 import { checkText } from "../../src/out/check-text.ts";
 import { readSheets } from "../../src/sheets/read-sheets.ts";
+import { AS_OF, textFile } from "../sheets/sheet-file.ts";
 
-const AS_OF = dayFromIso("2026-11-01")!;
-const file = (name: string, text: string) => ({ name, bytes: new TextEncoder().encode(text) });
 const reading = readSheets(
   [
-    file("packs.csv", "Serial,Item,Cycles,Comment\n000817,pack-md,214,ok\n,pack-md,3,\n"),
-    file("notes.txt", "nothing to see\n"),
+    textFile("packs.csv", "Serial,Item,Cycles,Comment\n000817,pack-md,214,ok\n,pack-md,3,\n"),
+    textFile("notes.txt", "nothing to see\n"),
   ],
   { asOf: AS_OF, dateOrder: null },
 );
@@ -58,7 +56,7 @@ describe("checkText", () => {
   it("tells errors before warnings before notes, a header's unread columns together, and rows of one reason together", () => {
     const sheet =
       "Serial,Item,Cycles,Installed,Colour,Comment\nA,p,many,2024-01-01,red,x\nB,p,4,03/04/2024,red,\n,p,4,,,\n,p,5,,,\n";
-    const lines = checkText(readSheets([file("p.csv", sheet)], { asOf: AS_OF, dateOrder: null }), "2026-11-01", {
+    const lines = checkText(readSheets([textFile("p.csv", sheet)], { asOf: AS_OF, dateOrder: null }), "2026-11-01", {
       width: 200,
     });
     expect(lines.match(/^(error|warning|note): /gm)).toEqual(["warning: ", "warning: ", "note: "]);
@@ -70,7 +68,7 @@ describe("checkText", () => {
     );
   });
   it("tells a table that is set aside whole once", () => {
-    const unknown = readSheets([file("x.csv", "Quarx,Blorb,Fnord\nA,1,2\nB,3,4\nC,5,6\n")], {
+    const unknown = readSheets([textFile("x.csv", "Quarx,Blorb,Fnord\nA,1,2\nB,3,4\nC,5,6\n")], {
       asOf: AS_OF,
       dateOrder: null,
     });
@@ -82,7 +80,7 @@ describe("checkText", () => {
   });
   it("counts what repeats instead of telling it all", () => {
     const rows = Array.from({ length: 9 }, (_, index) => `M-${index},${2010 + index}-02-30,80\n`).join("");
-    const many = readSheets([file("tests.csv", `serial,date,percent\n${rows}`)], { asOf: AS_OF, dateOrder: null });
+    const many = readSheets([textFile("tests.csv", `serial,date,percent\n${rows}`)], { asOf: AS_OF, dateOrder: null });
     const lines = checkText(many, "2026-11-01", { width: 80 });
     expect(lines.match(/tests\.csv, line \d+: /g)).toHaveLength(5);
     expect(lines).toContain("tests.csv: 4 more like it [date-impossible]; --json gives all.");

@@ -1,8 +1,9 @@
 // Does at random what a reader may do on the page, and tells what it complains of: npm run wander -- [SECONDS] [SEED]
 import { pathToFileURL } from "node:url";
-import { chromium, type Locator, type Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { seededRandom } from "../../src/maths/random.ts";
 import { findChromium } from "../browser/find-chromium.ts";
+import { launchChromium } from "../browser/launch-chromium.ts";
 
 const SECONDS = Number(process.argv[2] ?? 120);
 const SEED = Number(process.argv[3] ?? 1);
@@ -87,7 +88,7 @@ function slipIn(page: Page): Promise<string | null> {
 }
 
 async function wander(): Promise<void> {
-  const browser = await chromium.launch({ executablePath: await findChromium(), args: ["--no-sandbox"] });
+  const browser = await launchChromium(await findChromium());
   const page = await browser.newPage({ locale: "en-GB" });
   page.on("pageerror", (error) => complain(error.stack ?? error.message));
   page.on("console", (message) => {

@@ -3,8 +3,8 @@ import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { chromium } from "playwright-core";
 import { findChromium } from "../../tests/browser/find-chromium.ts";
+import { launchChromium } from "../../tests/browser/launch-chromium.ts";
 
 /** The README's pictures: what each shows, by the section of the page and how much of it. */
 const PICTURES = [
@@ -17,10 +17,7 @@ const WIDTH = 1000;
 async function takePictures(): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), "pictures-"));
   execFileSync("node", ["dist/wanecast.cjs", "page", "sample-data", "--out", folder]);
-  const browser = await chromium.launch({
-    executablePath: await findChromium(),
-    args: ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage"],
-  });
+  const browser = await launchChromium(await findChromium());
   const page = await browser.newPage({
     viewport: { width: WIDTH, height: 1600 },
     colorScheme: "light",
