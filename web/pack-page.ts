@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { build, type Plugin, transform } from "esbuild";
 import { compress } from "lzma1";
+import { bytesOfText, textOfBytes } from "./bytes-as-text.ts";
 import { found } from "./code-cuts.ts";
 import { withCodedWords, withWords } from "./word-codes.ts";
 
@@ -126,11 +127,10 @@ function runUnpacked(size: number, unpack: (packed: string, size: number) => str
 async function unpacked(packed: Uint8Array, size: number): Promise<string> {
   const { code } = await transform(
     `(${runUnpacked})(${size},(packed,size)=>{let unpack;${await unpackerScript()};` +
-      "const bytes=Uint8Array.from(atob(packed),(one)=>one.charCodeAt(0));" +
-      `return(${withWords})(unpack(bytes,size))},"PACKED")`,
+      `return(${withWords})(unpack((${bytesOfText})(packed),size))},"PACKED")`,
     { minify: true, target: "es2022" },
   );
-  return code.trim().replace("PACKED", Buffer.from(packed).toString("base64"));
+  return code.trim().replace("PACKED", () => textOfBytes(packed));
 }
 
 /** The script of the unpacker, which leaves its function in `unpack`. */
@@ -156,7 +156,7 @@ export function unpackerLicence(): string {
 }
 
 /**
- * The page with its script, the worker's text inside it, its words coded, packed by LZMA and in base64: deflate, which
+ * The page with its script, the worker's text inside it, its words coded, packed by LZMA: deflate, which
  * looks back 32 KB only, leaves a tenth more. What unpacks it comes along, for browsers have no LZMA of their own.
  */
 export async function packedPage(html: string): Promise<string> {
