@@ -4,6 +4,7 @@ import { LIMITS } from "./limits.ts";
 import type { ColumnsFile } from "./mapping/columns-file.ts";
 import type { RefusedFile, SheetFile } from "./reading.ts";
 import { findTables } from "./tables/find-tables.ts";
+import { withDevicesNamedElsewhere } from "./tables/named-as-devices.ts";
 import { withTabPlaces } from "./tables/named-places.ts";
 import { tablesSideBySide } from "./tables/side-by-side.ts";
 import type { Table } from "./tables/table.ts";
@@ -42,6 +43,16 @@ export function openFile(file: SheetFile, columns: ColumnsFile | null): OpenedFi
   const tables = withTabPlaces(grids.flatMap((grid) => tablesIn(grid, columns)));
   const tabs = grids.map((grid) => ({ grid, tables: tables.filter((table) => table.grid === grid) }));
   return { tabs, refused, passedOver };
+}
+
+/** Opens files as `openFile` does, and settles what their tables say of one another. */
+export function openFiles(files: readonly SheetFile[], columns: ColumnsFile | null): OpenedFile[] {
+  const opened = files.map((file) => openFile(file, columns));
+  const tables = withDevicesNamedElsewhere(opened.flatMap(({ tabs }) => tabs.flatMap((tab) => tab.tables)));
+  return opened.map((file) => ({
+    ...file,
+    tabs: file.tabs.map(({ grid }) => ({ grid, tables: tables.filter((table) => table.grid === grid) })),
+  }));
 }
 
 function tablesIn(grid: Grid, columns: ColumnsFile | null): Table[] {

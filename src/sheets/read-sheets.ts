@@ -2,7 +2,7 @@ import { counted } from "../fleet/count-text.ts";
 import { listed } from "../fleet/listed.ts";
 import { FindingLog } from "./finding-log.ts";
 import type { Grid } from "./grid.ts";
-import { type OpenedFile, openFile } from "./open-file.ts";
+import { type OpenedFile, openFiles } from "./open-file.ts";
 import type { Reading, SheetFile } from "./reading.ts";
 import { readingOf } from "./reading-of-tables.ts";
 import { type BuiltTable, buildEntries } from "./rows/build-entries.ts";
@@ -23,8 +23,9 @@ export function readSheets(files: readonly SheetFile[], options: ReadOptions): R
   const log = new FindingLog();
   const built: BuiltTable[] = [];
   const refused: Reading["refused"] = [];
-  for (const file of inOrder(files)) {
-    const opened = openFile(file, options.columns ?? null);
+  const ordered = inOrder(files);
+  for (const [at, opened] of openFiles(ordered, options.columns ?? null).entries()) {
+    const file = ordered[at]!;
     if (opened.refused) refused.push(opened.refused);
     noteEmptyFile(file, opened, log);
     for (const { tables } of opened.tabs) for (const table of tables) built.push(buildEntries(table, options, log));

@@ -1,4 +1,4 @@
-import { openFile } from "../open-file.ts";
+import { openFiles } from "../open-file.ts";
 import type { SheetFile } from "../reading.ts";
 import type { Table } from "../tables/table.ts";
 import { columnKeys } from "./column-keys.ts";
@@ -6,8 +6,8 @@ import type { ColumnsFile, MappedTable } from "./columns-file.ts";
 
 /** The columns file that says how the files' tables are read now, for people to correct and use again. */
 export function columnsFileOf(files: readonly SheetFile[], columns: ColumnsFile | null = null): ColumnsFile {
-  const tables = files
-    .flatMap((file) => openFile(file, columns).tabs)
+  const tables = openFiles(files, columns)
+    .flatMap(({ tabs }) => tabs)
     .flatMap((tab) => tab.tables)
     .map(describe);
   return { format: "wanecast.columns/1", tables };
