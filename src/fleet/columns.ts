@@ -280,3 +280,8 @@ export const SHEETS: readonly SheetSpec[] = [
 export function sheetSpec(kind: SheetKind): SheetSpec {
   return SHEETS.find((spec) => spec.kind === kind) as SheetSpec;
 }
+
+/** The column of a sheet that fills a field, which must be one of its rows'. */
+export function columnOfField({ columns }: SheetSpec, field: string): ColumnSpec {
+  return columns.find((column) => column.field === field) as ColumnSpec;
+}

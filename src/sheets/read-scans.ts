@@ -1,4 +1,4 @@
-import { sheetSpec } from "../fleet/columns.ts";
+import { columnOfField, sheetSpec } from "../fleet/columns.ts";
 import { sha256 } from "../maths/sha256.ts";
 import { FindingLog } from "./finding-log.ts";
 import type { GridRow } from "./grid.ts";
@@ -41,7 +41,7 @@ function tableOfScans({ name, bytes }: SheetFile): Table {
     text.trim() === "" ? [] : [{ line: at + 1, cells: [scanAsPrinted(text)] }],
   );
   const sheet = sheetSpec("dated_stock");
-  const spec = sheet.columns.find((column) => column.field === "label")!;
+  const spec = columnOfField(sheet, "label");
   const field = { spec, columns: [0], by: "contents" as const, headerUnit: "", part: null, points: 0 };
   return {
     grid: {

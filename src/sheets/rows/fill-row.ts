@@ -1,4 +1,4 @@
-import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
+import { type ColumnSpec, columnOfField, type SheetSpec } from "../../fleet/columns.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { cellAt, type GridRow } from "../grid.ts";
@@ -48,7 +48,7 @@ export function rowPlan(
   let refused: Filled | null = null;
   const order = options.dateOrder ?? orderOfHeads(table);
   for (const [field, text] of Object.entries(output.implied)) {
-    const spec = output.sheet.columns.find((column) => column.field === field) as ColumnSpec;
+    const spec = columnOfField(output.sheet, field);
     const value = readCell(text, spec, { asOf: options.asOf, order, mark: ".", headerUnit: "" });
     if (value instanceof Problem) refused = refusedHead(text, value, table, log);
     else template[field] = value;

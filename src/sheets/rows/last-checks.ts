@@ -1,5 +1,5 @@
 import { type Day, isoFromDay } from "../../calendar/day.ts";
-import { sheetSpec } from "../../fleet/columns.ts";
+import { columnOfField, sheetSpec } from "../../fleet/columns.ts";
 import { nameKey } from "../../fleet/name-key.ts";
 import { FindingLog } from "../finding-log.ts";
 import { columnsOf, type FieldSource, type Table } from "../tables/table.ts";
@@ -22,7 +22,7 @@ const NAMES = /place|site|holder|serial|unit|\bid\b/;
 export function lastChecks(table: Table, entries: Entry[], options: ReadOptions, log: FindingLog): Entry[] {
   const column = checkColumn(table);
   if (column === -1) return entries;
-  const spec = sheetSpec("runtime_tests").columns.find(({ name }) => name === "date")!;
+  const spec = columnOfField(sheetSpec("runtime_tests"), "date");
   const source: FieldSource = { spec, columns: [column], by: "header", headerUnit: "", part: null, points: 0 };
   const { peek } = fieldReader(table, source, options, new FindingLog());
   const named = table.header.flatMap((name, at) => (NAMES.test(parseHeader(name ?? "").says) ? at : []));

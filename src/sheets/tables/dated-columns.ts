@@ -1,4 +1,4 @@
-import { type ColumnSpec, type SheetKind, sheetSpec } from "../../fleet/columns.ts";
+import { columnOfField, type SheetKind, sheetSpec } from "../../fleet/columns.ts";
 import type { Cell, GridRow } from "../grid.ts";
 import { cellText, meansEmpty } from "../values/cell-text.ts";
 import { isDate } from "../values/date-text.ts";
@@ -115,7 +115,7 @@ export function datedOutputs(views: readonly ColumnView[], heading: Heading | nu
   const dates = dated.map(({ name }) => dateOf(name, says));
   if (measured === null || dates.includes(null) || (kind === "use_log" && !saysUse(says)))
     return unclear(dated, dates.includes(null));
-  const spec = sheet.columns.find(({ name }) => name === measured) as ColumnSpec;
+  const spec = columnOfField(sheet, measured);
   return dated.map((view, at) => ({
     sheet,
     fields: [...fields, fieldSource(spec, view, 6)],

@@ -1,4 +1,4 @@
-import type { ColumnSpec, SheetSpec } from "../../fleet/columns.ts";
+import { type ColumnSpec, columnOfField, type SheetSpec } from "../../fleet/columns.ts";
 import type { ColumnView } from "./score-column.ts";
 import type { FieldSource } from "./table.ts";
 
@@ -9,6 +9,6 @@ export function fieldSource(spec: ColumnSpec, view: ColumnView, points: number):
 }
 
 /** A column that another kind of row reads too, as a field of that kind: it makes no row of it by itself. */
-export function sharedField(source: FieldSource, { columns }: SheetSpec, field: string): FieldSource {
-  return { ...source, spec: columns.find((column) => column.field === field) as ColumnSpec, points: 0 };
+export function sharedField(source: FieldSource, sheet: SheetSpec, field: string): FieldSource {
+  return { ...source, spec: columnOfField(sheet, field), points: 0 };
 }

@@ -1,4 +1,4 @@
-import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
+import { columnOfField, sheetSpec } from "../../fleet/columns.ts";
 import { standingOf } from "../values/status-words.ts";
 import { fieldSource } from "./field-source.ts";
 import { type ColumnView, MIN_POINTS } from "./score-column.ts";
@@ -10,7 +10,7 @@ const OF_TWO = /[&/+]|\b(and|incl\w*|und|et|y|en)\b/i;
 /** Points of a date that need not be the first day in service. */
 const VAGUE = 4;
 const MOSTLY_DATES = 0.5;
-const RETIRED = sheetSpec("packs").columns.find(({ field }) => field === "retired") as ColumnSpec;
+const RETIRED = columnOfField(sheetSpec("packs"), "retired");
 
 /** The title of a list of things that are gone, such as "Scrapped batteries"; undefined where none stands above it. */
 function goneAbove(above: readonly string[]): string | undefined {

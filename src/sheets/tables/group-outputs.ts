@@ -1,4 +1,4 @@
-import { type ColumnSpec, type SheetKind, sheetSpec } from "../../fleet/columns.ts";
+import { columnOfField, type SheetKind, sheetSpec } from "../../fleet/columns.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import { fieldSource, sharedField } from "./field-source.ts";
@@ -213,7 +213,7 @@ function sharedSource(role: string, views: readonly ColumnView[], before: readon
   if (role === "item" || role === "serial") return null;
   const devices = sheetSpec("devices");
   for (const name of role === "device" ? ["device", "site"] : ["site"]) {
-    const spec = devices.columns.find((column) => column.field === name) as ColumnSpec;
+    const spec = columnOfField(devices, name);
     const best = views
       .map((view) => ({ view, points: pointsFor(view, devices, spec) }))
       .filter(({ points, view }) => points >= MIN_POINTS && (name !== "device" || view.things.includes("device")))

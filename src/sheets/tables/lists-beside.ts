@@ -1,4 +1,4 @@
-import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
+import { columnOfField, sheetSpec } from "../../fleet/columns.ts";
 import { assign } from "./assign.ts";
 import { fieldSource, sharedField } from "./field-source.ts";
 import type { FormAbove } from "./form-lines.ts";
@@ -69,7 +69,7 @@ export function orderBeside(outputs: readonly Output[], views: readonly ColumnVi
     sheet,
     rest.filter((view) => view !== amount),
   ).filter(({ spec, points }) => /^(arrives|order|supplier)$/.test(spec.field) && points >= NAMED);
-  const quantity = fieldSource(sheet.columns.find(({ field }) => field === "quantity") as ColumnSpec, amount, 6);
+  const quantity = fieldSource(columnOfField(sheet, "quantity"), amount, 6);
   // an order without a number of its own goes by the head of its column, so that lines of one item tell it once
   const order = fields.some(({ spec }) => spec.field === "order") ? {} : { order: amount.name.trim() };
   return {

@@ -1,4 +1,4 @@
-import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
+import { columnOfField, sheetSpec } from "../../fleet/columns.ts";
 import { headerWords } from "../words/header-words.ts";
 import { fieldSource } from "./field-source.ts";
 import type { ColumnView } from "./score-column.ts";
@@ -22,7 +22,7 @@ export function withMoves(outputs: Output[], views: readonly ColumnView[]): Outp
     const has = (field: string) => output.fields.some(({ spec }) => spec.field === field);
     if (output.sheet.kind === "packs" && to.things === from.things) return inEither(output, [to.column, from.column]);
     if (output.sheet.kind !== "use_log" || has("reason")) return output;
-    const place = sheetSpec("use_log").columns.find(({ field }) => field === "place") as ColumnSpec;
+    const place = columnOfField(sheetSpec("use_log"), "place");
     const fields = has("place") ? output.fields : [...output.fields, fieldSource(place, to, 6)];
     return {
       ...output,

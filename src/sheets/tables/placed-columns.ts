@@ -1,4 +1,4 @@
-import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
+import { columnOfField, sheetSpec } from "../../fleet/columns.ts";
 import { assign } from "./assign.ts";
 import { fieldSource } from "./field-source.ts";
 import { impliedItem } from "./group-outputs.ts";
@@ -27,7 +27,7 @@ export function placedOutputs(views: readonly ColumnView[]): Output[] | null {
   // "Pads expiring" names the item whose dates stand below it
   const named = has("item") ? {} : { item: impliedItem(others) };
   if (named.item === "" || !has("expiry") || has("quantity") || has("place")) return null;
-  const quantity = sheet.columns.find(({ name }) => name === "quantity") as ColumnSpec;
+  const quantity = columnOfField(sheet, "quantity");
   return places.map((view) => ({
     sheet,
     fields: [...fields, fieldSource(quantity, view, 6)],

@@ -1,4 +1,4 @@
-import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
+import { columnOfField, sheetSpec } from "../../fleet/columns.ts";
 import { assign } from "./assign.ts";
 import { fieldSource } from "./field-source.ts";
 import type { ColumnView } from "./score-column.ts";
@@ -22,7 +22,6 @@ export function replacedPacks(views: readonly ColumnView[]): Output[] | null {
   if (!old || !fresh) return null;
   const rest = views.filter((view) => view !== old && view !== fresh);
   const sheet = sheetSpec("packs");
-  const spec = (name: string) => sheet.columns.find((column) => column.name === name) as ColumnSpec;
   const date = rest.find(
     ({ meaning, things }) => things !== "pads" && /^(date|install|date install)$/.test(meaning.says),
   );
@@ -31,12 +30,16 @@ export function replacedPacks(views: readonly ColumnView[]): Output[] | null {
   const why = assign(sheet, rest).filter(({ spec: { name } }) => name === "retired_because");
   const pack = (view: ColumnView, on: string, more: FieldSource[]): Output => ({
     sheet,
-    fields: [fieldSource(spec("serial"), view, 6), fieldSource(spec(on), date, 6), ...more],
+    fields: [
+      fieldSource(columnOfField(sheet, "serial"), view, 6),
+      fieldSource(columnOfField(sheet, on), date, 6),
+      ...more,
+    ],
     implied: {},
     own: [view.column],
   });
   return [
     pack(old, "retired", [...why, ...shared.filter(({ spec: { name } }) => name === "item")]),
-    pack(fresh, "in_service", shared),
+    pack(fresh, "inService", shared),
   ];
 }

@@ -1,4 +1,4 @@
-import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
+import { columnOfField, sheetSpec } from "../../fleet/columns.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import { fieldSource } from "./field-source.ts";
 import { type ColumnView, MIN_POINTS } from "./score-column.ts";
@@ -24,7 +24,7 @@ export function withUndatedResult(outputs: readonly Output[], views: readonly Co
   const dated = outputs.some(({ sheet }) => sheet.kind === "runtime_tests");
   if (!packs || !result || dated || others.length > 0 || packs.fields.some(({ spec }) => spec.field === "held"))
     return [...outputs];
-  const held = sheetSpec("packs").columns.find(({ field }) => field === "held") as ColumnSpec;
+  const held = columnOfField(sheetSpec("packs"), "held");
   const fields = [...packs.fields, fieldSource(held, result, MIN_POINTS)];
   return outputs.map((output) => (output === packs ? { ...packs, fields } : output));
 }

@@ -1,4 +1,4 @@
-import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
+import { columnOfField, sheetSpec } from "../../fleet/columns.ts";
 import { saysUse } from "../words/says-use.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import { assign } from "./assign.ts";
@@ -36,7 +36,7 @@ export function usesByColumn(views: readonly ColumnView[], heading: Heading | nu
   const seldom = items.reduce((sum, { profile }) => sum + profile.nothing, 0) / items.length >= OFTEN_NONE;
   if (!used && items.length < 2) return null;
   if (!used && (SAYS_STOCK.test(said) || !seldom)) return unclear(items);
-  const quantity = sheet.columns.find(({ field }) => field === "quantity") as ColumnSpec;
+  const quantity = columnOfField(sheet, "quantity");
   return items.map((view) => ({
     sheet,
     fields: [...fields, fieldSource(quantity, view, 6)],

@@ -1,4 +1,4 @@
-import { type ColumnSpec, sheetSpec } from "../../fleet/columns.ts";
+import { type ColumnSpec, columnOfField, sheetSpec } from "../../fleet/columns.ts";
 import { foldAccents } from "../words/fold.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
@@ -80,7 +80,7 @@ export function readChoice(text: string, spec: ColumnSpec): string | Problem {
   );
 }
 
-const RESULT = sheetSpec("runtime_tests").columns.find(({ name }) => name === "result") as ColumnSpec;
+const RESULT = columnOfField(sheetSpec("runtime_tests"), "result");
 
 /** What a word, or the first part of a remark, says of a test; null where it says neither. */
 export function resultOf(text: string): string | null {
