@@ -83,4 +83,5 @@ export { compareText } from "./out/compare-text.ts";
 export { proveJson, proveText } from "./out/prove-out.ts";
 export { traceCsv } from "./out/trace-csv.ts";
 export { traceJson, traceText } from "./out/trace-out.ts";
+export { mentionsBeside } from "./supplies/mentions.ts";
 export { traceIds } from "./supplies/trace.ts";

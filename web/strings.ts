@@ -391,7 +391,13 @@ export const say = {
           ? `Nothing in the sheets bears ${what}.`
           : `${numberWords(n)} ${plural(n, "row bears", "rows bear")} ${what}`,
       units: (units: number, places: number) => `${counted(units, "unit")} at ${counted(places, "place")}.`,
-      kinds: { pack: "pack", "dated stock": "dated stock", "on order": "on order", device: "device" },
+      kinds: {
+        pack: "pack",
+        "dated stock": "dated stock",
+        "on order": "on order",
+        device: "device",
+        "set aside": "set aside",
+      },
       heads: ["What", "Name", "Item", "Where", "Units", "Until", "Stands in"],
     },
     site: "Site or store",

@@ -2,9 +2,9 @@ import type { Reading } from "../src/index.ts";
 import { dayText } from "./months.ts";
 import { nameKey } from "./pack-readings.ts";
 
-/** Something that bears the lot, serial or name that was asked for. */
+/** Something that bears the lot, serial or name that was asked for; of a row that was set aside only where it stands is known. */
 export interface Trace {
-  kind: "pack" | "dated stock" | "on order" | "device";
+  kind: "pack" | "dated stock" | "on order" | "device" | "set aside";
   item: string | null;
   name: string | null;
   place: string | null;
@@ -14,37 +14,40 @@ export interface Trace {
   /** Expiry or arrival, `YYYY-MM-DD`. */
   until: string | null;
   file: string;
+  sheet: string | null;
   line: number;
 }
 
 /**
  * Every row that bears a lot, serial, order number or device, without regard to case and outer blanks; of dated stock
- * and packs also those that lie in a device of that name.
+ * and packs also those that lie in a device of that name. What is recalled may lie where a row that was set aside says.
  */
-export function trace(wanted: string, { fleet }: Reading): Trace[] {
+export function trace(wanted: string, { fleet, setAside }: Reading): Trace[] {
   const key = nameKey(wanted);
   if (key === "") return [];
   const is = (...names: (string | null)[]) => names.some((name) => name !== null && nameKey(name) === key);
   const sites = new Map(fleet.devices.map(({ device, site }) => [nameKey(device), site]));
   const siteOf = (device: string | null) => (device === null ? null : (sites.get(nameKey(device)) ?? null));
   const day = (value: number | null) => (value === null ? null : dayText(value));
+  const unknown = { item: null, name: null, place: null, site: null, quantity: null, until: null };
   return [
     ...fleet.packs
       .filter((row) => is(row.serial, row.device))
       .map((row) => ({
+        ...unknown,
+        ...row.source,
         kind: "pack" as const,
         item: row.item,
         name: row.serial,
         place: row.device ?? row.site,
         site: row.device === null ? null : (row.site ?? siteOf(row.device)),
         quantity: 1,
-        until: null,
-        file: row.source.file,
-        line: row.source.line,
       })),
     ...fleet.datedStock
       .filter((row) => is(row.lot, row.serial, row.place))
       .map((row) => ({
+        ...unknown,
+        ...row.source,
         kind: "dated stock" as const,
         item: row.item,
         name: row.lot ?? row.serial,
@@ -52,34 +55,31 @@ export function trace(wanted: string, { fleet }: Reading): Trace[] {
         site: siteOf(row.place),
         quantity: row.quantity,
         until: day(row.expiry),
-        file: row.source.file,
-        line: row.source.line,
       })),
     ...fleet.onOrder
       .filter((row) => is(row.order))
       .map((row) => ({
+        ...unknown,
+        ...row.source,
         kind: "on order" as const,
         item: row.item,
         name: row.order,
         place: row.supplier,
-        site: null,
         quantity: row.quantity,
         until: day(row.arrives),
-        file: row.source.file,
-        line: row.source.line,
       })),
     ...fleet.devices
       .filter((row) => is(row.device))
       .map((row) => ({
+        ...unknown,
+        ...row.source,
         kind: "device" as const,
         item: row.type,
         name: row.device,
         place: row.site,
-        site: null,
-        quantity: null,
-        until: null,
-        file: row.source.file,
-        line: row.source.line,
       })),
+    ...setAside
+      .filter(({ cells, reason }) => reason !== "repeat" && is(...cells.map(String)))
+      .map((row) => ({ ...unknown, ...row, kind: "set aside" as const })),
   ];
 }

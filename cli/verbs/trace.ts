@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { jsonChunks, traceCsv, traceIds, traceJson, traceText } from "../../src/index.ts";
+import { jsonChunks, mentionsBeside, traceCsv, traceIds, traceJson, traceText } from "../../src/index.ts";
 import { UsageError } from "../exit-codes.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
 import { print, stdoutSetting, suggest, typed } from "../print.ts";
@@ -27,18 +27,19 @@ export async function runTrace(args: readonly string[], options: TraceOptions): 
     throw new UsageError(`"${blank}" names nothing: give a lot, serial, GTIN or order number, or its start and *.`);
   }
   if (inputs.length === 0) throw new UsageError("trace needs the sheets after the ID: wanecast trace ID INPUT...");
-  const { reading, policy, paths } = await loadFleet(inputs, options);
+  const { reading, policy, paths, files, columns } = await loadFleet(inputs, options);
   requireWholeReading(reading);
   const trace = traceIds(reading.fleet, policy, ids);
-  const json = () => jsonChunks(traceJson(trace, policy.asOf));
+  const mentions = mentionsBeside(files, columns, reading, trace, policy.asOf);
+  const json = () => jsonChunks(traceJson(trace, mentions, policy.asOf));
   if (options.out !== undefined) {
     const written = [
       { name: "trace.json", chunks: json() },
-      { name: "trace.csv", chunks: [traceCsv(trace)] },
+      { name: "trace.csv", chunks: [traceCsv(trace, mentions)] },
     ];
     await writeOut(options.out, written, paths);
   }
-  await print(options.json ? json() : [traceText(trace, policy.asOf, stdoutSetting())]);
+  await print(options.json ? json() : [traceText(trace, mentions, policy.asOf, stdoutSetting())]);
   if (options.out === undefined) {
     const named = options.ids === undefined ? args : ["--ids", options.ids, ...args];
     suggest(`${typed(["wanecast", "trace", ...named, "--out", "out"])} writes the list, a line a place`);

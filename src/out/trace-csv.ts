@@ -1,4 +1,5 @@
 import { isoFromDay } from "../calendar/day.ts";
+import type { Mention } from "../supplies/mentions.ts";
 import type { Trace } from "../supplies/trace.ts";
 import { type CsvCell, csvText } from "./csv.ts";
 
@@ -23,11 +24,16 @@ const HEADER = [
 type TraceLine = Partial<Record<(typeof HEADER)[number], CsvCell>>;
 
 /**
- * trace.csv: one line a row of the sheets that is touched, as a list to walk round with: stock, packs, open orders.
- * New columns go to the end.
+ * trace.csv: one line a row of the sheets that is touched, as a list to walk round with: stock, packs, open orders,
+ * and last the lines to look into. New columns go to the end.
  */
-export function traceCsv({ stock, packs, orders }: Trace): string {
-  const lines = [...stock.map(stockLine), ...packs.map(packLine), ...orders.map(orderLine)];
+export function traceCsv({ stock, packs, orders }: Trace, mentions: readonly Mention[]): string {
+  const lines = [
+    ...stock.map(stockLine),
+    ...packs.map(packLine),
+    ...orders.map(orderLine),
+    ...mentions.map(mentionLine),
+  ];
   return csvText(
     HEADER,
     lines.map((line) => HEADER.map((name) => line[name] ?? null)),
@@ -75,6 +81,10 @@ function orderLine({ item, quantity, order, arrives, source }: Trace["orders"][n
   const { file, line, sheet } = source;
   const arrival = arrives === null ? null : isoFromDay(arrives);
   return { what: "on order", device: "no", item, quantity, order, arrives: arrival, file, line, sheet };
+}
+
+function mentionLine({ id, file, line, sheet }: Mention): TraceLine {
+  return { what: "not counted", lot: id, file, line, sheet };
 }
 
 function yesNo(is: boolean): string {

@@ -1,6 +1,8 @@
 import { type Day, isoFromDay } from "../calendar/day.ts";
 import { counted, countText } from "../fleet/count-text.ts";
+import { groupBy } from "../fleet/group-by.ts";
 import { placeText } from "../fleet/place-text.ts";
+import type { Mention } from "../supplies/mentions.ts";
 import { NO_PLACE, type Trace, type TracedAs, type TracedItem, type TracedStock } from "../supplies/trace.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { ENGINE } from "./engine.ts";
@@ -10,6 +12,9 @@ import { wrapText } from "./text-width.ts";
 
 /** Identifiers told in the title; of more only their number. */
 const IDS_IN_TITLE = 5;
+
+/** Lines told of an identifier that stands where nothing was counted; of more only their number. */
+const LINES_TOLD = 8;
 
 const TRACED_AS: { as: TracedAs; one: string; several: string }[] = [
   { as: "lot", one: "a lot", several: "Lots" },
@@ -21,7 +26,7 @@ const TRACED_AS: { as: TracedAs; one: string; several: string }[] = [
 const dayOrNull = (day: Day | null) => (day === null ? null : isoFromDay(day));
 
 /** What identifiers touch, as JSON, format `wanecast.trace/1`. */
-export function traceJson(trace: Trace, asOf: Day): object {
+export function traceJson(trace: Trace, mentions: readonly Mention[], asOf: Day): object {
   return {
     format: "wanecast.trace/1",
     engine: ENGINE,
@@ -58,17 +63,22 @@ export function traceJson(trace: Trace, asOf: Day): object {
       source,
     })),
     items: trace.items.map((item) => ({ ...item, coveredOn: dayOrNull(item.coveredOn) })),
+    notCounted: mentions,
     cautions: STANDING_CAUTIONS,
   };
 }
 
-/** What identifiers touch, for a terminal: what each is, where it lies, and what it takes to do without. */
-export function traceText(trace: Trace, asOf: Day, setting: TextSetting): string {
+/**
+ * What identifiers touch, for a terminal: what each is, where it lies, and what it takes to do without.
+ *
+ * @param mentions  lines that name one of them and that nothing here counts
+ */
+export function traceText(trace: Trace, mentions: readonly Mention[], asOf: Day, setting: TextSetting): string {
   const { width } = setting;
   return joinLines([
     titleLine(`Traced as of ${isoFromDay(asOf)}: ${toldIds(trace)}`, setting),
     "",
-    ...identityLines(trace).map((line) => wrapText(line, width)),
+    ...identityLines(trace, mentions).map((line) => wrapText(line, width)),
     ...section("What it takes to do without", trace.items.length > 0 ? itemsLines(trace.items, width) : [], setting),
     ...section("Where it lies", trace.places.length > 0 ? [placesTable(trace, width)] : [], setting),
     ...section("Dated stock", trace.stock.length > 0 ? [stockTable(trace.stock, width)] : [], setting),
@@ -93,8 +103,8 @@ function toldIds({ ids }: Trace): string {
   return ids.length <= IDS_IN_TITLE ? ids.map(({ id }) => id).join(", ") : `${countText(ids.length)} identifiers`;
 }
 
-/** What each identifier turned out to be, which are wrong labels, and which are in no sheet. */
-function identityLines({ ids }: Trace): string[] {
+/** What each identifier turned out to be, which are wrong labels, where else they stand, and which are in no sheet. */
+function identityLines({ ids }: Trace, mentions: readonly Mention[]): string[] {
   const kinds = TRACED_AS.flatMap(({ as, one, several }) => {
     const found = ids.filter((traced) => traced.as.includes(as)).map(({ id }) => id);
     const [only] = found;
@@ -105,8 +115,14 @@ function identityLines({ ids }: Trace): string[] {
     ];
   });
   const wrong = ids.flatMap((one) => (one.wrong ? [`The label ${one.id} ${one.wrong}. Scan it again.`] : []));
-  const unknown = ids.filter((one) => one.as.length === 0 && !one.wrong).map(({ id }) => id);
-  const told = [...kinds, ...wrong];
+  const lines = groupBy(mentions, ({ id }) => id);
+  const beside = [...lines].map(([id, at]) => {
+    const more = at.length > LINES_TOLD ? ` and ${countText(at.length - LINES_TOLD)} more` : "";
+    const places = at.slice(0, LINES_TOLD).map(placeText).join("; ");
+    return `${id} stands in lines that nothing here counts, set aside or not read as a lot or serial: ${places}${more}. Look there, too; wanecast check says why.`;
+  });
+  const unknown = ids.filter(({ id, as, wrong: bad }) => as.length === 0 && !bad && !lines.has(id)).map(({ id }) => id);
+  const told = [...kinds, ...wrong, ...beside];
   if (unknown.length === 0) return told;
   return [
     ...told,

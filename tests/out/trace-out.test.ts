@@ -40,7 +40,7 @@ const trace: Trace = {
     { item: "Pack", inUse: 1, onShelves: 0, onOrder: 0, usableElsewhere: 3, lacking: 0, coveredOn: AS_OF },
   ],
 };
-const text = traceText(trace, AS_OF, { width: 100 });
+const text = traceText(trace, [], AS_OF, { width: 100 });
 const rowOf = (start: string, within = text) => within.split("\n").find((line) => line.startsWith(start));
 
 describe("traceText", () => {
@@ -53,14 +53,28 @@ describe("traceText", () => {
 
   it("tells a label that cannot be trusted from what is in no sheet", () => {
     const ids = [{ id: "(01)95", as: [], wrong: "gives (01) 2 instead of 14 characters" }];
-    const told = traceText({ ...trace, ids }, AS_OF, { width: 80 });
+    const told = traceText({ ...trace, ids }, [], AS_OF, { width: 80 });
     expect(told).toContain("\nThe label (01)95 gives (01) 2 instead of 14 characters. Scan it again.\n");
     expect(told).not.toContain("Not in these sheets");
   });
 
+  it("sends to the lines that name it and that nothing counts, and does not call it unknown then", () => {
+    const lines = (count: number) =>
+      Array.from({ length: count }, (_, at) => ({ id: "none", file: "stock.csv", sheet: null, line: at + 2 }));
+    const told = (count: number) => traceText(trace, lines(count), AS_OF, { width: 400 });
+    expect(told(2)).toContain("\nnone stands in lines that nothing here counts");
+    expect(told(2)).toContain(": stock.csv, line 2; stock.csv, line 3. Look there, too;");
+    expect(told(2)).not.toContain("Not in these sheets");
+    // eight are listed
+    expect(told(10)).toContain("stock.csv, line 9 and 2 more.");
+    const csv = Papa.parse<Record<string, string>>(traceCsv(trace, lines(1)), { header: true, skipEmptyLines: true });
+    expect(csv.data.at(-1)).toMatchObject({ what: "not counted", lot: "none", file: "stock.csv", line: "2" });
+    expect(traceJson(trace, lines(1), AS_OF)).toMatchObject({ notCounted: lines(1) });
+  });
+
   it("counts identifiers instead of listing them where they are more than five", () => {
     const ids = Array.from({ length: 6 }, (_, at) => ({ id: `L${at}`, as: ["lot" as const] }));
-    expect(traceText({ ...trace, ids }, AS_OF, { width: 80 })).toMatch(/^Traced as of 2026-11-01: 6 identifiers\n/);
+    expect(traceText({ ...trace, ids }, [], AS_OF, { width: 80 })).toMatch(/^Traced as of 2026-11-01: 6 identifiers\n/);
   });
 
   it("tells what is lacking and when it is covered, and where everything lies", () => {
@@ -75,14 +89,14 @@ describe("traceText", () => {
 
   it("says no day where none is known, and none is asked for where nothing is lacking", () => {
     const [pads, packs] = trace.items;
-    const open = traceText({ ...trace, items: [{ ...pads!, coveredOn: null }] }, AS_OF, { width: 100 });
+    const open = traceText({ ...trace, items: [{ ...pads!, coveredOn: null }] }, [], AS_OF, { width: 100 });
     expect(rowOf("Pads ", open)).toMatch(/not known$/);
-    expect(traceText({ ...trace, items: [packs!] }, AS_OF, { width: 100 })).not.toContain("covered on");
+    expect(traceText({ ...trace, items: [packs!] }, [], AS_OF, { width: 100 })).not.toContain("covered on");
   });
 
   it("always ends with the cautions: what is recalled comes out now", () => {
     const nothing = { ...trace, stock: [], packs: [], orders: [], places: [], items: [] };
-    for (const told of [text, traceText(nothing, AS_OF, { width: 60 })]) {
+    for (const told of [text, traceText(nothing, [], AS_OF, { width: 60 })]) {
       expect(told.replace(/\s+/g, " ")).toContain("is recalled comes out now, whatever the forecast says.");
     }
   });
@@ -90,7 +104,7 @@ describe("traceText", () => {
 
 describe("traceCsv", () => {
   it("is a list to walk round with: a line a row, what it is and where, no cell a formula", () => {
-    const lines = Papa.parse<Record<string, string>>(traceCsv(trace), { header: true, skipEmptyLines: true }).data;
+    const lines = Papa.parse<Record<string, string>>(traceCsv(trace, []), { header: true, skipEmptyLines: true }).data;
     expect(lines.map(({ what, place, device, item, quantity }) => [what, place, device, item, quantity])).toEqual([
       ["dated stock", "D1", "yes", "Pads", "2"],
       ["dated stock", "Store", "no", "Pads", "6"],
@@ -110,7 +124,7 @@ describe("traceCsv", () => {
     for (const { file, line } of lines) expect([file, line]).not.toContain("");
     // a line of a workbook is found by its tab
     const source = { file: "fleet.xlsx", sheet: "Pads", line: 17 };
-    const inTab = traceCsv({ ...trace, stock: [{ row: { ...inDevice, source }, installed: true, swapBy: AS_OF }] });
+    const inTab = traceCsv({ ...trace, stock: [{ row: { ...inDevice, source }, installed: true, swapBy: AS_OF }] }, []);
     const [first] = Papa.parse<Record<string, string>>(inTab, { header: true }).data;
     expect(first).toMatchObject({ file: "fleet.xlsx", sheet: "Pads", line: "17" });
   });
@@ -118,15 +132,15 @@ describe("traceCsv", () => {
 
 describe("traceJson", () => {
   it("has days as ISO dates and null where there is none", () => {
-    const json = JSON.parse(JSON.stringify(traceJson(trace, AS_OF)));
+    const json = JSON.parse(JSON.stringify(traceJson(trace, [], AS_OF)));
     expect(json).toMatchObject({ format: "wanecast.trace/1", asOf: "2026-11-01" });
     expect(json.packs.map(({ retired: on }: { retired: string | null }) => on)).toEqual([null, null, "2025-01-01"]);
     expect(json.onOrder[0]).toMatchObject({ arrives: "2026-12-01", order: "PO-7" });
     expect(json.datedStock[0]).toMatchObject({ lot: "AB12", expiry: "2027-06-30", installed: true, held: null });
     expect(json.items[0]).toMatchObject({ lacking: 1, coveredOn: "2026-12-01" });
     const held = { ...trace, packs: [pack("AB1299", { item: "Pack", device: "D1", held: "swollen" })] };
-    expect(JSON.parse(JSON.stringify(traceJson(held, AS_OF))).packs[0]).toMatchObject({ held: "swollen" });
-    expect(rowOf("AB1299", traceText(held, AS_OF, { width: 100 }))).toMatch(/ swollen$/);
+    expect(JSON.parse(JSON.stringify(traceJson(held, [], AS_OF))).packs[0]).toMatchObject({ held: "swollen" });
+    expect(rowOf("AB1299", traceText(held, [], AS_OF, { width: 100 }))).toMatch(/ swollen$/);
     expect(text).not.toMatch(/retired +held/);
   });
 });

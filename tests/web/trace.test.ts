@@ -29,6 +29,7 @@ describe("trace: every row that bears a name", () => {
         // 21000 days after 1 January 1970.
         until: "2027-07-01",
         file: "stock.csv",
+        sheet: null,
         line: 4,
       },
     ]);
@@ -40,6 +41,17 @@ describe("trace: every row that bears a name", () => {
     expect(trace("L77", { ...known }).map(({ site }) => site)).toEqual([]);
     expect(trace("L 77", known).map(({ place, site }) => [place, site])).toEqual([["D1", "Harbour"]]);
     expect(trace("L78", known).map(({ place, site }) => [place, site])).toEqual([["Store", null]]);
+  });
+
+  it("sends to a row that was set aside, of which nothing else is known, and not to a repeat", () => {
+    const aside = (line: number, reason: string) => ({
+      ...{ file: "stock.csv", sheet: null, line, reason, message: "" },
+      cells: ["pads", "L 79", null, 2],
+    });
+    const set = { ...reading, setAside: [aside(8, "missing-required"), aside(9, "repeat")] };
+    const found = trace("l 79", set);
+    expect(found).toMatchObject([{ kind: "set aside", file: "stock.csv", line: 8, place: null, quantity: null }]);
+    expect(trace("L 80", set)).toEqual([]);
   });
 
   it("finds what lies in a device, and nothing for nothing", () => {

@@ -55,8 +55,8 @@ function byCode(found: Finding[]): HTMLElement {
   );
 }
 
-function where(finding: Finding): string {
-  if (finding.file === null) return "";
-  const file = finding.sheet === null ? finding.file : `${finding.file} · ${finding.sheet}`;
-  return say.sheets.where(file, finding.line === null ? "" : String(finding.line));
+/** The file, tab and line of a finding or a row. */
+export function where({ file, sheet, line }: Pick<Finding, "file" | "sheet" | "line">): string {
+  if (file === null) return "";
+  return say.sheets.where(sheet === null ? file : `${file} · ${sheet}`, line === null ? "" : String(line));
 }

@@ -5,6 +5,7 @@ import { keepChoice, keptChoice } from "../kept-choices.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { trace } from "../trace.ts";
+import { where } from "./findings.ts";
 import { answer, list } from "./section.ts";
 
 /** Asks for a lot, serial or device, and lists every row that bears it (for recalls). */
@@ -70,8 +71,7 @@ export function traceBox(reading: Reading): HTMLElement {
               { title: words.heads[5]!, value: (row) => row.until, show: (row) => row.until && dayWords(row.until) },
               {
                 title: words.heads[6]!,
-                value: (row) => `${row.file}:${row.line}`,
-                show: (row) => say.sheets.where(row.file, String(row.line)),
+                value: where,
               },
             ],
           }),
