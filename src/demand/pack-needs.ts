@@ -89,8 +89,8 @@ function needsOfSlots(stream: SlotStream): { needs: SpanNeeds; density: Float64A
 }
 
 function endOfPack(pack: PackLife, takes: WhoTakes, firstMonth: Month, months: number): number {
-  const device = nameKey(pack.pack.device ?? "");
-  return takes.retired.has(device) ? 0 : endMonth(takes.devices.get(device)?.retired ?? null, firstMonth, months);
+  const device = takes.devices.get(nameKey(pack.pack.device ?? ""));
+  return endMonth(device?.retired ?? null, firstMonth, months);
 }
 
 /** First month index whose first day (when its needs fall) is on or after the day of retirement. */

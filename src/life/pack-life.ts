@@ -26,7 +26,7 @@ export interface PackCase extends ServingPack {
 
 /** The forecast of one pack as everyone downstream reads it. */
 export function packLife(one: PackCase, policy: Policy): PackLife {
-  const { pack, item, site, readings, lastDoubted, lastBound, siblings, decline, end, primary } = one;
+  const { pack, item, site, readings, lastDoubted, lastBound, leaves, siblings, decline, end, primary } = one;
   const { asOf, horizonMonths: months } = policy;
   const lastDay = lastDayOfMonth(monthOfDay(asOf) + months - 1);
   const belowBy = belowDates(end, asOf, lastDay);
@@ -43,6 +43,7 @@ export function packLife(one: PackCase, policy: Policy): PackLife {
     now: now ?? null,
     failedOn: end.failedOn,
     held: pack.held,
+    leaves,
     threshold,
     primary,
   };

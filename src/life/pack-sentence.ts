@@ -30,6 +30,8 @@ export interface Told {
   failedOn: Day | null;
   /** Why it may not be used; null where it may. */
   held: string | null;
+  /** The day, after as-of, on which its device leaves service; null where none is set. */
+  leaves: Day | null;
   /** Fraction at which the pack is due. */
   threshold: number;
   /** Whether the fraction is of a charge that does not come back. */
@@ -38,35 +40,40 @@ export interface Told {
 
 /** One plain sentence for a pack, with the figures of its forecast. */
 export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "replaceBy">): string {
+  const leaves = told.leaves === null ? "" : `; its device leaves service on ${isoFromDay(told.leaves)}`;
+  return `${forecastWords(told, life)}${leaves}.`;
+}
+
+function forecastWords(told: Told, life: Pick<PackLife, "belowBy" | "replaceBy">): string {
   const { belowBy, replaceBy } = life;
   const level = told.primary ? `${percent(told.threshold)} of its charge` : percent(told.threshold);
   const known = knownSoFar(told);
   if (replaceBy.because === "failed-test") {
-    return `Failed its test on ${isoFromDay(told.failedOn!)} and no later test has cleared it: due now.`;
+    return `Failed its test on ${isoFromDay(told.failedOn!)} and no later test has cleared it: due now`;
   }
-  if (replaceBy.because === "held") return `${known}; held (${told.held}): due now, until it is released.`;
+  if (replaceBy.because === "held") return `${known}; held (${told.held}): due now, until it is released`;
   if (belowBy.kind === "no-forecast" && replaceBy.p50 === null) {
-    return `${known}; no forecast: ${replaceBy.note ?? "nothing to go by"}.`;
+    return `${known}; no forecast: ${replaceBy.note ?? "nothing to go by"}`;
   }
   if (replaceBy.because === "failure") {
-    return `${known}; sudden failure is likelier to end it than anything else, by ${monthOfDayWords(replaceBy.p50!)}${before(belowBy, replaceBy.p50!)}.`;
+    return `${known}; sudden failure is likelier to end it than anything else, by ${monthOfDayWords(replaceBy.p50!)}${before(belowBy, replaceBy.p50!)}`;
   }
   if (replaceBy.because !== null && replaceBy.because !== "fade") {
     const when = replaceBy.kind === "already-due" ? "has passed" : `comes in ${monthOfDayWords(replaceBy.p50!)}`;
-    return `${known}; ${LIMIT_WORDS[replaceBy.because]} ${when}${before(belowBy, replaceBy.p50!)}.`;
+    return `${known}; ${LIMIT_WORDS[replaceBy.because]} ${when}${before(belowBy, replaceBy.p50!)}`;
   }
   if (belowBy.kind === "already-due") {
     const left = told.now === null ? null : leftWords(told.now.p50, told);
     const reckoned = told.readings.length === 0 ? `; going by its kind ${left} now` : `, now ${left}`;
     const estimate = left === null ? "" : reckoned;
     const sure = told.now !== null && told.now.p90 < told.threshold;
-    return `${known}${estimate}: ${sure ? "" : "more likely than not "}below ${level} already.`;
+    return `${known}${estimate}: ${sure ? "" : "more likely than not "}below ${level} already`;
   }
-  if (belowBy.p50 === null) return `${known}; not expected below ${level} within 30 years.`;
+  if (belowBy.p50 === null) return `${known}; not expected below ${level} within 30 years`;
   const from = belowBy.p10 === null ? "" : belowBy.p10 <= belowBy.p50 - 31 ? ` (80 % range ${range(belowBy)})` : "";
   const basis = told.readings.length === 0 ? ", so going by its kind" : "";
   const seen = told.siblings === null ? "" : `; ${siblingWords(told.siblings, percent(told.threshold))}`;
-  return `${known}${basis}; likely below ${level} by ${monthOfDayWords(belowBy.p50)}${from}${seen}.`;
+  return `${known}${basis}; likely below ${level} by ${monthOfDayWords(belowBy.p50)}${from}${seen}`;
 }
 
 /** What a pack that is due has left. Below half its rating a pack's curve is a guess: nothing more is told. */

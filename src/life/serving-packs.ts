@@ -7,7 +7,7 @@ import { packClocks } from "../fade/pack-clock.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import { useByDates } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
-import type { Fleet, PackRow } from "../fleet/rows.ts";
+import type { DeviceRow, Fleet, PackRow } from "../fleet/rows.ts";
 import { averageLasting, type Exposure } from "./failure-chances.ts";
 import { type ItemLife, type ItemLives, itemLives } from "./item-life.ts";
 import { earliestLimit, type LifeLimit } from "./life-limits.ts";
@@ -21,6 +21,8 @@ export interface ServingPack {
   life: ItemLife;
   /** The site of the pack, else of its device. */
   site: string | null;
+  /** The day, after as-of, on which its device leaves service; null where none is set. */
+  leaves: Day | null;
   /** Whether its age can be told. */
   dated: boolean;
   readings: Told["readings"];
@@ -44,7 +46,7 @@ export interface ServingPacks {
   stock: PackRow[];
 }
 
-/** The packs in service, and those on the shelf. */
+/** The packs in service, and those on the shelf. What is in a device that has left service serves nothing. */
 export function servingPacks(fleet: Fleet, policy: Policy): ServingPacks {
   const { asOf } = policy;
   const tested = new Set(fleet.runtimeTests.map((test) => nameKey(test.serial)));
@@ -54,12 +56,15 @@ export function servingPacks(fleet: Fleet, policy: Policy): ServingPacks {
   const failedOn = standingFailures(fleet, asOf);
   const firstTest = firstTests(fleet, asOf);
   const useBy = useByDates(fleet);
-  const sites = new Map(fleet.devices.map((device) => [nameKey(device.device), device.site]));
-  const serving = fleet.packs.filter((pack) => pack.retired === null || pack.retired > asOf);
+  const devices = new Map(fleet.devices.map((device) => [nameKey(device.device), device]));
+  const deviceOf = (pack: PackRow) => devices.get(nameKey(pack.device ?? ""));
+  const serves = (row: PackRow | undefined | DeviceRow) => (row?.retired ?? Infinity) > asOf;
+  const serving = fleet.packs.filter((pack) => serves(pack) && serves(deviceOf(pack)));
   const packs = serving
     .filter((pack) => !isStock(pack))
     .map((pack): ServingPack => {
       const key = nameKey(pack.serial);
+      const device = deviceOf(pack);
       const item = pack.item!.trim();
       const life = items.of(item);
       const clock = clocks.get(key)!;
@@ -69,7 +74,8 @@ export function servingPacks(fleet: Fleet, policy: Policy): ServingPacks {
         pack,
         item,
         life,
-        site: pack.site ?? sites.get(nameKey(pack.device ?? "")) ?? null,
+        site: pack.site ?? device?.site ?? null,
+        leaves: device?.retired ?? null,
         dated: clock.start !== null,
         readings: fading?.readings.readings ?? items.primaryPack(pack)?.readings ?? [],
         lastDoubted: fading !== null && heededReadings(fading).at(-1) !== fading.readings.readings.at(-1),

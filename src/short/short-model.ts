@@ -152,7 +152,6 @@ function unitsInDevices({ dated, life, policy }: Scheduled): (key: string) => In
   }
   for (const { pack, item: name, dueChance } of life.packs) {
     const key = nameKey(pack.device ?? "");
-    if (takes.retired.has(key)) continue;
     const item = ofItem(book.find(name).key);
     item.packs++;
     if (pack.device !== null) item.placed++;

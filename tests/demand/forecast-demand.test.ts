@@ -74,16 +74,6 @@ describe("forecastDemand: packs", () => {
     expect(monthsWith(monthly(demandOf(fleet, packs).get("Pack")!))).toEqual([[6, 1]]);
   });
 
-  it("has none of a pack that the sheets still have in a device that has left service", () => {
-    const fleet = {
-      ...emptyFleet(),
-      devices: [device("D1", { retired: day("2025-03-16") }), device("D2")],
-      packs: [pack("S0", { item: "Pack", device: "D1" }), pack("S1", { item: "Pack", device: "D2" })],
-    };
-    const packs = fleet.packs.map((row, i) => ({ row, item: "Pack", due: [certainIn(4 + i, 36)] }));
-    expect(monthsWith(monthly(demandOf(fleet, packs).get("Pack")!))).toEqual([[5, 1]]);
-  });
-
   it("needs packs for new devices, as many as their like hold, and their renewals", () => {
     const fleet: Fleet = {
       ...emptyFleet(),

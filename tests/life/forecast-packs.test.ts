@@ -5,7 +5,7 @@ import { emptyFleet, type Fleet, type PackRow, type RuntimeTestRow } from "../..
 import { forecastPacks } from "../../src/life/forecast-packs.ts";
 import type { LifeForecast } from "../../src/life/types.ts";
 import { seededRandom } from "../../src/maths/random.ts";
-import { catalogued, day, pack } from "../fleet/make-rows.ts";
+import { catalogued, day, device, pack } from "../fleet/make-rows.ts";
 
 const source = { file: "made-up.csv", sheet: null, line: 2 };
 const asOf = day("2026-11-01");
@@ -69,6 +69,23 @@ describe("forecastPacks", () => {
     }
     // eight of ten are promised; with nine packs, six is as low as chance goes once in ten times
     expect(inside).toBeGreaterThanOrEqual(6);
+  });
+
+  it("leaves out packs that the sheets still have in a device that has left service, and tells which devices will", () => {
+    const inDevices = [
+      pack("GONE", { item: "p", device: "D1", inService: asOf - 900 }),
+      pack("LEAVING", { item: "p", device: "d2", inService: asOf - 900 }),
+      pack("STAYING", { item: "p", device: "D3", inService: asOf - 900 }),
+    ];
+    const devices = [device("D1", { retired: asOf }), device("D2", { retired: day("2027-06-01") }), device("D3")];
+    const { packs } = forecast({ ...fleet, devices, packs: [...fleet.packs, ...inDevices] });
+    const said = packs
+      .filter(({ pack: { device } }) => device !== null)
+      .map(({ pack: { serial }, says }) => [serial, says]);
+    expect(said).toEqual([
+      ["LEAVING", expect.stringMatching(/; its device leaves service on 2027-06-01\.$/)],
+      ["STAYING", expect.not.stringContaining("leaves service")],
+    ]);
   });
 
   it("leaves retired packs out, and orders every band", () => {

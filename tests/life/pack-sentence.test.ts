@@ -12,6 +12,7 @@ const told = (p50: number, p90 = 0.85): Told => ({
   now: { p10: 0.7, p50, p90 },
   failedOn: null,
   held: null,
+  leaves: null,
   threshold: 0.8,
   primary: false,
 });
@@ -30,4 +31,11 @@ it.each([
 
 it("a pack that is below its threshold nine times in ten is told so without ado", () => {
   expect(says(0.74, 0.78)).toBe("83 % at its only test in June 2026, now about 74 %: below 80 % already.");
+});
+
+it("a pack whose device leaves service is told with the day", () => {
+  const leaving = { ...told(0.74, 0.78), leaves: day("2027-02-01") };
+  expect(packSentence(leaving, { belowBy: due, replaceBy: { ...due, because: "fade", note: null } })).toBe(
+    "83 % at its only test in June 2026, now about 74 %: below 80 % already; its device leaves service on 2027-02-01.",
+  );
 });

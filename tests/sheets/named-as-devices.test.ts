@@ -3,7 +3,8 @@ import { columnsFileOf } from "../../src/sheets/mapping/columns-as-read.ts";
 import { read, textFile } from "./sheet-file.ts";
 
 // common practice, no source: an equipment list has serial, model and place, whatever the thing
-const EQUIPMENT = "Serial,Model,Site,In service,Retired\nD1,MON,North,2021-01-05,2026-06-30\nD2,MON,South,2021-01-05,\n";
+const EQUIPMENT =
+  "Serial,Model,Site,In service,Retired\nD1,MON,North,2021-01-05,2026-06-30\nD2,MON,South,2021-01-05,\n";
 const PACKS = "Battery serial,Device,In service\nP1,D1,2021-01-05\nP2,d2,2021-01-05\n";
 const kinds = (texts: Record<string, string>) => read(texts).inputs.map((input) => input.kinds.join());
 
@@ -41,7 +42,7 @@ describe("a list of serials that other sheets name as devices", () => {
 describe("a list of packs", () => {
   it("stays one where few of its serials are named so, or none", () => {
     expect(kinds({ "a.csv": EQUIPMENT, "b.csv": PACKS.replaceAll(/D1|d2/g, "X9") })[0]).toBe("packs");
-    expect(kinds({ "a.csv": EQUIPMENT + "D3,MON,North,,\nD4,MON,North,,\nD5,MON,North,,\n", "b.csv": PACKS })[0]).toBe(
+    expect(kinds({ "a.csv": `${EQUIPMENT}D3,MON,North,,\nD4,MON,North,,\nD5,MON,North,,\n`, "b.csv": PACKS })[0]).toBe(
       "packs",
     );
   });

@@ -123,12 +123,10 @@ describe("forecastShort", () => {
   });
 
   // By hand: of two packs that bring needs, the pool's and that in D1, each need falls on a device with chance one half
-  it("leaves out of the share that falls on devices a pack in one that has left service", () => {
-    const packs = [pack("P1"), pack("P2", { device: "D1" }), pack("P3", { device: "D3" })];
+  it("shares needs between the packs in devices and those of a pool", () => {
+    const packs = [pack("P1"), pack("P2", { device: "D1" })];
     const life = { ...NO_LIFE, packs: packs.map((row) => ({ pack: row, item: PADS }) as PackLife) };
-    const fleet = fleetOf(3, { packs });
-    fleet.devices[2]!.retired = AS_OF - 1;
-    const [month] = short(fleet, [certainDemand(PADS, [1])], [], 1, life);
+    const [month] = short(fleetOf(2, { packs }), [certainDemand(PADS, [1])], [], 1, life);
     expect([month!.devices, month!.withoutBuying]).toEqual([2, { expected: 0.5, anyChance: 0.5 }]);
   });
 
