@@ -44,8 +44,9 @@ export async function loadFleet(
   earlier: LoadedFleet | null = null,
 ): Promise<LoadedFleet> {
   const fromOptions = policyOptions(options);
-  const { files, refused, paths, unread } = readInputs(inputs);
+  const { files, refused, paths, unread, again } = readInputs(inputs);
   if (earlier === null && unread.length > 0) note(unreadNote(unread));
+  if (earlier === null && again.length > 0) note(`Read once, though named twice: ${again.join(", ")}.`);
   const warning = readingNote(files);
   if (warning !== null) note(warning);
   await openWorkbooks(files);

@@ -12,6 +12,13 @@ export interface InputFiles {
   paths: string[];
   /** Folders inside a folder that was read, with sheets in them that were not. */
   unread: string[];
+  /** Paths that lead to a file that had been read already. */
+  again: string[];
+}
+
+/** What was found so far, with each file by what the disk calls it: two paths may lead to one. */
+interface Found extends InputFiles {
+  byDisk: Map<string, SheetFile>;
 }
 
 /** Names of files that hold sheets. */
@@ -23,19 +30,21 @@ const LARGEST_FILE = 256 * 1024 * 1024;
 /**
  * Reads files, folders (their files, not their folders) and `-`, the standard input. Never throws for a bad file. What
  * lies in a folder and is neither, such as a pipe or a device, is passed over: to read it may never end. So is what is
- * hidden there. One that is named is read, as a shell's own pipes are.
+ * hidden there. One that is named is read, as a shell's own pipes are. A file named twice, or named and in a folder, is read
+ * once: its stock would count twice.
  */
 export function readInputs(inputs: readonly string[]): InputFiles {
   if (inputs.filter((input) => input === "-").length > 1)
     throw new UsageError("Standard input (-) can be read once only.");
-  const found: InputFiles = { files: [], refused: [], paths: [], unread: [] };
+  const found: Found = { files: [], refused: [], paths: [], unread: [], again: [], byDisk: new Map() };
   for (const input of inputs) {
     if (input === "-") readFile(0, "-", found);
     else if (isFolder(input)) readFolder(input, found);
     else readFile(input, basename(input), found);
   }
   const named = new Set(inputs.map((input) => resolve(input)));
-  return { ...found, unread: found.unread.filter((path) => !named.has(resolve(path))) };
+  const { byDisk: _, ...told } = found;
+  return { ...told, unread: found.unread.filter((path) => !named.has(resolve(path))) };
 }
 
 /** True where the path is a folder; false where it is none or nothing. */
@@ -43,7 +52,7 @@ export function isFolder(path: string): boolean {
   return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 }
 
-function readFolder(folder: string, found: InputFiles): void {
+function readFolder(folder: string, found: Found): void {
   const file = basename(folder);
   try {
     const all = readdirSync(folder).filter((name) => !isHiddenName(name));
@@ -72,9 +81,17 @@ function mayBeFile(path: string): boolean {
   return statSync(path, { throwIfNoEntry: false })?.isFile() ?? true;
 }
 
-function readFile(path: string | 0, name: string, found: InputFiles, fromFolder = false): void {
+function readFile(path: string | 0, name: string, found: Found, fromFolder = false): void {
   try {
     const isTooLarge = path !== 0 && statSync(path).size > LARGEST_FILE;
+    const disk = path === 0 ? "" : diskName(path);
+    const before = found.byDisk.get(disk);
+    if (before) {
+      // one that is named must be a sheet
+      if (!fromFolder) before.fromFolder = false;
+      found.again.push(String(path));
+      return;
+    }
     const bytes = isTooLarge ? null : path === 0 ? readStandardInput(LARGEST_FILE) : bytesOf(path);
     if (bytes === null || bytes.length > LARGEST_FILE) {
       found.refused.push({
@@ -85,10 +102,18 @@ function readFile(path: string | 0, name: string, found: InputFiles, fromFolder 
       return;
     }
     if (path !== 0) found.paths.push(path);
-    found.files.push({ name, bytes, fromFolder });
+    const file = { name, bytes, fromFolder };
+    found.files.push(file);
+    found.byDisk.set(disk, file);
   } catch (error) {
     found.refused.push({ file: name, ...whyUnreadable(error) });
   }
+}
+
+/** What a disk calls a file, whatever path leads to it. */
+function diskName(path: string): string {
+  const { dev, ino } = statSync(path, { bigint: true });
+  return `${dev}:${ino}`;
 }
 
 /** A file's bytes as plain ones, whose parts are copies where those of a Buffer are not. */

@@ -3,6 +3,11 @@ import type { Command } from "commander";
 import { POLICY_KEYS_HELP } from "./help-text.ts";
 import { typed } from "./print.ts";
 
+/** Mistakes in what a verb takes, which commander names without saying what it does take. */
+const TAKEN_WRONGLY = new Set(
+  ["unknownOption", "optionMissingArgument", "missingArgument", "excessArguments"].map((code) => `commander.${code}`),
+);
+
 /**
  * What to type instead, where commander's own message does not say; null where it does.
  *
@@ -23,8 +28,8 @@ export function usageHint(program: Command, code: string, words: readonly string
   if (code === "commander.help" && first === "help" && second !== undefined && !isVerb(program, second)) {
     return `There is no verb ${second}.`;
   }
-  if (code === "commander.missingArgument") return `wanecast ${first} --help shows two examples.`;
-  return null;
+  if (!TAKEN_WRONGLY.has(code)) return null;
+  return isVerb(program, first) ? `wanecast ${first} --help shows two examples.` : "wanecast --help lists the verbs.";
 }
 
 /** How a policy key is given, where its name or the start of it was typed as an option. */

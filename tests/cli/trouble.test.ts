@@ -42,6 +42,19 @@ describe("wanecast in trouble", () => {
       `${SAMPLE_NOTE}error: The output could not be written: ENOSPC: no space left on device, write.\n`,
     ]);
   });
+  // two units stand in the sheet, however often it is named
+  it("reads a file once that is named twice, lies in a folder that is named, or is led to by a link", () => {
+    const folder = folderWith({ "stock.csv": "item,expiry,quantity,place\npads,2027-05-31,2,D1\n" });
+    const file = join(folder, "stock.csv");
+    const link = join(folderWith({}), "link.csv");
+    symlinkSync(file, link);
+    for (const again of [file, folder, link]) {
+      const { code, stdout, stderr } = wanecast(["check", folder, again, "--as-of", "2026-11-01", "--json"]);
+      const { inputs, fleet } = JSON.parse(stdout) as { inputs: unknown[]; fleet: { dated_stock: unknown[] } };
+      expect([code, inputs.length, fleet.dated_stock.length]).toEqual([0, 1, 1]);
+      expect(stderr).toBe(`Read once, though named twice: ${again === folder ? file : again}.\n`);
+    }
+  });
   it("passes over what is hidden in a folder: half a file, a lock, a copy of what is open", () => {
     const older = "serial,in_service\nA,2020-01-01\n";
     const names = [".packs.csv.77.part", "._packs.csv", ".~lock.packs.csv#", "~$packs.xlsx", ".DS_Store"];

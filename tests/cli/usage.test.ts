@@ -52,7 +52,22 @@ describe("wanecast: how it is called", () => {
       ["pln", SAMPLE],
       "error: unknown verb 'pln'\n(Did you mean plan?)\nwanecast --help lists the verbs.\n",
     ],
-    ["an unknown option", ["plan", SAMPLE, "--jsn"], "error: unknown option '--jsn'\n(Did you mean --json?)\n"],
+    [
+      "an unknown option",
+      ["plan", SAMPLE, "--jsn"],
+      "error: unknown option '--jsn'\n(Did you mean --json?)\nwanecast plan --help shows two examples.\n",
+    ],
+    ["an option of no verb", ["--frob"], "error: unknown option '--frob'\nwanecast --help lists the verbs.\n"],
+    [
+      "an option without its value",
+      ["plan", SAMPLE, "--out"],
+      "error: option '--out <folder>' argument missing\nwanecast plan --help shows two examples.\n",
+    ],
+    [
+      "a word too many",
+      ["sample", "sheets", "more"],
+      "error: too many arguments for 'sample'. Expected 1 argument but got 2.\nwanecast sample --help shows two examples.\n",
+    ],
     [
       "a verb without inputs",
       ["plan"],
