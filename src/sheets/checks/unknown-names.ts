@@ -8,25 +8,24 @@ type Kinds = ReadonlyMap<string, Entry[]>;
 
 /** Findings for names that the sheet which should list them does not: packs of tests, devices of packs, items. */
 export function findUnknownNames(byKind: Kinds, log: FindingLog): void {
-  check(byKind, "runtime_tests", "serial", "packs", "serial", "serial-unknown", log);
-  check(byKind, "packs", "device", "devices", "device", "device-unknown", log);
+  check(byKind, "runtime_tests", "serial", "packs", log);
+  check(byKind, "packs", "device", "devices", log);
   for (const kind of ["packs", "dated_stock", "use_log", "on_order", "routine"]) {
-    check(byKind, kind, "item", "catalogue", "item", "item-unknown", log);
+    check(byKind, kind, "item", "catalogue", log);
   }
 }
 
+/** Findings for names in a field of one kind of rows that no row of the listing kind has in the same field. */
 function check(
   byKind: Kinds,
   kind: string,
-  field: string,
+  field: "serial" | "device" | "item",
   listKind: string,
-  listField: string,
-  code: "serial-unknown" | "device-unknown" | "item-unknown",
   log: FindingLog,
 ): void {
   const list = byKind.get(listKind) ?? [];
   if (list.length === 0) return;
-  const known = new Map(list.map(({ values }) => [nameKey(String(values[listField])), String(values[listField])]));
+  const known = new Map(list.map(({ values }) => [nameKey(String(values[field])), String(values[field])]));
   const judged = new Map<string, boolean>();
   const entries = byKind.get(kind) ?? [];
   // rows of one name mostly stand together
@@ -46,7 +45,7 @@ function check(
     }
     const { file, sheet, line } = values.source;
     log.add(
-      code,
+      `${field}-unknown`,
       { file, sheet, line, column: null, value: name },
       () => words(name, field, listKind, known),
       nameKey(name),
