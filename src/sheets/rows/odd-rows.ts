@@ -61,7 +61,7 @@ function cellsTest(table: Table): (cells: readonly Cell[], row: number) => OddRo
     // record needs is there, the word is a name: there are suppliers of that name.
     for (let column = 0; column < cells.length && filled < WORDS_LOOKED_AT; column++) {
       const cell = cells[column];
-      if (cell === undefined || isEmptyCell(cell)) continue;
+      if (cell === undefined || isBlankCell(cell)) continue;
       filled++;
       if (first === -1) first = column;
       if (typeof cell === "string" && cell.length < 60 && ENDS_TOTAL.test(cell)) total ||= lacksOne(named, cells);
@@ -86,7 +86,7 @@ function cellsTest(table: Table): (cells: readonly Cell[], row: number) => OddRo
 }
 
 function lacksOne(columns: ReadonlySet<number>, cells: readonly Cell[]): boolean {
-  for (const column of columns) if (isEmptyCell(cells[column])) return true;
+  for (const column of columns) if (isBlankCell(cells[column])) return true;
   return false;
 }
 
@@ -96,15 +96,7 @@ function countsDates(columns: readonly number[], cells: readonly Cell[]): boolea
 }
 
 function filledCells(cells: readonly Cell[]): number {
-  return cells.filter((cell) => !isEmptyCell(cell)).length;
-}
-
-function isEmptyCell(cell: Cell | undefined): boolean {
-  return cell === null || cell === undefined || (typeof cell === "string" && isBlank(cell));
-}
-
-function isBlank(text: string): boolean {
-  return text === "" || (text.charCodeAt(0) <= 32 && text.trim() === "");
+  return cells.filter((cell) => !isBlankCell(cell)).length;
 }
 
 /** A quick look at the first letter, since nearly no cell is a word for a total. */
