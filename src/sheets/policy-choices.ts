@@ -1,4 +1,5 @@
 import type { PolicyChoice } from "../fleet/resolve-policy.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import { FindingLog } from "./finding-log.ts";
 import type { ColumnsFile } from "./mapping/columns-file.ts";
 import { openFile } from "./open-file.ts";
@@ -12,8 +13,7 @@ import { withoutRepeats } from "./rows/repeats.ts";
  * anything else is read, since as_of and date_order decide how dates are judged.
  */
 export function policyChoicesIn(files: readonly SheetFile[], columns: ColumnsFile | null = null): PolicyChoice[] {
-  const entries = [...files]
-    .sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0))
+  const entries = sortBy(files, ({ name }) => [name])
     .flatMap((file) => openFile(file, columns).tabs)
     .flatMap(({ tables }) => tables)
     .filter(({ outputs }) => outputs.some(({ sheet }) => sheet.kind === "policy"))

@@ -1,5 +1,6 @@
 import { counted } from "../fleet/count-text.ts";
 import { listed } from "../fleet/listed.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import { FindingLog } from "./finding-log.ts";
 import type { Grid } from "./grid.ts";
 import { type OpenedFile, openFiles } from "./open-file.ts";
@@ -23,7 +24,7 @@ export function readSheets(files: readonly SheetFile[], options: ReadOptions): R
   const log = new FindingLog();
   const built: BuiltTable[] = [];
   const refused: Reading["refused"] = [];
-  const ordered = inOrder(files);
+  const ordered = sortBy(files, ({ name }) => [name]);
   for (const [at, opened] of openFiles(ordered, options.columns ?? null).entries()) {
     const file = ordered[at]!;
     if (opened.refused) refused.push(opened.refused);
@@ -33,19 +34,13 @@ export function readSheets(files: readonly SheetFile[], options: ReadOptions): R
   return { ...readingOf(built, log), refused };
 }
 
-function inOrder(files: readonly SheetFile[]): SheetFile[] {
-  return [...files].sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
-}
-
 function noteEmptyFile(file: SheetFile, { tabs, refused, passedOver }: OpenedFile, log: FindingLog): void {
   if (refused) return;
+  const place = { file: file.name, sheet: null, line: null, column: null, value: null };
   if (passedOver !== null) {
-    log.add("no-table", { file: file.name, sheet: null, line: null, column: null, value: null }, () => ({
-      message: "The file is no sheet and was passed over.",
-    }));
+    log.add("no-table", place, () => ({ message: "The file is no sheet and was passed over." }));
     return;
   }
-  const place = { file: file.name, sheet: null, line: null, column: null, value: null };
   if (tabs.every(({ grid }) => grid.rows.every(({ cells }) => cells.every((cell) => cell === null || cell === "")))) {
     log.add("empty-file", place, () => ({ message: "The file holds nothing." }));
     return;
