@@ -34,9 +34,8 @@ const unpacked = new WeakMap<Uint8Array, { name: string; file: UnpackedFile }>()
 const found = new WeakMap<Grid, { columns: ColumnsFile | null; tables: Table[] }>();
 
 /**
- * Opens a file: judges its bytes, decodes it, parts it into records and finds its tables. The same bytes are
- * opened once; a workbook must have been
- * opened by `openWorkbooks` before, since unpacking it takes waiting, and is refused otherwise.
+ * Opens a file: judges its bytes, decodes it, parts it into records and finds its tables. The same bytes are opened once;
+ * a workbook must have been opened by `openWorkbooks` before, since unpacking it takes waiting, and is refused otherwise.
  */
 export function openFile(file: SheetFile, columns: ColumnsFile | null): OpenedFile {
   const { grids, refused, passedOver } = unpack(file);

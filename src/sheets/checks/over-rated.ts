@@ -2,7 +2,7 @@ import { nameKey } from "../../fleet/name-key.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Entry } from "../rows/entry.ts";
 
-/** Above this share of the rating a measurement is absurd (section 4 of the reading rules: 5 to 130 %). */
+/** Above this share of the rating a measurement is absurd, as above 130 % in the tests' column of percent. */
 const MOST_OF_RATED = 1.3;
 
 /** Drops tests from full charge that measure more than a pack of that rating can hold; returns those that stay. */

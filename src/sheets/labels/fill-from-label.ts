@@ -3,24 +3,24 @@ import { nameKey } from "../../fleet/name-key.ts";
 import type { Source } from "../../fleet/rows.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
+import type { Filled } from "../rows/filled.ts";
 import { BadLabel, type Label } from "./label.ts";
 import { readLabel } from "./read-label.ts";
-
-/** What came of a row's label: the product number that is to become the item's name, or why it is of no use. */
-export type LabelOutcome = { code: null; product: string | null } | { code: "label-unreadable"; message: string };
 
 const FIELDS = ["lot", "serial", "expiry", "made", "quantity"] as const;
 
 /**
  * Fills the blanks of a dated-stock row from its label scan. A cell that says otherwise than the label
  * becomes empty: neither can be trusted.
+ *
+ * @returns the product number that is to become the item's name, or why the label is of no use
  */
 export function fillFromLabel(
   values: Record<string, unknown> & { source: Source },
   scan: string,
   asOf: Day,
   log: FindingLog,
-): LabelOutcome {
+): Filled {
   const label = readLabel(scan, asOf);
   const { file, sheet, line } = values.source;
   const place = { file, sheet, line, column: null, value: scan };

@@ -1,4 +1,3 @@
-import type { Day } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
 import { type Cell, cellAt, type GridRow, textsInColumn } from "../grid.ts";
 import { TextRow } from "../text/text-row.ts";
@@ -80,7 +79,7 @@ function surveyDates(
   skip: ReadonlyMap<number, unknown>,
   columns: readonly number[],
   { month }: ColumnSpec,
-  choice: Day | DateOrder | null,
+  choice: DateOrder | null,
   nothing: ColumnSurvey,
 ): ColumnSurvey {
   const dates: { written: Extract<WrittenDate, { kind: "ordered" }>; text: string; line: number }[] = [];
@@ -101,7 +100,7 @@ function surveyDates(
   }
   const order = orderOfColumn(
     dates.map(({ written }) => written),
-    choice as DateOrder | null,
+    choice,
   );
   const open = dates.find(({ written: { days } }) => days.dmy !== days.mdy) ?? dates[0] ?? null;
   const proofs = [
