@@ -414,14 +414,14 @@ export const FINDING_CODES = {
   ),
   "earlier-check": code(
     "info",
-    "A log has a line for each check of a place; only the last one counts.",
+    "A place was checked again in a later line, or in a sheet or tab named for a later month: only the last check counts.",
     "AED-1 in September and in October",
-    "Nothing, if the last line tells all that is there.",
+    "Nothing, if the last check tells all that is there.",
   ),
   "counted-again": code(
     "warning",
     "A lot stands at one place in two tables with different quantities.",
-    "a tab for each month's count",
+    "a count and its recount",
     "Give in the latest count only, if the two are of the same units.",
   ),
   "expiry-unread": code(

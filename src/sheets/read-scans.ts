@@ -24,7 +24,7 @@ export function readScans(scans: SheetFile, options: ReadOptions, catalogues: re
     .flatMap(({ tables }) => tables)
     .filter(({ outputs }) => outputs.some(({ sheet }) => sheet.kind === "catalogue"))
     .map((table) => buildEntries(table, options, new FindingLog()));
-  const { fleet, inputs, findings, setAside } = readingOf([scanned, ...catalogue], log);
+  const { fleet, inputs, findings, setAside } = readingOf([scanned, ...catalogue], options.asOf, log);
   const { file } = scanned.state.table.grid;
   return {
     fleet: { ...fleet, catalogue: [] },

@@ -31,7 +31,7 @@ export function readSheets(files: readonly SheetFile[], options: ReadOptions): R
     noteEmptyFile(file, opened, log);
     for (const { tables } of opened.tabs) for (const table of tables) built.push(buildEntries(table, options, log));
   }
-  return { ...readingOf(built, log), refused };
+  return { ...readingOf(built, options.asOf, log), refused };
 }
 
 function noteEmptyFile(file: SheetFile, { tabs, refused, passedOver }: OpenedFile, log: FindingLog): void {

@@ -1,3 +1,4 @@
+import type { Day } from "../calendar/day.ts";
 import { emptyFleet, type Fleet } from "../fleet/rows.ts";
 import { findDatesOutOfOrder, findImpossibleTests } from "./checks/impossible-histories.ts";
 import { dropOverRated } from "./checks/over-rated.ts";
@@ -9,6 +10,7 @@ import type { Reading } from "./reading.ts";
 import { resolveBoxes } from "./rows/boxes.ts";
 import type { BuiltTable } from "./rows/build-entries.ts";
 import { withCatalogueBeside } from "./rows/catalogue-beside.ts";
+import { withoutEarlierMonths } from "./rows/earlier-months.ts";
 import type { Entry } from "./rows/entry.ts";
 import { fleetRow } from "./rows/fleet-row.ts";
 import { withoutPacksToldTwice } from "./rows/packs-by-device.ts";
@@ -19,8 +21,8 @@ import { giveTestsToPacks } from "./rows/tests-by-device.ts";
 import { settleVehicleNames } from "./rows/vehicle-names.ts";
 
 /** What came of the tables of all files together: the fleet, how each table was read, and every row not used. */
-export function readingOf(built: readonly BuiltTable[], log: FindingLog): Omit<Reading, "refused"> {
-  const fleet = fleetOf(keptEntries(built, log));
+export function readingOf(built: readonly BuiltTable[], asOf: Day, log: FindingLog): Omit<Reading, "refused"> {
+  const fleet = fleetOf(keptEntries(built, asOf, log));
   return {
     fleet,
     inputs: built.map(describeTable),
@@ -30,7 +32,7 @@ export function readingOf(built: readonly BuiltTable[], log: FindingLog): Omit<R
 }
 
 /** The entries that stay once boxes, labels, repeats and ratings are settled across all sheets. */
-function keptEntries(built: readonly BuiltTable[], log: FindingLog): Map<string, Entry[]> {
+function keptEntries(built: readonly BuiltTable[], asOf: Day, log: FindingLog): Map<string, Entry[]> {
   const byKind = new Map<string, Entry[]>();
   for (const { entries, state } of built) {
     // A table of one kind, the commonest, is taken as it is.
@@ -51,6 +53,8 @@ function keptEntries(built: readonly BuiltTable[], log: FindingLog): Map<string,
     byKind.get("catalogue") ?? [],
   );
   if (built.some(({ mayHoldBoxes }) => mayHoldBoxes)) resolveBoxes(byKind, log);
+  const dated = byKind.get("dated_stock");
+  if (dated) byKind.set("dated_stock", withoutEarlierMonths(dated, asOf, log));
   for (const [kind, entries] of byKind) byKind.set(kind, withoutRepeats(entries, log));
   const packs = byKind.get("packs");
   if (packs) byKind.set("packs", withoutPacksToldTwice(packs));

@@ -84,8 +84,8 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "test-after-retired": { "p.csv": PACK, "t.csv": "serial,date,wh\nB-017,2026-01-01,50\n" },
   "cycles-fall": { "t.csv": "serial,date,wh,cycles\nA,2026-01-01,50,214\nA,2026-05-01,50,96\n" },
   "counted-again": {
-    "sep.csv": "item,lot,expiry,place,quantity\nA,L,2027-01-01,Store,9\n",
-    "oct.csv": "item,lot,expiry,place,quantity\nA,L,2027-01-01,Store,7\n",
+    "count.csv": "item,lot,expiry,place,quantity\nA,L,2027-01-01,Store,9\n",
+    "recount.csv": "item,lot,expiry,place,quantity\nA,L,2027-01-01,Store,7\n",
   },
   "little-read": { "a.csv": "device,type,site,colour,mac,ip,hue\nD1,AED,N,red,aa,10,x\nD2,AED,S,red,bb,11,y\n" },
   "battery-unnamed": { "a.csv": "AED,Battery installed\nE-1,2019-02-23\n" },
