@@ -36,7 +36,7 @@ export function spendNotes(plan: Plan): string[] {
     ...(above.length === 0
       ? []
       : [
-          `In ${listed(above)} more is planned than the year's safe sum: each item is bought safely by itself, and hardly will all need their most at once.`,
+          `In ${listed(above)} more is planned than the year's safe sum: each order is sized to be safe by itself, and all will hardly be needed in full.`,
         ]),
   ];
 }
