@@ -1,13 +1,14 @@
 import type { GridRow } from "../grid.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { textAt, textsAt } from "../values/cell-text.ts";
+import { readYesNo } from "../values/choice-words.ts";
 import { isDate } from "../values/date-text.ts";
 import { readNumber } from "../values/number-text.ts";
 import { foldAccents } from "../words/fold.ts";
 import { parseHeader, tellsStatus } from "../words/parse-header.ts";
 import type { Filled } from "./filled.ts";
 
-/** Columns (0-based, -1 for none) of an order list that say what of an order has come, when, and how the order stands. */
+/** Columns (0-based, -1 for none) of an order list that say what of an order has come, when or whether, and how the order stands. */
 export interface SettledBy {
   received: number;
   receivedOn: number;
@@ -50,7 +51,7 @@ export function settledBy({ header, rows }: Table, { sheet, fields }: Output): S
     const texts = textsAt(rows, column);
     const numbers = texts.filter((text) => readNumber(text, ".") !== null && !isDate(text));
     if (texts.length > 0 && numbers.length * 2 > texts.length) found.received = column;
-    else if (texts.some(isDate)) found.receivedOn = column;
+    else if (texts.some((text) => isDate(text) || readYesNo(text) === true)) found.receivedOn = column;
   });
   return found;
 }
@@ -91,7 +92,9 @@ export function settleOrder(
     if (come > 0) values.quantity = quantity - come;
     return null;
   }
-  if (isDate(textAt(record, receivedOn))) return settled(`The order came on ${textAt(record, receivedOn)}.`);
+  const whenCame = textAt(record, receivedOn);
+  if (isDate(whenCame)) return settled(`The order came on ${whenCame}.`);
+  if (readYesNo(whenCame) === true) return settled("The order has come.");
   return PARTLY.test(standing)
     ? textAt(record, status)
     : PARTLY.test(remark) && CAME.test(remark)

@@ -187,6 +187,25 @@ P2,Gel,5,15/12/2026,cancelled 12/10
     unread: ["Status", "Remarks"],
   },
   {
+    name: "orders that say in a word whether they have come",
+    text: `PO,Item,Qty,Expected,Delivered?
+1,Pads,10,2026-11-20,yes
+2,Gel,20,2026-11-20,No
+3,Paper,5,2026-11-20,
+4,Sensors,7,2026-11-20,✓
+`,
+    rows: {
+      on_order: [
+        { order: "2", quantity: 20 },
+        { order: "3", quantity: 5 },
+      ],
+    },
+    aside: [
+      [2, "order-settled"],
+      [5, "order-settled"],
+    ],
+  },
+  {
     name: "orders of which a part has come, told by a stroke, in words that do not count it, or below Received",
     text: `PO,Item,Qty ordered,Qty received,Expected,Status
 1,Pads,10,,2026-11-20,Partial
