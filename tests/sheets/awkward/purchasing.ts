@@ -204,6 +204,7 @@ P2,Gel,5,15/12/2026,cancelled 12/10
       [2, "order-settled"],
       [5, "order-settled"],
     ],
+    unread: ["Delivered?"],
   },
   {
     name: "orders of which a part has come, told by a stroke, in words that do not count it, or below Received",
