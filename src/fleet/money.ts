@@ -61,12 +61,6 @@ export function exactText(amount: Exact, currency: string, places = 6): string {
   return `${scaled < 0n ? "-" : ""}${whole}${kept === "" ? "" : `.${kept}`}`;
 }
 
-/** Decimal text of whole minor units for people: 941200 in EUR is "9,412.00". */
-export function minorText(minor: number, currency: string): string {
-  const amount = { numerator: BigInt(minor), denominator: 10n ** BigInt(minorDigits(currency)) };
-  return groupedText(exactText(amount, currency, 0));
-}
-
 /** Decimal text with commas between thousands: "12345.67" is "12,345.67". */
 export function groupedText(decimal: string): string {
   const [whole = "", fraction] = decimal.split(".");

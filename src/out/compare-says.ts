@@ -1,6 +1,6 @@
 import { counted, countText } from "../fleet/count-text.ts";
+import { groupedMoney, namedMoney } from "../fleet/money-text.ts";
 import type { Comparison } from "./comparison.ts";
-import { groupedMoney, namedMoney } from "./money-text.ts";
 
 /** What changed from plan a to plan b and what may be behind it, in plain sentences. */
 export function compareSays(of: Omit<Comparison, "says">): string[] {

@@ -1,7 +1,7 @@
 import { countText, tenthsText } from "../fleet/count-text.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
+import { groupedMoney } from "../fleet/money-text.ts";
 import type { Comparison, ItemBeside, OrderChanged, PackMoved } from "./comparison.ts";
-import { groupedMoney } from "./money-text.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";

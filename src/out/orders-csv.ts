@@ -1,7 +1,7 @@
 import { NO_CURRENCY } from "../fleet/currency.ts";
+import { decimalMoney } from "../fleet/money-text.ts";
 import { csvOf } from "./csv.ts";
 import { isForecast, isPriced } from "./line-standing.ts";
-import { decimalMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
 
 /**

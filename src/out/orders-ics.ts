@@ -1,9 +1,9 @@
 import { dayFromIso, isoFromDay } from "../calendar/day.ts";
+import { namedMoney } from "../fleet/money-text.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { ENGINE } from "./engine.ts";
 import { dateValue, foldedLine, textValue } from "./icalendar.ts";
 import { isForecast, isPriced } from "./line-standing.ts";
-import { namedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
 
 /**

@@ -1,10 +1,10 @@
 import { chanceText, counted, countText, tenthsText } from "../fleet/count-text.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
+import { groupedMoney } from "../fleet/money-text.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { firstYearEnd, horizonLength } from "./horizon-text.ts";
 import { knowsNothing } from "./knows-nothing.ts";
 import { FORECAST_NOTE, isForecast, isPriced } from "./line-standing.ts";
-import { groupedMoney } from "./money-text.ts";
 import type { Plan } from "./plan-schema.ts";
 import { spendNotes } from "./spend-notes.ts";
 import { type TextColumn, textTable } from "./text-table.ts";

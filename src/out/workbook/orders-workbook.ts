@@ -1,10 +1,10 @@
 import { dayFromIso } from "../../calendar/day.ts";
 import { minorDigits, NO_CURRENCY } from "../../fleet/currency.ts";
 import { groupBy } from "../../fleet/group-by.ts";
+import { decimalMoney } from "../../fleet/money-text.ts";
 import { sortBy } from "../../maths/sort-by.ts";
 import { STANDING_CAUTIONS } from "../cautions.ts";
 import { FORECAST_NOTE, isForecast, isPriced } from "../line-standing.ts";
-import { decimalMoney } from "../money-text.ts";
 import type { Plan } from "../plan-schema.ts";
 import { tabNames } from "./tab-names.ts";
 import { workbookText } from "./workbook-text.ts";

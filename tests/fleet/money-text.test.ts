@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { decimalMoney, groupedMoney, namedMoney } from "../../src/out/money-text.ts";
+import { decimalMoney, groupedMoney, namedMoney } from "../../src/fleet/money-text.ts";
 
 describe("money as text", () => {
   // Minor units: ISO 4217 (EUR 2, JPY 0, KWD 3), from memory

@@ -1,5 +1,5 @@
-import { minorDigits, NO_CURRENCY } from "../fleet/currency.ts";
-import { groupedText } from "../fleet/money.ts";
+import { minorDigits, NO_CURRENCY } from "./currency.ts";
+import { groupedText } from "./money.ts";
 
 /**
  * An amount as decimal text in major units, for files: 1234567 minor units of EUR are "12345.67".
