@@ -222,6 +222,19 @@ Bolt,9,,EUR
       ],
     },
   },
+  ...[
+    "Bestellgebühr",
+    "Bestellpauschale",
+    "Gebühr",
+    "Versandpauschale",
+    "Handling fee",
+    "Order charge",
+    "Delivery costs",
+  ].map((fee) => ({
+    name: `suppliers with a column ${fee}`,
+    text: `Lieferant;${fee};Frei ab;Währung\nAcre;12,50;500;EUR\n`,
+    rows: { suppliers: [{ supplier: "Acre", order_fee: "12.50", free_over: "500", currency: "EUR" }] },
+  })),
   {
     name: "settings",
     text: `Setting,Value
