@@ -98,6 +98,12 @@ export const FINDING_CODES = {
     "Date, Station, Adult pads, Gel with numbers below them",
     'Write "used" into each header if they are; else leave the sheet out, or give what is there its expiry.',
   ),
+  "packs-presumed": code(
+    "warning",
+    "A list of serials says neither that they are of batteries nor that they are of devices.",
+    "Serial, Model, Ward",
+    "Name the column Battery serial; or Device, if they are devices.",
+  ),
   "carried-down": code(
     "info",
     "A place or device that stands once above blanks was read into them.",

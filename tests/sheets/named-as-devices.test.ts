@@ -53,3 +53,21 @@ describe("a list of packs", () => {
     }
   });
 });
+
+describe("a list of serials that nothing says are of batteries", () => {
+  const LIST = "Serial,Model,Ward\nS1,X1,ICU\nS2,X1,ED\n";
+  const presumed = (texts: Record<string, string>) =>
+    read(texts).findings.some(({ code }) => code === "packs-presumed");
+
+  it("is taken for packs with a warning", () => {
+    expect(presumed({ "a.csv": LIST })).toBe(true);
+  });
+
+  it("is without one where capacity tests, the file's name or its items say that they are", () => {
+    expect(presumed({ "a.csv": LIST, "b.csv": "Serial,Date,Capacity %\nS1,2026-05-01,90\nS2,2026-05-01,91\n" })).toBe(
+      false,
+    );
+    expect(presumed({ "batteries.csv": LIST })).toBe(false);
+    expect(presumed({ "a.csv": LIST.replaceAll("X1", "Battery X1") })).toBe(false);
+  });
+});

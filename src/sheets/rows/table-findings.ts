@@ -47,6 +47,10 @@ const PRESUMED = {
     says: (names: string) =>
       `The columns ${names} give years alone; their readings were dated the middle of each year.`,
   },
+  packs: {
+    code: "packs-presumed",
+    says: (names: string) => `Nothing says what ${names} are of; they were taken for batteries.`,
+  },
   "named-by-device": {
     code: "battery-unnamed",
     says: (names: string) =>

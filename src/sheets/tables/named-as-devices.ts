@@ -19,7 +19,7 @@ const MOSTLY = 0.5;
 
 /**
  * Tables of all files, with lists of serials read as devices where other lists name those as the devices of their packs,
- * tests or supplies: "Serial, Model, Site" alone may be a list of either.
+ * tests or supplies: "Serial, Model, Site" alone may be a list of either. One that nothing settles is marked as presumed.
  */
 export function withDevicesNamedElsewhere(tables: readonly Table[]): Table[] {
   return tables.map((table) => {
@@ -27,12 +27,25 @@ export function withDevicesNamedElsewhere(tables: readonly Table[]): Table[] {
     if (table.outputs.length !== 1 || !packs?.fields.every((field) => mayBeOfDevice(field, packs, table))) return table;
     const serials = namesIn(table, packs, /^serial$/);
     const others = tables.filter((other) => other !== table);
-    const named = new Set(
-      others.flatMap((other) => other.outputs.flatMap((output) => namesIn(other, output, /^(device|place)$/))),
-    );
-    const known = serials.filter((serial) => named.has(serial)).length;
-    return known > 0 && known >= serials.length * MOSTLY ? { ...table, outputs: [ofDevices(packs)] } : table;
+    const mostlyIn = (field: RegExp) => {
+      const named = new Set(
+        others.flatMap((other) => other.outputs.flatMap((output) => namesIn(other, output, field))),
+      );
+      const known = serials.filter((serial) => named.has(serial)).length;
+      return known > 0 && known >= serials.length * MOSTLY;
+    };
+    if (mostlyIn(/^(device|place)$/)) return { ...table, outputs: [ofDevices(packs)] };
+    if (speaksOfBatteries(table, packs) || mostlyIn(/^serial$/)) return table;
+    return { ...table, outputs: [{ ...packs, presumed: "packs" }] };
   });
+}
+
+/** True where the file, the tab or an item is named after batteries. */
+function speaksOfBatteries(table: Table, packs: Output): boolean {
+  const { file, sheet } = table.grid;
+  return [file, sheet ?? "", ...new Set(namesIn(table, packs, /^item$/))].some((name) =>
+    parseHeader(name).things.includes("battery"),
+  );
 }
 
 function mayBeOfDevice({ spec, by, columns, points }: FieldSource, { sheet }: Output, { header }: Table): boolean {

@@ -41,8 +41,8 @@ export interface Output {
   lists?: number;
   /** The word for pads in that column's header, which its cells may leave out; empty where there is none. */
   listsPads?: string;
-  /** What its numbers were taken for, its readings' days or its packs' names, though nothing says so. */
-  presumed?: "uses" | "moves" | "mid-year" | "named-by-device";
+  /** What its numbers or serials were taken for, its readings' days or its packs' names, though nothing says so. */
+  presumed?: "uses" | "moves" | "mid-year" | "named-by-device" | "packs";
   /** In a list of all sorts, what a line must be about to yield this; left out where every line may. */
   thing?: RowThing;
   /** True for the cells of a line that yields something else instead. */
