@@ -1,6 +1,5 @@
 import type { Day } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
-import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { type Cell, cellAt, type GridRow } from "../grid.ts";
 import type { ColumnsFile } from "../mapping/columns-file.ts";
@@ -17,6 +16,7 @@ import { logSurvey } from "./log-survey.ts";
 import { recordReader } from "./record-reader.ts";
 import { type ColumnSurvey, surveyColumn } from "./survey-column.ts";
 import { vehicleAtSite } from "./vehicle-at-site.ts";
+import { wrongCell } from "./wrong-cell.ts";
 
 /** Reads one field of a record: its value, null where empty or unusable. */
 export interface FieldReader {
@@ -106,7 +106,7 @@ export function fieldReader(table: Table, source: FieldSource, options: ReadOpti
     const value = cellText(cell);
     const code = spec.field === "expiry" && saysPastUse(value) ? "fault-unread" : problem.code;
     log.add(code, { file, sheet, line, column: column + 1, value }, () => ({
-      message: `"${shortened(value)}" in column ${columnName(table, column)} ${problem.because}${code === "status-unknown" ? "" : `; ${spec.expects} was expected`}.`,
+      message: wrongCell(problem, spec, table, column, cell),
       severity: fatal ? "error" : "warning",
     }));
     return fatal ? problem : null;

@@ -123,7 +123,8 @@ export function fillRow(values: RowValues, plan: RowPlan, record: GridRow, table
     const { spec, columns, read } = plan.readers[at]!;
     const value = read(record);
     if (value === null) continue;
-    if (value instanceof Problem) refused ??= refusedBy(value, table, columns[0]!, cellAt(record, columns[0]!) ?? null);
+    if (value instanceof Problem)
+      refused ??= refusedBy(value, spec, table, columns[0]!, cellAt(record, columns[0]!) ?? null);
     else {
       if (value instanceof Boxes) plan.mayHoldBoxes = true;
       values[spec.field] = value;

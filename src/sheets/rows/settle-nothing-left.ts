@@ -1,3 +1,4 @@
+import type { ColumnSpec } from "../../fleet/columns.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { type Cell, cellAt, type GridRow } from "../grid.ts";
@@ -8,6 +9,7 @@ import { outOfBounds, type Problem } from "../values/problem.ts";
 import { columnName } from "./column-name.ts";
 import type { FieldReader } from "./field-reader.ts";
 import type { Filled } from "./filled.ts";
+import { wrongCell } from "./wrong-cell.ts";
 
 /** Of a column's measurements, the share that leave nothing from which on it holds something else, such as hours. */
 const TOO_MANY = 0.5;
@@ -48,7 +50,7 @@ export class NothingLeftSettler {
     if (!inWords && (otherwise || (values.result !== "fail" && this.#isMostlyNothing(reader)))) {
       const problem = outOfBounds();
       reader.complain(problem, cell, column, line);
-      return refusedBy(problem, this.table, column, cell);
+      return refusedBy(problem, reader.spec, this.table, column, cell);
     }
     for (const { spec } of this.#measures) if (typeof values[spec.field] !== "number") values[spec.field] = null;
     values.result = "fail";
@@ -77,6 +79,6 @@ export class NothingLeftSettler {
 }
 
 /** A row that a cell's problem sets aside. */
-export function refusedBy({ code, because }: Problem, table: Table, column: number, cell: Cell): Filled {
-  return { code, message: `"${shortened(cellText(cell))}" in column ${columnName(table, column)} ${because}.` };
+export function refusedBy(problem: Problem, spec: ColumnSpec, table: Table, column: number, cell: Cell): Filled {
+  return { code: problem.code, message: wrongCell(problem, spec, table, column, cell) };
 }
