@@ -4,7 +4,8 @@ import { version } from "../package.json";
 import { CAUTION_HELP, EXIT_HELP, POLICY_HELP, START_HELP, VERB_HELP } from "./help-text.ts";
 import { terminalText } from "./terminal-text.ts";
 import {
-  addOutputOptions,
+  addJudgedOptions,
+  addResultOptions,
   addSheetOptions,
   collect,
   collectMonths,
@@ -18,9 +19,12 @@ import type { CompareOptions } from "./verbs/compare.ts";
 import type { ProveOptions } from "./verbs/prove.ts";
 import type { TraceOptions } from "./verbs/trace.ts";
 
+/** What `--fail-on` can judge of a plan, and of sheets alone. */
 const PLAN_CONDITIONS: readonly FailCondition[] = ["late", "short", "set-aside", "warning"];
-const VERBS = "Verbs:";
 const CHECK_CONDITIONS: readonly FailCondition[] = ["set-aside", "warning"];
+
+const VERBS = "Verbs:";
+const INPUTS = "sheets (.csv, .tsv, .xlsx), folders of them, or - for standard input";
 
 /** Folders that a verb will write into. */
 function outputFolders({ out, writeClean, writeColumns }: CheckOptions): string[] {
@@ -69,7 +73,7 @@ function addPlanningVerbs(program: Command): void {
   const check = addSheetOptions(verb(program, "check").argument("<input...>", INPUTS))
     .option("--write-columns <file>", "write how columns were read, to edit and give back by --columns")
     .option("--write-clean <folder>", "write the fleet as clean CSV sheets and one workbook");
-  addOutputOptions(check, "check.json and set-aside.csv", CHECK_CONDITIONS)
+  addJudgedOptions(check, "check.json and set-aside.csv", CHECK_CONDITIONS)
     .addHelpText("after", below(POLICY_HELP, EXIT_HELP))
     .action(async (inputs: string[], options: CheckOptions) =>
       (await import("./verbs/check.ts")).runCheck(inputs, options),
@@ -87,24 +91,22 @@ function addPlanningVerbs(program: Command): void {
 
 /** Verbs beside the plan: two plans compared, recalls, label scans, and how forecasts did. */
 function addVerbsBeside(program: Command): void {
-  addSheetOptions(verb(program, "compare").argument("<input...>", `two saved plans (.json), or ${INPUTS}`))
-    .option("--against <key=value>", "a policy value of the second plan; may be repeated", collect)
-    .option("--json", "print JSON on stdout and nothing else")
-    .option("--out <folder>", "write compare.json into this folder")
+  const compare = addSheetOptions(
+    verb(program, "compare").argument("<input...>", `two saved plans (.json), or ${INPUTS}`),
+  ).option("--against <key=value>", "a policy value of the second plan; may be repeated", collect);
+  addResultOptions(compare, "compare.json")
     .addHelpText("after", below(POLICY_HELP, EXIT_HELP))
     .action(async (inputs: string[], options: CompareOptions) =>
       (await import("./verbs/compare.ts")).runCompare(inputs, options),
     );
 
-  addSheetOptions(
+  const trace = addSheetOptions(
     verb(program, "trace").argument(
       "<id-and-input...>",
       `a lot, serial, GTIN or order number, or the start of one and *; then ${INPUTS}`,
     ),
-  )
-    .option("--ids <file>", "a list instead of the one ID, one a line (a recall notice's lots); - for standard input")
-    .option("--json", "print JSON on stdout and nothing else")
-    .option("--out <folder>", "write trace.json and trace.csv into this folder")
+  ).option("--ids <file>", "a list instead of the one ID, one a line (a recall notice's lots); - for standard input");
+  addResultOptions(trace, "trace.json and trace.csv")
     .addHelpText("after", below(POLICY_HELP, EXIT_HELP))
     .action(async (args: string[], options: TraceOptions) =>
       (await import("./verbs/trace.ts")).runTrace(args, options),
@@ -113,20 +115,18 @@ function addVerbsBeside(program: Command): void {
   const scan = addSheetOptions(
     verb(program, "scan").argument("[input...]", "sheets whose catalogue names the scanned products"),
   );
-  addOutputOptions(scan, "dated_stock.csv and set-aside.csv", CHECK_CONDITIONS)
+  addJudgedOptions(scan, "dated_stock.csv and set-aside.csv", CHECK_CONDITIONS)
     .addHelpText("after", below(EXIT_HELP))
     .action(async (inputs: string[], options: VerbOptions) =>
       (await import("./verbs/scan.ts")).runScan(inputs, options),
     );
 
-  addSheetOptions(verb(program, "prove").argument("<input...>", INPUTS))
-    .option(
-      "--months-back <months>",
-      "how long before as-of to cut history off; may be repeated (default: 6, 12 and 24)",
-      collectMonths,
-    )
-    .option("--json", "print JSON on stdout and nothing else")
-    .option("--out <folder>", "write prove.json into this folder")
+  const prove = addSheetOptions(verb(program, "prove").argument("<input...>", INPUTS)).option(
+    "--months-back <months>",
+    "how long before as-of to cut history off; may be repeated (default: 6, 12 and 24)",
+    collectMonths,
+  );
+  addResultOptions(prove, "prove.json")
     .addHelpText("after", below(POLICY_HELP, EXIT_HELP))
     .action(async (inputs: string[], options: ProveOptions) =>
       (await import("./verbs/prove.ts")).runProve(inputs, options),
@@ -151,8 +151,6 @@ function addOtherVerbs(program: Command): void {
     .action(async (shell: Shell) => (await import("./verbs/completion.ts")).runCompletion(program, shell));
 }
 
-const INPUTS = "sheets (.csv, .tsv, .xlsx), folders of them, or - for standard input";
-
 /** Paragraphs below a help, as wide as the help itself. */
 function below(...paragraphs: string[]): (context: { command: Command; error: boolean }) => string {
   return ({ command, error }) => {
@@ -173,7 +171,7 @@ function sheetVerb(
   load: () => Promise<RunVerb>,
 ): void {
   const command = addSheetOptions(verb(program, name).argument("<input...>", INPUTS));
-  addOutputOptions(command, written, conditions)
+  addJudgedOptions(command, written, conditions)
     .addHelpText("after", below(POLICY_HELP, EXIT_HELP))
     .action(async (inputs: string[], options: VerbOptions) => (await load())(inputs, options));
 }

@@ -8,10 +8,14 @@ export interface SheetOptions {
   columns?: string;
 }
 
-/** Options of the verbs that print. */
-export interface VerbOptions extends SheetOptions {
+/** Options of the verbs that print, as JSON too, and write what they print into a folder. */
+export interface ResultOptions extends SheetOptions {
   json?: boolean;
   out?: string;
+}
+
+/** Options of the verbs that also judge what came out. */
+export interface VerbOptions extends ResultOptions {
   failOn?: FailCondition[];
 }
 
@@ -44,17 +48,21 @@ export function addSheetOptions(command: Command): Command {
     .option("--columns <file>", "how to read columns: a file that check --write-columns wrote and you edited");
 }
 
-/** Adds the options that say what comes out; `conditions` are those that the verb can judge. */
-export function addOutputOptions(command: Command, written: string, conditions: readonly FailCondition[]): Command {
-  const meanings = conditions.map((condition) => `${condition} (${FAIL_CONDITIONS[condition]})`).join(", ");
+/** Adds the options that say how the result comes out, and what is written with it. */
+export function addResultOptions(command: Command, written: string): Command {
   return command
     .option("--json", "print JSON on stdout and nothing else")
-    .option("--out <folder>", `write ${written} into this folder`)
-    .option(
-      "--fail-on <condition>",
-      `exit with 4 if met: ${meanings}; may be repeated`,
-      (value: string, earlier: FailCondition[] | undefined) => collectConditions(value, earlier, conditions),
-    );
+    .option("--out <folder>", `write ${written} into this folder`);
+}
+
+/** Adds the same, and the conditions that the verb can judge. */
+export function addJudgedOptions(command: Command, written: string, conditions: readonly FailCondition[]): Command {
+  const meanings = conditions.map((condition) => `${condition} (${FAIL_CONDITIONS[condition]})`).join(", ");
+  return addResultOptions(command, written).option(
+    "--fail-on <condition>",
+    `exit with 4 if met: ${meanings}; may be repeated`,
+    (value: string, earlier: FailCondition[] | undefined) => collectConditions(value, earlier, conditions),
+  );
 }
 
 /** Gathers the values of an option that may be repeated. */

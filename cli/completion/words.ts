@@ -46,6 +46,7 @@ function offeredOption(option: Option): OfferedOption {
 
 function valueWords({ long, flags, description, argChoices }: Option): ValueWords {
   if (argChoices) return { kind: "words", words: argChoices };
+  // it takes several words parted by commas, so that the verb's own are no choices but stand in what it says
   if (long === "--fail-on") {
     return { kind: "words", words: Object.keys(FAIL_CONDITIONS).filter((name) => description.includes(`${name} (`)) };
   }

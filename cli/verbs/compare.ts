@@ -6,14 +6,12 @@ import { loadPlan } from "../load-plan.ts";
 import { policyPair } from "../policy-options.ts";
 import { print, stdoutSetting } from "../print.ts";
 import { isFolder, whyUnreadable } from "../read-inputs.ts";
-import type { SheetOptions } from "../verb-options.ts";
+import type { ResultOptions } from "../verb-options.ts";
 import { writeOut } from "../write-out.ts";
 
 /** Options of `compare`: sheets and printing, and the policy values of the second plan. */
-export interface CompareOptions extends SheetOptions {
+export interface CompareOptions extends ResultOptions {
   against?: string[];
-  json?: boolean;
-  out?: string;
 }
 
 /** Two saved plans side by side, or one fleet's sheets under two policies. */

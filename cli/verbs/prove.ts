@@ -4,13 +4,11 @@ import { loadFleet, requireWholeReading } from "../load-fleet.ts";
 import { noteMemory } from "../load-plan.ts";
 import { print, stdoutSetting } from "../print.ts";
 import { showProgress } from "../progress.ts";
-import type { SheetOptions } from "../verb-options.ts";
+import type { ResultOptions } from "../verb-options.ts";
 import { writeOut } from "../write-out.ts";
 
 /** Options of `prove`, as given. */
-export interface ProveOptions extends SheetOptions {
-  json?: boolean;
-  out?: string;
+export interface ProveOptions extends ResultOptions {
   monthsBack?: number[];
 }
 

@@ -4,14 +4,12 @@ import { UsageError } from "../exit-codes.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
 import { print, stdoutSetting, suggest, typed } from "../print.ts";
 import { readStandardInput } from "../read-standard-input.ts";
-import type { SheetOptions } from "../verb-options.ts";
+import type { ResultOptions } from "../verb-options.ts";
 import { writeOut } from "../write-out.ts";
 
 /** Options of `trace`, as given. */
-export interface TraceOptions extends SheetOptions {
-  json?: boolean;
+export interface TraceOptions extends ResultOptions {
   ids?: string;
-  out?: string;
 }
 
 /** Where a lot, serial, GTIN or order number is, and what it touches. */
