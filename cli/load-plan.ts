@@ -1,8 +1,7 @@
 import { fitsToPlan, makePlan, type Plan, rememberStages } from "../src/index.ts";
 import { fitInThreads } from "./fit-threads.ts";
 import { type LoadedFleet, loadFleet, requireWholeReading } from "./load-fleet.ts";
-import { memoryNote } from "./memory-note.ts";
-import { note } from "./print.ts";
+import { warnOfMemory } from "./memory-note.ts";
 import { clearProgress, showProgress } from "./progress.ts";
 import type { SheetOptions } from "./verb-options.ts";
 
@@ -31,7 +30,7 @@ export async function loadPlan(
 ): Promise<LoadedPlan> {
   const loaded = await loadFleet(inputs, options, earlier);
   requireWholeReading(loaded.reading);
-  noteMemory(loaded, loaded.policy.horizonMonths);
+  warnOfMemory(loaded.reading, loaded.policy.horizonMonths);
   await fitInThreads(() => fitsToPlan(loaded.reading.fleet, loaded.policy));
   const names = Object.keys(STAGES);
   const stages = rememberStages();
@@ -42,15 +41,4 @@ export async function loadPlan(
   });
   clearProgress();
   return { ...loaded, plan };
-}
-
-/**
- * Says where the work on a fleet may need more memory than Node takes.
- *
- * @param months  how far it plans; 0 where nothing is planned
- */
-export function noteMemory({ reading: { fleet, inputs } }: LoadedFleet, months: number): void {
-  const rows = inputs.reduce((sum, { used }) => sum + used, 0);
-  const warning = memoryNote({ packs: fleet.packs.length, rows, months });
-  if (warning !== null) note(warning);
 }

@@ -1,7 +1,9 @@
 import { getHeapStatistics } from "node:v8";
+import type { Reading } from "../src/index.ts";
+import { note } from "./print.ts";
 
 /** What the memory of a plan, or of proving forecasts, grows with. */
-export interface FleetSize {
+interface FleetSize {
   packs: number;
   /** Rows used, of all sheets. */
   rows: number;
@@ -37,6 +39,17 @@ export function memoryNote(
   if (needed <= limitBytes) return null;
   const work = `${months > 0 ? "A plan" : "A forecast"} of ${packs.toLocaleString("en")} packs${months > 0 ? ` over ${months} months` : ""}`;
   return `${work} may need ${wayOut(needed, limitBytes)}.`;
+}
+
+/**
+ * Says where the work on a fleet may need more memory than Node takes.
+ *
+ * @param months  how far it plans; 0 where nothing is planned
+ */
+export function warnOfMemory({ fleet, inputs }: Reading, months: number): void {
+  const rows = inputs.reduce((sum, { used }) => sum + used, 0);
+  const warning = memoryNote({ packs: fleet.packs.length, rows, months });
+  if (warning !== null) note(warning);
 }
 
 /*

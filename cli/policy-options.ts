@@ -1,5 +1,4 @@
-import type { PolicyChoice } from "../src/index.ts";
-import { POLICY_KEYS, policyChoice, resolvePolicy } from "../src/index.ts";
+import { POLICY_KEYS, type PolicyChoice, policyChoice, resolvePolicy } from "../src/index.ts";
 import { UsageError } from "./exit-codes.ts";
 import type { SheetOptions } from "./verb-options.ts";
 

@@ -15,6 +15,7 @@ import { pageWith } from "../page-template.ts";
 import { note, print, stdoutSetting, suggest, typed } from "../print.ts";
 import type { VerbOptions } from "../verb-options.ts";
 import { type OutFile, writeFiles } from "../write-files.ts";
+import { noteWritten } from "../write-out.ts";
 
 const PAGE = "page.html";
 
@@ -32,7 +33,7 @@ export async function runPlan(inputs: readonly string[], options: VerbOptions, m
   if (options.out === undefined) {
     suggest(`${typed(["wanecast", "plan", ...inputs, "--out", "out"])} writes the orders, a calendar and the page`);
   } else {
-    note(`Written to ${options.out}: ${files.map(({ name }) => name).join(", ")}.`);
+    noteWritten(options.out, files);
     noteUncut(plan);
     if (files.some(({ name }) => name === PAGE)) suggest(`open ${typed([join(options.out, PAGE)])} in a browser`);
   }

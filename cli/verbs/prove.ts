@@ -1,7 +1,7 @@
 import { fitsToProve, jsonChunks, prove, proveJson, proveText } from "../../src/index.ts";
 import { fitInThreads } from "../fit-threads.ts";
 import { loadFleet, requireWholeReading } from "../load-fleet.ts";
-import { noteMemory } from "../load-plan.ts";
+import { warnOfMemory } from "../memory-note.ts";
 import { print, stdoutSetting } from "../print.ts";
 import { showProgress } from "../progress.ts";
 import type { ResultOptions } from "../verb-options.ts";
@@ -17,10 +17,9 @@ const USUAL_MONTHS_BACK = [6, 12, 24];
 
 /** Hides the fleet's recent history, forecasts it, and scores the forecasts. */
 export async function runProve(inputs: readonly string[], options: ProveOptions): Promise<void> {
-  const loaded = await loadFleet(inputs, options);
-  const { reading, policy, paths } = loaded;
+  const { reading, policy, paths } = await loadFleet(inputs, options);
   requireWholeReading(reading);
-  noteMemory(loaded, 0);
+  warnOfMemory(reading, 0);
   const monthsBack = options.monthsBack ?? USUAL_MONTHS_BACK;
   await fitInThreads(() => fitsToProve(reading.fleet, policy, monthsBack));
   showProgress(`Forecasting from what was known ${monthsBack.join(", ")} months ago ...`);
