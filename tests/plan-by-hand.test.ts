@@ -106,4 +106,28 @@ describe("a plan worked out by hand", () => {
     expect(needed(plan)).toEqual(["2027-01: 4", "2027-10: 6"]);
     expect(ordered(plan)).toEqual(["2026-12-13 Fast 4", "2027-06-19 Slow 6"]);
   });
+
+  /*
+   * B1 in A1 came to the end of its service life in May 2026 and is short in every month, that of its use-by included. B2 in A2
+   * is due by its use-by alone, and good to the end of that day, the last of February 2027: short from March on.
+   */
+  it("counts a battery in two lists as good to its use-by only where nothing else ended it before", () => {
+    const plan = planOf({
+      devices: [...DEVICES, "A1,aed,,", "A2,aed,,"],
+      packs: ["serial,item,device,in_service", "B1,cell,A1,2022-05-01", "B2,cell,A2,2024-05-01"],
+      dated_stock: ["item,expiry,serial,place", "cell,2027-01-31,B1,A1", "cell,2027-02-28,B2,A2"],
+      catalogue: ["item,kind,service_months,fits,per_device", "cell,primary,48,aed,1"],
+    });
+    const short = plan.short
+      .slice(0, 6)
+      .map(({ month, withoutBuying }) => `${month}: ${withoutBuying.expected.toFixed(1)}`);
+    expect(short).toEqual([
+      "2026-11: 1.0",
+      "2026-12: 1.0",
+      "2027-01: 1.0",
+      "2027-02: 1.0",
+      "2027-03: 2.0",
+      "2027-04: 2.0",
+    ]);
+  });
 });

@@ -1,3 +1,4 @@
+import type { Day } from "../calendar/day.ts";
 import { lastDayOfMonth, type Month, monthOfDay } from "../calendar/month.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import { remembered } from "../fleet/remembered.ts";
@@ -130,19 +131,21 @@ function unitsInDevices({ dated, life, policy }: Scheduled): (key: string) => In
     }),
   );
   const leaves = (key: string) => takes.devices.get(key)?.retired ?? Infinity;
+  const useBy = new Map<string, Day>();
   for (let at = 0; at < stock.size; at++) {
-    const { held, opened, expiry, quantity } = stock.rows[at]!;
+    const { held, opened, expiry, quantity, serial } = stock.rows[at]!;
     const place = stock.placeOf(at);
     if (!place.installed) continue;
+    if (stock.asPack[at] === 1) {
+      if (held === null) useBy.set(nameKey(serial!), expiry);
+      continue;
+    }
     const item = ofItem(stock.itemOf(at).key);
     const swapBy = stock.swapBy[at]!;
-    const isPack = stock.asPack[at] === 1;
-    if (!isPack) {
-      item.units += quantity;
-      item.days.add(`${place.key} ${swapBy}`);
-    }
+    item.units += quantity;
+    item.days.add(`${place.key} ${swapBy}`);
     const until = leaves(place.key);
-    const isNeed = !isPack && (held === null ? Math.max(asOf, swapBy) : asOf) < until;
+    const isNeed = (held === null ? Math.max(asOf, swapBy) : asOf) < until;
     // opened gel is good for its days after opening only; held units are good for nothing
     const last = held === null && opened === null ? expiry : 0;
     ends.forEach((end, month) => {
@@ -150,14 +153,17 @@ function unitsInDevices({ dated, life, policy }: Scheduled): (key: string) => In
       else if (swapBy <= end && last >= end) item.good[month]! += quantity;
     });
   }
-  for (const { pack, item: name, dueChance } of life.packs) {
+  for (const { pack, item: name, dueChance, causes } of life.packs) {
     const key = nameKey(pack.device ?? "");
     const item = ofItem(book.find(name).key);
     item.packs++;
     if (pack.device !== null) item.placed++;
     const until = leaves(key);
+    const last = useBy.get(nameKey(pack.serial));
     ends.forEach((end, month) => {
       if (end >= until) item.gone[month]! += dueChance[monthOfDay(until - 1) - from]!;
+      // what is most likely due by its use-by is good to the end of that day
+      else if (end === last) item.good[month]! += Math.round(causes.limit[month]!);
     });
   }
   return ofItem;
