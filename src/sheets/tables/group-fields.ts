@@ -33,7 +33,7 @@ export function fieldsIn(kind: SheetKind, { thing, views }: Group): FieldSource[
   return fields;
 }
 
-/** True for a column that names the thing, or none. */
-function isOfThing({ things }: ColumnView, thing: string): boolean {
-  return things === "" || things.split(" ").includes(thing);
+/** True for a column that names the thing, or none; a bare date beside a battery is of whatever happened to it. */
+function isOfThing({ things, meaning }: ColumnView, thing: string): boolean {
+  return things === "" ? thing !== "battery" || meaning.says !== "date" : things.split(" ").includes(thing);
 }

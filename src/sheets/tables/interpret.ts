@@ -164,8 +164,9 @@ function readAs(
   const ofDevices = startsWithDevices(views);
   const once = mainViews(views);
   const apart = sheet === null ? [] : once.filter((view) => belongsLeft(view, sheet, ofDevices));
-  // where no column stands behind another thing, both ways are one
-  if (!near && apart.length === 0) return null;
+  // where no column stands behind another thing, both ways are one; what stands behind a sensor is no battery that nothing names
+  const unnamed = sheet?.kind === "packs" && !views.some(({ things }) => things.includes("battery"));
+  if (!near && (apart.length === 0 || unnamed)) return null;
   const main = sheet === null ? [] : assign(sheet, near ? once.filter((view) => !apart.includes(view)) : once);
   const output = sheet === null ? null : mainOutput(sheet, main, views, heading);
   if (sheet !== null && output === null) return null;

@@ -36,7 +36,7 @@ const WORDS: Record<string, Record<string, string>> = {
     box: "pack|carton|case|boxes|per box|karton|boite|caja|doos",
   },
   reason: {
-    use: "used|issue|issued|out|abgang|ausgang|entnahme|sortie|salida|uit|incident|deployment|verbrauch|utilisation|uso|gebruik|event",
+    use: "used|issue|issued|out|abgang|ausgang|entnahme|sortie|salida|uit|incident|deployment|verbrauch|utilisation|uso|gebruik|gebruikt|verbraucht|utilise|usado|event",
     routine: "kontrolle",
     lapsed: "out of date|discarded|wasted|waste",
     restock: "receipt|received|in|zugang|eingang|entree|entrada|ingang|reception|moved",

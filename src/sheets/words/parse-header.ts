@@ -292,5 +292,6 @@ function subjectOf(header: string, words: readonly string[]): string {
         wanted.has(headerWords(part.replace(/\d+$/, "")).replace(/ /g, "")),
     )
     .map((part) => part.replace(/[?!*]+$|\d+$/g, ""))
+    .filter((part, at, all) => all.indexOf(part) === at)
     .join(" ");
 }

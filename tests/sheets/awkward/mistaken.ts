@@ -3,6 +3,43 @@ import type { AwkwardSheet } from "./awkward-sheet.ts";
 /** Sheets whose words could be taken for another kind of sheet's, or for another column's. */
 export const MISTAKEN: AwkwardSheet[] = [
   {
+    name: "what happened to batteries by day, which are no expiries",
+    text: `Battery,Event,Date,Note
+B1,Installed,2022-01-01,
+B1,Tested 91 %,2025-01-01,
+B2,Removed,2026-05-01,capacity low
+`,
+    rows: { dated_stock: [], packs: [] },
+    aside: [2, 3, 4].map((line): [number, string] => [line, "unknown-table"]),
+    unread: ["Battery", "Event", "Date", "Note"],
+  },
+  {
+    name: "serials of sensors, which are no batteries",
+    text: `Sensor type,S/N,First use,Replace by
+SpO2 adult,X1,2025-06-01,2027-06-01
+SpO2 child,X2,2025-09-01,2027-09-01
+`,
+    rows: {
+      packs: [],
+      dated_stock: [
+        { item: "SpO2 adult", serial: "X1", expiry: "2027-06-01" },
+        { item: "SpO2 child", serial: "X2", expiry: "2027-09-01" },
+      ],
+    },
+    unread: ["First use"],
+  },
+  {
+    name: "a register headed in two languages",
+    text: `Gerät / Device,Standort / Site,Akku SN / Battery SN,Pads Verfall / Pads expiry
+D1,Halle,B1,31.03.2027
+D2,Wache,B2,30.04.2027
+`,
+    rows: {
+      packs: [{ serial: "B1", device: "D1" }, { serial: "B2" }],
+      dated_stock: [{ item: "Pads", expiry: "2027-03-31", place: "D1" }, { item: "Pads" }],
+    },
+  },
+  {
     name: "stock with a supplier and a reference, which is not on order",
     text: `Name,Expiration date,QOH,Supplier,Ref no,Par level
 Adult pads,2027-03-31,6,Quillmark,R10,4
