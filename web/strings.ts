@@ -154,6 +154,8 @@ export const say = {
       heading: "What is least certain, and why?",
       aside: (n: number, all: number) =>
         `${numberWords(n)} of ${counted(all, "row")} of the sheets ${plural(n, "was", "were")} set aside, and the plan knows nothing of what ${plural(n, "it holds", "they hold")}. The reasons stand under Sheets.`,
+      undated:
+        "The order of day and month of some column of dates is not settled, and the plan knows nothing of what it dates. The reason stands under Sheets.",
       noDevices:
         "No sheet of devices was read. Every place of dated stock counts as a store, so what expires there is not missed by any device and is not ordered anew.",
       typical: (n: number, all: number) =>

@@ -5,7 +5,7 @@ import { placeText } from "../fleet/place-text.ts";
 import type { Reading, ReadTable } from "../sheets/reading.ts";
 import { findingRows, inputRows, tablesInOrder } from "./plan-head.ts";
 import { setAsideInOrder } from "./set-aside-csv.ts";
-import { sheetsRead } from "./summary-text.ts";
+import { sheetsRead } from "./sheets-read.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { type TextColumn, textTable } from "./text-table.ts";
 import { plainText, wrapText } from "./text-width.ts";

@@ -1,14 +1,16 @@
-import { counted, countText, tenthsText } from "../fleet/count-text.ts";
+import { counted, tenthsText } from "../fleet/count-text.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
 import { groupedText } from "../fleet/money.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { STOCK_FINDING_CODES } from "../supplies/finding-codes.ts";
 import { aheadText } from "./ahead.ts";
+import { findingLines } from "./check-text.ts";
 import { horizonText } from "./horizon-text.ts";
 import { knowsNothing } from "./knows-nothing.ts";
 import { outNow } from "./out-now.ts";
 import type { Plan } from "./plan-schema.ts";
 import { signsTold } from "./plan-signs.ts";
+import { sheetsRead } from "./sheets-read.ts";
 import { neededTable, orderBlocks, shortBlocks, spendBlocks } from "./summary-tables.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
@@ -36,24 +38,13 @@ export function summaryText(plan: Plan, setting: TextSetting): string {
     ...section("Next orders", nextOrders(plan, width), setting),
     ...section("Spend by fiscal year of the order", spend(plan, width), setting),
     ...section("Devices short, expected", shortBlocks(plan, width), setting),
-    ...section("Sheets", [wrapText(`${sheetsRead(plan)} ${whereFound(plan)}`, width)], setting),
+    ...section(
+      "Sheets",
+      [wrapText(`${sheetsRead(plan)} ${whereFound(plan)}`, width), ...datesUnused(plan, width)],
+      setting,
+    ),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
-}
-
-/** "3 tables with 1,423 rows: 1,418 used, 5 set aside. Findings: 2 errors, 3 warnings, 1 note." */
-export function sheetsRead(plan: Pick<Plan, "inputs" | "findings">): string {
-  const sum = (of: (input: Plan["inputs"][number]) => number) => plan.inputs.reduce((all, input) => all + of(input), 0);
-  const found = (severity: string) => plan.findings.filter((finding) => finding.severity === severity).length;
-  const rows =
-    plan.inputs.length === 0
-      ? "No table was read."
-      : `${counted(plan.inputs.length, "table")} with ${counted(
-          sum((i) => i.rows),
-          "row",
-        )}: ${countText(sum((i) => i.used))} used, ${countText(sum((i) => i.setAside))} set aside.`;
-  const findings = `Findings: ${counted(found("error"), "error")}, ${counted(found("warning"), "warning")}, ${counted(found("info"), "note")}.`;
-  return `${rows} ${findings}`;
 }
 
 /** Which verbs tell the findings: those of stock and use come after reading, so that check has not got them. */
@@ -62,6 +53,12 @@ function whereFound({ findings }: Plan): string {
   const also =
     ofStock === 0 ? "" : `, and \`wanecast dates\` tells the ${counted(ofStock, "finding")} about stock and use`;
   return `\`wanecast check\` tells how each was read${also}.`;
+}
+
+/** Columns of dates that were not used: what they date is missing from a plan that looks whole. */
+function datesUnused({ findings }: Plan, width: number): string[] {
+  const ofOrder = findings.filter(({ code }) => code.startsWith("date-order-"));
+  return findingLines({ setAside: [], findings: ofOrder }, width);
 }
 
 function crowds(plan: Plan, setting: TextSetting): string[] {

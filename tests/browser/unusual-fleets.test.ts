@@ -91,6 +91,28 @@ describe("a fleet that lacks a part", () => {
   });
 });
 
+describe("tests that were all made on one day of which no one can tell the month", () => {
+  it("are not passed over in silence: the plan's first section says that it lacks them", async () => {
+    const { page, complaints } = await openPage(browser, null);
+    const sheet = csv(
+      "register.csv",
+      "Device,Battery S/N,Batt in service,Last test,Result %",
+      "D1,B1,14/03/2022,02/09/2026,81",
+      "D2,B2,20/06/2023,02/09/2026,90",
+    );
+    await page.locator("input[data-chooses=files]").setInputFiles([sheet, POLICY]);
+    await planned(page);
+    expect(await page.locator("#ahead").textContent()).toContain(
+      "The order of day and month of some column of dates is not settled",
+    );
+    await page.locator("#policy-date_order").fill("dmy");
+    await page.locator("#policy-date_order").press("Enter");
+    await page.locator("#batteries", { hasText: "at its only test in September 2026" }).waitFor();
+    expect(await page.locator("#ahead").textContent()).not.toContain("The order of day and month");
+    expect(complaints).toEqual([]);
+  });
+});
+
 describe("stock of which all is past expiry", () => {
   it("is told in one sentence, with no chart of what falls due", async () => {
     const { page, complaints } = await openPage(browser, null);

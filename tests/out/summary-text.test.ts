@@ -73,6 +73,16 @@ Cautions
 `);
   });
 
+  // no other figure shows that the tests of a whole column are missing
+  it("summaryText: tells of a column of dates that was not used, and what to do", () => {
+    const [finding] = aPlan().findings;
+    const told = { ...finding!, code: "date-order-unsettled", line: null, message: "Two orders.", fix: "Give one." };
+    const text = summaryText(aPlan({ findings: [finding!, told] }), { width: 80 });
+    expect(text).toContain(
+      "each was read.\nerror: packs.csv, column 3: Two orders. [date-order-unsettled]\n  Fix: Give one.\n\nCautions",
+    );
+  });
+
   it("summaryText: a plan of one month tells it once, in the singular", () => {
     const [demand] = aPlan().demand;
     const { p50, p95 } = demand!.cumulative;

@@ -50,6 +50,7 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
     const aside = reading.inputs.reduce((sum, input) => sum + input.setAside, 0);
     return points(words.heading, [
       aside > rows * MANY_ASIDE && words.aside(aside, rows),
+      reading.findings.some(({ code }) => code.startsWith("date-order")) && words.undated,
       reading.fleet.devices.length === 0 && plan.datedStock.length > 0 && words.noDevices,
       typical > 0 && words.typical(typical, packs),
       wide > 0 && words.wide(wide),
