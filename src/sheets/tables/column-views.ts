@@ -207,7 +207,9 @@ function asSince(meaning: HeaderMeaning, before: string | null | undefined): Hea
 
 /** A column headed "Unit" below which units of measure stand, and no vehicles, as what it is. */
 function asMeasure(meaning: HeaderMeaning, { measures }: Profile): HeaderMeaning {
-  return meaning.says === "unit" && measures > 0.5 ? { ...meaning, says: "priceper" } : meaning;
+  return (meaning.says === "unit" || meaning.words === "per") && measures > 0.5
+    ? { ...meaning, says: "priceper" }
+    : meaning;
 }
 
 /** What is measured, where only a column's cells say so: "3900 mAh" under "Capacity" or "Rated", "91 %" or "pass" under "Test 1". */
@@ -244,7 +246,7 @@ const NAMES_ONE = /serial|\bid\b/;
 /** What a register says of a battery beside its device. */
 const OF_A_BATTERY = /expiry|install|arrives|made|serial|\bid\b/;
 /** What a column before the first battery or pads says of the device itself, whatever it leaves out. */
-const OF_THE_DEVICE = /^(serial|id|install|made|retired|type|category)$/;
+const OF_THE_DEVICE = /^(serial|id|name|install|made|retired|type|category)$/;
 /** A device called a unit: where another column names the device, the unit is its vehicle or ward. */
 const UNIT = /^((id|name|serial) )?unit$/;
 const OF_ONE = /^(serial|id)$/;

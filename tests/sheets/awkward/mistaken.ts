@@ -40,6 +40,52 @@ D2,Wache,B2,30.04.2027
     },
   },
   {
+    name: "names of places beside the dates of what hangs there, which are no items",
+    text: `Name,Remarks,Pads,Battery
+Lobby,,Exp: Mar 2027,Exp: Jun 2028
+Gym,by the door,Exp: Oct 2026,Exp: Jun 2028
+`,
+    rows: {
+      devices: [{ device: "Lobby" }, { device: "Gym" }],
+      dated_stock: [
+        { item: "Pads", expiry: "2027-03-31", place: "Lobby" },
+        { item: "Battery", expiry: "2028-06-30", place: "Lobby" },
+        { item: "Pads", expiry: "2026-10-31", place: "Gym" },
+        { item: "Battery", place: "Gym" },
+      ],
+    },
+    unread: ["Remarks"],
+  },
+  {
+    name: "prices of what stands under Per",
+    text: `Item,Price,Per,Currency
+Adult pads,42.50,pair,EUR
+Gel,30,box of 10,EUR
+`,
+    rows: {
+      catalogue: [
+        { item: "Adult pads", price: "42.50", price_per: "unit" },
+        { item: "Gel", price: "30", price_per: "box", units_per_box: 10 },
+      ],
+    },
+  },
+  {
+    name: "checks whose days can be read in two orders, beside days that can be read in one",
+    text: `Device,Date checked,Pads expiry
+D1,01/09/2026,31/03/2027
+D1,01/10/2026,31/08/2028
+D2,01/10/2026,30/04/2027
+`,
+    rows: {
+      dated_stock: [
+        { place: "D1", expiry: "2028-08-31" },
+        { place: "D2", expiry: "2027-04-30" },
+      ],
+    },
+    findings: ["earlier-check"],
+    unread: ["Date checked"],
+  },
+  {
     name: "stock with a supplier and a reference, which is not on order",
     text: `Name,Expiration date,QOH,Supplier,Ref no,Par level
 Adult pads,2027-03-31,6,Quillmark,R10,4
