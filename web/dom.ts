@@ -1,4 +1,4 @@
-type Attribute = string | number | boolean | null | ((event: Event) => void);
+export type Attribute = string | number | boolean | null | ((event: Event) => void);
 type Child = Node | string | null | undefined | false;
 
 /**

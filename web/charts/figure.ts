@@ -1,4 +1,5 @@
 import { make } from "../dom.ts";
+import { opening } from "../opening.ts";
 import { say } from "../strings.ts";
 import { Chart } from "./chart-kit.ts";
 import type { FigureSpec } from "./figure-spec.ts";
@@ -70,11 +71,6 @@ export function figure(spec: FigureSpec): HTMLElement {
     output.textContent = first.says;
   }
 
-  const details = make("details", {}, make("summary", {}, say.figure.table));
-  details.addEventListener("toggle", () => {
-    if (details.open && details.children.length === 1) details.append(spec.table());
-  });
-
   live.add(entry);
   drawFigures();
   return make(
@@ -91,7 +87,7 @@ export function figure(spec: FigureSpec): HTMLElement {
     make(
       "div",
       { class: "take" },
-      details,
+      opening(say.figure.table, spec.table),
       make("button", { type: "button", class: "link picture", click: () => savePicture(spec) }, say.figure.picture),
     ),
   );

@@ -9,6 +9,7 @@ import { keepChoice, keptChoice } from "../kept-choices.ts";
 import { leastCertain } from "../least-certain.ts";
 import { nextTask } from "../next-task.ts";
 import { packsDueByMonth } from "../packs-due-by-month.ts";
+import { picker } from "../picker.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { earlySignsTable } from "./early-signs-table.ts";
@@ -18,6 +19,8 @@ import { packTable } from "./pack-table.ts";
 import { answer, lead, section } from "./section.ts";
 
 const YEAR = 12;
+const PACK_CHOICE = "pack-choice";
+const ITEM_CHOICE = "fleet-item";
 
 type Pack = Plan["packs"][number];
 
@@ -46,7 +49,7 @@ export async function batteries(session: PlannedSession): Promise<HTMLElement> {
   whole.append(itemDetail(session));
   await nextTask();
   const detail = make("div", { id: "pack" });
-  let chosen = packs.find(({ serial }) => serial === keptChoice("pack-choice")) ?? firstWorthSeeing(packs);
+  let chosen = packs.find(({ serial }) => serial === keptChoice(PACK_CHOICE)) ?? firstWorthSeeing(packs);
   drawDetail();
   const standsOut = [earlySignsTable(session, choose), outlivedTable(plan)];
   whole.append(detail, ...standsOut.filter((part) => part !== null));
@@ -54,7 +57,7 @@ export async function batteries(session: PlannedSession): Promise<HTMLElement> {
 
   function choose(pack: Pack): void {
     chosen = pack;
-    keepChoice("pack-choice", pack.serial);
+    keepChoice(PACK_CHOICE, pack.serial);
     drawDetail();
     detail.querySelector("select")?.focus({ preventScroll: true });
     detail.scrollIntoView({ block: "start" });
@@ -62,35 +65,20 @@ export async function batteries(session: PlannedSession): Promise<HTMLElement> {
 
   function drawDetail(): void {
     forgetFigures(detail);
-    const picker = make(
-      "select",
-      {
-        id: "pack-choice",
-        change: (event) => {
-          const serial = (event.target as HTMLSelectElement).value;
-          chosen = packs.find((pack) => pack.serial === serial) ?? chosen;
-          keepChoice("pack-choice", serial);
-          drawDetail();
-          document.getElementById("pack-choice")?.focus({ preventScroll: true });
-        },
-      },
-      option(chosen),
-    );
+    const choices = picker(PACK_CHOICE, say.batteries.fade.pick, [option(chosen)], (serial) => {
+      chosen = packs.find((pack) => pack.serial === serial) ?? chosen;
+      drawDetail();
+    });
+    const select = choices.querySelector("select")!;
     // Thousands of options take their time to lay out: they come when somebody reaches for them.
     const fill = () => {
-      if (picker.options.length > 1) return;
+      if (select.options.length > 1) return;
       const at = packs.indexOf(chosen);
-      picker.prepend(...packs.slice(0, at).map(option));
-      picker.append(...packs.slice(at + 1).map(option));
+      select.prepend(...packs.slice(0, at).map(option));
+      select.append(...packs.slice(at + 1).map(option));
     };
-    picker.addEventListener("focus", fill);
-    picker.addEventListener("pointerdown", fill);
-    const choices = make(
-      "p",
-      { class: "choices" },
-      make("label", { for: "pack-choice" }, say.batteries.fade.pick),
-      picker,
-    );
+    select.addEventListener("focus", fill);
+    select.addEventListener("pointerdown", fill);
     const about = make("div", {}, choices, packFacts(chosen, session.reading));
     detail.replaceChildren(packFade(chosen, session, about));
   }
@@ -126,31 +114,14 @@ function itemDetail(session: PlannedSession): HTMLElement {
   const items = [...new Set(plan.packs.map((pack) => pack.item))].sort();
   const readings = (item: string) =>
     plan.packs.reduce((sum, pack) => sum + (pack.item === item ? pack.readings : 0), 0);
-  const before = items.find((item) => item === keptChoice("fleet-item"));
+  const before = items.find((item) => item === keptChoice(ITEM_CHOICE));
   draw(before ?? items.reduce((most, item) => (readings(item) > readings(most) ? item : most)));
   return holder;
 
   function draw(item: string): void {
     forgetFigures(holder);
-    const picker = make(
-      "select",
-      {
-        id: "fleet-item",
-        change: (event) => {
-          const chosen = (event.target as HTMLSelectElement).value;
-          keepChoice("fleet-item", chosen);
-          draw(chosen);
-          document.getElementById("fleet-item")?.focus({ preventScroll: true });
-        },
-      },
-      items.map((name) => make("option", { value: name, selected: name === item }, name)),
-    );
-    const choices = make(
-      "p",
-      { class: "choices" },
-      make("label", { for: "fleet-item" }, say.batteries.fleet.pick),
-      picker,
-    );
+    const options = items.map((name) => make("option", { value: name, selected: name === item }, name));
+    const choices = picker(ITEM_CHOICE, say.batteries.fleet.pick, options, draw);
     holder.replaceChildren(itemFade(item, session, choices));
   }
 }

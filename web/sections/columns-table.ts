@@ -3,8 +3,10 @@ import { chooseColumn, type Target } from "../choose-column.ts";
 import { make } from "../dom.ts";
 import { ask } from "../engine/engine.ts";
 import type { EngineWords } from "../engine/messages.ts";
+import { opening } from "../opening.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
+import { fileAndTab } from "../where.ts";
 
 type Input = Reading["inputs"][number];
 type Column = Input["columns"][number];
@@ -16,20 +18,12 @@ export type SetColumns = (columns: ColumnsFile) => void;
  * it, and can be given to another column of the canonical sheets.
  */
 export function columnsOf(input: Input, words: EngineWords, setColumns: SetColumns | null): HTMLElement {
-  const name = input.sheet === null ? input.file : `${input.file} · ${input.sheet}`;
+  const name = fileAndTab(input.file, input.sheet);
   const columns = new Set(input.columns.map(({ column }) => column));
   const unused = input.columns.filter(({ field }) => field === null).length;
   const title = say.sheets.columnsOf(name, columns.size, unused);
-  const details = make(
-    "details",
-    { class: "columns", id: `columns-${name}-${input.table}` },
-    make("summary", {}, title),
-  );
-  details.addEventListener("toggle", async () => {
-    if (details.open && details.children.length === 1)
-      details.append(await columnsTable(input, title, words, setColumns));
-  });
-  return details;
+  const attributes = { class: "columns", id: `columns-${name}-${input.table}` };
+  return opening(title, () => columnsTable(input, title, words, setColumns), attributes);
 }
 
 async function columnsTable(

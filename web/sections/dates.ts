@@ -8,11 +8,13 @@ import { make } from "../dom.ts";
 import { unitsDueByMonth } from "../due-months.ts";
 import { filteredTable } from "../filtered-table.ts";
 import { chanceWords, dayWords, monthWords, numberWords, sentenceWords } from "../format.ts";
-import { keepChoice, keptChoice } from "../kept-choices.ts";
+import { keptChoice } from "../kept-choices.ts";
 import { nameKey } from "../pack-readings.ts";
+import { picker } from "../picker.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { type TableSpec, table } from "../table.ts";
+import { placeAndSite } from "../where.ts";
 import { lapseTable, placeTable, routineTable, useTable } from "./dates-behind.ts";
 import { answer, lead, list, section } from "./section.ts";
 import { traceBox } from "./trace-box.ts";
@@ -58,21 +60,11 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
   function draw(): void {
     forgetFigures(chart);
     const option = (value: string, label: string) => make("option", { value, selected: value === (item ?? "") }, label);
-    const picker = make(
-      "select",
-      {
-        id: "item-choice",
-        change: (event) => {
-          item = (event.target as HTMLSelectElement).value || null;
-          keepChoice("item-choice", item);
-          draw();
-          document.getElementById("item-choice")?.focus({ preventScroll: true });
-        },
-      },
-      option("", words.everything),
-      items.map((name) => option(name, name)),
-    );
-    const choices = make("p", { class: "choices" }, make("label", { for: "item-choice" }, words.pick), picker);
+    const options = [option("", words.everything), ...items.map((name) => option(name, name))];
+    const choices = picker("item-choice", words.pick, options, (name) => {
+      item = name || null;
+      draw();
+    });
     chart.replaceChildren(
       unitsDue(unitsDueByMonth(plan, reading, item), item, Number(plan.policy.swap_before_expiry_days ?? 0), choices),
     );
@@ -160,7 +152,7 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
 
   /** A place, and the site where it stands, so that a driver finds it. */
   function withSite(place: string | null): string | null {
-    return [place, siteOf(place)].filter((part) => part !== null).join(", ") || null;
+    return placeAndSite(place, siteOf(place));
   }
 
   function stockTable(): HTMLElement {

@@ -2,6 +2,7 @@ import type { Reading } from "../../src/index.ts";
 import { make } from "../dom.ts";
 import { numberWords } from "../format.ts";
 import { say } from "../strings.ts";
+import { fileAndTab } from "../where.ts";
 
 type Finding = Reading["findings"][number];
 
@@ -58,5 +59,5 @@ function byCode(found: Finding[]): HTMLElement {
 /** The file, tab and line of a finding or a row. */
 export function where({ file, sheet, line }: Pick<Finding, "file" | "sheet" | "line">): string {
   if (file === null) return "";
-  return say.sheets.where(sheet === null ? file : `${file} · ${sheet}`, line === null ? "" : String(line));
+  return say.sheets.where(fileAndTab(file, sheet), line === null ? "" : String(line));
 }

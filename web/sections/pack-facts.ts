@@ -4,6 +4,7 @@ import { dayWords, numberWords, percentWords } from "../format.ts";
 import { dayText } from "../months.ts";
 import { nameKey } from "../pack-readings.ts";
 import { say } from "../strings.ts";
+import { placeAndSite } from "../where.ts";
 
 /** What the sheets say of one pack and when it is due, at a glance; what is not known is left out. */
 export function packFacts(pack: Plan["packs"][number], reading: Reading): HTMLElement {
@@ -15,7 +16,7 @@ export function packFacts(pack: Plan["packs"][number], reading: Reading): HTMLEl
   const day = (value: number | null | undefined) => (value == null ? null : dayWords(dayText(value)));
   const known: [string, string | null][] = [
     [facts.item, pack.item],
-    [facts.where, [pack.device, pack.site].filter((part) => part !== null).join(", ") || null],
+    [facts.where, placeAndSite(pack.device, pack.site)],
     [facts.made, day(row?.made)],
     [facts.inService, day(row?.inService)],
     [facts.cycles, row?.cycles == null ? null : numberWords(row.cycles)],

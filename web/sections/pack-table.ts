@@ -4,6 +4,7 @@ import { filteredTable } from "../filtered-table.ts";
 import { dayWords, percentWords } from "../format.ts";
 import { say } from "../strings.ts";
 import type { TableSpec } from "../table.ts";
+import { placeAndSite } from "../where.ts";
 
 type Pack = Plan["packs"][number];
 
@@ -34,7 +35,7 @@ export function packTable(packs: Pack[], choose: (pack: Pack) => void): HTMLElem
       },
       {
         title: words.heads.where,
-        value: (row) => [row.device, row.site].filter((part) => part !== null).join(", ") || null,
+        value: (row) => placeAndSite(row.device, row.site),
         wide: true,
       },
       { title: words.heads.item, value: (row) => row.item },

@@ -3,6 +3,7 @@ import { make } from "../dom.ts";
 import type { CellChange, RowPlace } from "../engine/correct-row.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
+import { fileAndTab } from "../where.ts";
 
 type Row = Reading["setAside"][number];
 
@@ -16,7 +17,7 @@ export function setAsideTable(reading: Reading, correct: Correct | null): HTMLEl
     rows: reading.setAside,
     first: 20,
     columns: [
-      { title: heads[0]!, value: (row) => (row.sheet === null ? row.file : `${row.file} · ${row.sheet}`), wide: true },
+      { title: heads[0]!, value: (row) => fileAndTab(row.file, row.sheet), wide: true },
       { title: heads[1]!, value: (row) => row.line, figures: true },
       { title: heads[2]!, value: (row) => row.message, wide: true },
     ],

@@ -7,6 +7,7 @@ import { saveFile } from "../save-file.ts";
 import type { Session } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
+import { fileAndTab } from "../where.ts";
 import { columnsOf, type SetColumns } from "./columns-table.ts";
 import { findings } from "./findings.ts";
 import { answer, lead, section } from "./section.ts";
@@ -80,7 +81,6 @@ function takeAlong(): HTMLElement {
   );
 }
 
-const place = (file: string, sheet: string | null) => (sheet === null ? file : `${file} · ${sheet}`);
 const kindWords = (kind: string) => kind.replaceAll("_", " ");
 
 function tables(reading: Reading): HTMLElement {
@@ -89,7 +89,7 @@ function tables(reading: Reading): HTMLElement {
     caption: say.sheets.tablesCaption,
     rows: reading.inputs,
     columns: [
-      { title: heads[0]!, value: (row) => place(row.file, row.sheet), wide: true },
+      { title: heads[0]!, value: (row) => fileAndTab(row.file, row.sheet), wide: true },
       { title: heads[1]!, value: (row) => row.kinds.map(kindWords).join(", ") },
       { title: heads[2]!, value: (row) => row.rows, show: (row) => numberWords(row.rows), figures: true },
       { title: heads[3]!, value: (row) => row.used, show: (row) => numberWords(row.used), figures: true },

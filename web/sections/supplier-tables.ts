@@ -1,6 +1,6 @@
 import { isPriced, type Plan } from "../../src/index.ts";
-import { make } from "../dom.ts";
 import { compareNames, dayWords, moneyWords, numberWords } from "../format.ts";
+import { opening } from "../opening.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { orderTable } from "./order-table.ts";
@@ -51,12 +51,7 @@ export function supplierTables(plan: Plan): HTMLElement | null {
 
 function linesOf({ supplier, lines }: Share, asOf: string): HTMLElement {
   const title = say.orders.bySupplier.linesOf(supplier, lines.length);
-  const details = make("details", {}, make("summary", {}, title));
-  details.addEventListener("toggle", () => {
-    if (details.open && details.children.length === 1)
-      details.append(orderTable({ caption: title, asOf, orders: lines }));
-  });
-  return details;
+  return opening(title, () => orderTable({ caption: title, asOf, orders: lines }));
 }
 
 function sharesOf(orders: readonly Order[]): Share[] {

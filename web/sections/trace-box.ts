@@ -5,6 +5,7 @@ import { keepChoice, keptChoice } from "../kept-choices.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { trace } from "../trace.ts";
+import { placeAndSite } from "../where.ts";
 import { where } from "./findings.ts";
 import { answer, list } from "./section.ts";
 
@@ -64,7 +65,7 @@ export function traceBox(reading: Reading): HTMLElement {
               { title: words.heads[2]!, value: (row) => row.item },
               {
                 title: words.heads[3]!,
-                value: (row) => [row.place, row.site].filter((part) => part !== null).join(", ") || null,
+                value: (row) => placeAndSite(row.place, row.site),
                 wide: true,
               },
               { title: words.heads[4]!, value: (row) => row.quantity, figures: true },
