@@ -267,6 +267,20 @@ B9,Main pack,D3,2021-05-20,530,"défaillant, remplacé 03/2025"
     },
   },
   {
+    name: "a register in which a status says of devices that they are gone, with what was in them",
+    text: `Device,Status,Battery S/N,Installed,Pads exp
+D1,In use,B1,2023-01-05,2027-03-31
+D2,Retired,B2,2019-06-05,2025-05-31
+`,
+    rows: {
+      devices: [{ device: "D1", retired: null }],
+      packs: [{ serial: "B1", device: "D1" }],
+      dated_stock: [{ place: "D1", expiry: "2027-03-31" }],
+    },
+    aside: [[3, "gone-undated"]],
+    findings: ["gone-undated"],
+  },
+  {
     name: "devices with a status",
     text: `Device,Type,Site,Status
 D1,AED,Hall,Active
