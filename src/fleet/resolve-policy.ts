@@ -18,7 +18,7 @@ export interface PolicyProblem extends PolicyChoice {
 
 /**
  * Fills a policy from choices; later choices win over earlier ones, all win over the defaults. A blank value chooses
- * nothing.
+ * nothing, and what the default is called ("none") goes back to it.
  *
  * @param choices  from the weakest to the strongest: sheet rows, then `--policy`, then options
  * @param today    as-of where no choice names it
@@ -34,6 +34,7 @@ export function resolvePolicy(
     const read = readPolicyValue(choice.key.trim().toLowerCase(), choice.value);
     if (read === null) problems.push(unknownKey(choice));
     else if (choice.value.trim() === "") continue;
+    else if (choice.value.trim().toLowerCase() === read.key.default) delete chosen[read.key.field];
     else if ("value" in read) chosen[read.key.field] = read.value;
     else {
       const { key, unit, default: byDefault } = read.key;

@@ -22,6 +22,28 @@ describe("resolvePolicy", () => {
     expect(resolve(["swap_before_expiry_days", "30"]).policy.minLifeDays).toBe(30);
     expect(resolve(["swap_before_expiry_days", "30"], ["min_life_days", "60"]).policy.minLifeDays).toBe(60);
   });
+  // so that an option can take back what the sheet limits: "at four years, or by forecast?"
+  it("goes back to a default that is named by its own word", () => {
+    const sheet: [string, string][] = [
+      ["pack_max_age_months", "48"],
+      ["budget_per_fiscal_year", "9000"],
+      ["currency", "CHF"],
+      ["min_life_days", "60"],
+      ["swap_before_expiry_days", "30"],
+    ];
+    const { policy, problems } = resolve(
+      ...sheet,
+      ["pack_max_age_months", "none"],
+      ["budget_per_fiscal_year", " None "],
+      ["currency", "the catalogue's"],
+      ["min_life_days", "as the swap margin"],
+    );
+    const { packMaxAgeMonths, budgetPerFiscalYear, currency, minLifeDays } = policy;
+    expect([packMaxAgeMonths, budgetPerFiscalYear, currency, minLifeDays]).toEqual([null, null, null, 30]);
+    expect(problems).toEqual([]);
+    // what has another default is not to be done without
+    expect(resolve(["horizon_months", "none"]).problems).toHaveLength(1);
+  });
   it("passes over blank values", () => {
     expect(resolve(["service_level", " "])).toEqual({ policy: defaultPolicy(TODAY), problems: [] });
   });
