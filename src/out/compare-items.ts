@@ -17,6 +17,7 @@ export function compareItems(a: Plan, b: Plan, months: Comparison["months"]): It
       cost: { a: one.cost, b: other.cost, currency: currencies.size === 1 ? [...currencies][0]! : null },
       stock: { a: one.stock, b: other.stock },
       unitPrice: { a: one.unitPrice, b: other.unitPrice },
+      firstUnits: { a: one.firstUnits, b: other.firstUnits },
       readings: { a: one.readings, b: other.readings },
     };
   });
@@ -37,6 +38,7 @@ function itemIn(plan: Plan, item: string, months: Comparison["months"]) {
     cost: sum((line) => line.lineCost + line.feeShare),
     currencies: new Set(lines.map((line) => line.currency)),
     unitPrice: lines[0]?.unitPrice ?? null,
+    firstUnits: lines[0]?.quantity ?? 0,
     stock: plan.datedStock.filter((row) => row.item === item).reduce((all, row) => all + row.quantity, 0),
     readings: plan.packs.filter((row) => row.item === item).reduce((all, row) => all + row.readings, 0),
   };

@@ -22,14 +22,15 @@ function evidenceSays({ items, inputs }: Omit<Comparison, "says">): string[] {
   const said: string[] = [];
   const sheets = inputs.map((row) => (row.sheet === null ? row.file : `${row.file} (${row.sheet})`));
   if (sheets.length > 0) said.push(`Sheets that differ: ${[...new Set(sheets)].join(", ")}.`);
-  for (const { item, readings, stock, unitPrice } of items) {
+  for (const { item, readings, stock, unitPrice, firstUnits } of items) {
     const told: string[] = [];
     const more = readings.b - readings.a;
     if (more !== 0) told.push(`${counted(Math.abs(more), "reading")} ${more > 0 ? "more" : "fewer"}`);
     const left = stock.b - stock.a;
     if (left !== 0) told.push(`${counted(Math.abs(left), "dated unit")} ${left > 0 ? "more" : "fewer"}`);
     const { a, b } = unitPrice;
-    if (a !== null && b !== null && a !== b) told.push(`the price of its first order ${a} against ${b}`);
+    if (a !== null && b !== null && a !== b)
+      told.push(`its first order ${firstUnits.a} at ${a} against ${firstUnits.b} at ${b} each`);
     if (told.length > 0) said.push(`${item}: ${told.join(", ")}.`);
   }
   return said;

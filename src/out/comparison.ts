@@ -45,6 +45,8 @@ export interface ItemBeside {
   stock: Beside<number>;
   /** Of the first line; decimal text. */
   unitPrice: Beside<string | null>;
+  /** Units of that line, on which its price may hang; 0 where there is none. */
+  firstUnits: Beside<number>;
   /** Runtime readings of the item's packs that were used. */
   readings: Beside<number>;
 }

@@ -154,12 +154,13 @@ describe("comparePlans", () => {
       packs: [{ ...pack, readings: 11, replaceBy: { ...pack.replaceBy, p50: "2027-02-04" } }, plan.packs[1]!],
       datedStock: [{ ...plan.datedStock[0]!, quantity: 24 }],
       demand: [plan.demand[0]!, { ...plan.demand[0]!, item: "pads-adult" }],
-      orders: [{ ...line, unitPrice: "399.00" }],
+      orders: [{ ...line, unitPrice: "399.00", quantity: 9 }],
       inputs: [{ ...plan.inputs[0]!, sha256: "11" }],
     });
     const { says, inputs } = comparePlans({ label: "October", plan }, { label: "January", plan: later });
     expect(inputs).toEqual([{ file: "packs.csv", sheet: null, a: 1199, b: 1199 }]);
-    expect(says).toContain("pack-md: 2 readings more, the price of its first order 389.00 against 399.00.");
+    // a price may hang on the size of its order, which stands beside it
+    expect(says).toContain("pack-md: 2 readings more, its first order 12 at 389.00 against 9 at 399.00 each.");
     expect(says).toContain("pads-adult: 6 dated units fewer.");
     expect(says).toContain("Packs whose likely date moved: 0 later, 1 earlier, 1 of them with new readings.");
   });
