@@ -89,6 +89,20 @@ describe("a fleet that lacks a part", () => {
     expect(await page.locator("#batteries").textContent()).toContain("No battery pack was read.");
     expect(complaints).toEqual([]);
   });
+
+  it("beside a list of batteries does not count their devices as stores", async () => {
+    const { page, complaints } = await openPage(browser, null);
+    await page
+      .locator("input[data-chooses=files]")
+      .setInputFiles([
+        csv("dated_stock.csv", "item,expiry,quantity,place", "pads-a,2027-03-31,2,Cart"),
+        csv("packs.csv", "serial,device,in_service", "B1,Cart,2024-03-01"),
+        POLICY,
+      ]);
+    await planned(page);
+    expect(await page.locator("#ahead").textContent()).not.toContain("Every place of dated stock counts as a store");
+    expect(complaints).toEqual([]);
+  });
 });
 
 describe("tests that were all made on one day of which no one can tell the month", () => {

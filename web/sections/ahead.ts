@@ -51,7 +51,7 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
     return points(words.heading, [
       aside > rows * MANY_ASIDE && words.aside(aside, rows),
       reading.findings.some(({ code }) => code.startsWith("date-order")) && words.undated,
-      reading.fleet.devices.length === 0 && plan.datedStock.length > 0 && words.noDevices,
+      plan.short.every(({ devices }) => devices === 0) && plan.datedStock.length > 0 && words.noDevices,
       typical > 0 && words.typical(typical, packs),
       wide > 0 && words.wide(wide),
       noForecast > 0 && words.noForecast(noForecast),
