@@ -82,7 +82,8 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
         return isOfWholeLine(view, numbered) ? { ...view, things: "device" } : view;
       // what describes a line between its device and its battery describes the device
       const described = at > 0 && battery > at && view.things === "item" && view.meaning.says === "";
-      return described ? { ...view, things: "device item" } : asOfDevice(view, units);
+      if (described) return { ...view, things: "device item" };
+      return view.things + view.meaning.says === "name" ? asName(view, numbered) : asOfDevice(view, units);
     }),
   );
 }
@@ -246,7 +247,7 @@ const NAMES_ONE = /serial|\bid\b/;
 /** What a register says of a battery beside its device. */
 const OF_A_BATTERY = /expiry|install|arrives|made|serial|\bid\b/;
 /** What a column before the first battery or pads says of the device itself, whatever it leaves out. */
-const OF_THE_DEVICE = /^(serial|id|name|install|made|retired|type|category)$/;
+const OF_THE_DEVICE = /^(serial|id|install|made|retired|type|category)$/;
 /** A device called a unit: where another column names the device, the unit is its vehicle or ward. */
 const UNIT = /^((id|name|serial) )?unit$/;
 const OF_ONE = /^(serial|id)$/;
@@ -291,6 +292,13 @@ function listsDevices(views: readonly ColumnView[]): boolean {
     named?.things.includes("device") === true &&
     !views.some(({ things, meaning }) => /battery|test/.test(things) || /cycles|capacity|minutes/.test(meaning.says))
   );
+}
+
+/** "Name" before the first battery or pads heads devices, or whose they are, unless the line counts units or tells their lot. */
+function asName(view: ColumnView, views: readonly ColumnView[]): ColumnView {
+  if (views.some(({ things, meaning: { says } }) => things === "" && /lot|quantity/.test(says))) return view;
+  const others = views.some(({ things }) => things.includes("device"));
+  return { ...view, things: "device", meaning: others ? { ...view.meaning, says: "aside" } : view.meaning };
 }
 
 function asOfDevice(view: ColumnView, units: boolean): ColumnView {

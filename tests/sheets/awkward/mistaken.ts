@@ -57,6 +57,35 @@ Gym,by the door,Exp: Oct 2026,Exp: Jun 2028
     unread: ["Remarks"],
   },
   {
+    name: "names of devices beside what numbers them, which number them",
+    text: `Name,Device ID,Site,Pads exp
+Lobby AED,D1,North,2027-03-31
+Gym AED,D2,South,2027-04-30
+`,
+    rows: {
+      devices: [
+        { device: "D1", site: "North" },
+        { device: "D2", site: "South" },
+      ],
+      dated_stock: [{ item: "Pads", place: "D1" }, { place: "D2" }],
+    },
+    unread: ["Name"],
+  },
+  {
+    name: "names of pads beside their lots, which are no devices",
+    text: `Name,Lot,Pads expiry,Qty
+Adult pads,L1,2027-03-31,4
+Child pads,L2,2027-04-30,2
+`,
+    rows: {
+      devices: [],
+      dated_stock: [
+        { item: "Adult pads", lot: "L1", quantity: 4 },
+        { item: "Child pads", lot: "L2", quantity: 2 },
+      ],
+    },
+  },
+  {
     name: "prices of what stands under Per",
     text: `Item,Price,Per,Currency
 Adult pads,42.50,pair,EUR
