@@ -78,14 +78,15 @@ function unreadNote(folders: readonly string[]): string {
 
 /** The columns file named by `--columns`. */
 function columnsFrom(path: string): ColumnsFile {
+  const remedy = "wanecast check INPUT... --write-columns FILE writes one.";
   let text: string;
   try {
     text = readFileSync(path, "utf8");
   } catch {
-    throw new UsageError(`--columns ${path} cannot be read; wanecast check INPUT... --write-columns FILE writes one.`);
+    throw new UsageError(`--columns ${path} cannot be read; ${remedy}`);
   }
   const parsed = parseColumnsFile(text);
-  if ("problem" in parsed) throw new UsageError(`--columns ${path}: ${parsed.problem}`);
+  if ("problem" in parsed) throw new UsageError(`--columns ${path}: ${parsed.problem} Correct it; ${remedy}`);
   return parsed.columns;
 }
 

@@ -203,5 +203,6 @@ describe("columns files and clean sheets", () => {
     const { stderr, code } = wanecast(["check", SAMPLE, "--columns", "package.json"]);
     expect(code).toBe(2);
     expect(stderr).toContain("--columns package.json");
+    expect(stderr).toContain("Correct it; wanecast check INPUT... --write-columns FILE writes one.");
   });
 });
