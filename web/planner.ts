@@ -34,7 +34,7 @@ const SMALL_FILE = 20_000;
 export function planner(stage: Stage, embedded: string | null) {
   let session: Session = {
     plan: null,
-    reading: null as unknown as Reading,
+    reading: null,
     readings: new Map(),
     behind: null,
     problems: [],
@@ -240,10 +240,11 @@ export function planner(stage: Stage, embedded: string | null) {
       await stage.show(session);
       if (!(await stored)) stage.tell(say.assumptions.notStored);
     },
-    letGo(): void {
+    async letGo(): Promise<void> {
       session = { ...session, before: null, kept: false };
-      keepPlan(null, embedded);
-      stage.show(session);
+      // before the page says so, so that a reload right after it does not find the plan again
+      await keepPlan(null, embedded);
+      await stage.show(session);
     },
     async takeLink(): Promise<void> {
       const taken = choicesFromLink();
