@@ -29,7 +29,7 @@ export { textRecords } from "./sheets/text/records.ts";
 export { minorDigits, NO_CURRENCY } from "./fleet/currency.ts";
 export type { Policy } from "./fleet/policy.ts";
 export { POLICY_KEYS } from "./fleet/policy-keys.ts";
-export { type PolicyChoice, resolvePolicy } from "./fleet/resolve-policy.ts";
+export { type PolicyChoice, type PolicyProblem, resolvePolicy } from "./fleet/resolve-policy.ts";
 
 // The plan, and what is kept for the next one
 

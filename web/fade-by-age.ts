@@ -1,6 +1,7 @@
 import type { Plan, Reading } from "../src/index.ts";
 import { dayNumber, monthEnds, monthsBetween } from "./months.ts";
-import { nameKey, type PackReadings, readingsOf } from "./pack-readings.ts";
+import { nameKey } from "./name-key.ts";
+import { type PackReadings, readingsOf } from "./pack-readings.ts";
 
 const DAYS_PER_YEAR = 365.25;
 const STEP_YEARS = 0.25;

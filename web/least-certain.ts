@@ -11,14 +11,15 @@ export interface LeastCertain {
   wide: number;
 }
 
-const DAYS_PER_YEAR = 365;
+/** Early and late dates that lie further apart, in days, are told as wide. */
+const WIDE = 365;
 
 const hasForecast = ({ replaceBy }: Plan["packs"][number]) => replaceBy.kind !== "no-forecast";
 
 export function leastCertain(plan: Plan): LeastCertain {
   const wide = plan.packs.filter(({ replaceBy: { kind, p10, p90 } }) => {
     if (kind !== "within-horizon" || p10 === null) return false;
-    return p90 === null || dayNumber(p90) - dayNumber(p10) > DAYS_PER_YEAR;
+    return p90 === null || dayNumber(p90) - dayNumber(p10) > WIDE;
   });
   return {
     packs: plan.packs.length,

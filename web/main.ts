@@ -21,7 +21,7 @@ import { empty } from "./sections/empty.ts";
 import { firstLook } from "./sections/first-look.ts";
 import { scanBox } from "./sections/scan-box.ts";
 import { sheets } from "./sections/sheets.ts";
-import type { PlannedSession, Session } from "./session.ts";
+import type { PlannedSession, ReadSession, Session } from "./session.ts";
 import { say } from "./strings.ts";
 
 const page = document.getElementById("page")!;
@@ -47,7 +47,7 @@ async function show(session: Session): Promise<void> {
     make(
       "main",
       { id: "plan" },
-      empty(intake(plans.takeFiles, say.intake.drop, false), session.reading && sheets(session, plans)),
+      empty(intake(plans.takeFiles, say.intake.drop, false), session.reading && sheets(session as ReadSession, plans)),
       cautions(session.words.cautions, []),
     ),
   );

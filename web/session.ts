@@ -1,12 +1,13 @@
-import type { Plan, Reading } from "../src/index.ts";
-import type { Behind, EngineWords, PolicyProblem } from "./engine/messages.ts";
+import type { Plan, PolicyProblem, Reading } from "../src/index.ts";
+import type { Behind, EngineWords } from "./engine/messages.ts";
 import type { PackReadings } from "./pack-readings.ts";
 
 /** What the page shows at the moment. */
 export interface Session {
   /** Null where no input gave a table. */
   plan: Plan | null;
-  reading: Reading;
+  /** Null before any sheet was read. */
+  reading: Reading | null;
   readings: PackReadings;
   /** Null where there is no plan, or no engine to work it out. */
   behind: Behind | null;
@@ -21,5 +22,8 @@ export interface Session {
   words: EngineWords;
 }
 
+/** A session in which sheets were read. */
+export type ReadSession = Session & { reading: Reading };
+
 /** A session that has a plan. */
-export type PlannedSession = Session & { plan: Plan };
+export type PlannedSession = ReadSession & { plan: Plan };

@@ -9,7 +9,10 @@ export interface SpendMonth {
   soFar: number;
 }
 
-/** The fiscal year of a month, named as in plan.json: by the year in which it starts, "2027" or "2026/27". */
+/**
+ * The fiscal year of a month, named as in plan.json: by the year in which it starts, "2027" or "2026/27". A test holds it
+ * to the engine's, which is longer.
+ */
 export function fiscalYearOf(month: string, startsInMonth: number): string {
   const year = Number(month.slice(0, 4)) - (Number(month.slice(5)) < startsInMonth ? 1 : 0);
   return startsInMonth === 1 ? String(year) : `${year}/${String((year + 1) % 100).padStart(2, "0")}`;

@@ -1,10 +1,6 @@
 import { CAUSE_WORDS } from "../src/index.ts";
 import { listWords, numberWords } from "./format.ts";
 
-/**
- * Every sentence and label of the page, in one place: a translation is one more file of this shape.
- * Words for policy keys, findings, reasons and causes come from the engine.
- */
 const plural = (count: number, one: string, many: string) => (count === 1 ? one : many);
 /** "1 pack", "2 packs". */
 const counted = (count: number, one: string) => `${numberWords(count)} ${plural(count, one, `${one}s`)}`;
@@ -14,6 +10,10 @@ const whyNoPlan = (found: boolean) =>
 
 const PRIVACY = "Everything stays in this browser; the page makes no connection.";
 
+/**
+ * Every sentence and label of the page, in one place: a translation is one more file of this shape.
+ * Words for policy keys, findings, reasons and causes come from the engine.
+ */
 export const say = {
   name: "Wanecast",
   title: {

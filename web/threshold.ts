@@ -1,5 +1,5 @@
 import type { Plan, Reading } from "../src/index.ts";
-import { nameKey } from "./pack-readings.ts";
+import { nameKey } from "./name-key.ts";
 
 /** Percent at which a pack of an item is at its end: a primary battery runs down to its own threshold. */
 export function thresholdPercent(item: string, plan: Plan, reading: Reading): number {

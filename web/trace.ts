@@ -1,6 +1,6 @@
 import type { Reading } from "../src/index.ts";
 import { dayText } from "./months.ts";
-import { nameKey } from "./pack-readings.ts";
+import { nameKey } from "./name-key.ts";
 
 /** Something that bears the lot, serial or name that was asked for; of a row that was set aside only where it stands is known. */
 export interface Trace {

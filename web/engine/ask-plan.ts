@@ -1,7 +1,7 @@
-import type { Plan, PolicyChoice, Reading } from "../../src/index.ts";
+import type { Plan, PolicyChoice, PolicyProblem, Reading } from "../../src/index.ts";
 import type { PackReadings } from "../pack-readings.ts";
 import { ask } from "./engine.ts";
-import type { Behind, PolicyProblem } from "./messages.ts";
+import type { Behind } from "./messages.ts";
 
 /** A plan with what the page shows beside it. */
 interface PlanWithReading {

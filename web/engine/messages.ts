@@ -6,14 +6,10 @@ import type {
   makeDatesBehind,
   Plan,
   PolicyChoice,
+  PolicyProblem,
   Reading,
-  resolvePolicy,
   SheetFile,
 } from "../../src/index.ts";
-
-/** A policy value that could not be used, with why. */
-export type PolicyProblem = ReturnType<typeof resolvePolicy>["problems"][number];
-
 import type { PackReadings } from "../pack-readings.ts";
 import type { CellChange, RowPlace } from "./correct-row.ts";
 
@@ -48,8 +44,8 @@ export interface EngineWords {
 /** What the page asks of the worker. `today` is a day number. */
 export interface Asks {
   describe: { ask: Record<string, never>; answer: EngineWords };
-  /** The invented fleet's sheets. */
-  sample: { ask: Record<string, never>; answer: SheetFile[] };
+  /** The invented fleet's sheets, as if of one folder. */
+  sample: { ask: Record<string, never>; answer: (SheetFile & { fromFolder: true })[] };
   read: {
     ask: { files: SheetFile[]; columns: ColumnsFile | null; choices: PolicyChoice[]; today: number };
     answer: Read;

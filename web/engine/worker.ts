@@ -48,7 +48,7 @@ let reading: Reading | null = null;
 let plan: Plan | null = null;
 let columns: ColumnsFile | null = null;
 let readWith = "";
-let sample: SheetFile[] | null = null;
+let sample: Asks["sample"]["answer"] | null = null;
 // What a changed assumption does not touch is not computed anew.
 const stages = rememberStages();
 const toldStages: typeof stages = (name, restsOn, policy, compute) => {

@@ -84,8 +84,7 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string, oth
 
   // Made by the script that made sample-data/, which is shorter than its sheets.
   async function takeSample(): Promise<void> {
-    const sheets = await ask("sample", {});
-    take(sheets.map((sheet) => ({ ...sheet, fromFolder: true })));
+    take(await ask("sample", {}));
   }
 
   function takePasted(): void {

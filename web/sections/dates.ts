@@ -9,7 +9,7 @@ import { unitsDueByMonth } from "../due-months.ts";
 import { filteredTable } from "../filtered-table.ts";
 import { chanceWords, dayWords, monthWords, numberWords, sentenceWords } from "../format.ts";
 import { keptChoice } from "../kept-choices.ts";
-import { nameKey } from "../pack-readings.ts";
+import { nameKey } from "../name-key.ts";
 import { picker } from "../picker.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";

@@ -2,7 +2,7 @@ import type { Plan, Reading } from "../../src/index.ts";
 import { make } from "../dom.ts";
 import { dayWords, numberWords, percentWords } from "../format.ts";
 import { dayText } from "../months.ts";
-import { nameKey } from "../pack-readings.ts";
+import { nameKey } from "../name-key.ts";
 import { say } from "../strings.ts";
 import { placeAndSite } from "../where.ts";
 

@@ -4,7 +4,7 @@ import { ask } from "../engine/engine.ts";
 import { numberWords } from "../format.ts";
 import { rowsRead } from "../rows-read.ts";
 import { saveFile } from "../save-file.ts";
-import type { Session } from "../session.ts";
+import type { ReadSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { fileAndTab } from "../where.ts";
@@ -21,7 +21,7 @@ export interface SheetActions {
 
 /** Sheets: what was read and how, what was found on the way, and every row that was set aside. */
 export function sheets(
-  { plan, reading, hasSheets, words: engineWords }: Session,
+  { plan, reading, hasSheets, words: engineWords }: ReadSession,
   actions: SheetActions,
   ...tools: HTMLElement[]
 ): HTMLElement {
