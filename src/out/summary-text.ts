@@ -40,7 +40,7 @@ export function summaryText(plan: Plan, setting: TextSetting): string {
     ...section("Devices short, expected", shortBlocks(plan, width), setting),
     ...section(
       "Sheets",
-      [wrapText(`${sheetsRead(plan)} ${whereFound(plan)}`, width), ...datesUnused(plan, width)],
+      [wrapText(`${sheetsRead(plan)} ${whereFound(plan)}`, width), ...goneWithout(plan, width)],
       setting,
     ),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
@@ -55,10 +55,10 @@ function whereFound({ findings }: Plan): string {
   return `\`wanecast check\` tells how each was read${also}.`;
 }
 
-/** Columns of dates that were not used: what they date is missing from a plan that looks whole. */
-function datesUnused({ findings }: Plan, width: number): string[] {
-  const ofOrder = findings.filter(({ code }) => code.startsWith("date-order-"));
-  return findingLines({ setAside: [], findings: ofOrder }, width);
+/** What a plan that looks whole goes without: what columns of dates in no settled order date, and policy values that are none. */
+function goneWithout({ findings }: Plan, width: number): string[] {
+  const told = findings.filter(({ code }) => code.startsWith("date-order-") || code === "policy-unusable");
+  return findingLines({ setAside: [], findings: told }, width);
 }
 
 function crowds(plan: Plan, setting: TextSetting): string[] {

@@ -73,14 +73,16 @@ Cautions
 `);
   });
 
-  // no other figure shows that the tests of a whole column are missing
-  it("summaryText: tells of a column of dates that was not used, and what to do", () => {
+  // no other figure shows that the tests of a whole column are missing, or that a budget is not in force
+  it("summaryText: tells of a column of dates and of a policy value that were not used, and what to do", () => {
     const [finding] = aPlan().findings;
     const told = { ...finding!, code: "date-order-unsettled", line: null, message: "Two orders.", fix: "Give one." };
     const text = summaryText(aPlan({ findings: [finding!, told] }), { width: 80 });
     expect(text).toContain(
       "each was read.\nerror: packs.csv, column 3: Two orders. [date-order-unsettled]\n  Fix: Give one.\n\nCautions",
     );
+    const budget = { ...told, code: "policy-unusable", message: '"12.000" cannot be used.' };
+    expect(summaryText(aPlan({ findings: [budget] }), { width: 80 })).toContain('"12.000" cannot be used.');
   });
 
   it("summaryText: a plan of one month tells it once, in the singular", () => {
