@@ -1,11 +1,12 @@
 import type { SheetKind } from "../../fleet/columns.ts";
+import { DATED_THINGS } from "./vocabulary.ts";
 
 /** Points of a header that names its column by the vocabulary, and of one that is the canonical name itself. */
 export const POINTS = { byWords: 6, canonical: 10 } as const;
 
 /**
  * Which words mean which column: for each sheet and column, sets of concepts parted by commas, a weaker one
- * with its points after a colon. `dated` stands for any one of pads, gel, paper, sensor and battery.
+ * with its points after a colon. `dated` stands for any one of DATED_THINGS.
  */
 const SERIAL = "battery serial, serial, battery id, battery:5, battery name:5, id:3";
 const MEANINGS: Record<SheetKind, Record<string, string>> = {
@@ -138,7 +139,7 @@ function pointsOf(patterns: string): Points {
   const points = new Map<string, number>();
   for (const pattern of patterns.split(", ")) {
     const [words, worth] = pattern.split(":") as [string, string?];
-    const things = words.split(" ").includes("dated") ? ["pads", "gel", "paper", "sensor", "battery"] : ["dated"];
+    const things = words.split(" ").includes("dated") ? DATED_THINGS : ["dated"];
     for (const thing of things)
       points.set(sortWords(words.replace("dated", thing)), worth === undefined ? POINTS.byWords : Number(worth));
   }
