@@ -6,7 +6,7 @@ import { type Cell, cellAt, widthOf } from "../sheets/grid.ts";
 import type { ColumnsFile } from "../sheets/mapping/columns-file.ts";
 import { openFile } from "../sheets/open-file.ts";
 import type { Reading, ReadTable, SheetFile } from "../sheets/reading.ts";
-import type { Trace } from "./trace.ts";
+import type { Trace, TracedId } from "./trace.ts";
 import { matcherOf } from "./trace-matcher.ts";
 
 /** A line in which an identifier stands, though nothing that was traced came of it. */
@@ -40,7 +40,7 @@ export function mentionsBeside(
   const told = new Set(sources([...fleet.runtimeTests, ...fleet.useLog, ...fleet.catalogue]));
   const aside = new Set(setAside.map(lineKey));
   const tables = groupBy(inputs, tabKey);
-  const wanted = ids.map(({ id, as }) => ({ id, found: as.length > 0, stands: standsIn(id, asOf) }));
+  const standsIn = namedIn(ids, asOf);
   return files.flatMap((file) =>
     openFile(file, columns).tabs.flatMap(({ grid }) => {
       const { sheet, rows } = grid;
@@ -50,16 +50,15 @@ export function mentionsBeside(
         const key = lineKey(source);
         if (traced.has(key)) return [];
         const passed = readOtherwise(row.line);
-        const texts = Array.from({ length: widthOf(row) }, (_, at) =>
-          passed.has(at + 1) ? "" : textOf(cellAt(row, at)),
-        );
-        return wanted
-          .filter(({ id, found, stands }) => {
+        const named = new Set<TracedId>();
+        for (let at = 0; at < widthOf(row); at++)
+          if (!passed.has(at + 1)) for (const one of standsIn(textOf(cellAt(row, at)))) named.add(one);
+        return (
+          [...named]
             // of the start of a lot any word may be the whole
-            if (id.endsWith("*") && !aside.has(key)) return false;
-            return !(found && told.has(key)) && texts.some(stands);
-          })
-          .map(({ id }) => ({ id, ...source }));
+            .filter(({ id, as }) => (id.endsWith("*") ? aside.has(key) : as.length === 0 || !told.has(key)))
+            .map(({ id }) => ({ id, ...source }))
+        );
       });
     }),
   );
@@ -69,19 +68,23 @@ function textOf(cell: Cell | undefined): string {
   return cell === null || cell === undefined ? "" : String(cell);
 }
 
-/** Whether an identifier is a cell's text or a word of it; each text is looked at once. */
-function standsIn(id: string, asOf: Day): (text: string) => boolean {
-  const { match } = matcherOf(id, asOf);
-  const known = new Map<string, boolean>([["", false]]);
+/** The identifiers that are a cell's text or a word of it; each text is looked at once. */
+function namedIn(ids: readonly TracedId[], asOf: Day): (text: string) => readonly TracedId[] {
+  const matchers = ids.map((one) => ({ one, match: matcherOf(one.id, asOf).match }));
+  const known = new Map<string, readonly TracedId[]>([["", NONE]]);
   return (text) => {
-    let is = known.get(text);
-    if (is === undefined) {
-      is = match(nameKey(text)) || text.split(/[\s,;/|()]+/).some((word) => word !== "" && match(nameKey(word)));
-      known.set(text, is);
+    let named = known.get(text);
+    if (!named) {
+      const words = [text, ...text.split(/[\s,;/|()]+/)].map(nameKey).filter((word) => word !== "");
+      const found = matchers.filter(({ match }) => words.some(match)).map(({ one }) => one);
+      named = found.length > 0 ? found : NONE;
+      known.set(text, named);
     }
-    return is;
+    return named;
   };
 }
+
+const NONE: readonly TracedId[] = [];
 
 /** Of a tab: the columns that can bear no identifier in a line, as they were read below the headers above it. */
 function columnsReadOtherwise(tables: readonly ReadTable[]): (line: number) => ReadonlySet<number> {
