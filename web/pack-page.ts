@@ -45,6 +45,7 @@ async function packAsText(): Promise<void> {
     configure.call(this, mode);
     this._posStateBits = 0;
     this._posStateMask = 0;
+    this._numLiteralContextBits = LITERAL_BITS;
     this._numFastBytes = LONG_ENOUGH;
   };
   Encoder.prototype.encodeLength = function (of: { updateTables: (places: number) => void }, ...length: unknown[]) {
@@ -53,6 +54,8 @@ async function packAsText(): Promise<void> {
   };
 }
 
+/** Bits of the byte before by which a byte is told: of a text this long more than the packer's three pay. */
+const LITERAL_BITS = 5;
 /** A stretch found again that is so long is taken at once. */
 const LONG_ENOUGH = 64;
 
