@@ -101,13 +101,15 @@ function namesDevices({ things, meaning, profile }: ColumnView): boolean {
   return things.includes("device") && (meaning.says !== "" || profile.distinct > MOSTLY_DIFFERENT);
 }
 
-/** The columns, those headed by adult or child alone taken for pads: "Adult exp" beside "Child exp". */
+/** The columns, those headed by adult or child alone taken for pads, and by spare for what stands before: "Pads exp", "Spare exp". */
 function asPads(views: readonly ColumnView[]): ColumnView[] {
+  let before = "";
   return views.map((view) => {
     const { meaning, things, groupSubject } = view;
-    if (things !== "" || groupSubject !== "" || !/^(adult|child)( spare)?$/.test(meaning.variant)) return view;
-    if (meaning.says !== "expiry" || meaning.coverage < 1) return view;
-    return { ...view, things: "pads", meaning: { ...meaning, things: "pads", subject: `${meaning.subject} pads` } };
+    before = datedThing(view) || before;
+    const thing = meaning.variant === "spare" ? before : /^(adult|child)/.test(meaning.variant) ? "pads" : "";
+    if (things + groupSubject !== "" || thing === "" || meaning.says !== "expiry" || meaning.coverage < 1) return view;
+    return { ...view, things: thing, meaning: { ...meaning, things: thing, subject: `${meaning.subject} ${thing}` } };
   });
 }
 

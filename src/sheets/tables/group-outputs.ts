@@ -63,12 +63,14 @@ export function groupOutputs(
 const OF_A_PACK_ALONE = /install|made|retired/;
 
 /**
- * Leftover columns by thing, variant and number; one that names no thing belongs to the thing on its left, and one with the
+ * Leftover columns by thing, variant and number; one that names no thing belongs to the thing on its left ("Spare expiry" to
+ * spare pads), and one with the
  * number of a battery to that battery ("Fitted 2").
  */
 function groupsOf(left: readonly ColumnView[]): Group[] {
   const groups = new Map<string, Group>();
   let last = null as string | null;
+  let lastVariant = "";
   for (const view of left) {
     const thing = datedThing(view);
     if (thing === "" && view.things !== "") continue;
@@ -82,7 +84,7 @@ function groupsOf(left: readonly ColumnView[]): Group[] {
     const key: string | null =
       thing !== ""
         ? named
-        : index === null && variant === ""
+        : index === null && (variant === "" || variant === lastVariant)
           ? last
           : OF_A_PACK_ALONE.test(view.meaning.says) && groups.has(numbered)
             ? numbered
@@ -91,7 +93,7 @@ function groupsOf(left: readonly ColumnView[]): Group[] {
     const group = groups.get(key) ?? { thing, views: [] };
     groups.set(key, group);
     group.views.push(view);
-    if (thing !== "") last = key;
+    if (thing !== "") [last, lastVariant] = [key, variant];
   }
   const all = [...groups.values()];
   return all.map((group) => ({ ...group, views: group.views.filter((view) => !isOfAll(view, group, all)) }));

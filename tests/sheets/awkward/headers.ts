@@ -41,6 +41,38 @@ Asset,Dept,Model,Serial,In use since,Serial,In use since,Lot,Expires
     },
   },
   {
+    name: "spares headed by that word alone, which are of what stands before",
+    text: `AED,Battery exp,Spare exp,Pads exp,Spare exp
+D1,2027-03-31,2028-03-31,2028-01-31,2028-06-30
+D2,2027-04-30,,2028-02-28,
+`,
+    rows: {
+      dated_stock: [
+        { item: "Battery", expiry: "2027-03-31" },
+        { item: "Spare battery", expiry: "2028-03-31" },
+        { item: "Pads", expiry: "2028-01-31" },
+        { item: "Spare pads", expiry: "2028-06-30" },
+        { item: "Battery", expiry: "2027-04-30" },
+        { item: "Pads", expiry: "2028-02-28" },
+      ],
+    },
+  },
+  {
+    name: "how many spare pads there are, with their expiry behind it",
+    text: `Unit,Pads expiry,Spare pads,Spare expiry
+M1,05/2027,1,07/2027
+M2,10/2027,2,08/2027
+`,
+    rows: {
+      dated_stock: [
+        { item: "Pads", quantity: 1, expiry: "2027-05-31" },
+        { item: "Spare pads", quantity: 1, expiry: "2027-07-31" },
+        { item: "Pads", quantity: 1, expiry: "2027-10-31" },
+        { item: "Spare pads", quantity: 2, expiry: "2027-08-31" },
+      ],
+    },
+  },
+  {
     name: "dates of spares beside words for yes and no",
     text: `Ward;AED no.;Status OK?;Pads date;Spare pads?;Spare pads date;Battery date
 A1;AED-001;Y;05/2027;Y;06/2027;03/2029
