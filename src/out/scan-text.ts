@@ -1,6 +1,6 @@
 import { counted, countText } from "../fleet/count-text.ts";
 import type { Reading } from "../sheets/reading.ts";
-import { findingLines, setAsideLines } from "./check-text.ts";
+import { findingLines, setAsideLines } from "./finding-lines.ts";
 import { joinLines, section, type TextSetting } from "./text-section.ts";
 
 /** How label scans were read: how many, and what was wrong with which. */

@@ -4,7 +4,7 @@ import { groupedText } from "../fleet/money.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { STOCK_FINDING_CODES } from "../supplies/finding-codes.ts";
 import { aheadText } from "./ahead.ts";
-import { findingLines } from "./check-text.ts";
+import { findingLines } from "./finding-lines.ts";
 import { horizonText } from "./horizon-text.ts";
 import { knowsNothing } from "./knows-nothing.ts";
 import { outNow } from "./out-now.ts";
