@@ -46,6 +46,11 @@ export function isoFromDay(day: Day): string {
   return new Date(day * MS_PER_DAY).toISOString().slice(0, 10);
 }
 
+/** ISO 8601 text of a day; null where the day is not known. */
+export function isoOrNull(day: Day | null): string | null {
+  return day === null ? null : isoFromDay(day);
+}
+
 /** Year, month (1 to 12) and day of month of a day. */
 export function partsOfDay(day: Day): { year: number; month: number; dayOfMonth: number } {
   const at = new Date(day * MS_PER_DAY);

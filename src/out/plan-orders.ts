@@ -1,4 +1,4 @@
-import { isoFromDay } from "../calendar/day.ts";
+import { isoFromDay, isoOrNull } from "../calendar/day.ts";
 import { monthText } from "../calendar/month.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import type { BudgetYear, OrderLine, OrderSchedule } from "../orders/types.ts";
@@ -51,7 +51,7 @@ function orderRow(line: OrderLine): Plan["orders"][number] {
     orderBy: isoFromDay(line.orderBy),
     arriveBy: isoFromDay(line.arriveBy),
     late: line.late,
-    uncoveredUntil: line.uncoveredUntil === null ? null : isoFromDay(line.uncoveredUntil),
+    uncoveredUntil: isoOrNull(line.uncoveredUntil),
     supplier: line.supplier,
     item: line.item,
     gtin: line.gtin,

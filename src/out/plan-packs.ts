@@ -1,4 +1,4 @@
-import { isoFromDay } from "../calendar/day.ts";
+import { isoOrNull } from "../calendar/day.ts";
 import { type Month, monthText } from "../calendar/month.ts";
 import type { CapacityBand, DateBand } from "../fade/types.ts";
 import type { LifeForecast, PackLife } from "../life/types.ts";
@@ -59,8 +59,6 @@ function capacityBand({ p10, p50, p90 }: CapacityBand): CapacityBand {
     p90: roundTo(p90, CHANCE_DIGITS),
   };
 }
-
-const isoOrNull = (day: number | null) => (day === null ? null : isoFromDay(day));
 
 function dateBand({ p10, p50, p90 }: DateBand) {
   return { p10: isoOrNull(p10), p50: isoOrNull(p50), p90: isoOrNull(p90) };

@@ -1,4 +1,4 @@
-import { isoFromDay } from "../calendar/day.ts";
+import { isoFromDay, isoOrNull } from "../calendar/day.ts";
 import type { Mention } from "../supplies/mentions.ts";
 import type { Trace } from "../supplies/trace.ts";
 import { type CsvCell, csvText } from "./csv.ts";
@@ -79,8 +79,7 @@ function packLine({ device, site, item, serial, retired, held, source }: Trace["
 
 function orderLine({ item, quantity, order, arrives, source }: Trace["orders"][number]): TraceLine {
   const { file, line, sheet } = source;
-  const arrival = arrives === null ? null : isoFromDay(arrives);
-  return { what: "on order", device: "no", item, quantity, order, arrives: arrival, file, line, sheet };
+  return { what: "on order", device: "no", item, quantity, order, arrives: isoOrNull(arrives), file, line, sheet };
 }
 
 function mentionLine({ id, file, line, sheet }: Mention): TraceLine {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Proof } from "../../src/life/prove/prove.ts";
-import { proveJson, proveText } from "../../src/out/prove-out.ts";
+import { proveJson } from "../../src/out/prove-json.ts";
+import { proveText } from "../../src/out/prove-text.ts";
 import { day } from "../fleet/make-rows.ts";
 
 const proof: Proof = {

@@ -1,7 +1,8 @@
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
 import { traceCsv } from "../../src/out/trace-csv.ts";
-import { traceJson, traceText } from "../../src/out/trace-out.ts";
+import { traceJson } from "../../src/out/trace-json.ts";
+import { traceText } from "../../src/out/trace-text.ts";
 import type { Trace } from "../../src/supplies/trace.ts";
 import { day, ordered, pack, stock } from "../fleet/make-rows.ts";
 

@@ -1,11 +1,10 @@
-import { type Day, isoFromDay } from "../calendar/day.ts";
+import { type Day, isoFromDay, isoOrNull } from "../calendar/day.ts";
 import { counted, countText } from "../fleet/count-text.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { placeText } from "../fleet/place-text.ts";
 import type { Mention } from "../supplies/mentions.ts";
 import { NO_PLACE, type Trace, type TracedAs, type TracedItem, type TracedStock } from "../supplies/trace.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
-import { ENGINE } from "./engine.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { type TextColumn, textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";
@@ -22,51 +21,6 @@ const TRACED_AS: { as: TracedAs; one: string; several: string }[] = [
   { as: "gtin", one: "a GTIN", several: "GTINs" },
   { as: "order", one: "an order number", several: "Order numbers" },
 ];
-
-const dayOrNull = (day: Day | null) => (day === null ? null : isoFromDay(day));
-
-/** What identifiers touch, as JSON, format `wanecast.trace/1`. */
-export function traceJson(trace: Trace, mentions: readonly Mention[], asOf: Day): object {
-  return {
-    format: "wanecast.trace/1",
-    engine: ENGINE,
-    asOf: isoFromDay(asOf),
-    ids: trace.ids,
-    places: trace.places,
-    datedStock: trace.stock.map(({ row, installed, swapBy }) => ({
-      item: row.item,
-      lot: row.lot,
-      serial: row.serial,
-      expiry: isoFromDay(row.expiry),
-      quantity: row.quantity,
-      place: row.place,
-      installed,
-      swapBy: isoFromDay(swapBy),
-      held: row.held,
-      source: row.source,
-    })),
-    packs: trace.packs.map(({ serial, item, device, site, retired, held, source }) => ({
-      serial,
-      item,
-      device,
-      site,
-      retired: dayOrNull(retired),
-      held,
-      source,
-    })),
-    onOrder: trace.orders.map(({ item, quantity, arrives, supplier, order, source }) => ({
-      item,
-      quantity,
-      arrives: dayOrNull(arrives),
-      supplier,
-      order,
-      source,
-    })),
-    items: trace.items.map((item) => ({ ...item, coveredOn: dayOrNull(item.coveredOn) })),
-    notCounted: mentions,
-    cautions: STANDING_CAUTIONS,
-  };
-}
 
 /**
  * What identifiers touch, for a terminal: what each is, where it lies, and what it takes to do without.
@@ -140,7 +94,7 @@ function itemsLines(items: readonly TracedItem[], width: number): string[] {
 
 /** The day on which nothing is lacking any more. */
 function coverText({ lacking, coveredOn }: TracedItem): string {
-  return lacking === 0 ? "now" : (dayOrNull(coveredOn) ?? "not known");
+  return lacking === 0 ? "now" : (isoOrNull(coveredOn) ?? "not known");
 }
 
 function itemsTable(items: readonly TracedItem[], width: number): string {
@@ -207,7 +161,7 @@ function packsTable({ packs }: Trace, width: number): string {
       { head: "item", cell: ({ item }) => item ?? "-", clipTo: 10 },
       { head: "device", cell: ({ device }) => device ?? "-", clipTo: 10 },
       { head: "site", cell: ({ site }) => site ?? "-", dropRank: 1 },
-      { head: "retired", cell: ({ retired }) => dayOrNull(retired) ?? "-", dropRank: 2 },
+      { head: "retired", cell: ({ retired }) => isoOrNull(retired) ?? "-", dropRank: 2 },
       ...heldColumn(packs, ({ held }) => held),
     ],
     packs,
