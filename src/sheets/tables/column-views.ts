@@ -64,7 +64,9 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     }));
   });
   const numbered = withBatteryDates(
-    withTestNumbers(withCounts(withIssued(withNewUnits(asBoxes(asPacks(asPads(asBought(views.map(asBefore))))))))),
+    withTestNumbers(
+      withCounts(withIssued(withNewUnits(asBoxes(asPacks(asPads(asBought(asLevels(views).map(asBefore)))))))),
+    ),
   );
   if (!isRegister(numbered) && !listsDevices(numbered)) return withNeighbours(numbered);
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
@@ -126,6 +128,18 @@ function asPacks(views: readonly ColumnView[]): readonly ColumnView[] {
           things: "",
           meaning: { ...meaning, things: "", says: meaning.words === "packs" ? "quantity" : "box" },
         }
+      : view;
+  });
+}
+
+/** The columns, "Min qty" beside "Max qty" taken for a level of stock, and not for the least that is sold. */
+function asLevels(views: readonly ColumnView[]): readonly ColumnView[] {
+  if (!views.some(({ meaning: { words, says } }) => words.startsWith("max") && /^(quantity)?$/.test(says)))
+    return views;
+  return views.map((view) => {
+    const { meaning } = view;
+    return meaning.says === "minorder" && /\bmin\b/.test(meaning.words)
+      ? { ...view, meaning: { ...meaning, words: "", says: "aside" } }
       : view;
   });
 }

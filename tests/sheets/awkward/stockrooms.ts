@@ -3,6 +3,21 @@ import type { AwkwardSheet } from "./awkward-sheet.ts";
 /** Lists of consumables as stores keep them: counts and lots in one cell, packs of a size, cards of one item. */
 export const STOCKROOMS: AwkwardSheet[] = [
   {
+    name: "levels between which stock is kept, which are no minimum order",
+    text: `Store,Item,Expiry date,Qty,Min qty,Max qty
+Main,Adult pads,31.03.2027,10,5,20
+Main,Child pads,30.04.2027,3,2,10
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", quantity: 10 },
+        { item: "Child pads", quantity: 3 },
+      ],
+      catalogue: [],
+    },
+    unread: ["Min qty", "Max qty"],
+  },
+  {
     name: "counts behind and before the items, with no column of their own",
     text: `Item,Expiry,Location
 Adult pads x2,31/05/2027,Store A
