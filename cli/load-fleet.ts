@@ -44,9 +44,12 @@ export async function loadFleet(
   earlier: LoadedFleet | null = null,
 ): Promise<LoadedFleet> {
   const fromOptions = policyOptions(options);
-  const { files, refused, paths, unread, again } = readInputs(inputs);
-  if (earlier === null && unread.length > 0) note(unreadNote(unread));
-  if (earlier === null && again.length > 0) note(`Read once, though named twice: ${again.join(", ")}.`);
+  const { files, refused, paths, unread, again, renamed } = readInputs(inputs);
+  if (earlier === null) {
+    if (unread.length > 0) note(unreadNote(unread));
+    if (again.length > 0) note(`Read once, though named twice: ${again.join(", ")}.`);
+    for (const { path, name } of renamed) note(`Told as ${name}, since another file has its name: ${path}.`);
+  }
   const warning = readingNote(files);
   if (warning !== null) note(warning);
   await openWorkbooks(files);

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
-import { isHiddenName, type RefusedFile, type SheetFile } from "../src/index.ts";
+import { isHiddenName, type RefusedFile, type SheetFile, withDistinctNames } from "../src/index.ts";
 import { UsageError } from "./exit-codes.ts";
 import { readStandardInput } from "./read-standard-input.ts";
 
@@ -14,11 +14,14 @@ export interface InputFiles {
   unread: string[];
   /** Paths that lead to a file that had been read already. */
   again: string[];
+  /** Files that another of the same name came before, with the name that they go by. */
+  renamed: { path: string; name: string }[];
 }
 
-/** What was found so far, with each file by what the disk calls it: two paths may lead to one. */
+/** What was found so far, with each file by what the disk calls it, as two paths may lead to one, and where each lies. */
 interface Found extends InputFiles {
   byDisk: Map<string, SheetFile>;
+  from: string[];
 }
 
 /** Names of files that hold sheets. */
@@ -36,15 +39,27 @@ const LARGEST_FILE = 256 * 1024 * 1024;
 export function readInputs(inputs: readonly string[]): InputFiles {
   if (inputs.filter((input) => input === "-").length > 1)
     throw new UsageError("Standard input (-) can be read once only.");
-  const found: Found = { files: [], refused: [], paths: [], unread: [], again: [], byDisk: new Map() };
+  const found: Found = {
+    files: [],
+    refused: [],
+    paths: [],
+    unread: [],
+    again: [],
+    renamed: [],
+    byDisk: new Map(),
+    from: [],
+  };
   for (const input of inputs) {
     if (input === "-") readFile(0, "-", found);
     else if (isFolder(input)) readFolder(input, found);
     else readFile(input, basename(input), found);
   }
   const named = new Set(inputs.map((input) => resolve(input)));
-  const { byDisk: _, ...told } = found;
-  return { ...told, unread: found.unread.filter((path) => !named.has(resolve(path))) };
+  const { refused, paths, again, from } = found;
+  const files = withDistinctNames(found.files);
+  const renamed = files.flatMap(({ name }, at) => (name === found.files[at]!.name ? [] : [{ path: from[at]!, name }]));
+  const unread = found.unread.filter((path) => !named.has(resolve(path)));
+  return { files, refused, paths, unread, again, renamed };
 }
 
 /** True where the path is a folder; false where it is none or nothing. */
@@ -104,6 +119,7 @@ function readFile(path: string | 0, name: string, found: Found, fromFolder = fal
     if (path !== 0) found.paths.push(path);
     const file = { name, bytes, fromFolder };
     found.files.push(file);
+    found.from.push(String(path));
     found.byDisk.set(disk, file);
   } catch (error) {
     found.refused.push({ file: name, ...whyUnreadable(error) });

@@ -7,6 +7,7 @@ export { lastDayOfMonth, monthFromText, monthText } from "./calendar/month.ts";
 
 // Sheets in: await openWorkbooks first, then readSheets needs no waiting
 
+export { withDistinctNames } from "./sheets/distinct-names.ts";
 export { isHiddenName } from "./sheets/hidden-names.ts";
 export { openWorkbooks } from "./sheets/open-file.ts";
 export { policyChoicesIn } from "./sheets/policy-choices.ts";

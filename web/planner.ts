@@ -1,4 +1,4 @@
-import type { ColumnsFile, Plan, PolicyChoice, Reading } from "../src/index.ts";
+import { type ColumnsFile, type Plan, type PolicyChoice, type Reading, withDistinctNames } from "../src/index.ts";
 import { choicesOfPlan } from "./embedded-choices.ts";
 import { askPlan } from "./engine/ask-plan.ts";
 import type { CellChange, RowPlace } from "./engine/correct-row.ts";
@@ -71,7 +71,8 @@ export function planner(stage: Stage, embedded: string | null) {
     };
   }
 
-  async function takeFiles(taken: NamedBytes[]): Promise<void> {
+  async function takeFiles(dropped: NamedBytes[]): Promise<void> {
+    const taken = withDistinctNames(dropped);
     if (taken.length === 0) return stage.tell(say.intake.nothing);
     if ((await tookColumns(taken)) || (await tookPolicy(taken))) return;
     if (session.plan !== null && session.hasSheets && wantedBeside()) return addFiles(taken);

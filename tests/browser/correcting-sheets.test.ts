@@ -40,6 +40,29 @@ describe("a row that was set aside", () => {
   });
 });
 
+describe("a row of one of two files of one name", () => {
+  it("is corrected in its own, and the other's rows stay", async () => {
+    const { page } = await openPage(browser, null);
+    const packs = (...rows: string[]) => ({
+      name: "packs.csv",
+      mimeType: "text/csv",
+      buffer: Buffer.from(["serial,device,in_service,retired", ...rows].join("\n")),
+    });
+    await page
+      .locator("input[data-chooses=files]")
+      .setInputFiles([packs("N1,D1,2024-01-01,"), packs("S1,D2,2024-01-01,", "S2,D3,2024-01-01,", ",D4,2024-01-01,")]);
+    await planned(page);
+    const sheets = page.locator("#sheets");
+    const row = sheets.locator("tr.explained", { hasText: "packs (2).csv" });
+    await row.locator("+ tr").getByRole("button", { name: "Correct it" }).click();
+    await page.locator(".correction").getByLabel("serial").fill("S3");
+    await page.keyboard.press("Enter");
+    await page.locator("#sheets", { hasText: "None: every row was used." }).waitFor();
+    const batteries = await page.locator("#batteries").textContent();
+    for (const serial of ["N1", "S1", "S2", "S3"]) expect(batteries).toContain(serial);
+  });
+});
+
 describe("a column that was not recognised", () => {
   const ODD = {
     name: "odd_tests.csv",

@@ -85,7 +85,7 @@ describe("a fleet that lacks a part", () => {
     await planned(page);
     const ahead = await page.locator("#ahead").textContent();
     expect(ahead).toContain("1 dated unit is past expiry: gel at Cart (15 Oct 2026).");
-    expect(ahead).toContain("No sheet of devices was read.");
+    expect(ahead).toContain("No device is known. Every place of dated stock counts as a store");
     expect(await page.locator("#batteries").textContent()).toContain("No battery pack was read.");
     expect(complaints).toEqual([]);
   });

@@ -55,6 +55,17 @@ describe("wanecast in trouble", () => {
       expect(stderr).toBe(`Read once, though named twice: ${again === folder ? file : again}.\n`);
     }
   });
+  it("tells two files of one name apart, as those of two sites' folders", () => {
+    const [north, south] = ["N", "S"].map((site) =>
+      folderWith({ "packs.csv": `serial,in_service\n${site}1,soon\n${site}2,2024-01-01\n` }),
+    );
+    const { code, stdout, stderr } = wanecast(["check", north!, south!, "--as-of", "2026-11-01", "--json"]);
+    const { inputs, findings } = JSON.parse(stdout) as Record<"inputs" | "findings", { file: string; line: number }[]>;
+    expect([code, inputs.map(({ file }) => file)]).toEqual([0, ["packs (2).csv", "packs.csv"]]);
+    // "soon" is no date in either
+    expect(findings.map(({ file, line }) => `${file}:${line}`)).toEqual(["packs (2).csv:2", "packs.csv:2"]);
+    expect(stderr).toBe(`Told as packs (2).csv, since another file has its name: ${join(south!, "packs.csv")}.\n`);
+  });
   it("passes over what is hidden in a folder: half a file, a lock, a copy of what is open", () => {
     const older = "serial,in_service\nA,2020-01-01\n";
     const names = [".packs.csv.77.part", "._packs.csv", ".~lock.packs.csv#", "~$packs.xlsx", ".DS_Store"];
