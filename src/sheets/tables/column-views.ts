@@ -247,8 +247,10 @@ function withCellUnit(meaning: HeaderMeaning, { unit, results, thousands }: Prof
 
 /** "Tag" heads days in German, and names of things in English; "Month" heads dates where they stand below it. */
 function asDay(meaning: HeaderMeaning, { dates }: Profile): HeaderMeaning {
-  return /^(tag|month|monat|mois|mes|maand|week|woche|semaine|semana)$/.test(meaning.words) && dates > MOSTLY_DATES
-    ? { ...meaning, says: "date" }
+  return /^(tag|month|monat|mois|mes|maand|week|woche|semaine|semana|quarter|quartal|trimestre|kwartaal)$/.test(
+    meaning.words,
+  ) && dates > MOSTLY_DATES
+    ? { ...meaning, says: "date", coverage: 1 }
     : meaning;
 }
 

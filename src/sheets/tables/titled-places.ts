@@ -15,13 +15,18 @@ const MOST_WORDS = 5;
 /** The place that a line above a table names ("Ambulance 7", "Station North - defib stock", "Station: North"); null where none. */
 export function placeAbove({ cells }: GridRow): string | null {
   const texts = cells.flatMap((cell) => nameIn(cell) ?? []);
+  return labelledPlace(texts) ?? (texts.length === 1 ? placeIn(texts[0] as string) : null);
+}
+
+/** The place behind a word for one: "Vehicle:" beside "M2", or "Vehicle: M2". */
+function labelledPlace(texts: readonly string[]): string | null {
   const parts = texts.length === 1 ? (texts[0] as string).split(/:\s+/) : texts;
   if (parts.length % 2 === 0)
     for (let at = 0; at < parts.length; at += 2) {
       const labelled = isLabel(parts[at] as string) ? placeBehind(parts[at] as string, parts[at + 1] as string) : null;
       if (labelled !== null) return labelled;
     }
-  return texts.length === 1 ? placeIn(texts[0] as string) : null;
+  return null;
 }
 
 /** True for a bare word for a place, such as "Station" or "Vehicle:". */
@@ -37,7 +42,7 @@ function placeBehind(label: string, text: string): string | null {
 
 /** The place that a line above a group of rows names; null where it names something else. */
 export function placeOfSection(text: string): string | null {
-  return namesPlace(text) ? text : placeIn(text);
+  return labelledPlace([text]) ?? (namesPlace(text) ? text : placeIn(text));
 }
 
 /** The words of a title that name a place by its sort and its own name or number. */

@@ -3,6 +3,40 @@ import type { AwkwardSheet } from "./awkward-sheet.ts";
 /** Lists of consumables as stores keep them: counts and lots in one cell, packs of a size, cards of one item. */
 export const STOCKROOMS: AwkwardSheet[] = [
   {
+    name: "uses by quarter",
+    text: `Quarter,Item,Used
+2025 Q3,Adult pads,14
+2025 Q4,Adult pads,16
+`,
+    rows: {
+      use_log: [
+        { date: "2025-09-30", item: "Adult pads", quantity: 14 },
+        { date: "2025-12-31", item: "Adult pads", quantity: 16 },
+      ],
+    },
+  },
+  {
+    name: "vehicles told by a word and a colon above the list of each",
+    text: `Vehicle: M1,,
+Item,Exp,Qty
+Adult pads,2027-03-31,2
+,,
+Vehicle: M2,,
+Item,Exp,Qty
+Adult pads,2027-05-31,2
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", place: "M1", expiry: "2027-03-31" },
+        { item: "Adult pads", place: "M2", expiry: "2027-05-31" },
+      ],
+    },
+    aside: [
+      [5, "section-line"],
+      [6, "repeated-header"],
+    ],
+  },
+  {
     name: "levels between which stock is kept, which are no minimum order",
     text: `Store,Item,Expiry date,Qty,Min qty,Max qty
 Main,Adult pads,31.03.2027,10,5,20
