@@ -1,7 +1,7 @@
 import { sortBy } from "../maths/sort-by.ts";
 import type { DueAtPlace, StockTally } from "../supplies/stock-tally.ts";
 import type { StockUnits } from "../supplies/stock-units.ts";
-import { NO_PLACE } from "../supplies/trace.ts";
+import { NO_PLACE } from "../supplies/traced.ts";
 
 /** A place with the units to be swapped there. */
 export interface PlaceToSwap extends DueAtPlace {

@@ -1,6 +1,6 @@
 import { isoFromDay, isoOrNull } from "../calendar/day.ts";
 import type { Mention } from "../supplies/mentions.ts";
-import type { Trace } from "../supplies/trace.ts";
+import type { Trace } from "../supplies/traced.ts";
 import { type CsvCell, csvText } from "./csv.ts";
 
 const HEADER = [

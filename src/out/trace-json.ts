@@ -1,6 +1,6 @@
 import { type Day, isoFromDay, isoOrNull } from "../calendar/day.ts";
 import type { Mention } from "../supplies/mentions.ts";
-import type { Trace } from "../supplies/trace.ts";
+import type { Trace } from "../supplies/traced.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { ENGINE } from "./engine.ts";
 

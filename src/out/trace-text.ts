@@ -3,7 +3,7 @@ import { counted, countText } from "../fleet/count-text.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { placeText } from "../fleet/place-text.ts";
 import type { Mention } from "../supplies/mentions.ts";
-import { NO_PLACE, type Trace, type TracedAs, type TracedItem, type TracedStock } from "../supplies/trace.ts";
+import { NO_PLACE, type Trace, type TracedAs, type TracedItem, type TracedStock } from "../supplies/traced.ts";
 import { STANDING_CAUTIONS } from "./cautions.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { type TextColumn, textTable } from "./text-table.ts";

@@ -6,8 +6,8 @@ import { type Cell, cellAt, widthOf } from "../sheets/grid.ts";
 import type { ColumnsFile } from "../sheets/mapping/columns-file.ts";
 import { openFile } from "../sheets/open-file.ts";
 import type { Reading, ReadTable, SheetFile } from "../sheets/reading.ts";
-import type { Trace, TracedId } from "./trace.ts";
 import { matcherOf } from "./trace-matcher.ts";
+import type { Trace, TracedId } from "./traced.ts";
 
 /** A line in which an identifier stands, though nothing that was traced came of it. */
 export interface Mention extends Source {

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { traceCsv } from "../../src/out/trace-csv.ts";
 import { traceJson } from "../../src/out/trace-json.ts";
 import { traceText } from "../../src/out/trace-text.ts";
-import type { Trace } from "../../src/supplies/trace.ts";
+import type { Trace } from "../../src/supplies/traced.ts";
 import { day, ordered, pack, stock } from "../fleet/make-rows.ts";
 
 const AS_OF = day("2026-11-01");
