@@ -82,6 +82,11 @@ export function itemBook(fleet: Fleet, alsoNamed: readonly string[] = []): ItemB
   };
 }
 
+/** Keys of the items that packs are of, by whatever name they stand there. */
+export function packItemKeys({ packs }: Fleet, book: ItemBook): Set<string> {
+  return new Set(packs.flatMap(({ item }) => (item === null ? [] : [book.find(item).key])));
+}
+
 /** Follows `replaced_by` to its end; a circle ends where it started. */
 function lastReplacement(key: string, rowsOf: Map<string, CatalogueRow[]>): string {
   const seen = new Set([key]);

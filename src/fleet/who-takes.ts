@@ -1,6 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { groupBy } from "./group-by.ts";
-import type { Item, ItemBook } from "./item-book.ts";
+import { type Item, type ItemBook, packItemKeys } from "./item-book.ts";
 import { nameKey } from "./name-key.ts";
 import { listedAsPack } from "./packs-in-stock.ts";
 import { remembered } from "./remembered.ts";
@@ -42,7 +42,7 @@ export function inServiceOn(device: DeviceRow, day: Day): boolean {
  */
 export function whoTakes(fleet: Fleet, book: ItemBook, asOf: Day): WhoTakes {
   const { devices, retired } = devicesInService(fleet, asOf);
-  const packItems = new Set(fleet.packs.flatMap((pack) => (pack.item === null ? [] : [book.find(pack.item).key])));
+  const packItems = packItemKeys(fleet, book);
   const carried = unitsCarried(fleet, book, devices, asOf);
   const holds = (deviceKey: string, item: Item) => carried.get(item.key)?.get(deviceKey) ?? 0;
   const habit = habitsOfLike(devices, holds, asOf);

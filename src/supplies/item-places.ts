@@ -1,5 +1,5 @@
 import { groupBy } from "../fleet/group-by.ts";
-import { type Item, type ItemBook, itemBook } from "../fleet/item-book.ts";
+import { type Item, type ItemBook, itemBook, packItemKeys } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { DeviceRow, Fleet } from "../fleet/rows.ts";
 import { type Taker, type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
@@ -42,7 +42,7 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
   const book = itemBook(fleet);
   const takes = whoTakes(fleet, book, policy.asOf);
   const { from, uses } = usesByItem(fleet, book, policy);
-  const packItems = new Set(fleet.packs.flatMap((pack) => (pack.item === null ? [] : [book.find(pack.item).key])));
+  const packItems = packItemKeys(fleet, book);
   const stock = new StockUnits(fleet, book, takes, policy);
   const stockOf = rowsByItem(stock);
   const routine = groupBy(

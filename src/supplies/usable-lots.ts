@@ -1,6 +1,6 @@
 import type { Day } from "../calendar/day.ts";
 import { monthOfDay } from "../calendar/month.ts";
-import { itemBook } from "../fleet/item-book.ts";
+import { type ItemBook, itemBook } from "../fleet/item-book.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import { listedAsPack, useByDates } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
@@ -21,59 +21,80 @@ import { expiryOfArrival, fittableUntil, packShelfEnd } from "./unit-life.ts";
  */
 export function usableLots(fleet: Fleet, policy: Policy, stockPacks: readonly PackRow[]): UsableLot[] {
   const book = itemBook(fleet);
+  const lots = [
+    ...lotsInStores(fleet, book, policy),
+    ...sparePacks(stockPacks, useByDates(fleet), book, policy),
+    ...lotsOnOrder(fleet, book, policy),
+  ];
+  const usable = lots.filter((lot) => lot.usableUntil === null || lot.usableUntil >= lot.availableFrom);
+  return sortBy(usable, lotKey);
+}
+
+function lotsInStores(fleet: Fleet, book: ItemBook, policy: Policy): UsableLot[] {
   const { devices, retired } = whoTakes(fleet, book, policy.asOf);
   const isPack = listedAsPack(fleet);
-  const useBy = useByDates(fleet);
   const lots: UsableLot[] = [];
   for (const row of fleet.datedStock) {
     const place = row.place === null ? "" : nameKey(row.place);
     // what lies in a device out of service is in no store: nobody can count on finding it
     if (isPack(row) || row.held !== null || row.quantity <= 0 || devices.has(place) || retired.has(place)) continue;
     const item = book.find(row.item);
-    const reference = row.lot ?? row.serial;
-    const usableUntil = fittableUntil(row, item, policy);
     lots.push({
       item: item.name,
       quantity: row.quantity,
       availableFrom: policy.asOf,
-      usableUntil,
+      usableUntil: fittableUntil(row, item, policy),
       place: row.place,
       origin: "shelf",
-      reference,
+      reference: row.lot ?? row.serial,
     });
   }
-  for (const pack of stockPacks) {
-    if (pack.item === null || pack.held !== null) continue;
-    if (pack.retired !== null && pack.retired <= policy.asOf) continue;
+  return lots;
+}
+
+/** @param useBy  by key of the serial */
+function sparePacks(
+  stockPacks: readonly PackRow[],
+  useBy: ReadonlyMap<string, Day>,
+  book: ItemBook,
+  { asOf }: Policy,
+): UsableLot[] {
+  return stockPacks.flatMap((pack): UsableLot[] => {
+    if (pack.item === null || pack.held !== null || (pack.retired !== null && pack.retired <= asOf)) return [];
     const item = book.find(pack.item);
-    lots.push({
-      item: item.name,
-      quantity: 1,
-      availableFrom: policy.asOf,
-      usableUntil: earlier(packShelfEnd(item, pack.made), useBy.get(nameKey(pack.serial)) ?? null),
-      place: pack.site,
-      origin: "shelf",
-      reference: pack.serial,
-    });
-  }
-  for (const row of fleet.onOrder) {
-    if (row.quantity <= 0) continue;
+    return [
+      {
+        item: item.name,
+        quantity: 1,
+        availableFrom: asOf,
+        usableUntil: earlier(packShelfEnd(item, pack.made), useBy.get(nameKey(pack.serial)) ?? null),
+        place: pack.site,
+        origin: "shelf",
+        reference: pack.serial,
+      },
+    ];
+  });
+}
+
+function lotsOnOrder({ onOrder }: Fleet, book: ItemBook, { asOf, minLifeDays }: Policy): UsableLot[] {
+  return onOrder.flatMap((row): UsableLot[] => {
+    if (row.quantity <= 0) return [];
     const item = book.find(row.item);
-    const availableFrom = Math.max(policy.asOf, row.arrives ?? policy.asOf + (item.leadDays ?? 0));
+    const availableFrom = Math.max(asOf, row.arrives ?? asOf + (item.leadDays ?? 0));
     const expiry = row.expiry ?? expiryOfArrival(item, monthOfDay(availableFrom));
     const dated = row.expiry !== null || item.kind !== "pack";
-    lots.push({
-      item: item.name,
-      quantity: row.quantity,
-      availableFrom,
-      usableUntil: expiry === null ? null : dated ? expiry - policy.minLifeDays : expiry,
-      place: null,
-      origin: "on-order",
-      reference: row.order,
-    });
-  }
-  const usable = lots.filter((lot) => lot.usableUntil === null || lot.usableUntil >= lot.availableFrom);
-  return sortBy(usable, lotKey);
+    return [
+      {
+        item: item.name,
+        quantity: row.quantity,
+        availableFrom,
+        usableUntil: expiry === null ? null : dated ? expiry - minLifeDays : expiry,
+        place: null,
+        origin: "on-order",
+        reference: row.order,
+      },
+    ];
+  });
 }
 
 function lotKey(lot: UsableLot): (string | number)[] {
