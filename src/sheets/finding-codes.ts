@@ -104,6 +104,12 @@ export const FINDING_CODES = {
     "Serial, Model, Ward",
     "Name the column Battery serial; or Device, if they are devices.",
   ),
+  "no-battery": code(
+    "warning",
+    "A list of batteries holds something else.",
+    "Type: Pads",
+    "Give pads, paper and sensors a list of their own, with the expiry of each.",
+  ),
   "carried-down": code(
     "info",
     "A place or device that stands once above blanks was read into them.",

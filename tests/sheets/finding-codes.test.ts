@@ -26,6 +26,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "capacity-undated": { "a.csv": "serial,in_service,health\nA,2022-01-01,72 %\n" },
   "count-unread": { "a.csv": "item,Lager Anz,expiry,lot\npads,12,2027-05,K1\ngel,6,2028-08,G1\n" },
   "lots-counted-together": { "a.csv": "item,quantity,exp 1,exp 2\npads,5,2027-03,2027-11\n" },
+  "no-battery": { "a.csv": "date,type,s/n,location\n2026-01-05,Battery,B9,M1\n2026-02-05,Pads,L5,M1\n" },
   "packs-presumed": { "a.csv": "serial,model,ward\n300112,X1,ICU\n300113,X1,ED\n" },
   "uses-presumed": { "a.csv": "date,adult pads,gel\n2026-01-05,1,0\n2026-02-05,0,2\n" },
   "carried-down": { "a.csv": "place,item,expiry\nM1,pads,2027-01\n,gel,2027-01\nM2,pads,2027-01\n,gel,2027-01\n" },

@@ -7,6 +7,7 @@ import type { GridRow } from "../grid.ts";
 import { fillFromLabel } from "../labels/fill-from-label.ts";
 import { columnsOf, type Output, type Table } from "../tables/table.ts";
 import { cellText, textAt } from "../values/cell-text.ts";
+import { kindNamed } from "../values/choice-words.ts";
 import { isDate } from "../values/date-text.ts";
 import { Gone } from "../values/status-words.ts";
 import { packIn } from "../values/units.ts";
@@ -45,6 +46,7 @@ const STEPS: readonly ((about: About) => RowStep | null)[] = [
   whatIsGone,
   whatLiesInQuarantine,
   whatIsInNone,
+  whatIsNoBattery,
   whatLeavesNothing,
   unitsOfBoxes,
   whatItsLabelSays,
@@ -88,6 +90,19 @@ function whatIsInNone({ output: { sheet }, table: { outputs } }: About): RowStep
   // a list of devices alone may call one what it likes
   const tells = /^(packs|devices)$/.test(sheet.kind) && outputs.some((other) => other.sheet.kind === "packs");
   return tells ? (values) => settleNoDevice(values, sheet) : null;
+}
+
+/** Gel is in batteries, too. */
+const NO_BATTERY = /^(pads|paper|sensor)$/;
+
+function whatIsNoBattery({ output: { sheet }, log }: About): RowStep | null {
+  if (sheet.kind !== "packs") return null;
+  return ({ item, source }) => {
+    if (typeof item !== "string" || !NO_BATTERY.test(kindNamed(item) ?? "")) return null;
+    const message = `"${shortened(item)}" stands in a list of batteries and is none.`;
+    log.add("no-battery", { ...source, column: null, value: item }, () => ({ message }));
+    return { code: "no-battery", message };
+  };
 }
 
 function whatLeavesNothing({ output: { sheet }, readers, table, log }: About): RowStep | null {

@@ -155,8 +155,8 @@ function oddName(view: ColumnView, { kind }: SheetSpec, { name, type }: ColumnSp
   const few = filled > 1 && distinct < MOSTLY_DIFFERENT;
   const bare = things !== "" && meaning.says === "";
   if (type === "date" && yesNo > MOSTLY_YES_NO) return POINTS.byWords;
-  // "91 %" and "180 min" name nothing
-  if (name === "serial" && unit !== "") return POINTS.byWords;
+  // "91 %" and "180 min" name nothing, nor do how many spares there are
+  if (name === "serial" && (unit !== "" || (view.variant === "spare" && profile.fewEach))) return POINTS.byWords;
   if (type === "text" && (name === "serial" ? results : yesNo) > MOSTLY_YES_NO && name !== "held")
     return WRONG_CONTENTS;
   // "Reserved" heads how many are, and "Einsatz" the day of the first: neither says what the column would
