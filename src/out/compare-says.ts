@@ -5,7 +5,14 @@ import type { Comparison } from "./comparison.ts";
 /** What changed from plan a to plan b and what may be behind it, in plain sentences. */
 export function compareSays(of: Omit<Comparison, "says">): string[] {
   if (of.months === null) return ["The two plans have no month in common."];
-  const said = [...policySays(of), ...evidenceSays(of), ...spendSays(of), ...unitSays(of), ...shortSays(of)];
+  const said = [
+    ...policySays(of),
+    ...evidenceSays(of),
+    ...spendSays(of),
+    ...unitSays(of),
+    ...shortSays(of),
+    ...budgetSays(of),
+  ];
   return said.length > 0 ? said : ["Nothing changed."];
 }
 
@@ -92,4 +99,14 @@ function shortSays({ short: { a, b } }: Omit<Comparison, "says">): string[] {
   return [
     `Devices short with the schedule followed: ${sums}, at worst ${a.worst.toFixed(1)} against ${b.worst.toFixed(1)}.`,
   ];
+}
+
+/** What a budget puts off and whom that leaves short: the schedule itself is the same under any. */
+function budgetSays({ short }: Omit<Comparison, "says">): string[] {
+  const [a, b] = [short.a, short.b].map(({ withinBudget: within }) =>
+    within === null
+      ? "has none"
+      : `puts off ${counted(within.linesPutOff, "line")}, with ${within.deviceMonths.toFixed(1)} device-months short, at worst ${within.worst.toFixed(1)}`,
+  );
+  return a === b ? [] : [`Within the budget: A ${a}; B ${b}.`];
 }

@@ -5,7 +5,7 @@ import { compareItems } from "./compare-items.ts";
 import { compareOrders } from "./compare-orders.ts";
 import { comparePacks } from "./compare-packs.ts";
 import { compareSays } from "./compare-says.ts";
-import type { Comparison, Spend } from "./comparison.ts";
+import type { Comparison, ShortOver, Spend } from "./comparison.ts";
 import { ENGINE } from "./engine.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundUnits } from "./rounding.ts";
@@ -32,7 +32,7 @@ export function comparePlans(a: NamedPlan, b: NamedPlan): Comparison {
     inputs: inputChanges(a.plan, b.plan),
     spend: spendByYear(a.plan, b.plan),
     items: compareItems(a.plan, b.plan, months),
-    short: { a: shortOver(a.plan, months), b: shortOver(b.plan, months) },
+    short: { a: shortOf(a.plan, months), b: shortOf(b.plan, months) },
     packs: comparePacks(a.plan, b.plan),
     orders: compareOrders(a.plan, b.plan, months),
   };
@@ -98,17 +98,33 @@ function spendByYear(a: Plan, b: Plan): Comparison["spend"] {
   }));
 }
 
-function shortOver(plan: Plan, months: Comparison["months"]): Comparison["short"]["a"] {
+function shortOf(plan: Plan, months: Comparison["months"]): Comparison["short"]["a"] {
+  const linesPutOff = new Set(plan.deferrals.map(({ line }) => line)).size;
+  const isCapped = plan.short.some(({ withinBudget }) => withinBudget !== null);
+  const within = (row: ShortRow) => row.withinBudget ?? row.withSchedule;
+  return {
+    ...shortOver(plan, months, (row) => row.withSchedule),
+    withinBudget: isCapped ? { ...shortOver(plan, months, within), linesPutOff } : null,
+  };
+}
+
+type ShortRow = Plan["short"][number];
+
+function shortOver(
+  plan: Plan,
+  months: Comparison["months"],
+  of: (row: ShortRow) => ShortRow["withSchedule"],
+): ShortOver {
   const rows = plan.short.filter((row) => months !== null && row.month >= months.from && row.month <= months.to);
-  let worst: (typeof rows)[number] | null = null;
+  let worst: ShortRow | null = null;
   let deviceMonths = 0;
   for (const row of rows) {
-    deviceMonths += row.withSchedule.expected;
-    if (row.withSchedule.expected > (worst?.withSchedule.expected ?? 0)) worst = row;
+    deviceMonths += of(row).expected;
+    if (of(row).expected > (worst === null ? 0 : of(worst).expected)) worst = row;
   }
   return {
     deviceMonths: roundUnits(deviceMonths),
-    worst: worst?.withSchedule.expected ?? 0,
+    worst: worst === null ? 0 : of(worst).expected,
     worstMonth: worst?.month ?? null,
   };
 }

@@ -22,12 +22,19 @@ export interface Comparison {
   /** Spend by fiscal year of the order date, with the months of the year that each plan holds; null where a plan has no orders in it. */
   spend: ({ fiscalYear: string; currency: string; months: Beside<number> } & Beside<Spend | null>)[];
   items: ItemBeside[];
-  /** Expected devices short at the months' ends with the schedule followed: their sum and the worst month. */
-  short: Beside<{ deviceMonths: number; worst: number; worstMonth: string | null }>;
+  /** Expected devices short with the schedule followed, and with it less what the budget defers; null without a budget. */
+  short: Beside<ShortOver & { withinBudget: (ShortOver & { linesPutOff: number }) | null }>;
   /** Packs whose date of replacement moved, the largest moves first. */
   packs: PackMoved[];
   /** Order lines that are new, gone or changed. */
   orders: OrderChanged[];
+}
+
+/** Devices short at the months' ends, expected: their sum and the worst month. */
+export interface ShortOver {
+  deviceMonths: number;
+  worst: number;
+  worstMonth: string | null;
 }
 
 export type Spend = Pick<Plan["budget"][number], "planned" | "p50" | "p80" | "p95">;

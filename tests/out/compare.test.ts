@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { comparePlans } from "../../src/out/compare.ts";
 import { compareText } from "../../src/out/compare-text.ts";
+import type { Plan } from "../../src/out/plan-schema.ts";
 import { aPlan } from "./a-plan.ts";
 
 const plan = aPlan();
@@ -163,6 +164,28 @@ describe("comparePlans", () => {
     expect(says).toContain("pack-md: 2 readings more, its first order 12 at 389.00 against 9 at 399.00 each.");
     expect(says).toContain("pads-adult: 6 dated units fewer.");
     expect(says).toContain("Packs whose likely date moved: 0 later, 1 earlier, 1 of them with new readings.");
+  });
+
+  // By hand: 1.5 at one month's end and 2 at the next are 3.5 device-months; a line put off twice is one line
+  it("tells what a budget puts off and whom that leaves short, as the schedule itself is the same", () => {
+    const [row] = plan.short;
+    const within = (month: string, expected: number) => ({
+      ...row!,
+      month,
+      withinBudget: { expected, anyChance: 1 },
+    });
+    const put = (fiscalYear: string) => ({
+      ...{ fiscalYear, currency: "EUR", line: "L1", supplier: "Fenwold Batteries", item: "pack-md", quantity: 12 },
+      ...{ orderBy: "2026-11-01", deferredTo: "2027-04-01", saves: 100, deviceMonthsShort: 1 },
+    });
+    const short = [within("2026-11", 1.5), within("2026-12", 2)];
+    const open = aPlan({ short: short.map((one) => ({ ...one, withinBudget: null })) });
+    const capped = aPlan({ short, deferrals: [put("2026/27"), put("2027/28")] });
+    const says = (a: Plan, b: Plan) => comparePlans({ label: "a", plan: a }, { label: "b", plan: b }).says;
+    expect(says(open, capped)).toEqual([
+      "Within the budget: A has none; B puts off 1 line, with 3.5 device-months short, at worst 2.0.",
+    ]);
+    expect(says(capped, capped)).toEqual(["Nothing changed."]);
   });
 
   it("says so where two plans share no month", () => {
