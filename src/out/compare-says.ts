@@ -44,7 +44,9 @@ function evidenceSays({ items, inputs }: Omit<Comparison, "says">): string[] {
 }
 
 function spendSays({ spend, policy }: Omit<Comparison, "says">): string[] {
-  const said = spend.flatMap(({ fiscalYear, currency, months, a, b }) => {
+  if (spend.length > 0 && policy.some(({ key }) => key === "fiscal_year_starts"))
+    return ["The fiscal years start in different months: their sums do not compare."];
+  return spend.flatMap(({ fiscalYear, currency, months, a, b }) => {
     if (!a || !b) {
       const { planned, p95 } = (a ?? b)!;
       if (planned === 0 && p95 === 0) return [];
@@ -62,10 +64,6 @@ function spendSays({ spend, policy }: Omit<Comparison, "says">): string[] {
         : ` They do not compare: A holds ${counted(months.a, "month")} of that year, B ${countText(months.b)}.`;
     return [`${fiscalYear}: planned spend ${change}; safe (P95) ${safe}.${parts}`];
   });
-  const starts = policy.some(({ key }) => key === "fiscal_year_starts");
-  return starts && said.length > 0
-    ? [...said, "The fiscal years start in different months: their sums do not compare."]
-    : said;
 }
 
 function unitSays({ items, packs, orders }: Omit<Comparison, "says">): string[] {

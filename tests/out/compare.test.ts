@@ -80,6 +80,8 @@ describe("comparePlans", () => {
     const other = { ...b, policy: { ...policy, fiscal_year_starts: 7 } };
     const starts = comparePlans({ label: "a", plan: a }, { label: "b", plan: other }).says;
     expect(starts).toContain("The fiscal years start in different months: their sums do not compare.");
+    // a year of the one is no year of the other, though both plans reach its months
+    expect(starts.filter((told) => /^20\d\d|does not reach/.test(told))).toEqual([]);
   });
 
   it("tells each of several files of one name that differ", () => {
