@@ -18,6 +18,7 @@ export function compareItems(a: Plan, b: Plan, months: Comparison["months"]): It
       stock: { a: one.stock, b: other.stock },
       unitPrice: { a: one.unitPrice, b: other.unitPrice },
       firstUnits: { a: one.firstUnits, b: other.firstUnits },
+      firstCurrency: { a: one.firstCurrency, b: other.firstCurrency },
       readings: { a: one.readings, b: other.readings },
     };
   });
@@ -39,6 +40,7 @@ function itemIn(plan: Plan, item: string, months: Comparison["months"]) {
     currencies: new Set(lines.map((line) => line.currency)),
     unitPrice: lines[0]?.unitPrice ?? null,
     firstUnits: lines[0]?.quantity ?? 0,
+    firstCurrency: lines[0]?.currency ?? null,
     stock: plan.datedStock.filter((row) => row.item === item).reduce((all, row) => all + row.quantity, 0),
     readings: plan.packs.filter((row) => row.item === item).reduce((all, row) => all + row.readings, 0),
   };

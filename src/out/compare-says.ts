@@ -1,4 +1,5 @@
 import { counted, countText } from "../fleet/count-text.ts";
+import { NO_CURRENCY } from "../fleet/currency.ts";
 import { groupedMoney, namedMoney } from "../fleet/money-text.ts";
 import type { Comparison } from "./comparison.ts";
 
@@ -29,15 +30,18 @@ function evidenceSays({ items, inputs }: Omit<Comparison, "says">): string[] {
   const said: string[] = [];
   const sheets = inputs.map((row) => (row.sheet === null ? row.file : `${row.file} (${row.sheet})`));
   if (sheets.length > 0) said.push(`Sheets that differ: ${[...new Set(sheets)].join(", ")}.`);
-  for (const { item, readings, stock, unitPrice, firstUnits } of items) {
+  for (const { item, readings, stock, unitPrice, firstUnits, firstCurrency } of items) {
     const told: string[] = [];
     const more = readings.b - readings.a;
     if (more !== 0) told.push(`${counted(Math.abs(more), "reading")} ${more > 0 ? "more" : "fewer"}`);
     const left = stock.b - stock.a;
     if (left !== 0) told.push(`${counted(Math.abs(left), "dated unit")} ${left > 0 ? "more" : "fewer"}`);
-    const { a, b } = unitPrice;
-    if (a !== null && b !== null && a !== b)
-      told.push(`its first order ${firstUnits.a} at ${a} against ${firstUnits.b} at ${b} each`);
+    const inOne = firstCurrency.a === firstCurrency.b;
+    if (unitPrice.a !== null && unitPrice.b !== null && !(inOne && unitPrice.a === unitPrice.b)) {
+      const currency = (of: "a" | "b") => (inOne || firstCurrency[of] === NO_CURRENCY ? "" : ` ${firstCurrency[of]}`);
+      const first = (of: "a" | "b") => `${firstUnits[of]} at ${unitPrice[of]}${currency(of)}`;
+      told.push(`its first order ${first("a")} against ${first("b")} each`);
+    }
     if (told.length > 0) said.push(`${item}: ${told.join(", ")}.`);
   }
   return said;

@@ -54,6 +54,7 @@ export interface ItemBeside {
   unitPrice: Beside<string | null>;
   /** Units of that line, on which its price may hang; 0 where there is none. */
   firstUnits: Beside<number>;
+  firstCurrency: Beside<string | null>;
   /** Runtime readings of the item's packs that were used. */
   readings: Beside<number>;
 }

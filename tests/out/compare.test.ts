@@ -165,6 +165,11 @@ describe("comparePlans", () => {
     // a price may hang on the size of its order, which stands beside it
     expect(says).toContain("pack-md: 2 readings more, its first order 12 at 389.00 against 9 at 399.00 each.");
     expect(says).toContain("pads-adult: 6 dated units fewer.");
+    // the same figure in another currency is another price
+    const abroad = aPlan({ orders: [{ ...line, currency: "USD" }] });
+    expect(comparePlans({ label: "a", plan }, { label: "b", plan: abroad }).says).toContain(
+      "pack-md: its first order 12 at 389.00 EUR against 12 at 389.00 USD each.",
+    );
     expect(says).toContain("Packs whose likely date moved: 0 later, 1 earlier, 1 of them with new readings.");
   });
 
