@@ -30,7 +30,7 @@ export interface Candidate {
  */
 export function listMoves(
   candidates: readonly Candidate[],
-  after: readonly Day[][],
+  after: readonly (readonly Day[])[],
   costPerUnitMoved: number,
   policy: Policy,
 ): Move[] {
@@ -45,7 +45,7 @@ export function listMoves(
 }
 
 /** Units saved at the places of a round, which no other round changes: exact, since each place's value is its own. */
-function savedBy(legs: readonly Leg[], candidates: readonly Candidate[], after: readonly Day[][]): number {
+function savedBy(legs: readonly Leg[], candidates: readonly Candidate[], after: readonly (readonly Day[])[]): number {
   const places = new Set(legs.flatMap(({ from, to }) => [from, to]));
   return [...places].reduce((sum, index) => {
     const { search } = candidates[index]!;
@@ -68,7 +68,7 @@ function carriedOn(
 }
 
 /** Who carries what to whom: every place's surplus of a swap day goes to a place that lacks it. */
-function pairUp(candidates: readonly Candidate[], after: readonly Day[][]): Leg[] {
+function pairUp(candidates: readonly Candidate[], after: readonly (readonly Day[])[]): Leg[] {
   const surplus = candidates.map(({ search }, index) => {
     const counts = new Map<Day, number>();
     for (const day of search.days) counts.set(day, (counts.get(day) ?? 0) + 1);

@@ -9,3 +9,9 @@ export interface MovePlace {
   /** Expected uses by a day, to find places that use much. */
   expectedUses(day: Day): number;
 }
+
+/** What a search for moves found: the swap days that each place ends with, and the units saved by it before costs. */
+export interface MovesFound {
+  days: (readonly Day[])[];
+  saved: number;
+}

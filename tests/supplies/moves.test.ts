@@ -1,9 +1,11 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { DAYS_PER_MONTH } from "../../src/calendar/mean-year.ts";
+import { bestAllocation } from "../../src/supplies/best-allocation.ts";
 import { chancesUsed } from "../../src/supplies/chance-used.ts";
+import { exchangeSteps } from "../../src/supplies/exchange-steps.ts";
 import type { MovePlace } from "../../src/supplies/move-place.ts";
-import { bestAllocation, exchangeSteps, searchMoves } from "../../src/supplies/move-search.ts";
+import { searchMoves } from "../../src/supplies/move-search.ts";
 
 const ONE = Float64Array.of(0, 1);
 const COST = 0.1;
