@@ -6,6 +6,7 @@ import { DATED_THINGS } from "../words/vocabulary.ts";
 import { withBatteryDates } from "./battery-dates.ts";
 import { asBought } from "./bought-columns.ts";
 import { withCounts } from "./counted-things.ts";
+import { asGoods } from "./goods-columns.ts";
 import type { HeaderRows } from "./header-rows.ts";
 import { withIssued } from "./ledgers.ts";
 import { withTestNumbers } from "./numbered-tests.ts";
@@ -64,9 +65,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     }));
   });
   const numbered = withBatteryDates(
-    withTestNumbers(
-      withCounts(withIssued(withNewUnits(asBoxes(asPacks(asPads(asBought(asLevels(views).map(asBefore)))))))),
-    ),
+    withTestNumbers(withCounts(withIssued(withNewUnits(asGoods(asBought(views.map(asBefore))))))),
   );
   if (!isRegister(numbered) && !listsDevices(numbered)) return withNeighbours(numbered);
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
@@ -101,61 +100,6 @@ function isOfWholeLine(view: ColumnView, views: readonly ColumnView[]): boolean 
 /** True for a column that names devices one by one, and does not sort them ("Equipment" above monitors and AEDs). */
 function namesDevices({ things, meaning, profile }: ColumnView): boolean {
   return things.includes("device") && (meaning.says !== "" || profile.distinct > MOSTLY_DIFFERENT);
-}
-
-/** The columns, those headed by adult or child alone taken for pads, and by spare for what stands before: "Pads exp", "Spare exp". */
-function asPads(views: readonly ColumnView[]): ColumnView[] {
-  let before = "";
-  return views.map((view) => {
-    const { meaning, things, groupSubject } = view;
-    before = datedThing(view) || before;
-    const thing = meaning.variant === "spare" ? before : /^(adult|child)/.test(meaning.variant) ? "pads" : "";
-    if (things + groupSubject !== "" || thing === "" || meaning.says !== "expiry" || meaning.coverage < 1) return view;
-    return { ...view, things: thing, meaning: { ...meaning, things: thing, subject: `${meaning.subject} ${thing}` } };
-  });
-}
-
-/** The columns, "Packs" and "Pack" of goods over numbers or measures taken for how many there are and what one holds. */
-function asPacks(views: readonly ColumnView[]): readonly ColumnView[] {
-  const ofGoods =
-    views.some(({ things }) => things === "item") && views.some(({ meaning }) => /expiry|price/.test(meaning.says));
-  if (!ofGoods) return views;
-  return views.map((view) => {
-    const { meaning, profile } = view;
-    return /^packs?$/.test(meaning.words) && (profile.fewEach || profile.measures > 0)
-      ? {
-          ...view,
-          things: "",
-          meaning: { ...meaning, things: "", says: meaning.words === "packs" ? "quantity" : "box" },
-        }
-      : view;
-  });
-}
-
-/** The columns, "Min qty" beside "Max qty" taken for a level of stock, and not for the least that is sold. */
-function asLevels(views: readonly ColumnView[]): readonly ColumnView[] {
-  if (!views.some(({ meaning: { words, says } }) => words.startsWith("max") && /^(quantity)?$/.test(says)))
-    return views;
-  return views.map((view) => {
-    const { meaning } = view;
-    return meaning.says === "minorder" && /\bmin\b/.test(meaning.words)
-      ? { ...view, meaning: { ...meaning, words: "", says: "aside" } }
-      : view;
-  });
-}
-
-/** The columns, a bare "Boxes" taken for how many there are, and what stands beside "Units per box" in one word. */
-function asBoxes(views: readonly ColumnView[]): ColumnView[] {
-  const boxes = views.filter(({ meaning }) => meaning.says === "box");
-  const [counted, other] = boxes.filter(({ meaning }) => !meaning.words.includes(" "));
-  const counts =
-    counted !== undefined &&
-    other === undefined &&
-    (boxes.length === 2 || counted.meaning.words.endsWith("s")) &&
-    !views.some(({ meaning, profile }) => meaning.says === "quantity" && profile.dates < MOSTLY_DATES);
-  return views.map((view) =>
-    counts && view === counted ? { ...view, meaning: { ...view.meaning, says: "quantity", unit: "boxes" } } : view,
-  );
 }
 
 /** The columns, each with the thing that those just before it are about. */

@@ -1,0 +1,63 @@
+import { type ColumnView, datedThing } from "./score-column.ts";
+
+const MOSTLY_DATES = 0.5;
+
+/** The columns, with what a head of goods means beside the others: levels of stock, spares, packs and boxes. */
+export function asGoods(views: readonly ColumnView[]): ColumnView[] {
+  return asBoxes(asPacks(asPads(asLevels(views))));
+}
+
+/** The columns, those headed by adult or child alone taken for pads, and by spare for what stands before: "Pads exp", "Spare exp". */
+function asPads(views: readonly ColumnView[]): ColumnView[] {
+  let before = "";
+  return views.map((view) => {
+    const { meaning, things, groupSubject } = view;
+    before = datedThing(view) || before;
+    const thing = meaning.variant === "spare" ? before : /^(adult|child)/.test(meaning.variant) ? "pads" : "";
+    if (things + groupSubject !== "" || thing === "" || meaning.says !== "expiry" || meaning.coverage < 1) return view;
+    return { ...view, things: thing, meaning: { ...meaning, things: thing, subject: `${meaning.subject} ${thing}` } };
+  });
+}
+
+/** The columns, "Packs" and "Pack" of goods over numbers or measures taken for how many there are and what one holds. */
+function asPacks(views: readonly ColumnView[]): readonly ColumnView[] {
+  const ofGoods =
+    views.some(({ things }) => things === "item") && views.some(({ meaning }) => /expiry|price/.test(meaning.says));
+  if (!ofGoods) return views;
+  return views.map((view) => {
+    const { meaning, profile } = view;
+    return /^packs?$/.test(meaning.words) && (profile.fewEach || profile.measures > 0)
+      ? {
+          ...view,
+          things: "",
+          meaning: { ...meaning, things: "", says: meaning.words === "packs" ? "quantity" : "box" },
+        }
+      : view;
+  });
+}
+
+/** The columns, "Min qty" beside "Max qty" taken for a level of stock, and not for the least that is sold. */
+function asLevels(views: readonly ColumnView[]): readonly ColumnView[] {
+  if (!views.some(({ meaning: { words, says } }) => words.startsWith("max") && /^(quantity)?$/.test(says)))
+    return views;
+  return views.map((view) => {
+    const { meaning } = view;
+    return meaning.says === "minorder" && /\bmin\b/.test(meaning.words)
+      ? { ...view, meaning: { ...meaning, words: "", says: "aside" } }
+      : view;
+  });
+}
+
+/** The columns, a bare "Boxes" taken for how many there are, and what stands beside "Units per box" in one word. */
+function asBoxes(views: readonly ColumnView[]): ColumnView[] {
+  const boxes = views.filter(({ meaning }) => meaning.says === "box");
+  const [counted, other] = boxes.filter(({ meaning }) => !meaning.words.includes(" "));
+  const counts =
+    counted !== undefined &&
+    other === undefined &&
+    (boxes.length === 2 || counted.meaning.words.endsWith("s")) &&
+    !views.some(({ meaning, profile }) => meaning.says === "quantity" && profile.dates < MOSTLY_DATES);
+  return views.map((view) =>
+    counts && view === counted ? { ...view, meaning: { ...view.meaning, says: "quantity", unit: "boxes" } } : view,
+  );
+}
