@@ -155,9 +155,8 @@ export const say = {
       aside: (n: number, all: number) =>
         `${numberWords(n)} of ${counted(all, "row")} of the sheets ${plural(n, "was", "were")} set aside, and the plan knows nothing of what ${plural(n, "it holds", "they hold")}. The reasons stand under Sheets.`,
       undated:
-        "The order of day and month of some column of dates is not settled, and the plan knows nothing of what it dates. The reasons stand under Sheets.",
-      noDevices:
-        "No device is known. Every place of dated stock counts as a store: what expires there is not ordered anew.",
+        "A column's day/month order is not settled, and the plan knows nothing of what it dates. The reasons stand under Sheets.",
+      noDevices: "No device is known: every place counts as a store, and what expires there is not ordered anew.",
       typical: (n: number, all: number) =>
         `${numberWords(n)} of ${counted(all, "pack")} ${plural(n, "has no reading of its own: the forecast takes it", "have no reading of their own: the forecast takes them")} for typical. One runtime test each would tell most.`,
       wide: (n: number) =>

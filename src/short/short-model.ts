@@ -79,9 +79,11 @@ export function shortModel(scheduled: Scheduled): ShortModel {
     waiting(item, supply) {
       const { good } = inDevices(items[item]!.key);
       const stays = staying(item);
-      return unmetNeeds(paths[item]!, supply).map((units, at) =>
-        Math.max(0, Math.ceil((units * stays[at]! - good[at % months]!) / atOnce[item]! - 1e-9)),
-      );
+      return unmetNeeds(paths[item]!, supply).map((units, at) => {
+        // whole on each path, and in the mean of all what is expected
+        const still = Math.floor(good[at % months]! + at / SAMPLED_PATHS / months);
+        return Math.max(0, Math.ceil((units * stays[at]! - still) / atOnce[item]! - 1e-9));
+      });
     },
     shortBy: (waiting) =>
       byMonth.map((all, month) =>
@@ -103,7 +105,7 @@ export function shortModel(scheduled: Scheduled): ShortModel {
 
 /** What is known of the units of an item in devices, by month's end where it is an array. */
 interface InDevices {
-  /** Past their swap day and still in date. */
+  /** Past their swap day, not used before and still in date: expected. */
   good: Float64Array;
   /** Needs, expected, of devices that have left service since. */
   gone: Float64Array;
@@ -150,7 +152,7 @@ function unitsInDevices({ dated, life, policy }: Scheduled): (key: string) => In
     const last = held === null && opened === null ? expiry : 0;
     ends.forEach((end, month) => {
       if (end >= until) item.gone[month]! += isNeed ? quantity : 0;
-      else if (swapBy <= end && last >= end) item.good[month]! += quantity;
+      else if (swapBy <= end && last >= end) item.good[month]! += quantity * (1 - stock.chanceUsed[at]!);
     });
   }
   for (const { pack, item: name, dueChance, causes } of life.packs) {
@@ -162,8 +164,8 @@ function unitsInDevices({ dated, life, policy }: Scheduled): (key: string) => In
     const last = useBy.get(nameKey(pack.serial));
     ends.forEach((end, month) => {
       if (end >= until) item.gone[month]! += dueChance[monthOfDay(until - 1) - from]!;
-      // what is most likely due by its use-by is good to the end of that day
-      else if (end === last) item.good[month]! += Math.round(causes.limit[month]!);
+      // what is due by its use-by is good to the end of that day
+      else if (end === last) item.good[month]! += causes.limit[month]!;
     });
   }
   return ofItem;
