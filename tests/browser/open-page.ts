@@ -2,8 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { inject, onTestFinished } from "vitest";
-import { getCurrentTest } from "vitest/suite";
+import { inject, onTestFinished, TestRunner } from "vitest";
 import { embedInPage } from "../../src/out/embed-in-page.ts";
 import type { Plan } from "../../src/out/plan-schema.ts";
 import type { Reading } from "../../src/sheets/reading.ts";
@@ -42,7 +41,7 @@ export async function openPage(
   const html = data ? embedInPage(builtPage(), data.plan, data.reading) : builtPage();
   const path = join(folderWith({ "page.html": html }), "page.html");
   const opens = await browser.newContext({ locale: "en-GB", ...context });
-  if (getCurrentTest() !== undefined) onTestFinished(() => opens.close());
+  if (TestRunner.getCurrentTest() !== undefined) onTestFinished(() => opens.close());
   const page = await opens.newPage();
   const opened: OpenedPage = { page, complaints: [], requests: [] };
   page.on("console", (message) => {
