@@ -58,7 +58,7 @@ export function servingPacks(fleet: Fleet, policy: Policy): ServingPacks {
   const useBy = useByDates(fleet);
   const devices = new Map(fleet.devices.map((device) => [nameKey(device.device), device]));
   const deviceOf = (pack: PackRow) => devices.get(nameKey(pack.device ?? ""));
-  const serves = (row: PackRow | undefined | DeviceRow) => (row?.retired ?? Infinity) > asOf;
+  const serves = (row: PackRow | DeviceRow | undefined) => (row?.retired ?? Infinity) > asOf;
   const serving = fleet.packs.filter((pack) => serves(pack) && serves(deviceOf(pack)));
   const packs = serving
     .filter((pack) => !isStock(pack))

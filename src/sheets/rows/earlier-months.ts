@@ -1,10 +1,11 @@
 import type { Day } from "../../calendar/day.ts";
 import { monthOfDay } from "../../calendar/month.ts";
 import { groupBy } from "../../fleet/group-by.ts";
-import { nameKey } from "../../fleet/name-key.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { monthInName } from "../values/month-in-name.ts";
+import { dropEarlierCheck } from "./earlier-check.ts";
 import { type Entry, type TableState, tablesOf } from "./entry.ts";
+import { unitKey } from "./unit-key.ts";
 
 /** The share of a month's units that must stand in the next one's sheet for both to list the same shelves. */
 const MOSTLY = 0.5;
@@ -30,22 +31,16 @@ export function withoutEarlierMonths(entries: Entry[], asOf: Day, log: FindingLo
     let next: { name: string; units: Set<string> } | null = null;
     for (const [, tables] of checks) {
       const states = new Set(tables.map(({ state }) => state));
-      const units = entries.filter(({ state }) => states.has(state)).map(unitOf);
+      const units = entries.filter(({ state }) => states.has(state)).map(unitKey);
       const known = units.filter((unit) => next?.units.has(unit)).length;
       if (next !== null && known >= units.length * MOSTLY) for (const state of states) later.set(state, next.name);
       next = { name: tables[0]!.name, units: new Set(units) };
     }
   }
-  return entries.filter(({ state, row, values }) => {
-    const name = later.get(state);
+  return entries.filter((entry) => {
+    const name = later.get(entry.state);
     if (name === undefined) return true;
-    const message = `Most of these units stand again in "${name}": what was found then counts.`;
-    state.drop(row, "earlier-check", message);
-    log.add("earlier-check", { ...values.source, column: null, value: null }, () => ({ message }));
+    dropEarlierCheck(entry, null, `Most of these units stand again in "${name}": what was found then counts.`, log);
     return false;
   });
-}
-
-function unitOf({ values: { item, place, expiry, lot, serial } }: Entry): string {
-  return [item, place, expiry, lot, serial].map((part) => nameKey(String(part))).join("\0");
 }

@@ -7,6 +7,7 @@ import { textAt } from "../values/cell-text.ts";
 import { isDate } from "../values/date-text.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { saysCheck } from "../words/says-check.ts";
+import { dropEarlierCheck } from "./earlier-check.ts";
 import type { Entry } from "./entry.ts";
 import { fieldReader, type ReadOptions } from "./field-reader.ts";
 
@@ -41,8 +42,7 @@ export function lastChecks(table: Table, entries: Entry[], options: ReadOptions,
     const latest = last.get(key)!;
     if (day === latest) continue;
     const message = `${place} was checked again on ${isoFromDay(latest)}: what was found then counts.`;
-    entry.state.drop(entry.row, "earlier-check", message);
-    log.add("earlier-check", { ...entry.values.source, column: column + 1, value: null }, () => ({ message }));
+    dropEarlierCheck(entry, column + 1, message, log);
     dropped.add(entry);
   }
   return entries.filter((entry) => !dropped.has(entry));

@@ -63,14 +63,12 @@ export function groupOutputs(
 const OF_A_PACK_ALONE = /install|made|retired/;
 
 /**
- * Leftover columns by thing, variant and number; one that names no thing belongs to the thing on its left ("Spare expiry" to
- * spare pads), and one with the
- * number of a battery to that battery ("Fitted 2").
+ * Leftover columns by thing, variant and number; one that names no thing belongs to the thing on its left ("Spare expiry"
+ * to spare pads), and one with the number of a battery to that battery ("Fitted 2").
  */
 function groupsOf(left: readonly ColumnView[]): Group[] {
   const groups = new Map<string, Group>();
-  let last = null as string | null;
-  let lastVariant = "";
+  let last = { key: null as string | null, variant: "" };
   for (const view of left) {
     const thing = datedThing(view);
     if (thing === "" && view.things !== "") continue;
@@ -84,8 +82,8 @@ function groupsOf(left: readonly ColumnView[]): Group[] {
     const key: string | null =
       thing !== ""
         ? named
-        : index === null && (variant === "" || variant === lastVariant)
-          ? last
+        : index === null && (variant === "" || variant === last.variant)
+          ? last.key
           : OF_A_PACK_ALONE.test(view.meaning.says) && groups.has(numbered)
             ? numbered
             : null;
@@ -93,7 +91,7 @@ function groupsOf(left: readonly ColumnView[]): Group[] {
     const group = groups.get(key) ?? { thing, views: [] };
     groups.set(key, group);
     group.views.push(view);
-    if (thing !== "") [last, lastVariant] = [key, variant];
+    if (thing !== "") last = { key, variant };
   }
   const all = [...groups.values()];
   return all.map((group) => ({ ...group, views: group.views.filter((view) => !isOfAll(view, group, all)) }));
