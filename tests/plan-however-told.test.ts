@@ -1,71 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { isoFromDay } from "../src/calendar/day.ts";
 import { remembered } from "../src/fleet/remembered.ts";
-import {
-  cleanSheets,
-  cleanWorkbook,
-  makePlan,
-  openWorkbooks,
-  type Plan,
-  policyChoicesIn,
-  readSheets,
-  resolvePolicy,
-  type SheetFile,
-} from "../src/index.ts";
+import { cleanSheets, cleanWorkbook, type Plan, type SheetFile } from "../src/index.ts";
 import { seededRandom } from "../src/maths/random.ts";
 import { shuffled } from "../src/maths/shuffled.ts";
 import { type MadeUpSheets, madeUpFleet, type SheetRow } from "./made-up-fleet.ts";
 import { day } from "./orders/made-up.ts";
 import { textFile } from "./sheets/sheet-file.ts";
+import { filesOf, ISO_DAY, PLAIN, planned, read } from "./sheets-planned.ts";
 
 // more of them take minutes: FLEETS=40 npx vitest run --config tests/vitest.config.ts tests/plan-however-told
 const FLEETS = Number(process.env.FLEETS ?? 2);
-const ISO_DAY = /^\d{4}-\d\d-\d\d$/;
-const DECIMAL = /^-?\d+\.\d+$/;
-
-/** How a sheet of text is written. */
-interface Manner {
-  separator: string;
-  day: (iso: string) => string;
-  decimal: (text: string) => string;
-}
-const PLAIN: Manner = { separator: ",", day: (iso) => iso, decimal: (text) => text };
-
-function csv(rows: readonly SheetRow[], columns: readonly string[], { separator, day, decimal }: Manner): string {
-  const cell = (text: string) => {
-    if (ISO_DAY.test(text)) return day(text);
-    const told = DECIMAL.test(text) ? decimal(text) : text;
-    return told.includes(separator) ? `"${told}"` : told;
-  };
-  const lines = rows.map((row) => columns.map((column) => cell(row[column] ?? "")));
-  return `${[columns, ...lines].map((cells) => cells.join(separator)).join("\n")}\n`;
-}
-
-/** A file for each sheet that has rows; the policy's is always the same. */
-function filesOf(
-  sheets: MadeUpSheets,
-  columnsOf = (rows: SheetRow[]) => Object.keys(rows[0]!),
-  manner = PLAIN,
-): SheetFile[] {
-  return Object.entries(sheets)
-    .filter(([, rows]) => rows.length > 0)
-    .map(([kind, rows]) =>
-      kind === "policy"
-        ? textFile("policy.csv", csv(rows, ["key", "value"], PLAIN))
-        : textFile(`${kind}.csv`, csv(rows, columnsOf(rows), manner)),
-    );
-}
-
-async function read(files: SheetFile[], policyFiles = files) {
-  await openWorkbooks(files);
-  const { policy } = resolvePolicy(policyChoicesIn(policyFiles), 0);
-  return { policy, reading: readSheets(files, { asOf: policy.asOf, dateOrder: policy.dateOrder }) };
-}
-
-async function planned(files: SheetFile[], policyFiles = files): Promise<Plan> {
-  const { policy, reading } = await read(files, policyFiles);
-  return makePlan(reading, policy);
-}
 
 /** What is planned, without where it was read. */
 function content({ inputs, findings, ...planned }: Plan): unknown {
