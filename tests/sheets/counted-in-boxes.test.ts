@@ -25,6 +25,10 @@ describe("units counted in boxes under a heading of one word", () => {
     expect(fleet.datedStock).toMatchObject([{ quantity: 34 }]);
   });
 
+  it("stand in one cell with those in boxes of a size", () => {
+    expect(stock("Item,Qty,Expiry\nAdult pads,2 bx of 10,2027-05\nGel,1 box (5) + 3 loose,2027-05\n")).toEqual([20, 8]);
+  });
+
   it("are not counted where nothing says what a box holds", () => {
     const { fleet, setAside } = read({ "stock.csv": "Item,Boxes,Expiry\nAdult pads,3,2027-05\n" });
     expect([fleet.datedStock, setAside.map(({ reason }) => reason)]).toEqual([[], ["boxes-unknown"]]);

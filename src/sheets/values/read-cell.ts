@@ -184,13 +184,13 @@ function wordFor(value: number | null, word: string): WrittenNumber | null {
   return value === null ? null : { value, word };
 }
 
-/** Units counted in packs of a size ("2 bags of 50"), or beside the size of one ("4 x 250 ml"); null for others. */
+/** Units counted in packs of a size, with those that lie loose ("2 bags of 50 + 3"), or beside the size of one ("4 x 250 ml"); null for others. */
 function unitsInPacks(text: string): number | null {
-  const [, count, rest = "", measured] = /^(\d{1,4}) ?([x×] ?\d+ ?(ml|c?m|mm|g)|\p{L}.*)$/iu.exec(text) ?? [];
-  if (count === undefined) return null;
+  const [, count, rest = "", measured, loose = 0] =
+    /^(\d{1,4}) ?([x×] ?\d+ ?(ml|c?m|mm|g)|\p{L}.*?)(?:\+ ?(\d+)\D*)?$/iu.exec(text) ?? [];
   if (measured !== undefined) return Number(count);
   const pack = packIn(rest);
-  return pack === null ? null : Number(count) * pack.size;
+  return pack === null ? null : Number(count) * pack.size + Number(loose);
 }
 
 const RANGE_STARTS = /^\d{1,3}\s*(?:-|–|to|bis|à|a|tot)\s*(?=\d)/i;
