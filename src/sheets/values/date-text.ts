@@ -206,11 +206,9 @@ function isoWeek(year: number, week: number, weekday: number | null): WrittenDat
   return weekday === null ? span(monday, monday + 6) : span(monday + weekday - 1);
 }
 
-const FILLERS = new Set(
-  "st nd rd th er eme of de del der den the le el van vom mon monday tue tues tuesday wed wednesday thu thur thurs thursday fri friday sat saturday sun sunday montag dienstag mittwoch donnerstag freitag samstag sonntag lundi mardi mercredi jeudi vendredi samedi dimanche lunes martes miercoles jueves viernes sabado domingo maandag dinsdag woensdag donderdag vrijdag zaterdag zondag mo di mi do fr sa so".split(
-    " ",
-  ),
-);
+/** Words that may stand in a date and say nothing of it: endings, articles and the days of the week. */
+const FILLER =
+  /^(?:[snr][td]|th|e[rm]?e?|d[eu][lrn]?|the|of|el|l[eu]|van|vom|[a-z]{2,7}(?:[dt]ag|day|di)|mittwoch|dimanche|lunes|martes|miercoles|jueves|viernes|sabado|domingo|mon|tue?s?|wed|thu(?:rs?)?|fri|sat|sun|[mds][io]|fr|sa)$/;
 const END_WORDS = new Set("end ende fin fine eind einde ultimo".split(" "));
 
 function namedMonthDate(text: string, time: string): WrittenDate | null {
@@ -227,7 +225,7 @@ function namedMonthDate(text: string, time: string): WrittenDate | null {
     const named: number | null = month === null ? monthOfWord(part) : null;
     if (named !== null) month = named;
     else if (END_WORDS.has(part)) atEnd = true;
-    else if (!FILLERS.has(part)) return null;
+    else if (!FILLER.test(part)) return null;
   }
   if (month === null) {
     const inner = atEnd ? numericDate(text.replace(/^[a-z\s]+/, ""), "") : null;
