@@ -117,7 +117,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
     per_year: "peryear, peryear task, peryear uses",
     duty: "duty, duty task",
     item: "item, id item, dated:4",
-    quantity: "quantity, item quantity, quantity task, quantity test",
+    quantity: "quantity, item quantity, quantity task, quantity test, aside quantity",
     cycles: "cycles, battery cycles, cycles task",
   },
   suppliers: {

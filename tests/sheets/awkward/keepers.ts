@@ -104,6 +104,25 @@ Spare pads (box in base),,,,PL9,2027-09
     unread: ["Qty Rcvd"],
   },
   {
+    name: "how many are required at a station, before how many are there",
+    text: `Station,Item,Qty required,Qty present,Exp date
+St 1,Adult pads,4,4,2027-03-31
+St 2,Adult pads,4,3,2027-04-30
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-03-31", quantity: 4, place: "St 1" },
+        { item: "Adult pads", expiry: "2027-04-30", quantity: 3, place: "St 2" },
+      ],
+    },
+    unread: ["Qty required"],
+  },
+  {
+    name: "how many a task requires",
+    text: "Task,Frequency,Item,Required qty\nAnnual service,yearly,Adult pads,2\n",
+    rows: { routine: [{ task: "Annual service", per_year: 1, item: "Adult pads", quantity: 2 }] },
+  },
+  {
     name: "required and present units of two vehicles",
     text: `Ambulance 7
 Item,Required,Present,Expiry
