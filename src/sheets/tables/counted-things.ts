@@ -5,7 +5,8 @@ import type { ColumnView } from "./score-column.ts";
 import type { Output, Unclear } from "./table.ts";
 
 /** Words that say of a column that it counts things, and the ends of words for several of a device. */
-const NUMBER_OF = /(\b(no|nr|num|number|nbr?|numero|count|liczba)\b\.?|#|n[.°º]) *(of|de|d|des|di|der|von)\b/;
+const NUMBER_OF =
+  /(\b(no|nr|num|number|nbr?|numero|count|liczba)\b\.?|#|n[.°º]) *(of|de|d|des|di|der|von)\b|^# ?[a-z ]+s$/;
 const SEVERAL = /(s|gerate|geraete|apparaten|toestellen|monitore|monitory|monitorer|toren|dispositivi|apparecchi)$/;
 /** Columns that say where counted things are; and those that show that the lines are of single things. */
 const WHERE = /\b(site|place|unit)\b/;
@@ -24,7 +25,7 @@ export function withCounts(views: ColumnView[]): ColumnView[] {
   const counted = counts.some(({ things }) => things.includes("device")) ? views.filter(isBareCount) : counts;
   const all = new Set([...counts, ...counted]);
   return views.map((view, at) => {
-    if (isBareCount(view) && isSupply(view) && hasExpiry(view, views, at))
+    if (isBareCount(view) && DATED_THINGS.has(view.things) && hasExpiry(view, views, at))
       return { ...view, joined: null, meaning: { ...view.meaning, says: "quantity" } };
     return all.has(view) && !isSupply(view) ? asCount(view) : view;
   });
@@ -74,9 +75,12 @@ function isSupply({ things }: Pick<ColumnView, "things">): boolean {
 }
 
 /** A column of small whole numbers below the name of a thing alone. */
-function isBareCount({ meaning, things, profile, index }: ColumnView): boolean {
+function isBareCount({ name, meaning, things, profile, index }: ColumnView): boolean {
   return (
-    meaning.says === "" && index === null && profile.fewEach && (things.includes("device") || DATED_THINGS.has(things))
+    (meaning.says === "" || (meaning.says === "id" && isNumberOf(name))) &&
+    index === null &&
+    profile.fewEach &&
+    (things.includes("device") || DATED_THINGS.has(things))
   );
 }
 
@@ -85,9 +89,13 @@ function countsThings(view: ColumnView, ofPlaces: boolean): boolean {
   const { name, things, meaning, profile } = view;
   if (!profile.fewEach || view.part !== null || !/device|battery/.test(things)) return false;
   const words = foldAccents(name).toLowerCase().trim();
-  if (/^(quantity|id)?$/.test(meaning.says) && (meaning.says === "quantity" || NUMBER_OF.test(words))) return true;
+  if (meaning.says === "quantity" || (/^(id)?$/.test(meaning.says) && isNumberOf(name))) return true;
   if (!ofPlaces || !isBareCount(view)) return false;
   return profile.worded || SEVERAL.test(words) || (things.includes("device") && profile.distinct < 1);
+}
+
+function isNumberOf(name: string): boolean {
+  return NUMBER_OF.test(foldAccents(name).toLowerCase().trim());
 }
 
 /** True where a column of the same supplies gives their expiry, or the next column one of nothing else. */

@@ -43,6 +43,26 @@ Station 5,2,2,3,4,2027-05-31
     unread: ["No. of AEDs"],
   },
   {
+    name: "numbers of devices, batteries and pads by a sign before their names",
+    text: `Site,# AEDs,# Batteries,Battery exp,No. of adult pads,Adult pads exp,# Spare pads,Spare exp
+North,3,3,2028-06-30,6,2027-03-31,1,2028-03-31
+South,2,2,2028-07-31,4,2027-04-30,0,
+`,
+    rows: {
+      devices: [],
+      packs: [],
+      dated_stock: [
+        { item: "Batteries", quantity: 3, expiry: "2028-06-30", place: "North" },
+        { item: "adult pads", quantity: 6, expiry: "2027-03-31", place: "North" },
+        { item: "Spare pads", quantity: 1, expiry: "2028-03-31", place: "North" },
+        { item: "Batteries", quantity: 2, expiry: "2028-07-31", place: "South" },
+        { item: "adult pads", quantity: 4, expiry: "2027-04-30", place: "South" },
+      ],
+    },
+    findings: ["devices-counted"],
+    unread: ["# AEDs"],
+  },
+  {
     name: "a quantity of devices of a model, the first line no header",
     text: "Abteilung;Gerät;Anzahl;Baujahr\nKardiologie;Monitor-Defi;4;2019\nInnere;Monitor-Defi;2;2020\n",
     rows: { devices: [] },
