@@ -13,14 +13,15 @@ import { columnsOf, type Output } from "./table.ts";
  * dated unit. Else both would be bought.
  */
 export function withOneItem(outputs: readonly Output[]): Output[] {
-  const packs = outputs.find(({ sheet }) => sheet.kind === "packs");
-  const [serial] = packs ? columnsOf(packs, "serial") : [];
-  const dated = outputs.find(
-    (output) => output.sheet.kind === "dated_stock" && columnsOf(output, "serial")[0] === serial,
-  );
-  const item = dated?.implied.item;
-  if (!packs || serial === undefined || item === undefined || columnsOf(packs, "item").length > 0) return [...outputs];
-  return outputs.map((output) => (output === packs ? { ...packs, implied: { ...packs.implied, item } } : output));
+  return outputs.map((packs) => {
+    const [serial] = columnsOf(packs, "serial");
+    if (packs.sheet.kind !== "packs" || serial === undefined || columnsOf(packs, "item").length > 0) return packs;
+    const dated = outputs.find(
+      (output) => output.sheet.kind === "dated_stock" && columnsOf(output, "serial")[0] === serial,
+    );
+    const item = dated?.implied.item;
+    return item === undefined ? packs : { ...packs, implied: { ...packs.implied, item } };
+  });
 }
 
 /**

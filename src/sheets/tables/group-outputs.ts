@@ -37,15 +37,13 @@ export function groupOutputs(
   for (const group of groupsOf(left)) {
     const before = [...(main ? [main] : []), ...outputs];
     const again = main?.sheet.kind === "packs" || main?.sheet.kind === "runtime_tests";
-    if (
-      group.thing === "battery" &&
-      !(again && group.views.every(({ index, variant }) => index === null && variant === ""))
-    ) {
-      const pack = packOutput(group, views, before);
+    let pack = again && group.views.every(({ index, variant }) => index === null && variant === "") ? main : null;
+    if (group.thing === "battery" && pack === null) {
+      pack = packOutput(group, views, before);
       if (pack) outputs.push(pack);
     }
     if (DATED_THINGS.has(group.thing)) {
-      const dated = datedOutput(group, views, [...before, ...outputs.slice(-1)], left);
+      const dated = datedOutput(group, views, pack, before, left);
       if (dated) outputs.push(dated);
     }
   }
@@ -160,9 +158,11 @@ function deviceOfItsBattery(
 function datedOutput(
   group: Group,
   views: readonly ColumnView[],
-  before: readonly Output[],
+  pack: Output | null,
+  others: readonly Output[],
   left: readonly ColumnView[],
 ): Output | null {
+  const before = pack ? [pack, ...others] : others;
   const fields = fieldsIn("dated_stock", group).filter(({ columns }) =>
     left.some(({ column }) => columns.includes(column)),
   );
@@ -173,7 +173,7 @@ function datedOutput(
   if (!fresh.some(({ spec }) => spec.field === "expiry" || spec.field === "label")) return null;
   const own = fresh.flatMap(({ columns }) => columns);
   const shared: Record<string, string> =
-    group.thing === "battery" ? { place: "device", item: "item", serial: "serial" } : { place: "device" };
+    group.thing === "battery" && pack ? { place: "device", item: "item", serial: "serial" } : { place: "device" };
   const all = withShared("dated_stock", fresh, shared, views, before);
   return {
     sheet: sheetSpec("dated_stock"),

@@ -271,4 +271,40 @@ M2,X124,91 %,2026-05-14
       ],
     },
   },
+  {
+    name: "two lettered batteries of a monitor, each with its own expiry, of one item",
+    text: `Vehicle,Monitor SN,Monitor battery A,A exp,Monitor battery B,B exp
+M1,MN-1,B1,06/2028,B2,06/2028
+M2,MN-2,B3,07/2028,B4,08/2028
+`,
+    rows: {
+      packs: [
+        { serial: "B1", item: "Monitor battery", device: "MN-1" },
+        { serial: "B2", item: "Monitor battery", device: "MN-1" },
+        { serial: "B3", item: "Monitor battery", device: "MN-2" },
+        { serial: "B4", item: "Monitor battery", device: "MN-2" },
+      ],
+      dated_stock: [
+        { serial: "B1", expiry: "2028-06-30" },
+        { serial: "B2", expiry: "2028-06-30" },
+        { serial: "B3", expiry: "2028-07-31" },
+        { serial: "B4", expiry: "2028-08-31" },
+      ],
+    },
+  },
+  {
+    name: "the expiry of a spare battery, which is not that of the battery with a number",
+    text: `AED,Battery S/N,Battery exp,Spare battery exp
+D1,B1,2028-06-30,2029-06-30
+D2,B2,2028-07-31,
+`,
+    rows: {
+      packs: [{ serial: "B1" }, { serial: "B2" }],
+      dated_stock: [
+        { item: "Battery", expiry: "2028-06-30", serial: "B1", place: "D1" },
+        { item: "Spare battery", expiry: "2029-06-30", serial: null, place: "D1" },
+        { item: "Battery", expiry: "2028-07-31", serial: "B2", place: "D2" },
+      ],
+    },
+  },
 ];
