@@ -47,7 +47,7 @@ export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "repla
 function forecastWords(told: Told, life: Pick<PackLife, "belowBy" | "replaceBy">): string {
   const { belowBy, replaceBy } = life;
   const level = told.primary ? `${percent(told.threshold)} of its charge` : percent(told.threshold);
-  const known = knownSoFar(told);
+  const known = knownSoFar(told, belowBy.kind);
   if (replaceBy.because === "failed-test") {
     return `Failed its test on ${isoFromDay(told.failedOn!)} and no later test has cleared it: due now`;
   }
@@ -85,13 +85,18 @@ function leftWords(fraction: number, { primary, threshold }: Told): string {
     : `just under ${percent(threshold)}`;
 }
 
-function knownSoFar({ readings, lastDoubted, lastBound, primary }: Told): string {
+function knownSoFar(
+  { readings, lastDoubted, lastBound, now, threshold, primary }: Told,
+  kind: PackLife["belowBy"]["kind"],
+): string {
   const last = readings.at(-1);
   if (last === undefined) return lastBound === null ? "Never measured" : boundWords(lastBound);
   const [left, test] = primary ? [" left", "reading"] : ["", "test"];
   const which = readings.length === 1 ? `its only ${test}` : `the last of ${readings.length} ${test}s`;
-  const doubt = lastDoubted ? ", too far off to count for much: test again" : "";
-  return `${percent(last.capacity)}${left} at ${which} in ${monthOfDayWords(last.day)}${doubt}`;
+  // a reading below the threshold of a pack that is not due would leave its reader wondering
+  const better = last.capacity < threshold && now !== null && kind !== "already-due";
+  const doubt = lastDoubted ? "too far off to count for much" : better && `by the forecast ${percent(now.p50)} now`;
+  return `${percent(last.capacity)}${left} at ${which} in ${monthOfDayWords(last.day)}${doubt ? `, ${doubt}: test again` : ""}`;
 }
 
 function boundWords({ day, threshold, below }: CapacityBound): string {

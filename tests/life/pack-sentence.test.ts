@@ -39,3 +39,17 @@ it("a pack whose device leaves service is told with the day", () => {
     "83 % at its only test in June 2026, now about 74 %: below 80 % already; its device leaves service on 2027-02-01.",
   );
 });
+
+it("a pack that read below its threshold and is not due is told with what the forecast makes of it", () => {
+  const ahead = { kind: "within-horizon" as const, p10: asOf, p50: day("2027-03-10"), p90: day("2027-11-28") };
+  const low = { ...told(0.826), readings: [{ day: day("2026-06-10"), capacity: 0.79 }] };
+  const life = { belowBy: ahead, replaceBy: { ...ahead, because: "fade" as const, note: null } };
+  expect(packSentence(low, life)).toBe(
+    "79 % at its only test in June 2026, by the forecast 83 % now: test again; likely below 80 % by March 2027 (80 % range November 2026 to November 2027).",
+  );
+  expect(packSentence({ ...low, lastDoubted: true }, life)).toMatch(
+    /^79 % at its only test in June 2026, too far off to count for much: test again; likely/,
+  );
+  const dueLife = { belowBy: due, replaceBy: { ...due, because: "fade" as const, note: null } };
+  expect(packSentence(low, dueLife)).toMatch(/^79 % at its only test in June 2026, now just under 80 %: /);
+});
