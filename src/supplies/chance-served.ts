@@ -92,12 +92,10 @@ function unitsOfUses(needs: ShelfNeeds, days: number, most: number): Float64Arra
   const units = new Float64Array(most + 1);
   let taken: Float64Array = Float64Array.of(1);
   for (let count = 0; count < events.length; count++) {
-    for (let n = 0; n < taken.length; n++) {
-      const into = Math.min(most, n);
-      units[into] = units[into]! + events[count]! * taken[n]!;
-    }
-    taken = convolve(taken, needs.unitsPerUse);
-    if (taken.length > most + 1) taken = taken.slice(0, most + 1);
+    for (let n = 0; n < taken.length; n++) units[n]! += events[count]! * taken[n]!;
+    const more = convolve(taken, needs.unitsPerUse);
+    taken = more.slice(0, most + 1);
+    for (let n = most + 1; n < more.length; n++) taken[most]! += more[n]!;
   }
   return units;
 }

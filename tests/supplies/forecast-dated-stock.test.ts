@@ -305,6 +305,23 @@ describe("forecastDatedStock: routine", () => {
     ]);
   });
 
+  // By hand: a task a month takes six units in half a year; of eight in the store the six that lapse first serve it
+  it("lets a store's units serve what tasks take, up to their last day", () => {
+    const fleet: Fleet = {
+      ...emptyFleet(),
+      devices: [device("D1")],
+      datedStock: [
+        stock("Gel", "2026-10-01", "D1", { held: "recall" }),
+        stock("Gel", "2027-05-15", "Store", { quantity: 4 }),
+        stock("Gel", "2027-05-15", "Store", { quantity: 4, lot: "B" }),
+      ],
+      routine: [routine("check", 12, { item: "Gel" })],
+    };
+    const { chanceUsed } = forecastDatedStock(fleet, policy).needing.stock;
+    // the unit held in the device is one need more
+    expect(4 * (chanceUsed[1]! + chanceUsed[2]!)).toBeCloseTo(7, 9);
+  });
+
   // By hand: 10,000 tasks of 1000 units a year take a unit every three seconds, so that all lasts less than three minutes
   it("comes to an end where tasks ask for millions of units a year", () => {
     const devices = Array.from({ length: 20 }, (_, at) => device(`D${at}`));

@@ -1,0 +1,34 @@
+import { describe, expect, it } from "vitest";
+import { chancesServed } from "../../src/supplies/chance-served.ts";
+
+const MONTH_DAYS = 365.25 / 12;
+const ONE = Float64Array.of(0, 1);
+
+describe("chancesServed", () => {
+  // By hand: with one use a month on average, none falls in a month with chance 1/e, and one with the same chance
+  it("serves a unit where a use falls before its last day, a second one where two do", () => {
+    const [first, second] = chancesServed([MONTH_DAYS, MONTH_DAYS], {
+      ...{ from: 0, knownDays: [], usesPerMonth: 1 },
+      unitsPerUse: ONE,
+    });
+    expect(first).toBeCloseTo(1 - Math.exp(-1), 12);
+    expect(second).toBeCloseTo(1 - 2 * Math.exp(-1), 12);
+  });
+
+  // By hand: a use takes one or two units with even chance, so that no unit is taken where no use falls, 1/e, and one
+  // where a single use takes one, 1/(2e)
+  it("has a use take several units", () => {
+    const [first, second] = chancesServed([MONTH_DAYS, MONTH_DAYS], {
+      ...{ from: 0, knownDays: [], usesPerMonth: 1 },
+      unitsPerUse: Float64Array.of(0, 0.5, 0.5),
+    });
+    expect(first).toBeCloseTo(1 - Math.exp(-1), 12);
+    expect(second).toBeCloseTo(1 - 1.5 * Math.exp(-1), 12);
+  });
+
+  // By hand: the need of day 10 takes the first unit, that of day 50 comes after the second's last day
+  it("has a unit that lapsed serve no later need", () => {
+    const needs = { from: 0, knownDays: [10, 50], usesPerMonth: 0, unitsPerUse: ONE };
+    expect([...chancesServed([20, 40, 60], needs)]).toEqual([1, 0, 1]);
+  });
+});
