@@ -13,16 +13,14 @@ import { KNEE, powersOf, RISE, SLOW } from "./wear-powers.ts";
 /** Capacities are tallied in steps of a quarter percent, from nothing to 140 % of rated. */
 const STEP = 0.0025;
 const BINS = Math.round(1.4 / STEP);
-/** Draws that speak for the band, of many curves and of few: no more are needed for tenths. */
-const DRAWS_OF_MANY = 50;
-const DRAWS_OF_FEW = 12;
-const NODE_WORTH_COUNTING = 2e-3;
+/** Every curve speaks for the band, and few curves in so many draws: of packs never tested no two curves say the same. */
+const DRAWS_AT_LEAST = 12;
 
 const head = emptyHead();
 
 /**
- * Of many days, every sixth is worked out, and one between the first two, where a new pack's early rise bends its path
- * most; the others lie on a smooth line through those.
+ * Of many days, every sixth is worked out, and two between the first of those, where a new pack's early rise bends its
+ * path most; the others lie on a smooth line through those.
  */
 const DAYS_BETWEEN_KNOTS = 6;
 const FEW_DAYS = 6;
@@ -44,7 +42,7 @@ export function capacityBands(
 ): CapacityBand[] {
   const last = days.length - 1;
   const between = days.length <= FEW_DAYS ? 1 : DAYS_BETWEEN_KNOTS;
-  const knots = days.filter((_, m) => m % between === 0 || m === between / 2 || m === last);
+  const knots = days.filter((_, m) => m % between === 0 || m === 1 || m === between / 2 || m === last);
   const bands = bandsOn(posteriors, ahead, fit, knots);
   if (between === 1) return bands;
   const path = (level: keyof CapacityBand) => {
@@ -73,14 +71,12 @@ function bandsOn(
     spreadOn = new Float64Array(days.length);
   }
   tallies.fill(0, 0, days.length * BINS);
-  const draws = curves.length > DRAWS_OF_MANY ? DRAWS_OF_MANY : DRAWS_OF_FEW;
-  const every = Math.max(1, Math.floor(curves.length / draws));
   // each curve as often as any other
-  const rounds = Math.ceil(draws / curves.length);
+  const draws = Math.ceil(DRAWS_AT_LEAST / curves.length) * curves.length;
   const { nodes, numbers } = posteriors;
   let dealt = 0;
   let total = 0;
-  for (let draw = 0; draw < rounds * curves.length; draw += every) {
+  for (let draw = 0; draw < draws; draw++) {
     const c = draw % curves.length;
     const { curve, powers, slow, knee } = curves[c]!;
     headOf(posteriors, c, head);
@@ -92,7 +88,6 @@ function bandsOn(
     }
     for (let i = head.from; i < head.end; i++) {
       const weight = numbers[i * NODE_PLACES]!;
-      if (weight < NODE_WORTH_COUNTING) continue;
       total += 2 * weight;
       const start = numbers[i * NODE_PLACES + 1]!;
       const rise = numbers[i * NODE_PLACES + 2]!;

@@ -2,8 +2,10 @@ import { describe, expect, it } from "vitest";
 import { capacityBands } from "../../src/fade/capacity-path.ts";
 import { curveFromCoordinates } from "../../src/fade/curve.ts";
 import { packEvidence } from "../../src/fade/evidence.ts";
+import { chanceAt } from "../../src/fade/grid-chances.ts";
 import { nodeTables } from "../../src/fade/node-tables.ts";
 import type { PackClock } from "../../src/fade/pack-clock.ts";
+import { chancesBelow } from "../../src/fade/pack-outlook.ts";
 import { PRIORS } from "../../src/fade/priors.ts";
 import { timeStretch } from "../../src/fade/time-stretch.ts";
 import { wearAhead } from "../../src/fade/wear-ahead.ts";
@@ -69,5 +71,23 @@ describe("capacityBands", () => {
       const one = bands([months[m]!])[0]!;
       expect(Math.abs(many[m]!.p50 - one.p50), `month ${m}`).toBeLessThan(0.005);
     }
+  });
+
+  // The chance of being below a capacity comes of another sum, over times of crossing it: below a band's low edge it
+  // is a tenth, below its middle a half. Of packs never tested every curve says something else: none may be left out.
+  it("holds what the chances of being below say, also of a pack never tested", () => {
+    const unlike = Array.from({ length: 200 }, () =>
+      nodeTables(curveFromCoordinates(PRIORS.map(() => random.normal()))),
+    );
+    const fit = { tables: unlike, stretch: timeStretch(200, 3) };
+    const untested = packEvidence([], []);
+    const ahead = wearAhead(clock, 0);
+    const now = capacityBands(untested, ahead, fit, [0])[0]!;
+    const below = (capacity: number) => {
+      const chances = chancesBelow(untested, ahead, fit, capacity, fit.stretch.own);
+      return unlike.reduce((sum, _, c) => sum + chanceAt(chances, c, 0), 0) / unlike.length;
+    };
+    expect(Math.abs(below(now.p10) - 0.1)).toBeLessThan(0.02);
+    expect(Math.abs(below(now.p50) - 0.5)).toBeLessThan(0.02);
   });
 });
