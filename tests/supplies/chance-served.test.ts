@@ -26,6 +26,15 @@ describe("chancesServed", () => {
     expect(second).toBeCloseTo(1 - 1.5 * Math.exp(-1), 12);
   });
 
+  // By hand: thirty uses a month of two or four units each take ninety of a thousand units in a month
+  it("follows many units in their mean", () => {
+    const served = chancesServed(new Array<number>(1000).fill(MONTH_DAYS), {
+      ...{ from: 0, knownDays: [], usesPerMonth: 30 },
+      unitsPerUse: Float64Array.of(0, 0, 0.5, 0, 0.5),
+    });
+    expect(served.reduce((sum, chance) => sum + chance, 0)).toBeCloseTo(90, 6);
+  });
+
   // By hand: the need of day 10 takes the first unit, that of day 50 comes after the second's last day
   it("has a unit that lapsed serve no later need", () => {
     const needs = { from: 0, knownDays: [10, 50], usesPerMonth: 0, unitsPerUse: ONE };
