@@ -28,7 +28,8 @@ import type { CappedSchedule, Deferral, Scheduled } from "./types.ts";
 export function deferOrders(scheduled: Scheduled): CappedSchedule | null {
   const { fleet, policy, dated, lots, schedule } = scheduled;
   if (policy.budgetPerFiscalYear === null) return null;
-  const currencies = [...new Set(schedule.orders.map((line) => line.currency))];
+  // what has no price has no currency either
+  const currencies = [...new Set(schedule.orders.flatMap((line) => (line.lineCost > 0 ? line.currency : [])))];
   const named = policy.currency?.trim().toUpperCase();
   const currency = named ?? currencies[0] ?? "";
   const cap = minorUnits(exactFromText(policy.budgetPerFiscalYear), currency);

@@ -144,6 +144,17 @@ describe("deferOrders", () => {
     }
   });
 
+  // By hand: pads without a price are ordered first, gel for 5 needs in November 2027 costs 50 and the budget is 40.
+  it("holds the budget's money against what has a price, whatever is ordered first", () => {
+    const fleet = fleetOf(30);
+    Object.assign(fleet.catalogue[0]!, { price: null, currency: null });
+    const pads = certainDemand(PADS, [0, 5, ...new Array<number>(16).fill(0)]);
+    const gel = certainDemand(GEL, [...new Array<number>(12).fill(0), 5, 0, 0, 0, 0, 0]);
+    const { cut } = capped([pads, gel], { budgetPerFiscalYear: "40" }, fleet);
+    expect(cut!.deferrals.map(({ item, currency }) => [item, currency])).toContainEqual([GEL, "EUR"]);
+    expect(cut!.cautions).toEqual([]);
+  });
+
   it("does nothing without a budget", () => {
     expect(capped([certainDemand(PADS, [0, 1])], {}).cut).toBeNull();
   });
