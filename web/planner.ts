@@ -51,7 +51,7 @@ export function planner(stage: Stage, embedded: string | null) {
   let underlying: PolicyChoice[] = [];
   /** What came inside the page, whole. */
   let inside: { plan: Plan; reading: Reading } | null = null;
-  let line: Promise<void> = Promise.resolve();
+  let line = Promise.resolve(false);
   let newest = 0;
   /** Whether the engine still has what it read. */
   let engineKnows = false;
@@ -123,8 +123,8 @@ export function planner(stage: Stage, embedded: string | null) {
     const found = await ask("choicesIn", { files: taken, today: todayHere() });
     if (found === null) return false;
     for (const { key, value } of found) session.choices.set(key, value);
-    await work(say.intake.replanning, session.plan);
-    stage.mention(say.intake.taken(found.length, "file"));
+    const planned = await work(say.intake.replanning, session.plan);
+    if (planned) stage.mention(say.intake.taken(found.length, "file"));
     return true;
   }
 
@@ -139,13 +139,14 @@ export function planner(stage: Stage, embedded: string | null) {
   }
 
   /** One piece of work at a time; of those that wait only the newest is done, since it carries every change so far. */
-  function work(text: string, before: Plan | null, undo?: () => void): Promise<void> {
+  function work(text: string, before: Plan | null, undo?: () => void): Promise<boolean> {
     const mine = ++newest;
-    line = line.then(() => (mine === newest ? workNow(text, before, undo) : undefined));
+    line = line.then(() => mine === newest && workNow(text, before, undo));
     return line;
   }
 
-  async function workNow(text: string, before: Plan | null, undo?: () => void): Promise<void> {
+  /** Whether a plan came of it. */
+  async function workNow(text: string, before: Plan | null, undo?: () => void): Promise<boolean> {
     stage.busy(text, stopEngine);
     const hasSheets = files.length > 0;
     try {
@@ -160,7 +161,8 @@ export function planner(stage: Stage, embedded: string | null) {
             reading.refused.map(({ file, message }) => `${file}: ${message}`),
           ),
         );
-        return await back;
+        await back;
+        return false;
       }
       session = {
         ...session,
@@ -179,6 +181,7 @@ export function planner(stage: Stage, embedded: string | null) {
         stage.mention(say.intake.done(dayWords(plan.asOf)), session.before === null ? undefined : changed);
       }
       await kept;
+      return plan !== null;
     } catch (error) {
       if (error instanceof Stopped) engineKnows = false;
       const back = backToShown(undo);
@@ -189,6 +192,7 @@ export function planner(stage: Stage, embedded: string | null) {
       await back.catch(() => {
         engineKnows = false;
       });
+      return false;
     }
   }
 
@@ -250,8 +254,8 @@ export function planner(stage: Stage, embedded: string | null) {
     async takeLink(): Promise<void> {
       const taken = choicesFromLink();
       if (taken === 0) return;
-      if (session.plan !== null) await work(say.intake.replanning, session.plan);
-      stage.mention(say.intake.taken(taken, "link"));
+      const planned = session.plan === null || (await work(say.intake.replanning, session.plan));
+      if (planned) stage.mention(say.intake.taken(taken, "link"));
     },
     save(): void {
       if (session.plan) saveFile(policyCsv(session.plan), "policy.csv");
@@ -288,8 +292,8 @@ export function planner(stage: Stage, embedded: string | null) {
       }
       session.choices = new Map(last.choices);
       const linked = choicesFromLink();
-      await work(say.intake.working(files.length), session.plan);
-      stage.mention(linked > 0 ? say.intake.taken(linked, "link") : say.intake.restored);
+      const planned = await work(say.intake.working(files.length), session.plan);
+      if (planned) stage.mention(linked > 0 ? say.intake.taken(linked, "link") : say.intake.restored);
     },
   };
 }

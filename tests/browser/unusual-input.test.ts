@@ -79,6 +79,20 @@ describe("long work", () => {
     expect(await page.locator(".masthead .facts").nth(1).textContent()).toContain("3 devices");
   });
 
+  it("does not say that last time's work is back where it was stopped from coming back", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("#try-sample").click();
+    await planned(page);
+    await page.reload();
+    await page.getByRole("button", { name: "Stop" }).click();
+    await page.locator(".status", { hasText: "Stopped. Nothing was planned." }).waitFor();
+    await page.locator(".empty").waitFor();
+    expect(await page.locator(".status").textContent()).toBe("Stopped. Nothing was planned.");
+    // nothing of it is lost
+    await page.reload();
+    await page.locator(".status", { hasText: "is back" }).waitFor();
+  });
+
   it("leaves the plan that is still shown to be written and its rows to be corrected, once it was stopped", async () => {
     const { page, complaints } = await openPage(browser, null);
     await page.locator("#try-sample").click();
