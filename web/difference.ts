@@ -1,7 +1,7 @@
 import type { Plan } from "../src/index.ts";
 import type { PolicyWords } from "./engine/messages.ts";
 import { dayWords, moneyWords, numberWords } from "./format.ts";
-import { packsDueByMonth } from "./packs-due-by-month.ts";
+import { likelyDueBy } from "./packs-due-by-month.ts";
 import { say } from "./strings.ts";
 
 export interface Difference {
@@ -58,10 +58,11 @@ function measures(plan: Plan): Map<string, Measure> {
   const put = (what: string, amount: number, inWords: Measure["inWords"] = numberWords) =>
     found.set(what, { text: inWords(amount), amount, inWords });
   const tenths = (amount: number) => numberWords(amount, 1);
-  const most = (of: (month: Plan["short"][number]) => number) => Math.max(0, ...plan.short.map(of));
+  // in the tenths that are told, so that the change is the difference of what stands beside it
+  const most = (of: (month: Plan["short"][number]) => number) =>
+    Math.round(Math.max(0, ...plan.short.map(of)) * 10) / 10;
   const first = plan.orders.map(({ orderBy }) => orderBy).sort()[0];
-  // as Batteries counts them
-  put(words.due, Math.round(packsDueByMonth(plan).at(-1)?.expected ?? 0));
+  put(words.due, likelyDueBy(plan, plan.horizon.to));
   put(
     words.short,
     most(({ withSchedule }) => withSchedule.expected),
@@ -82,7 +83,7 @@ function measures(plan: Plan): Map<string, Measure> {
   for (const currency of currencies) {
     const years = plan.budget.filter((year) => year.currency === currency);
     const money = (amount: number) => moneyWords(amount, currency);
-    for (const year of years) put(words.spend(year.fiscalYear), year.planned, money);
+    for (const year of years) put(words.spend(year.fiscalYear, currency), year.planned, money);
     if (years.length > 1)
       put(
         words.allSpend(currency),

@@ -87,6 +87,11 @@ export function moneyWords(minorUnits: number, currency: string, exact = true): 
   }
 }
 
+/** The currency that amounts are in, after what they are; nothing where the sheets name none. */
+export function inCurrency(currency: string): string {
+  return currency === NO_CURRENCY ? "" : `, ${currency}`;
+}
+
 // ISO days and months, and money with a currency code on either side, as the engine writes them.
 const AMOUNT = String.raw`(?:\d{1,3}(?:,\d{3})+|\d+)\.\d{2,3}`;
 const IN_SENTENCES = new RegExp(

@@ -45,6 +45,11 @@ export function packsDueByMonth(plan: Plan): PacksDueMonth[] {
   }));
 }
 
+/** How many packs are due by a day or the end of a month, each counted at its likely date. */
+export function likelyDueBy({ packs }: Plan, until: string): number {
+  return packs.filter(({ replaceBy: { p50 } }) => p50 !== null && p50.slice(0, until.length) <= until).length;
+}
+
 /** The quarter of a calendar year to which a month belongs. */
 export function quarterOf(month: string): string {
   return `${month.slice(0, 4)}-${Math.ceil(Number(month.slice(5)) / 3)}`;

@@ -1,5 +1,5 @@
 import { CAUSE_WORDS } from "../src/index.ts";
-import { listWords, numberWords } from "./format.ts";
+import { inCurrency, listWords, numberWords } from "./format.ts";
 
 const plural = (count: number, one: string, many: string) => (count === 1 ? one : many);
 /** "1 pack", "2 packs". */
@@ -173,7 +173,7 @@ export const say = {
       caption: (devices: number, year: string, byYear: string, end: string, byEnd: string) =>
         `A device is short when it has no good pack or lacks in-date supplies. Of ${counted(devices, "device")}, ${byYear} are expected to be short at the end of ${year} if nothing is bought${end === year ? "" : `, and ${byEnd} at the end of ${end}`}.`,
       worst: (most: string, month: string) =>
-        ` With the schedule most are short at the end of ${month}: ${most} are expected.`,
+        ` With the schedule the worst month's end is that of ${month}: ${most} are expected.`,
       never: " With the schedule less than one is expected to be short at any month's end.",
       at: (month: string, without: string, withSchedule: string, chance: string, within: string | null) =>
         `${month}: ${without} short if nothing is bought, ${withSchedule} with the schedule (chance that any is: ${chance})${within === null ? "" : `, ${within} within the budget`}`,
@@ -190,8 +190,10 @@ export const say = {
 
   batteries: {
     heading: "When do the packs run out?",
-    lead: (due: number, already: number, all: number, until: string, year: string | null, inYear: number) =>
-      `${numberWords(due)} of ${counted(all, "pack")} ${plural(due, "is", "are")} likely to be due by the end of ${until}${due === 0 ? "" : `, ${already === 0 ? "none" : numberWords(already)} of them already`}${year === null ? "" : ` and ${numberWords(inYear)} by the end of ${year}`}.`,
+    lead: (all: number, due: string[]) =>
+      `${counted(all, "pack")}: ${listWords(due, "and")}, each counted at its likely date.`,
+    now: (n: number) => `${numberWords(n)} due now`,
+    by: (n: number, month: string) => `${numberWords(n)} by the end of ${month}`,
     none: "No battery pack was read.",
     due: {
       heading: "How many packs are due by when?",
@@ -247,8 +249,6 @@ export const say = {
       between: (middle: string, low: string, high: string) => `${middle} (${low} to ${high})`,
       fromTo: (from: string, to: string) => `${from} to ${to}`,
       noPath: "There is no fade forecast for this pack.",
-      caption: (says: string, readings: number) =>
-        `${says} ${readings === 0 ? "No reading of this pack is at hand." : `${numberWords(readings)} ${plural(readings, "reading is", "readings are")} shown as ${plural(readings, "a dot", "dots")}.`}`,
       at: (month: string, p50: string, p10: string, p90: string) => `End of ${month}: ${p50} (${p10} to ${p90})`,
       heads: ["Month's end", "P10", "P50", "P90"],
     },
@@ -441,7 +441,7 @@ export const say = {
     noPrices: "No price is known of anything to be ordered.",
     spend: {
       heading: "What will it cost, year by year?",
-      unit: (currency: string) => `spend so far in the fiscal year, ${currency}`,
+      unit: (currency: string) => `spend so far in the fiscal year${inCurrency(currency)}`,
       planned: "planned, by order date",
       band: "likely to safe (P50 to P95) by the year's end",
       cap: "budget",
@@ -615,8 +615,8 @@ export const say = {
       first: "First order leaves by",
       late: "Late order lines",
       due: "Packs likely due within the plan",
-      spend: (year: string) => `Planned spend, fiscal year ${year}`,
-      allSpend: (currency: string) => `Planned spend of all years, ${currency}`,
+      spend: (year: string, currency: string) => `Planned spend, fiscal year ${year}${inCurrency(currency)}`,
+      allSpend: (currency: string) => `Planned spend of all years${inCurrency(currency)}`,
       short: "Most devices short with the schedule",
       within: "Most devices short within the budget",
       deferred: "Order lines put off to stay within the budget",

@@ -23,7 +23,7 @@ describe("differences: two plans side by side", () => {
       change: "\u2013",
     });
     expect(rows.get("Order lines")).toMatchObject({ now: String(now.orders.length), change: "\u22121" });
-    expect(rows.get(`Planned spend, fiscal year ${year!.fiscalYear}`)?.change).toBe("\u2212\u20ac8,162.50");
+    expect(rows.get(`Planned spend, fiscal year ${year!.fiscalYear}, EUR`)?.change).toBe("\u2212\u20ac8,162.50");
   });
 
   it("counts what a budget puts off", () => {
@@ -36,4 +36,34 @@ describe("differences: two plans side by side", () => {
     const row = differences(smallPlan, now, WORDS).find(({ what }) => what.startsWith("Order lines put off"));
     expect(row).toMatchObject({ now: "1", change: "+1" });
   });
+
+  it("counts packs at their likely dates, as the program does", () => {
+    const now = structuredClone(smallPlan);
+    for (const { replaceBy } of now.packs) replaceBy.p50 = null;
+    expect(rowOf(now, "Packs likely due within the plan")?.now).toBe("0");
+    now.packs[0]!.replaceBy.p50 = `${now.horizon.to}-28`;
+    expect(rowOf(now, "Packs likely due within the plan")?.now).toBe("1");
+  });
+
+  it("tells the spend of each currency apart, and that of none without a code", () => {
+    const now = structuredClone(smallPlan);
+    const { fiscalYear } = now.budget[0]!;
+    now.budget = ["EUR", "USD", "XXX"].map((currency) => ({ ...now.budget[0]!, currency, planned: 100_00 }));
+    expect(rowOf(now, `Planned spend, fiscal year ${fiscalYear}, EUR`)?.now).toBe("\u20ac100.00");
+    expect(rowOf(now, `Planned spend, fiscal year ${fiscalYear}, USD`)?.now).toContain("$100.00");
+    expect(rowOf(now, `Planned spend, fiscal year ${fiscalYear}`)?.now).toBe("100.00");
+  });
+
+  // 0.04 and 0.06 devices read 0.0 and 0.1, which is 0.1 more.
+  it("tells a change as the difference of what stands beside it", () => {
+    const before = structuredClone(smallPlan);
+    for (const month of before.short) month.withSchedule.expected = 0.04;
+    const now = structuredClone(before);
+    for (const month of now.short) month.withSchedule.expected = 0.06;
+    const row = differences(before, now, WORDS).find(({ what }) => what === "Most devices short with the schedule");
+    expect(row).toMatchObject({ before: "0.0", now: "0.1", change: "+0.1" });
+  });
 });
+
+const rowOf = (now: typeof smallPlan, name: string) =>
+  differences(smallPlan, now, WORDS).find(({ what }) => what === name);

@@ -18,4 +18,20 @@ describe("sentences that lead a section in", () => {
       /5 more are overdue and should be swapped now; 1 of them has expired\.$/,
     );
   });
+
+  it("batteries: how many packs are due by when, each at its likely date", () => {
+    const { lead, now, by } = say.batteries;
+    expect(lead(10, [now(3), by(6, "October 2027"), by(9, "October 2029")])).toBe(
+      "10 packs: 3 due now, 6 by the end of October 2027 and 9 by the end of October 2029, each counted at its likely date.",
+    );
+    expect(lead(1, [now(0), by(1, "October 2027")])).toBe(
+      "1 pack: 0 due now and 1 by the end of October 2027, each counted at its likely date.",
+    );
+  });
+
+  it("ahead: the worst month's end, without a word that most devices are short", () => {
+    expect(say.ahead.short.worst("1.2", "November 2026")).toBe(
+      " With the schedule the worst month's end is that of November 2026: 1.2 are expected.",
+    );
+  });
 });

@@ -64,12 +64,7 @@ export function figure(spec: FigureSpec): HTMLElement {
   };
   canvas.addEventListener("pointermove", showNearest);
   canvas.addEventListener("pointerdown", showNearest);
-  const first = spec.points[spec.firstPoint ?? spec.points.length - 1];
-  if (first) {
-    step.value = String(spec.firstPoint ?? spec.points.length - 1);
-    step.setAttribute("aria-valuetext", first.says);
-    output.textContent = first.says;
-  }
+  show(spec.firstPoint ?? spec.points.length - 1);
 
   live.add(entry);
   drawFigures();
@@ -87,7 +82,7 @@ export function figure(spec: FigureSpec): HTMLElement {
     make(
       "div",
       { class: "take" },
-      opening(say.figure.table, spec.table),
+      spec.points.length > 0 && opening(say.figure.table, spec.table),
       make("button", { type: "button", class: "link picture", click: () => savePicture(spec) }, say.figure.picture),
     ),
   );

@@ -41,7 +41,7 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
       ...(siblings.length > 0 ? [{ mark: "faint-line" as const, label: words.sibling }] : []),
     ],
     empty: path.length + dots.length === 0,
-    caption: path.length === 0 ? `${pack.says} ${words.noPath}` : words.caption(pack.says, dots.length),
+    caption: path.length === 0 ? `${pack.says} ${words.noPath}` : pack.says,
     points: months.map((month, index) => ({
       at: monthEnd(month),
       says: words.at(

@@ -1,4 +1,3 @@
-import type { Plan } from "../../src/index.ts";
 import { monthWords, numberWords } from "../format.ts";
 import { type PacksDueMonth, quarterOf } from "../packs-due-by-month.ts";
 import { say } from "../strings.ts";
@@ -8,8 +7,7 @@ import { monthOptions } from "./chart-options.ts";
 import { figure } from "./figure.ts";
 
 /** When the packs run out: due so far with its uncertainty, and the quarter's own as bars. */
-export function packsDue(plan: Plan, rows: readonly PacksDueMonth[]): HTMLElement | null {
-  if (plan.packs.length === 0 || rows.length === 0) return null;
+export function packsDue(rows: readonly PacksDueMonth[]): HTMLElement {
   const words = say.batteries.due;
   const months = rows.map((row) => row.month);
   const isMiddle = (index: number) => {

@@ -8,7 +8,7 @@ import { compareNames, monthWords } from "../format.ts";
 import { keepChoice, keptChoice } from "../kept-choices.ts";
 import { leastCertain } from "../least-certain.ts";
 import { nextTask } from "../next-task.ts";
-import { packsDueByMonth } from "../packs-due-by-month.ts";
+import { likelyDueBy, packsDueByMonth } from "../packs-due-by-month.ts";
 import { picker } from "../picker.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
@@ -36,7 +36,7 @@ export async function batteries(session: PlannedSession): Promise<HTMLElement> {
   const due = packsDueByMonth(plan);
   const { noForecast } = leastCertain(plan);
   const ahead = packs.length - noForecast;
-  const whole = section("batteries", say.batteries.heading, lead(leadText()), ahead > 0 && packsDue(plan, due));
+  const whole = section("batteries", say.batteries.heading, lead(leadText()), ahead > 0 && packsDue(due));
   await nextTask();
   whole.append(
     answer(
@@ -89,20 +89,13 @@ export async function batteries(session: PlannedSession): Promise<HTMLElement> {
   }
 
   function leadText(): string {
-    const byTheEnd = Math.round(due.at(-1)?.expected ?? 0);
-    const already = plan.packs.filter((pack) => pack.replaceBy.kind === "already-due").length;
-    const year = byTheEnd > 0 && due.length > YEAR ? due[YEAR - 1]! : null;
-    const inYear = Math.round(year?.expected ?? 0);
     const untold = noForecast > 0 ? say.ahead.uncertain.noForecast(noForecast) : "";
     if (ahead === 0) return untold;
-    const told = say.batteries.lead(
-      byTheEnd,
-      already,
-      packs.length,
-      monthWords(plan.horizon.to),
-      year && monthWords(year.month),
-      inYear,
-    );
+    const ends = due.filter((_, at) => at === YEAR - 1 || at === due.length - 1);
+    const told = say.batteries.lead(packs.length, [
+      say.batteries.now(likelyDueBy(plan, plan.asOf)),
+      ...ends.map(({ month }) => say.batteries.by(likelyDueBy(plan, month), monthWords(month))),
+    ]);
     return `${told} ${untold}`;
   }
 }
