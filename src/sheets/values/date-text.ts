@@ -2,6 +2,7 @@ import { type Day, dayFromParts, isoWeekOfDay } from "../../calendar/day.ts";
 import { firstDayOfMonth, lastDayOfMonth, monthFromParts } from "../../calendar/month.ts";
 import { foldAccents } from "../words/fold.ts";
 import { monthOfWord } from "./month-words.ts";
+import { EXPIRES } from "./says-expiry.ts";
 
 /** The order of day, month and year in a column's dates. */
 export type DateOrder = "dmy" | "mdy" | "ymd";
@@ -29,8 +30,10 @@ const TIME =
   /[t ,]\s*(\d{1,2}[:h]\d{2}(?::\d{2}(?:[.,]\d{1,9})?)?|\d{6}(?=z))\s*([ap]\.?m\.?)?\s*(?:uhr|z|utc|gmt|[a-z]{3,4}|[+-]\d{2}:?\d{2})?$/;
 
 /** Words for expiry and service that people write before a date in its cell: "Exp: 03/2027". */
-const SAYS_EXPIRY =
-  /^(?:exp|expir(?:y|es|ed|e|ation)|abgelaufen(?: am| seit)?|perimee?s?(?: le)?|caducad[ao]s?|vencid[ao]s?|verlopen(?: op)?|exp date|use by|best before|best by|bb|mhd|verf|verfallt|ablauf|bis|per|peremption|cad|caduca|vto|vence|scad|scadenza|val|validade|utg|utgar|udlob|utlop|wazne do|do|tht|houdbaar tot|tot|until|due|w\/c|week commencing|installed|inst|since|seit|depuis|desde|sinds)\b[\s.:]*(?=\d|[a-z]{3})/;
+const SAYS_WHEN = new RegExp(
+  `^(?:${EXPIRES}|w/c|week commencing|installed|inst|since|seit|depuis|desde|sinds)\\b[\\s.:]*(?=\\d|[a-z]{3})`,
+  "u",
+);
 
 /** How long a thing lasts from a date on, in brackets behind it: "06/2022 (4 yr)". */
 const TERM = /\s*\(\d{1,2} ?(?:y|yrs?|years?|j|jahre?|ans?|anos?|jaar|anni|m|mo|months?|monate?|mois|meses)\.?\)$/;
@@ -60,7 +63,7 @@ function read(text: string): WrittenDate | null {
   const time = TIME.exec(rest);
   if (time && /\d/.test(rest.slice(0, time.index))) rest = rest.slice(0, time.index).replace(/,$/, "").trim();
   else rest = rest.replace(/(\d)(z|[+-]\d{2}:\d{2})$/, "$1");
-  rest = rest.replace(SAYS_EXPIRY, "").replace(TERM, "");
+  rest = rest.replace(SAYS_WHEN, "").replace(TERM, "");
   const clock = time ? `${time[1]}${time[2] ?? ""}` : "";
   return numericDate(rest, clock) ?? weekOrQuarter(rest) ?? namedMonthDate(rest, clock);
 }

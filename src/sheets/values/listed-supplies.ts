@@ -2,6 +2,7 @@ import { parseHeader } from "../words/parse-header.ts";
 import { rowThing } from "../words/row-thing.ts";
 import { cellText } from "./cell-text.ts";
 import { isDate } from "./date-text.ts";
+import { EXPIRES } from "./says-expiry.ts";
 import { isBoxWord, isUnitWord, unitFactor } from "./units.ts";
 
 /** What a cell that lists supplies says of each: what it is, how many, when it expires, of which lot. */
@@ -20,8 +21,7 @@ const LONGEST = 600;
 const DATE =
   /(?<![\w/.-])(?:\d{4}[-/.]\d{1,2}(?:[-/.]\d{1,2})?|\d{1,2}[-/.]\d{1,2}[-/.](?:\d{4}|\d{2})|\d{1,2}[-/](?:\d{4}|\d{2})|\d{1,2}\.\d{4}|(?:\d{1,2}[ .-]{1,2})?\p{L}{3,9}\.?[ -]'?(?:\d{1,2}, ?)?(?:\d{4}|\d{2}))(?![\w/-])/gu;
 /** Words around an expiry. */
-const SAYS_EXPIRY =
-  /(?<!\p{L})(?:exp(?:ir(?:y|es|ing|ed|ation))?(?: date)?|use by|best before|mhd|verf\p{L}*|ablauf|haltbar|per(?:emption)?|cad(?:uca\p{L}*)?|vto|scad\p{L}*|valid(?:o|ade)?|tht|houdbaar|utg\p{L}*|until|till|bis|tot)(?!\p{L})[.:]*/giu;
+const SAYS_EXPIRY = new RegExp(`(?<!\\p{L})(?:${EXPIRES})(?!\\p{L})[.:]*`, "giu");
 const LOT =
   /(?<!\p{L})(?:lote?|lotto|batch|charge|ch\.-b\.?|partij?)(?!\p{L})[\s.:#]*(?:no\.?|nr\.?)?\s*([\w-]*\d[\w-]*)/iu;
 const COUNT_FIRST = /^(\d{1,4})\s*(?:[x×*]\s*)?(?:(\p{L}+\.?)\s+(?:of\s+)?(?=[\p{L}(]))?(?=[\s\p{L}(])/iu;
