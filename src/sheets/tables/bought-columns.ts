@@ -3,7 +3,7 @@ import type { ColumnView } from "./score-column.ts";
 /** What tells of a price that it is a sum, has taxes in it, or is no more asked. */
 const OTHER_PRICE = /\b(incl|inkl|ttc|brutto|gross|ext|total|line|old|alt)/i;
 /** What heads the units on their way to a stock; and an order's number or an article's, whichever the list is of. */
-const ON_ORDER = /^((qty|quantity|units) )?(on order|in bestell|en (commande|pedido))/;
+const ON_ORDER = /^(\w+ )?(on order|in bestell|en (commande|pedido))/;
 const ORDER_NUMBER = /^(bestell (no|nr)|order code)$/;
 
 /**

@@ -72,7 +72,12 @@ function interpretAll(views: readonly ColumnView[], heading: Heading | null): In
     placedGroups(views) ??
     numberedLots(views) ??
     (open === null ? (uses as Output[] | null) : null);
-  if (special) return { best: { outputs: special, points: SPECIAL_POINTS }, tied: [], unclear: null };
+  if (special)
+    return withListBeside(
+      { best: { outputs: special, points: SPECIAL_POINTS }, tied: [], unclear: null },
+      views,
+      heading,
+    );
   const dated = datedOutputs(views, heading);
   if (dated !== null && "message" in dated) return { best: null, tied: [], unclear: dated };
   if (dated === null) {

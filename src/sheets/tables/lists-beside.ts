@@ -57,9 +57,12 @@ function catalogueBeside(outputs: readonly Output[], views: readonly ColumnView[
 
 /** What a list of stock says of units on their way ("On order", "ETA"), once for each item; null where it says nothing. */
 export function orderBeside(outputs: readonly Output[], views: readonly ColumnView[]): Output | null {
-  const [main, ...others] = outputs;
-  const item = main?.fields.find(({ spec }) => spec.field === "item");
-  if (main?.sheet.kind !== "dated_stock" || others.length > 0 || !item) return null;
+  const main = outputs[0];
+  // several lots of a line are all of its item
+  const items = outputs.map(({ fields }) => fields.find(({ spec }) => spec.field === "item"));
+  const [item] = items;
+  if (main?.sheet.kind !== "dated_stock" || !item || items.some((other) => other?.columns[0] !== item.columns[0]))
+    return null;
   const sheet = sheetSpec("on_order");
   const used = new Set(main.fields.flatMap(({ columns }) => columns));
   const rest = views.filter(({ column }) => !used.has(column));

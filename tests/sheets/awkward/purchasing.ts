@@ -111,6 +111,32 @@ Gel;3;06/2027;0;
     },
   },
   {
+    name: "French stock with orders on their way, counted by quantity, and prices",
+    text: `Produit;Lot;Péremption;Qté en stock;Qté en commande;Livraison prévue;Prix HT
+Électrodes adultes;L1;31/03/2027;12;6;15/12/2026;42,50
+Électrodes enfants;L2;31/05/2027;4;0;;48,00
+`,
+    rows: {
+      dated_stock: [{ quantity: 12 }, { quantity: 4 }],
+      on_order: [{ item: "Électrodes adultes", quantity: 6, arrives: "2026-12-15" }],
+    },
+  },
+  {
+    name: "two lots of an item in a line, with what is on order of it",
+    text: `Item,On hand,On order,Supplier,Expiry 1,Qty 1,Expiry 2,Qty 2
+Adult pads,9,6,Alpha,2027-03-31,4,2027-09-30,5
+Child pads,2,4,Alpha,2027-05-31,2,,
+`,
+    rows: {
+      dated_stock: [{ quantity: 4 }, { quantity: 5 }, { quantity: 2 }],
+      on_order: [
+        { item: "Adult pads", quantity: 6, supplier: "Alpha" },
+        { item: "Child pads", quantity: 4, supplier: "Alpha" },
+      ],
+    },
+    unread: ["On hand"],
+  },
+  {
     name: "the number of an order and how it stands in one column",
     text: `Item,Qty,PO / status,Due
 Adult pads,10,4711 / open,30/11/2026
