@@ -24,7 +24,8 @@ const OF_A_PACK: ReadonlySet<string> = new Set(["serviceMonths", "maxCycles", "r
 /** The least points: what the columns are not there for must be named outright. */
 const NAMED = 4.5;
 /** A sum over the row's units is no price of one. */
-const IS_SUM = /total|value|sum|amount|wert|gesamt|summe|betrag|valeur|montant|valor|importe|waarde|bedrag|totaal/i;
+export const IS_SUM =
+  /total|value|sum|amount|wert|gesamt|summe|betrag|valeur|montant|valor|importe|waarde|bedrag|totaal/i;
 
 /** What a list says of its items besides, in columns of its own or in a form above it; null where it says nothing. */
 export function listBeside(outputs: readonly Output[], views: readonly ColumnView[], form: FormAbove): Output | null {

@@ -2,6 +2,7 @@ import { columnOfField, sheetSpec } from "../../fleet/columns.ts";
 import { assign } from "./assign.ts";
 import { fieldSource } from "./field-source.ts";
 import { impliedItem } from "./group-outputs.ts";
+import { IS_SUM } from "./lists-beside.ts";
 import { namesPlace } from "./named-places.ts";
 import type { ColumnView } from "./score-column.ts";
 import type { Output } from "./table.ts";
@@ -10,7 +11,6 @@ import type { Output } from "./table.ts";
 const ALL_NUMBERS = 0.99;
 /** Words that say of a column that its numbers are names. */
 const NUMBERS_NAME = /#|\b(no|nr|id|num\w*|code)\b|n[°º]/i;
-
 /** What a stock list with a column of counts for each place yields: a row for each count; null for other tables. */
 export function placedOutputs(views: readonly ColumnView[]): Output[] | null {
   const places = views.filter(
@@ -20,8 +20,10 @@ export function placedOutputs(views: readonly ColumnView[]): Output[] | null {
   );
   if (places.length < 2) return null;
   const sheet = sheetSpec("dated_stock");
-  // what else stands below a place, such as who counted there, is not of every row
-  const others = views.filter((view) => !places.includes(view) && !isPlace(view.groupSubject));
+  // what else stands below a place, such as who counted there, is not of every row, and a count of all is no place's
+  const others = views.filter(
+    (view) => !places.includes(view) && !isPlace(view.groupSubject) && !IS_SUM.test(view.name),
+  );
   const fields = assign(sheet, others);
   const has = (name: string) => fields.some(({ spec }) => spec.name === name);
   // "Pads expiring" names the item whose dates stand below it

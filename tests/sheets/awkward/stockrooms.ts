@@ -3,6 +3,24 @@ import type { AwkwardSheet } from "./awkward-sheet.ts";
 /** Lists of consumables as stores keep them: counts and lots in one cell, packs of a size, cards of one item. */
 export const STOCKROOMS: AwkwardSheet[] = [
   {
+    name: "lots of which some lie at each of several places, with a count of all before them",
+    text: `Item,Lot,Expiry,Total qty,Store A,Store B,Vehicles
+Adult pads,L1,2027-03-31,16,10,2,4
+Child pads,L2,2027-05-31,5,4,1,0
+`,
+    rows: {
+      dated_stock: [
+        { lot: "L1", quantity: 10, place: "Store A" },
+        { lot: "L1", quantity: 2, place: "Store B" },
+        { lot: "L1", quantity: 4, place: "Vehicles" },
+        { lot: "L2", quantity: 4, place: "Store A" },
+        { lot: "L2", quantity: 1, place: "Store B" },
+        { lot: "L2", quantity: 0, place: "Vehicles" },
+      ],
+    },
+    unread: ["Total qty"],
+  },
+  {
     name: "uses by quarter",
     text: `Quarter,Item,Used
 2025 Q3,Adult pads,14
