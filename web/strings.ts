@@ -385,7 +385,7 @@ export const say = {
     stockHeads: ["Expiry", "Swap by", "Item", "Lot", "Place", "Units", "Chance of use in time"],
     trace: {
       heading: "Where is this lot or serial?",
-      label: "Lot, serial, order number or device",
+      label: "Lot (W27* for all that begin so), serial, GTIN, order, device or scanned label",
       go: "Trace",
       found: (n: number, what: string) =>
         n === 0

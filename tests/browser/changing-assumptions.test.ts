@@ -18,6 +18,7 @@ describe("a plan in the page", () => {
     const before = await saved(page, "orders.csv");
     await page.locator("#trace").fill("L1");
     await page.locator("#trace").press("Enter");
+    await page.locator("#traced tbody").waitFor();
     const serial = await page.locator("#packs tbody button.link").last().textContent();
     await page.locator("#packs tbody button.link").last().click();
 

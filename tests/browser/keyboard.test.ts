@@ -48,6 +48,7 @@ describe("the page by keyboard alone", () => {
     await tabTo(page, "#trace");
     await page.keyboard.type("L1");
     await page.keyboard.press("Enter");
+    await page.locator("#traced tbody").waitFor();
     expect(await page.locator("#traced tbody tr").count()).toBe(2);
 
     await tabTo(page, ".downloads button");

@@ -39,6 +39,7 @@ import type { PackReadings } from "../pack-readings.ts";
 import { correctRow } from "./correct-row.ts";
 import { carryEngine, fitInWorkers } from "./fit-in-workers.ts";
 import type { Answer, AskName, Asks, Began, Behind, Download, Planned, Question } from "./messages.ts";
+import { trace } from "./trace.ts";
 
 // The page's security policy forbids compiled text, and zod would try it once and be logged for it.
 z.config({ jitless: true });
@@ -137,6 +138,7 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     if (!sheet) throw new Error(`There is no sheet ${row.file}.`);
     return correctRow(sheet, row, changes);
   },
+  trace: async (ask) => trace(ask.wanted, ask.reading, ask.asOf),
   replan: async (ask) => planNow(ask.choices, ask.today, ask.readingMark),
   packs: async ({ from, to }) => plan?.packs.slice(from, to) ?? [],
   write: async (ask) => contentOf(ask.file),

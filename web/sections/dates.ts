@@ -41,7 +41,7 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
     chart,
     plan.crowdedMonths.length > 0 && answer(words.crowdedHeading, crowdedTable()),
     answer(words.stockHeading, stockTable()),
-    traceBox(reading),
+    traceBox({ reading, plan }),
     plan.moves.length > 0 && list(words.movesHeading, movesTable()),
     plan.swapCalendar.length > 0
       ? list(words.swapsHeading, swapTable())

@@ -1,17 +1,24 @@
 import type { Reading } from "../../src/index.ts";
 import { make } from "../dom.ts";
+import { ask } from "../engine/engine.ts";
+import type { Trace } from "../engine/trace.ts";
 import { dayWords } from "../format.ts";
 import { keepChoice, keptChoice } from "../kept-choices.ts";
+import { dayNumber } from "../months.ts";
+import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
-import { trace } from "../trace.ts";
 import { placeAndSite } from "../where.ts";
 import { where } from "./findings.ts";
 import { answer, list } from "./section.ts";
 
-/** Asks for a lot, serial or device, and lists every row that bears it (for recalls). */
-export function traceBox(reading: Reading): HTMLElement {
+/** What was traced last: the section made anew shows it at once. */
+let last: { what: string; reading: Reading; rows: Trace[] } | null = null;
+
+/** Asks for a lot, serial, device or label, and lists every row that bears it (for recalls). */
+export function traceBox({ reading, plan }: Pick<PlannedSession, "reading" | "plan">): HTMLElement {
   const words = say.dates.trace;
+  let asked = "";
   const found = make("div", { role: "status", id: "traced" });
   const box = make("input", {
     type: "text",
@@ -27,29 +34,41 @@ export function traceBox(reading: Reading): HTMLElement {
       submit: (event) => {
         event.preventDefault();
         keepChoice("trace", box.value.trim() || null);
-        show();
+        void show();
       },
     },
     make("label", { for: "trace" }, words.label),
     box,
     make("button", { type: "submit" }, words.go),
   );
-  show();
+  void show();
   return make("div", {}, answer(words.heading, form), found);
 
-  function show(): void {
-    const rows = trace(box.value, reading);
-    found.replaceChildren();
-    if (box.value.trim() === "") return;
+  async function show(): Promise<void> {
     const what = box.value.trim();
+    asked = what;
+    found.replaceChildren();
+    if (what === "") return;
+    if (last?.what !== what || last.reading !== reading) {
+      try {
+        const rows = await ask("trace", { wanted: what, reading, asOf: dayNumber(plan.asOf) });
+        // something else may have been asked for since
+        if (asked !== what) return;
+        last = { what, reading, rows };
+      } catch (error) {
+        found.textContent = say.intake.failed((error as Error).message);
+        return;
+      }
+    }
+    const { rows } = last;
     if (rows.length === 0) {
-      found.append(make("p", {}, words.found(0, what)));
+      found.textContent = words.found(0, what);
       return;
     }
     const stands = rows.filter(({ kind }) => kind === "dated stock" || kind === "pack");
     const units = stands.reduce((sum, { quantity }) => sum + (quantity ?? 0), 0);
     const places = new Set(stands.map(({ place }) => place)).size;
-    found.append(
+    found.replaceChildren(
       list(
         words.found(rows.length, what),
         make(

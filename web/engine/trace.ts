@@ -1,6 +1,6 @@
-import type { Reading } from "../src/index.ts";
-import { dayText } from "./months.ts";
-import { nameKey } from "./name-key.ts";
+import { gtinKey, matcherOf, type Reading } from "../../src/index.ts";
+import { dayText } from "../months.ts";
+import { nameKey } from "../name-key.ts";
 
 /** Something that bears the lot, serial or name that was asked for; of a row that was set aside only where it stands is known. */
 export interface Trace {
@@ -20,19 +20,30 @@ export interface Trace {
 
 /**
  * Every row that bears a lot, serial, order number or device, without regard to case and outer blanks; of dated stock
- * and packs also those that lie in a device of that name. What is recalled may lie where a row that was set aside says.
+ * and packs also those that lie in a device of that name. What ends in `*` is a beginning; a GTIN is every unit of its
+ * items, and a scanned label its lot and serial, of its product only where the catalogue knows it. What is recalled may
+ * lie where a row that was set aside says.
  */
-export function trace(wanted: string, { fleet, setAside }: Reading): Trace[] {
-  const key = nameKey(wanted);
-  if (key === "") return [];
-  const is = (...names: (string | null)[]) => names.some((name) => name !== null && nameKey(name) === key);
+export function trace(wanted: string, { fleet, setAside }: Reading, asOf: number): Trace[] {
+  if (nameKey(wanted) === "") return [];
+  const { match, gtin, onlyOf } = matcherOf(wanted, asOf);
+  const [ofProduct, ofOthers] = [new Set(), new Set()];
+  for (const row of fleet.catalogue) {
+    if (row.gtin !== null) (gtinKey(row.gtin) === (gtin ?? onlyOf) ? ofProduct : ofOthers).add(nameKey(row.item));
+  }
+  const is = (item: string | null, ...names: (string | null)[]) => {
+    const key = nameKey(item ?? "");
+    if (ofProduct.has(key) && gtin !== null) return true;
+    if (!ofProduct.has(key) && ofOthers.has(key) && onlyOf !== null) return false;
+    return names.some((name) => name !== null && match(nameKey(name)));
+  };
   const sites = new Map(fleet.devices.map(({ device, site }) => [nameKey(device), site]));
   const siteOf = (device: string | null) => (device === null ? null : (sites.get(nameKey(device)) ?? null));
   const day = (value: number | null) => (value === null ? null : dayText(value));
   const unknown = { item: null, name: null, place: null, site: null, quantity: null, until: null };
   return [
     ...fleet.packs
-      .filter((row) => is(row.serial, row.device))
+      .filter((row) => is(row.item, row.serial, row.device))
       .map((row) => ({
         ...unknown,
         ...row.source,
@@ -44,7 +55,7 @@ export function trace(wanted: string, { fleet, setAside }: Reading): Trace[] {
         quantity: 1,
       })),
     ...fleet.datedStock
-      .filter((row) => is(row.lot, row.serial, row.place))
+      .filter((row) => is(row.item, row.lot, row.serial, row.place))
       .map((row) => ({
         ...unknown,
         ...row.source,
@@ -57,7 +68,7 @@ export function trace(wanted: string, { fleet, setAside }: Reading): Trace[] {
         until: day(row.expiry),
       })),
     ...fleet.onOrder
-      .filter((row) => is(row.order))
+      .filter((row) => is(row.item, row.order))
       .map((row) => ({
         ...unknown,
         ...row.source,
@@ -69,7 +80,7 @@ export function trace(wanted: string, { fleet, setAside }: Reading): Trace[] {
         until: day(row.arrives),
       })),
     ...fleet.devices
-      .filter((row) => is(row.device))
+      .filter((row) => is(null, row.device))
       .map((row) => ({
         ...unknown,
         ...row.source,
@@ -79,7 +90,7 @@ export function trace(wanted: string, { fleet, setAside }: Reading): Trace[] {
         place: row.site,
       })),
     ...setAside
-      .filter(({ cells, reason }) => reason !== "repeat" && is(...cells.map(String)))
+      .filter(({ cells, reason }) => reason !== "repeat" && is(null, ...cells.map(String)))
       .map((row) => ({ ...unknown, ...row, kind: "set aside" as const })),
   ];
 }

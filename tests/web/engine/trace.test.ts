@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { emptyFleet } from "../../src/fleet/rows.ts";
-import { trace } from "../../web/trace.ts";
-import { smallReading } from "../browser/fixtures/small-plan.ts";
+import { emptyFleet } from "../../../src/fleet/rows.ts";
+import { trace as traceOn } from "../../../web/engine/trace.ts";
+import { smallReading } from "../../browser/fixtures/small-plan.ts";
+import { catalogued } from "../../fleet/make-rows.ts";
 
+const trace = (wanted: string, of: Parameters<typeof traceOn>[1]) => traceOn(wanted, of, 20_758);
 const source = { file: "stock.csv", sheet: null, line: 4 };
 const reading = {
   ...smallReading,
@@ -52,6 +54,33 @@ describe("trace: every row that bears a name", () => {
     const found = trace("l 79", set);
     expect(found).toMatchObject([{ kind: "set aside", file: "stock.csv", line: 8, place: null, quantity: null }]);
     expect(trace("L 80", set)).toEqual([]);
+  });
+
+  it("takes what ends in a star for a beginning", () => {
+    expect(trace("l*", reading).map(({ name }) => name)).toEqual(["L 77", "L78"]);
+    expect(trace("L7*", reading).map(({ name }) => name)).toEqual(["L78"]);
+    expect(trace("*", reading)).toEqual([]);
+  });
+
+  // Source of the GTINs: GS1 General Specifications, examples with their check digits
+  it("finds a product by its GTIN, and a label's lot of its own product only", () => {
+    const catalogue = [
+      catalogued("pads", "pads", { gtin: "09506000134352" }),
+      catalogued("gel", "gel", { gtin: "09521234543213" }),
+    ];
+    const [, second] = reading.fleet.datedStock;
+    const others = ["gel", "paper"].map((item) => ({ ...second!, item }));
+    const fleet = { ...reading.fleet, catalogue, datedStock: [...reading.fleet.datedStock, ...others] };
+    const items = (wanted: string) => trace(wanted, { ...reading, fleet }).map(({ item, name }) => [item, name]);
+    expect(items("9506000134352")).toEqual([
+      ["pads", "L 77"],
+      ["pads", "L78"],
+    ]);
+    // of an item whose GTIN the sheets do not tell the lot may be the same
+    expect(items("(01)09506000134352(10)L78")).toEqual([
+      ["pads", "L78"],
+      ["paper", "L78"],
+    ]);
   });
 
   it("finds what lies in a device, and nothing for nothing", () => {
