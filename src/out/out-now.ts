@@ -28,7 +28,10 @@ export function findingInPlace({ file, sheet, line, message }: Plan["findings"][
 export function pastExpiry(plan: Pick<Plan, "asOf" | "datedStock">): string[] {
   const rows = plan.datedStock.filter((row) => row.expiry < plan.asOf && row.quantity > 0);
   const units = rows.reduce((sum, row) => sum + row.quantity, 0);
-  const told = rows.map(({ item, place, expiry }) => `${item} at ${place ?? "no named place"} (${expiry})`);
+  const told = rows.map(({ item, quantity, place, expiry }) => {
+    const what = quantity > 1 ? `${quantity} of ${item}` : item;
+    return `${what} at ${place ?? "no named place"} (${expiry})`;
+  });
   return rows.length === 0
     ? []
     : [`${counted(units, "dated unit is", "dated units are")} past expiry: ${listTold(told)}.`];

@@ -176,7 +176,7 @@ Cautions
     expect(summaryText(plan, { width: 90 })).toContain(
       [
         "Out now",
-        "- 2 dated units are past expiry: pads-adult at AED-04 (2026-10-31).",
+        "- 2 dated units are past expiry: 2 of pads-adult at AED-04 (2026-10-31).",
         "- 2 packs have failed the last test: M22-001 in MD-01, M25-002 in North Station.",
       ].join("\n"),
     );
