@@ -364,7 +364,7 @@ export const say = {
       unit: "unit-months of life given up, by visits a month",
       key: "life given up",
       caption: (smallest: number, price: string, enough: number) =>
-        `A visit swaps all that falls due at one place in one month. With fewer than ${numberWords(smallest)} a month, not every expiry can be met; with ${numberWords(smallest)}, some units are swapped early and give up ${price} unit-months of life; with ${numberWords(enough)}, none.`,
+        `A visit swaps all that falls due at one place in one month. ${smallest > 1 ? `With fewer than ${numberWords(smallest)} a month, not every expiry can be met; with` : "With"} ${numberWords(smallest)}, some units are swapped early and give up ${price} unit-months of life; with ${numberWords(enough)}, none.`,
       at: (visits: number, months: string) => `${numberWords(visits)} a month: ${months} unit-months given up`,
       heads: ["Visits a month", "Unit-months given up"],
     },

@@ -155,8 +155,10 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   fill();
   const note = make("p", { class: "print-note" });
   const printing = (on: boolean) => () => {
-    const alone = holder.closest(".alone") !== null;
-    const count = alone ? rows.length : Math.min(rows.length, Math.max(shown, spec.printed ?? 0));
+    const least = Math.max(shown, spec.printed ?? 0);
+    // a few rows more are worth their paper
+    const entire = holder.closest(".alone") !== null || rows.length <= 1.5 * least;
+    const count = entire ? rows.length : least;
     fill(on ? count : shown, on);
     note.textContent =
       count < rows.length ? say.table.printed(numberWords(count), numberWords(rows.length), spec.file ?? null) : "";

@@ -242,6 +242,45 @@ describe("a sheet of which every row was set aside", () => {
   });
 });
 
+describe("a report of which a section begins low on a page", () => {
+  it("keeps each chart's question with its caption", async () => {
+    const fifteen = Array.from({ length: 15 }, (_, at) => at + 1);
+    const { page } = await openPage(browser, null);
+    await page
+      .locator("input[data-chooses=files]")
+      .setInputFiles([
+        csv(
+          "packs.csv",
+          "serial,item,device,made,in_service",
+          ...fifteen.map((n) => `Q${n},pump pack,P${n},${2019 + (n % 5)}-02-01,${2019 + (n % 5)}-04-01`),
+        ),
+        csv(
+          "tests.csv",
+          "serial,date,percent",
+          ...[2024, 2025, 2026].flatMap((year) =>
+            fifteen.map((n) => `Q${n},${year}-06-03,${97 - 3 * (year - 2019 - (n % 5))}`),
+          ),
+        ),
+        csv(
+          "stock.csv",
+          "item,lot,expiry,quantity,place",
+          ...fifteen.map((n) => `line set,S${n},2027-${String((n % 12) + 1).padStart(2, "0")}-15,10,P${n}`),
+        ),
+        POLICY,
+      ]);
+    await planned(page);
+    // charts are moved on whole, whatever stands above: from full pages to nearly empty ones
+    for (const above of [0, 50, 100, 150, 200, 250]) {
+      await page.locator("#pack").evaluate((part, px) => {
+        (part as HTMLElement).style.paddingTop = `${px}px`;
+      }, above);
+      const pages = pdfPages(await page.pdf({ format: "A4" }));
+      const at = pages.findIndex((text) => text.includes("Howmanyunitsfalldueineachmonth?"));
+      expect(pages[at], `${above} px lower`).toContain("Aunitfallsdue14daysbeforeitexpires");
+    }
+  });
+});
+
 describe("a list to take along", () => {
   it("prints by itself, with the caution at its foot", async () => {
     const stock = Array.from({ length: 40 }, (_, at) => `pads-a,2027-0${1 + (at % 6)}-28,L${at},1,Post ${at}`);
@@ -276,6 +315,9 @@ describe("a list to take along", () => {
     expect(recall).toContain("Post7,Harbour");
     expect(recall).not.toContain("Whatisswapped,andwhere?");
     // What is printed next is the whole report again.
-    expect(pdfPages(await page.pdf({ format: "A4" })).join("")).toContain("Whatdoesthefleetneednext?");
+    const report = pdfPages(await page.pdf({ format: "A4" })).join("");
+    expect(report).toContain("Whatdoesthefleetneednext?");
+    // The schedule of the units is not cut for the sake of its last ten.
+    expect(report).not.toContain("of40rows");
   });
 });

@@ -34,4 +34,10 @@ describe("sentences that lead a section in", () => {
       " With the schedule the worst month's end is that of November 2026: 1.2 are expected.",
     );
   });
+
+  it("visits: that fewer are too few, where there are fewer", () => {
+    const { caption } = say.dates.visits;
+    expect(caption(2, "30", 3)).toContain("With fewer than 2 a month, not every expiry can be met; with 2, some units");
+    expect(caption(1, "30", 2)).toContain("in one month. With 1, some units");
+  });
 });
