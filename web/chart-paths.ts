@@ -57,6 +57,12 @@ const BRANCHES = [
   /^ {8}if \(ticks\.align === 'start'\) \{[\s\S]*?\n {8}\}(?=\n)/m,
 ];
 
+/** What it says of axes, fills and fonts that are given wrongly, and of options that ask for themselves: the page's are right. */
+const WARNINGS = [
+  block(" {8}", String.raw`if \((?:!isObject\(scaleConf\)|scaleConf\._proxy|this\.options\.fill && .*)\)`),
+];
+const TOOL_WARNINGS = [block(" {4}", String.raw`if \((?:style && !.*|_stack\.has\(prop\))\)`)];
+
 /** The same among the library's tools. */
 const TOOLS: [string, string][] = [
   ["getHoverColor", "undefined"],
@@ -79,7 +85,8 @@ const without = (code: string, functions: [string, string][], parts: RegExp[]) =
   parts.reduce((text, part) => found(text, part, ""), withoutBodies(code, functions));
 
 /** The chart library's code without the ways that no chart of the page takes. */
-export const withoutChartPaths = (code: string): string => without(code, FUNCTIONS, [...UNASKED, ...BRANCHES]);
+export const withoutChartPaths = (code: string): string =>
+  without(code, FUNCTIONS, [...UNASKED, ...BRANCHES, ...WARNINGS]);
 
 /** Its tools' code without them. */
-export const withoutToolPaths = (code: string): string => without(code, TOOLS, TOOL_BRANCHES);
+export const withoutToolPaths = (code: string): string => without(code, TOOLS, [...TOOL_BRANCHES, ...TOOL_WARNINGS]);
