@@ -18,6 +18,15 @@ export function make<Tag extends keyof HTMLElementTagNameMap>(
   return element;
 }
 
+/** Makes a button that does something when pressed. */
+export function button(
+  text: string,
+  click: (event: Event) => void,
+  attributes: Record<string, Attribute> = {},
+): HTMLButtonElement {
+  return make("button", { type: "button", ...attributes, click }, text);
+}
+
 /** Makes an SVG element, for the small samples in a chart's key. */
 export function makeSvg(tag: string, attributes: Record<string, Attribute>, ...children: Node[]): SVGElement {
   const element = document.createElementNS("http://www.w3.org/2000/svg", tag);

@@ -1,4 +1,4 @@
-import { make } from "./dom.ts";
+import { button, make } from "./dom.ts";
 import { numberWords } from "./format.ts";
 import { say } from "./strings.ts";
 import { laidOutAsMany } from "./table-layout.ts";
@@ -43,7 +43,7 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   const role = (name: string) => (rows.length > PORTION ? name : null);
   const heads = spec.columns.map((column) => head(column, () => sortBy(column)));
   const thead = make("thead", { role: role("rowgroup") }, make("tr", { role: role("row") }, heads));
-  const more = make("button", { type: "button", class: "more", click: () => showAll() }, "");
+  const more = button("", showAll, { class: "more" });
 
   /** Rows in portions, each in a body of its own: where there are many, those out of sight wait to be laid out. */
   const bodies = [newBody()];
@@ -144,7 +144,7 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
     return make(
       "th",
       { scope: "col", role: role("columnheader"), class: cellClass(column) },
-      sortable && make("button", { type: "button", click: sort }, column.title),
+      sortable && button(column.title, sort),
       // Chromium leaves buttons out of a head that it repeats on the next page.
       make("span", { class: sortable ? "printed" : null }, column.title),
     );

@@ -1,4 +1,4 @@
-import { make } from "../dom.ts";
+import { button, make } from "../dom.ts";
 import { opening } from "../opening.ts";
 import { say } from "../strings.ts";
 import { Chart } from "./chart-kit.ts";
@@ -83,7 +83,7 @@ export function figure(spec: FigureSpec): HTMLElement {
       "div",
       { class: "take" },
       spec.points.length > 0 && opening(say.figure.table, spec.table),
-      make("button", { type: "button", class: "link picture", click: () => savePicture(spec) }, say.figure.picture),
+      button(say.figure.picture, () => savePicture(spec), { class: "link picture" }),
     ),
   );
 }

@@ -1,5 +1,5 @@
 import { isHiddenName, type SheetFile } from "../../src/index.ts";
-import { make } from "../dom.ts";
+import { button, make } from "../dom.ts";
 import { ask } from "../engine/engine.ts";
 import { say } from "../strings.ts";
 import { droppedFiles } from "./dropped-files.ts";
@@ -44,7 +44,7 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string, oth
       take(await Promise.all(chosen.map((file) => bytesOf(file, folder))));
       input.value = "";
     });
-    return [input, make("button", { type: "button", click: () => input.click() }, folder ? words.folder : words.files)];
+    return [input, button(folder ? words.folder : words.files, () => input.click())];
   };
   const rows = make("textarea", { id: "pasted-rows", rows: 5, spellcheck: "false", wrap: "off" });
   return make(
@@ -69,7 +69,7 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string, oth
     make(
       "p",
       { class: "buttons" },
-      make("button", { type: "button", id: "try-sample", click: () => takeSample() }, words.sample),
+      button(words.sample, takeSample, { id: "try-sample" }),
       make("span", {}, words.sampleNote),
     ),
     make(
@@ -78,7 +78,7 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string, oth
       make("summary", {}, words.paste),
       make("label", { for: "pasted-rows" }, words.pasteLabel),
       rows,
-      make("button", { type: "button", click: () => takePasted() }, words.pasteGo),
+      button(words.pasteGo, takePasted),
     ),
   );
 

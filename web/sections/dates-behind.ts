@@ -1,43 +1,46 @@
+import { visitsEnough } from "../charts/visits-enough.ts";
+import { countColumn } from "../columns.ts";
 import { make } from "../dom.ts";
 import type { Behind } from "../engine/messages.ts";
 import { filteredTable } from "../filtered-table.ts";
 import { numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
+import { answer } from "./section.ts";
+
+type Lapse = Behind["lapses"][number];
+
+/** What the dates rest on, and what comes of them: visits, places, lapses, uses and the routine. */
+export function datesBehind(behind: Behind): (HTMLElement | null | false)[] {
+  const { places, lapses, use, routine } = say.dates;
+  return [
+    visitsEnough(behind.swapCapacity),
+    behind.places.length > 0 && answer(places.heading, placeTable(behind)),
+    behind.lapses.length > 0 && answer(lapses.heading, make("p", {}, lapses.note), lapseTable(behind)),
+    behind.useRates.length > 0 && answer(use.heading, make("p", {}, use.note), useTable(behind)),
+    behind.routine.length > 0 && answer(routine.heading, routineTable(behind)),
+  ];
+}
 
 /** What is expected to lapse if nothing is done, by item, and what the moves save of it. */
-export function lapseTable({ lapses }: Behind): HTMLElement {
+function lapseTable({ lapses }: Behind): HTMLElement {
   const words = say.dates.lapses;
   const saves = lapses.some(({ saved }) => saved > 0);
-  return table({
+  return table<Lapse>({
     caption: words.heading,
     rows: lapses,
     columns: [
       { title: words.heads[0]!, value: (row) => row.item, wide: true },
-      { title: words.heads[1]!, value: (row) => row.due, show: (row) => numberWords(row.due), figures: true },
-      { title: words.heads[2]!, value: (row) => row.used, show: (row) => numberWords(row.used, 1), figures: true },
-      {
-        title: words.heads[3]!,
-        value: (row) => row.due - row.used,
-        show: (row) => numberWords(row.due - row.used, 1),
-        figures: true,
-      },
-      ...(saves
-        ? [
-            {
-              title: words.heads[4]!,
-              value: (row: (typeof lapses)[number]) => row.saved,
-              show: (row: (typeof lapses)[number]) => numberWords(row.saved, 1),
-              figures: true,
-            },
-          ]
-        : []),
+      countColumn(words.heads[1]!, (row) => row.due),
+      countColumn(words.heads[2]!, (row) => row.used, 1),
+      countColumn(words.heads[3]!, (row) => row.due - row.used, 1),
+      ...(saves ? [countColumn<Lapse>(words.heads[4]!, (row) => row.saved, 1)] : []),
     ],
   });
 }
 
 /** The places with units to swap in the plan's first year. */
-export function placeTable({ places }: Behind): HTMLElement {
+function placeTable({ places }: Behind): HTMLElement {
   const words = say.dates.places;
   return table({
     caption: words.heading,
@@ -54,14 +57,14 @@ export function placeTable({ places }: Behind): HTMLElement {
 }
 
 /** What each task of the routine uses, with what is taken from common practice marked. */
-export function routineTable({ routine }: Behind): HTMLElement {
+function routineTable({ routine }: Behind): HTMLElement {
   const words = say.dates.routine;
   const rolls = new Map(routine.map(({ item, minutesPerRoll }) => [item, minutesPerRoll]));
   const notes = [
     routine.some(({ assumed }) => assumed) && words.assumed,
     ...[...rolls].map(([item, minutes]) => minutes !== null && words.roll(item, numberWords(minutes))),
   ].filter((note) => note !== false);
-  const rows = table({
+  const rows = table<Behind["routine"][number]>({
     caption: words.heading,
     rows: routine,
     first: 10,
@@ -78,27 +81,16 @@ export function routineTable({ routine }: Behind): HTMLElement {
         show: (row) => `${Number(row.quantity.toPrecision(2))}${row.assumed ? " *" : ""}`,
         figures: true,
       },
-      {
-        title: words.heads[6]!,
-        value: (row) => row.unitsPerYear,
-        show: (row) => numberWords(row.unitsPerYear, 1),
-        figures: true,
-      },
+      countColumn(words.heads[6]!, (row) => row.unitsPerYear, 1),
     ],
   });
   return make("div", {}, rows, notes.length > 0 && make("p", {}, notes.join(" ")));
 }
 
 /** How often each item is used at each place, with the interval that holds the rate. */
-export function useTable({ useRates }: Behind): HTMLElement {
+function useTable({ useRates }: Behind): HTMLElement {
   const words = say.dates.use;
-  const rate = (title: string, of: (row: (typeof useRates)[number]) => number) => ({
-    title,
-    value: of,
-    show: (row: (typeof useRates)[number]) => numberWords(of(row), 1),
-    figures: true,
-  });
-  return filteredTable(
+  return filteredTable<Behind["useRates"][number]>(
     {
       caption: words.heading,
       rows: useRates,
@@ -109,10 +101,10 @@ export function useTable({ useRates }: Behind): HTMLElement {
         { title: words.heads[1]!, value: (row) => row.place, wide: true },
         { title: words.heads[2]!, value: (row) => row.duty },
         { title: words.heads[3]!, value: (row) => row.events, figures: true },
-        rate(words.heads[4]!, (row) => row.months),
-        rate(words.heads[5]!, (row) => row.unitsPerYear),
-        rate(words.heads[6]!, (row) => row.low),
-        rate(words.heads[7]!, (row) => row.high),
+        countColumn(words.heads[4]!, (row) => row.months, 1),
+        countColumn(words.heads[5]!, (row) => row.unitsPerYear, 1),
+        countColumn(words.heads[6]!, (row) => row.low, 1),
+        countColumn(words.heads[7]!, (row) => row.high, 1),
         { title: words.heads[8]!, value: (row) => words.basis[row.basis] },
       ],
     },

@@ -1,6 +1,7 @@
 import type { Plan } from "../../src/index.ts";
-import { make } from "../dom.ts";
-import { chanceWords, monthWords, numberWords } from "../format.ts";
+import { chanceColumn, countColumn } from "../columns.ts";
+import { button, make } from "../dom.ts";
+import { monthWords, numberWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
@@ -16,7 +17,7 @@ export function earlySignsTable(session: PlannedSession, choose: (pack: Plan["pa
   return answer(
     words.heading,
     make("p", {}, words.lead),
-    table({
+    table<EarlySign>({
       caption: words.heading,
       rows: signs,
       first: 12,
@@ -25,14 +26,9 @@ export function earlySignsTable(session: PlannedSession, choose: (pack: Plan["pa
         { title: words.heads[1]!, value: (row) => row.name, show: name },
         { title: words.heads[2]!, value: (row) => row.item, wide: true },
         { title: words.heads[3]!, value: (row) => row.packs, figures: true },
-        {
-          title: words.heads[4]!,
-          value: (row) => row.timesAsFast.p50,
-          show: (row) => numberWords(row.timesAsFast.p50, 1),
-          figures: true,
-        },
+        countColumn(words.heads[4]!, (row) => row.timesAsFast.p50, 1),
         { title: words.heads[5]!, value: (row) => row.timesAsFast.p10, show: rangeWords },
-        { title: words.heads[6]!, value: (row) => row.chance, show: (row) => chanceWords(row.chance), figures: true },
+        chanceColumn(words.heads[6]!, (row) => row.chance),
         {
           title: words.heads[7]!,
           value: (row) => row.dueWithinYear,
@@ -50,6 +46,6 @@ export function earlySignsTable(session: PlannedSession, choose: (pack: Plan["pa
   function name(sign: EarlySign): string | Node {
     if (sign.kind === "batch") return monthWords(sign.name);
     const pack = sign.kind === "pack" ? session.plan.packs.find((row) => row.serial === sign.name) : undefined;
-    return pack ? make("button", { type: "button", class: "link", click: () => choose(pack) }, sign.name) : sign.name;
+    return pack ? button(sign.name, () => choose(pack), { class: "link" }) : sign.name;
   }
 }

@@ -1,8 +1,9 @@
 import { FORECAST_NOTE, isForecast, isPriced, type Plan } from "../../src/index.ts";
 import { actOn, notYet } from "../act-on.ts";
+import { countColumn, dayColumn } from "../columns.ts";
 import { make } from "../dom.ts";
 import { filteredTable } from "../filtered-table.ts";
-import { dayWords, moneyWords, numberWords, sentenceWords } from "../format.ts";
+import { moneyWords, sentenceWords } from "../format.ts";
 import { orderCosts } from "../order-costs.ts";
 import { fiscalYearOf } from "../spend-by-month.ts";
 import { say } from "../strings.ts";
@@ -28,12 +29,11 @@ export function scheduleTable(plan: Plan, caption: string): HTMLElement {
   const words = say.orders.filters;
   const startsInMonth = Number(plan.policy.fiscal_year_starts ?? 1);
   const spec = shaped({ caption, asOf: plan.asOf, orders: plan.orders });
-  spec.columns.splice(3, 0, {
-    title: say.orders.heads.boxes,
-    value: (row) => row.boxes,
-    show: (row) => numberWords(row.boxes),
-    figures: true,
-  });
+  spec.columns.splice(
+    3,
+    0,
+    countColumn(say.orders.heads.boxes, (row) => row.boxes),
+  );
   spec.columns.splice(5, 0, {
     title: say.orders.heads.unitPrice,
     value: (row) => (isPriced(row) ? Number(row.unitPrice) : null),
@@ -75,7 +75,7 @@ function shaped(spec: { caption: string; asOf: string; orders: Order[] }): Table
           : actOn(row.orderBy, row.late && say.orders.late),
     },
     { title: heads.item, value: (row) => row.item, wide: true },
-    { title: heads.quantity, value: (row) => row.quantity, show: (row) => numberWords(row.quantity), figures: true },
+    countColumn(heads.quantity, (row) => row.quantity),
     { title: heads.supplier, value: (row) => row.supplier },
     {
       title: heads.lineCost,
@@ -83,7 +83,7 @@ function shaped(spec: { caption: string; asOf: string; orders: Order[] }): Table
       show: (row) => (isPriced(row) ? moneyWords(row.lineCost, row.currency) : null),
       figures: true,
     },
-    { title: heads.arrives, value: (row) => row.arriveBy, show: (row) => dayWords(row.arriveBy) },
+    dayColumn(heads.arrives, (row) => row.arriveBy),
   ];
   return {
     caption: spec.caption,

@@ -1,5 +1,5 @@
 import type { Plan } from "../../src/index.ts";
-import { make } from "../dom.ts";
+import { button, make } from "../dom.ts";
 import { filteredTable } from "../filtered-table.ts";
 import { dayWords, percentWords } from "../format.ts";
 import { say } from "../strings.ts";
@@ -24,7 +24,7 @@ export function packTable(packs: Pack[], choose: (pack: Pack) => void): HTMLElem
       {
         title: words.heads.serial,
         value: (row) => row.serial,
-        show: (row) => make("button", { type: "button", class: "link", click: () => choose(row) }, row.serial),
+        show: (row) => button(row.serial, () => choose(row), { class: "link" }),
       },
       { title: words.heads.p50, value: (row) => row.replaceBy.p50, show: (row) => likely(row) },
       { title: words.heads.early, value: (row) => row.replaceBy.p10, show: (row) => day(row.replaceBy.p10) },

@@ -1,4 +1,4 @@
-import { make } from "../dom.ts";
+import { button, make } from "../dom.ts";
 import { printAlone } from "../print-alone.ts";
 import { say } from "../strings.ts";
 
@@ -50,8 +50,6 @@ export function points(question: string, sentences: readonly (string | false)[])
 /** A question with a list that answers it, which prints by itself to be taken along. */
 export function list(question: string, table: HTMLElement): HTMLElement {
   const whole = answer(question, table);
-  whole.append(
-    make("button", { type: "button", class: "link act-on", click: () => printAlone(whole) }, say.table.printAlone),
-  );
+  whole.append(button(say.table.printAlone, () => printAlone(whole), { class: "link act-on" }));
   return whole;
 }

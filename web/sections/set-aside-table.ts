@@ -1,5 +1,5 @@
 import type { Reading } from "../../src/index.ts";
-import { make } from "../dom.ts";
+import { button, make } from "../dom.ts";
 import type { CellChange, RowPlace } from "../engine/correct-row.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
@@ -7,7 +7,7 @@ import { fileAndTab } from "../where.ts";
 
 type Row = Reading["setAside"][number];
 
-export type Correct = (row: RowPlace, changes: CellChange[]) => void;
+type Correct = (row: RowPlace, changes: CellChange[]) => void;
 
 /** Every row that was set aside, with its reason; with the sheets at hand it can be corrected in place and read again. */
 export function setAsideTable(reading: Reading, correct: Correct | null): HTMLElement {
@@ -28,11 +28,9 @@ export function setAsideTable(reading: Reading, correct: Correct | null): HTMLEl
     const code = make("code", {}, text(row));
     if (correct === null) return code;
     const holder = make("div", {}, code);
-    const open = make(
-      "button",
-      { type: "button", class: "link correct", click: () => holder.replaceChildren(form(row, correct, close)) },
-      say.sheets.correct,
-    );
+    const open = button(say.sheets.correct, () => holder.replaceChildren(form(row, correct, close)), {
+      class: "link correct",
+    });
     const close = () => {
       holder.replaceChildren(code, " ", open);
       open.focus();
@@ -67,7 +65,7 @@ export function setAsideTable(reading: Reading, correct: Correct | null): HTMLEl
         "p",
         { class: "buttons" },
         make("button", { type: "submit" }, say.sheets.readAgain),
-        make("button", { type: "button", click: () => close() }, say.sheets.leave),
+        button(say.sheets.leave, close),
       ),
     );
     queueMicrotask(() => inputs[0]?.focus());

@@ -1,5 +1,6 @@
 import { isPriced, type Plan } from "../../src/index.ts";
-import { compareNames, dayWords, moneyWords, numberWords } from "../format.ts";
+import { countColumn, dayColumn } from "../columns.ts";
+import { compareNames, moneyWords } from "../format.ts";
 import { opening } from "../opening.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
@@ -23,20 +24,15 @@ export function supplierTables(plan: Plan): HTMLElement | null {
   const first = (share: Share) => share.lines.map(({ orderBy }) => orderBy).sort()[0]!;
   return answer(
     words.heading,
-    table({
+    table<Share>({
       caption: words.heading,
       rows: shares,
       printed: 60,
       columns: [
         { title: words.heads[0]!, value: ({ supplier }) => supplier },
-        { title: words.heads[1]!, value: first, show: (share) => dayWords(first(share)) },
+        dayColumn(words.heads[1]!, first),
         { title: words.heads[2]!, value: ({ lines }) => new Set(lines.map(({ order }) => order)).size, figures: true },
-        {
-          title: words.heads[3]!,
-          value: ({ lines }) => lines.length,
-          show: ({ lines }) => numberWords(lines.length),
-          figures: true,
-        },
+        countColumn(words.heads[3]!, ({ lines }) => lines.length),
         {
           title: words.heads[4]!,
           value: total,
