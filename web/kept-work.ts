@@ -1,4 +1,5 @@
 import type { ColumnsFile, Plan } from "../src/index.ts";
+import { EMBEDDED } from "./embedded.ts";
 import type { NamedBytes } from "./intake/intake.ts";
 
 /** What is kept of the reader's work in this browser, so that it survives a reload. */
@@ -12,22 +13,18 @@ const DATABASE = "wanecast";
 const STORE = "work";
 
 /** Pages opened from disk share one store: a page knows its own work by where it lies, and by the plan inside it. */
-function keyOf(embedded: string | null): string {
-  return `${location.pathname}#${embedded === null ? "" : embedded.length}`;
-}
-
+const WORK = `${location.pathname}#${EMBEDDED?.length ?? ""}`;
 /** Where the plan to compare with lies, beside the work: it is large, and changes seldom. */
-const planKeyOf = (embedded: string | null) => `${keyOf(embedded)} plan`;
+const COMPARED = `${WORK} plan`;
 
 /** Keeps the work; a browser that refuses to keep anything (a private window) is no fault. */
-export async function keepWork(work: KeptWork, embedded: string | null): Promise<void> {
-  await inStore("readwrite", (store) => store.put(work, keyOf(embedded))).catch(() => undefined);
+export async function keepWork(work: KeptWork): Promise<void> {
+  await inStore("readwrite", (store) => store.put(work, WORK)).catch(() => undefined);
 }
 
 /** Keeps the plan to compare with, or no longer any; whether the browser did. */
-export async function keepPlan(plan: Plan | null, embedded: string | null): Promise<boolean> {
-  const key = planKeyOf(embedded);
-  const put = (store: IDBObjectStore) => (plan === null ? store.delete(key) : store.put(plan, key));
+export async function keepPlan(plan: Plan | null): Promise<boolean> {
+  const put = (store: IDBObjectStore) => (plan === null ? store.delete(COMPARED) : store.put(plan, COMPARED));
   return inStore("readwrite", put).then(
     () => true,
     () => false,
@@ -35,19 +32,19 @@ export async function keepPlan(plan: Plan | null, embedded: string | null): Prom
 }
 
 /** The work kept earlier, or null. */
-export const keptWork = (embedded: string | null): Promise<KeptWork | null> => kept(keyOf(embedded));
+export const keptWork = (): Promise<KeptWork | null> => kept(WORK);
 
 /** The plan to compare with that was kept earlier, or null. */
-export const keptPlan = (embedded: string | null): Promise<Plan | null> => kept(planKeyOf(embedded));
+export const keptPlan = (): Promise<Plan | null> => kept(COMPARED);
 
 async function kept<Kept>(key: string): Promise<Kept | null> {
   const found = await inStore("readonly", (store) => store.get(key)).catch(() => undefined);
   return (found as Kept | undefined) ?? null;
 }
 
-export async function forgetWork(embedded: string | null): Promise<void> {
-  await keepPlan(null, embedded);
-  await inStore("readwrite", (store) => store.delete(keyOf(embedded))).catch(() => undefined);
+export async function forgetWork(): Promise<void> {
+  await keepPlan(null);
+  await inStore("readwrite", (store) => store.delete(WORK)).catch(() => undefined);
 }
 
 async function inStore(mode: IDBTransactionMode, run: (store: IDBObjectStore) => IDBRequest): Promise<unknown> {

@@ -2,34 +2,26 @@ import { drawFigures, forgetFigures } from "./charts/figure.ts";
 import { make } from "./dom.ts";
 import { nextTask } from "./next-task.ts";
 import { ahead } from "./sections/ahead.ts";
-import { type AssumptionActions, assumptions } from "./sections/assumptions.ts";
+import { assumptions } from "./sections/assumptions.ts";
 import { batteries } from "./sections/batteries.ts";
 import { cautions } from "./sections/cautions.ts";
 import { dates } from "./sections/dates.ts";
 import { contents, masthead } from "./sections/masthead.ts";
 import { orders } from "./sections/orders.ts";
-import { type SheetActions, sheets } from "./sections/sheets.ts";
+import { sheets } from "./sections/sheets.ts";
 import type { PlannedSession } from "./session.ts";
 import { say } from "./strings.ts";
 
-export interface ReportActions extends AssumptionActions, SheetActions {
-  switchIso: () => void;
-}
-
 /** The parts of the planning sheet, top to bottom, each made when its turn comes. */
-function parts(
-  session: PlannedSession,
-  actions: ReportActions,
-  tools: HTMLElement[],
-): (() => HTMLElement | Promise<HTMLElement>)[] {
+function parts(session: PlannedSession, tools: HTMLElement[]): (() => HTMLElement | Promise<HTMLElement>)[] {
   return [
     () => ahead(session),
     () => cautions(session.words.cautions, session.plan.cautions),
     () => batteries(session),
     () => dates(session),
     () => orders(session),
-    () => sheets(session, actions, ...tools),
-    () => assumptions(session, actions),
+    () => sheets(session, ...tools),
+    () => assumptions(session),
   ];
 }
 
@@ -39,23 +31,18 @@ let latest = 0;
  * Shows the planning sheet. Parts are made one a task or in several, so that a large fleet does not hold up the page, and each takes
  * the place of the one before it, so that nothing jumps while the plan is made anew. What is in view comes first then.
  */
-export async function showReport(
-  content: HTMLElement,
-  session: PlannedSession,
-  actions: ReportActions,
-  tools: HTMLElement[],
-): Promise<void> {
+export async function showReport(content: HTMLElement, session: PlannedSession, tools: HTMLElement[]): Promise<void> {
   latest += 1;
   const mine = latest;
   const focused = document.activeElement?.id;
   const section = document.activeElement?.closest("section")?.id;
   const stay = stayInPlace(document.activeElement);
   let main = content.querySelector<HTMLElement>("[data-unfinished]");
-  if (main) content.querySelector(".masthead")?.replaceWith(masthead(session, actions.switchIso));
+  if (main) content.querySelector(".masthead")?.replaceWith(masthead(session));
   else {
     main = make("main", { id: "plan" });
     content.replaceChildren(
-      masthead(session, actions.switchIso),
+      masthead(session),
       contents(["ahead", "batteries", "dates", "orders", "sheets", "assumptions"]),
       main,
       make("footer", {}, make("p", {}, say.title.madeBy(session.plan.engine))),
@@ -63,7 +50,7 @@ export async function showReport(
   }
   // said on paper, should it be printed meanwhile
   main.dataset.unfinished = say.unfinished;
-  const all = [...parts(session, actions, tools).entries()];
+  const all = [...parts(session, tools).entries()];
   for (const [index, part] of inViewFirst(all, main)) {
     const made = await part();
     if (mine !== latest) return forgetFigures(made);

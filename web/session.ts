@@ -1,4 +1,5 @@
 import type { Plan, PolicyProblem, Reading } from "../src/index.ts";
+import type { AtHand } from "./at-hand.ts";
 import type { Behind, EngineWords } from "./engine/messages.ts";
 import type { PackReadings } from "./pack-readings.ts";
 
@@ -17,6 +18,8 @@ export interface Session {
   kept: boolean;
   /** False where the plan came inside the page and its sheets are not at hand. */
   hasSheets: boolean;
+  /** What the plan was made from, which is at hand again should no plan come of what was taken since. */
+  madeFrom: AtHand;
   /** The reader's own policy values, over those of the sheets. */
   choices: Map<string, string>;
   words: EngineWords;

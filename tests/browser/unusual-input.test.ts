@@ -205,6 +205,23 @@ describe("what is no fleet", () => {
     expect(await page.locator("#sheets .lead").textContent()).toContain("2 rows in 1 file");
   });
 
+  it("rows pasted while others are still being read are planned from, too", async () => {
+    const { page } = await openPage(browser, null);
+    await page.evaluate(async () => {
+      const paste = (devices: number) => {
+        const clipboardData = new DataTransfer();
+        const rows = Array.from({ length: devices }, (_, at) => `D${at}\tmonitor`);
+        clipboardData.setData("text/plain", ["device\ttype", ...rows].join("\n"));
+        document.body.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true }));
+      };
+      paste(5000);
+      await new Promise((next) => setTimeout(next));
+      paste(3);
+    });
+    await page.locator("#sheets .lead", { hasText: "3 rows in 1 file" }).waitFor();
+    expect(await page.locator("#sheets").textContent()).toContain("pasted-2.tsv");
+  });
+
   it("files and a dropped file join the sheets at hand where the reader wants it", async () => {
     const { page } = await openPage(browser, null);
     await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);

@@ -1,25 +1,21 @@
+import { keepToCompare, letGo } from "../compared.ts";
 import { differences, keyName } from "../difference.ts";
-import { make } from "../dom.ts";
+import { button, make } from "../dom.ts";
 import type { PolicyWords } from "../engine/messages.ts";
+import { resetChoices, setChoice } from "../own-choices.ts";
+import { policyCsv } from "../policy-file.ts";
 import { policyLink } from "../policy-link.ts";
+import { saveFile } from "../save-file.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { answer, section } from "./section.ts";
 
-export interface AssumptionActions {
-  set: (key: string, value: string) => void;
-  reset: () => void;
-  keep: () => void;
-  letGo: () => void;
-  save: () => void;
-}
-
 // These decide how the sheets' cells are read, so they need the sheets.
 const NEED_SHEETS = ["date_order"];
 
 /** Assumptions: every policy value, editable, and what the last change brought. */
-export function assumptions(session: PlannedSession, actions: AssumptionActions): HTMLElement {
+export function assumptions(session: PlannedSession): HTMLElement {
   const words = say.assumptions;
   return section(
     "assumptions",
@@ -38,26 +34,20 @@ export function assumptions(session: PlannedSession, actions: AssumptionActions)
     make(
       "p",
       { class: "buttons act-on" },
-      make(
-        "button",
-        { type: "button", id: "keep-plan", click: () => (session.kept ? actions.letGo() : actions.keep()) },
-        session.kept ? words.letGo : words.keep,
-      ),
+      button(session.kept ? words.letGo : words.keep, () => (session.kept ? letGo() : keepToCompare()), {
+        id: "keep-plan",
+      }),
       session.kept && make("span", {}, words.keptPlan),
     ),
     make(
       "p",
       { class: "buttons act-on" },
-      make("button", { type: "button", id: "save-policy", click: () => actions.save() }, words.save),
+      button(words.save, () => saveFile(policyCsv(session.plan), "policy.csv"), { id: "save-policy" }),
       make("span", {}, words.saveNote),
     ),
     session.choices.size > 0 && linkLine(session.choices),
     session.choices.size > 0 &&
-      make(
-        "p",
-        { class: "act-on" },
-        make("button", { type: "button", id: "reset-assumptions", click: () => actions.reset() }, words.reset),
-      ),
+      make("p", { class: "act-on" }, button(words.reset, resetChoices, { id: "reset-assumptions" })),
   );
 
   function row(policy: PolicyWords): HTMLElement {
@@ -73,7 +63,7 @@ export function assumptions(session: PlannedSession, actions: AssumptionActions)
       disabled: locked,
       class: session.choices.has(policy.key) ? "chosen" : null,
       "aria-describedby": `${id}-about`,
-      change: (event) => actions.set(policy.key, (event.target as HTMLInputElement).value.trim()),
+      change: (event) => setChoice(policy.key, (event.target as HTMLInputElement).value.trim()),
     });
     return make(
       "div",
@@ -111,12 +101,7 @@ function linkLine(choices: ReadonlyMap<string, string>): HTMLElement {
       () => said.replaceChildren(words.linkCopied),
       () => said.replaceChildren(words.linkByHand, " ", make("a", { href: link }, link)),
     );
-  return make(
-    "p",
-    { class: "buttons act-on" },
-    make("button", { type: "button", id: "copy-link", click: () => copy() }, words.link),
-    said,
-  );
+  return make("p", { class: "buttons act-on" }, button(words.link, copy, { id: "copy-link" }), said);
 }
 
 function changed(session: PlannedSession): HTMLElement | null {

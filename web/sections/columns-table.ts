@@ -11,7 +11,7 @@ import { fileAndTab } from "../where.ts";
 type Input = Reading["inputs"][number];
 type Column = Input["columns"][number];
 
-export type SetColumns = (columns: ColumnsFile) => void;
+type SetColumns = (columns: ColumnsFile) => void;
 
 /**
  * How one table's columns were read, made when it is opened. With the sheets at hand each column shows what stands in

@@ -1,18 +1,19 @@
 import { printPage } from "../charts/paper.ts";
-import { make } from "../dom.ts";
+import { button, make } from "../dom.ts";
 import { dayWords, isoDates, monthWords } from "../format.ts";
+import { switchIso } from "../iso-days.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import type { SectionName } from "./section.ts";
 
 /** The head of the report: whose plan, as of when, how far, and the contents. */
-export function masthead(session: PlannedSession, switchIso: () => void): HTMLElement {
+export function masthead(session: PlannedSession): HTMLElement {
   const { plan } = session;
   const dated = plan.datedStock.reduce((sum, row) => sum + row.quantity, 0);
   return make(
     "header",
     { class: "masthead" },
-    make("div", { class: "top-line" }, make("p", { class: "name" }, say.name), tools(switchIso)),
+    make("div", { class: "top-line" }, make("p", { class: "name" }, say.name), tools()),
     make(
       "div",
       { class: "title" },
@@ -28,17 +29,17 @@ export function masthead(session: PlannedSession, switchIso: () => void): HTMLEl
   );
 }
 
-function tools(switchIso: () => void): HTMLElement {
+function tools(): HTMLElement {
   return make(
     "p",
     { class: "tools" },
     make(
       "label",
       {},
-      make("input", { type: "checkbox", id: "iso-dates", checked: isoDates(), change: () => switchIso() }),
+      make("input", { type: "checkbox", id: "iso-dates", checked: isoDates(), change: switchIso }),
       make("span", {}, say.iso),
     ),
-    make("button", { type: "button", click: printPage }, say.print),
+    button(say.print, printPage),
   );
 }
 

@@ -1,5 +1,5 @@
 import { csvRow } from "../csv-row.ts";
-import { make } from "../dom.ts";
+import { button, make } from "../dom.ts";
 import { ask } from "../engine/engine.ts";
 import type { Scanned } from "../engine/messages.ts";
 import { dayWords, numberWords } from "../format.ts";
@@ -9,6 +9,7 @@ import { dayText, todayHere } from "../months.ts";
 import { saveFile } from "../save-file.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
+import { addFiles } from "../take-sheets.ts";
 
 const FILE = "scanned.csv";
 const SCANS = "scans";
@@ -23,7 +24,7 @@ interface Scan {
  * back with Escape, can be saved as a sheet and be added to the plan. Made once, so that it outlives a new plan; kept in
  * the browser, so that a reload loses no scan and a scan of tomorrow joins those that the plan has.
  */
-export function scanBox(add: (file: NamedBytes) => void): HTMLElement {
+export function scanBox(): HTMLElement {
   const words = say.sheets.scan;
   const scans: Scan[] = JSON.parse(keptChoice(SCANS) ?? "[]");
   const label = make("input", { type: "text", id: "scan", autocomplete: "off", spellcheck: "false" });
@@ -31,7 +32,7 @@ export function scanBox(add: (file: NamedBytes) => void): HTMLElement {
   const rows = make("div", { id: "scanned", role: "status" });
   const form = make(
     "form",
-    { class: "choices", submit: (event) => scanned(event) },
+    { class: "choices", submit: scanned },
     make("span", {}, make("label", { for: "scan" }, words.label), label),
     make("span", {}, make("label", { for: "scan-place" }, words.place), place),
     make("button", { type: "submit" }, words.go),
@@ -69,60 +70,55 @@ export function scanBox(add: (file: NamedBytes) => void): HTMLElement {
     show();
   }
 
-  function sheet(): NamedBytes {
-    const lines = [["label", "place"], ...scans.map((scan) => [scan.label, scan.place])].map((row) => csvRow(row));
-    return { name: FILE, bytes: new TextEncoder().encode(`${lines.join("\n")}\n`), fromFolder: false };
-  }
-
   async function show(): Promise<void> {
     if (scans.length === 0) return rows.replaceChildren();
-    const read = await ask("scan", { scans: sheet(), today: todayHere() });
-    const byLine = new Map(read.map((row) => [row.line, row]));
-    // Line 1 is the header.
-    const found = scans.map((scan, index) => ({ scan, row: byLine.get(index + 2) ?? null })).reverse();
+    const read = await ask("scan", { scans: sheetOf(scans), today: todayHere() });
     rows.replaceChildren(
-      table({
-        caption: words.heading,
-        rows: found,
-        sortable: false,
-        columns: [
-          {
-            title: words.heads[0]!,
-            value: ({ row }) => row?.item ?? null,
-            show: ({ row }) => itemOrProblem(row),
-            wide: true,
-          },
-          { title: words.heads[1]!, value: ({ row }) => row?.lot ?? row?.serial ?? null },
-          { title: words.heads[2]!, value: ({ row }) => (row?.expiry ? dayWords(dayText(row.expiry)) : null) },
-          {
-            title: words.heads[3]!,
-            value: ({ row }) => (row?.quantity ? numberWords(row.quantity) : null),
-            figures: true,
-          },
-          { title: words.heads[4]!, value: ({ scan }) => scan.place || null },
-          { title: words.heads[5]!, value: ({ scan }) => scan.label, show: ({ scan }) => make("code", {}, scan.label) },
-        ],
-      }),
+      scansTable(scans, read),
       make(
         "p",
         { class: "buttons" },
-        make("button", { type: "button", id: "undo-scan", click: () => takeBack() }, words.undo),
-        make("button", { type: "button", click: () => save() }, words.save),
-        make("button", { type: "button", id: "add-scans", click: () => addAll() }, words.add),
+        button(words.undo, takeBack, { id: "undo-scan" }),
+        button(words.save, () => saveFile(new TextDecoder().decode(sheetOf(scans).bytes), FILE)),
+        button(words.add, () => addFiles([sheetOf(scans)]), { id: "add-scans" }),
       ),
     );
   }
+}
 
-  function itemOrProblem(row: Scanned | null): string | Node {
-    if (row?.problem == null) return row?.item ?? say.none;
-    return make("span", {}, make("em", { class: "act" }, words.notRead), make("small", {}, row.problem));
-  }
+/** The scans as a sheet, in the order of scanning. */
+function sheetOf(scans: readonly Scan[]): NamedBytes {
+  const lines = [["label", "place"], ...scans.map((scan) => [scan.label, scan.place])].map((row) => csvRow(row));
+  return { name: FILE, bytes: new TextEncoder().encode(`${lines.join("\n")}\n`), fromFolder: false };
+}
 
-  function save(): void {
-    saveFile(new TextDecoder().decode(sheet().bytes), FILE);
-  }
+/** What the engine read in the scans, the newest first. */
+function scansTable(scans: readonly Scan[], read: Scanned[]): HTMLElement {
+  const { heading, heads } = say.sheets.scan;
+  const byLine = new Map(read.map((row) => [row.line, row]));
+  // Line 1 is the header.
+  const found = scans.map((scan, index) => ({ scan, row: byLine.get(index + 2) ?? null })).reverse();
+  return table({
+    caption: heading,
+    rows: found,
+    sortable: false,
+    columns: [
+      {
+        title: heads[0]!,
+        value: ({ row }) => row?.item ?? null,
+        show: ({ row }) => itemOrProblem(row),
+        wide: true,
+      },
+      { title: heads[1]!, value: ({ row }) => row?.lot ?? row?.serial ?? null },
+      { title: heads[2]!, value: ({ row }) => (row?.expiry ? dayWords(dayText(row.expiry)) : null) },
+      { title: heads[3]!, value: ({ row }) => (row?.quantity ? numberWords(row.quantity) : null), figures: true },
+      { title: heads[4]!, value: ({ scan }) => scan.place || null },
+      { title: heads[5]!, value: ({ scan }) => scan.label, show: ({ scan }) => make("code", {}, scan.label) },
+    ],
+  });
+}
 
-  function addAll(): void {
-    add(sheet());
-  }
+function itemOrProblem(row: Scanned | null): string | Node {
+  if (row?.problem == null) return row?.item ?? say.none;
+  return make("span", {}, make("em", { class: "act" }, say.sheets.scan.notRead), make("small", {}, row.problem));
 }

@@ -1,28 +1,25 @@
 import type { Reading } from "../../src/index.ts";
-import { make } from "../dom.ts";
+import { countColumn } from "../columns.ts";
+import { button, make } from "../dom.ts";
 import { ask } from "../engine/engine.ts";
-import { numberWords } from "../format.ts";
+import { forgetChoices } from "../kept-choices.ts";
+import { forgetWork } from "../kept-work.ts";
 import { rowsRead } from "../rows-read.ts";
 import { saveFile } from "../save-file.ts";
 import type { ReadSession } from "../session.ts";
+import { mention } from "../status.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
+import { correct, setColumns } from "../take-sheets.ts";
 import { fileAndTab } from "../where.ts";
-import { columnsOf, type SetColumns } from "./columns-table.ts";
+import { columnsOf } from "./columns-table.ts";
 import { findings } from "./findings.ts";
 import { answer, lead, section } from "./section.ts";
-import { type Correct, setAsideTable } from "./set-aside-table.ts";
-
-export interface SheetActions {
-  forget: () => void;
-  correct: Correct;
-  setColumns: SetColumns;
-}
+import { setAsideTable } from "./set-aside-table.ts";
 
 /** Sheets: what was read and how, what was found on the way, and every row that was set aside. */
 export function sheets(
   { plan, reading, hasSheets, words: engineWords }: ReadSession,
-  actions: SheetActions,
   ...tools: HTMLElement[]
 ): HTMLElement {
   const words = say.sheets;
@@ -36,11 +33,7 @@ export function sheets(
           "p",
           { class: "act-on" },
           `${say.intake.kept} `,
-          make(
-            "button",
-            { type: "button", class: "link", id: "forget", click: () => actions.forget() },
-            say.intake.clear,
-          ),
+          button(say.intake.clear, forget, { class: "link", id: "forget" }),
         )
       : make("p", {}, words.embedded),
     reading.refused.length > 0 && answer(words.refusedHeading, refused(reading)),
@@ -48,7 +41,7 @@ export function sheets(
     found &&
       answer(
         words.columnsHeading,
-        ...reading.inputs.map((input) => columnsOf(input, engineWords, hasSheets ? actions.setColumns : null)),
+        ...reading.inputs.map((input) => columnsOf(input, engineWords, hasSheets ? setColumns : null)),
         hasSheets && takeAlong(),
       ),
     answer(words.findingsHeading, findings(plan ?? reading)),
@@ -56,11 +49,18 @@ export function sheets(
       answer(
         words.asideHeading,
         reading.setAside.length > 0
-          ? setAsideTable(reading, hasSheets ? actions.correct : null)
+          ? setAsideTable(reading, hasSheets ? correct : null)
           : make("p", {}, words.noneAside),
       ),
     ...tools,
   );
+}
+
+/** Keeps nothing of the reader's work any longer; the page goes on showing it. */
+async function forget(): Promise<void> {
+  forgetChoices();
+  await forgetWork();
+  mention(say.intake.cleared);
 }
 
 /** The fleet as clean sheets, and how the columns were read, to keep. */
@@ -74,9 +74,9 @@ function takeAlong(): HTMLElement {
   return make(
     "p",
     { class: "buttons act-on" },
-    make("button", { type: "button", id: "save-clean", click: () => save() }, words.clean),
-    make("button", { type: "button", id: "save-clean-workbook", click: () => saveWorkbook() }, words.workbook),
-    make("button", { type: "button", id: "save-columns", click: () => saveColumns() }, words.columns),
+    button(words.clean, save, { id: "save-clean" }),
+    button(words.workbook, saveWorkbook, { id: "save-clean-workbook" }),
+    button(words.columns, saveColumns, { id: "save-columns" }),
     make("span", {}, words.note),
   );
 }
@@ -85,15 +85,15 @@ const kindWords = (kind: string) => kind.replaceAll("_", " ");
 
 function tables(reading: Reading): HTMLElement {
   const heads = say.sheets.tableHeads;
-  return table({
+  return table<Reading["inputs"][number]>({
     caption: say.sheets.tablesCaption,
     rows: reading.inputs,
     columns: [
       { title: heads[0]!, value: (row) => fileAndTab(row.file, row.sheet), wide: true },
       { title: heads[1]!, value: (row) => row.kinds.map(kindWords).join(", ") },
-      { title: heads[2]!, value: (row) => row.rows, show: (row) => numberWords(row.rows), figures: true },
-      { title: heads[3]!, value: (row) => row.used, show: (row) => numberWords(row.used), figures: true },
-      { title: heads[4]!, value: (row) => row.setAside, show: (row) => numberWords(row.setAside), figures: true },
+      countColumn(heads[2]!, (row) => row.rows),
+      countColumn(heads[3]!, (row) => row.used),
+      countColumn(heads[4]!, (row) => row.setAside),
     ],
   });
 }
