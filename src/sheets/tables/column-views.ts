@@ -134,10 +134,10 @@ function partsHeld(says: string, rows: readonly GridRow[], column: number): [Cel
   const isCounted = (cell: Cell) => countAndDate(cell) !== null || /^\d{1,3}$/.test(`${cell}`);
   if (/^(expiry|place|site|unit|)$/.test(says) && cells.some(countAndDate) && cells.every(isCounted))
     return COUNT_AND_EXPIRY;
-  if (says === "expiry lot")
+  if (/^expiry (lot|serial)$/.test(says))
     return mostly(lotAndDate)
       ? [
-          ["lot", "lot"],
+          ["lot", says.slice(7)],
           ["date", "expiry"],
         ]
       : null;

@@ -169,7 +169,10 @@ function datedOutput(
   const has = (field: string) => fields.some(({ spec }) => spec.field === field);
   if (!has("expiry") && !has("label")) return null;
   const usedBefore = new Set(before.filter(({ sheet }) => sheet.kind === "packs").flatMap(({ own }) => own));
-  const fresh = fields.filter(({ columns }) => !columns.some((column) => usedBefore.has(column)));
+  // a cell may hold a battery's serial and its expiry
+  const fresh = fields.filter(
+    ({ columns, part }) => part !== null || !columns.some((column) => usedBefore.has(column)),
+  );
   if (!fresh.some(({ spec }) => spec.field === "expiry" || spec.field === "label")) return null;
   const own = fresh.flatMap(({ columns }) => columns);
   const shared: Record<string, string> =

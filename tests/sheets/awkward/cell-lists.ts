@@ -124,6 +124,27 @@ M6,B-09 / spare,2022-03-20,,,
     },
   },
   {
+    name: "a battery's serial and expiry in one cell, as a lot and its expiry",
+    text: `Device,Battery 1 (SN / exp),Battery 2 (SN / exp),Pads (lot / exp)
+D1,B1 / 06-2028,B2 / 07-2028,L1 / 03-2027
+D2,B3 / 06-2028,,L2 / 04-2027
+`,
+    rows: {
+      packs: [
+        { serial: "B1", item: "Battery", device: "D1" },
+        { serial: "B2", item: "Battery", device: "D1" },
+        { serial: "B3", item: "Battery", device: "D2" },
+      ],
+      dated_stock: [
+        { item: "Battery", expiry: "2028-06-30", serial: "B1", place: "D1" },
+        { item: "Battery", expiry: "2028-07-31", serial: "B2", place: "D1" },
+        { item: "Pads", expiry: "2027-03-31", lot: "L1", place: "D1" },
+        { item: "Battery", expiry: "2028-06-30", serial: "B3", place: "D2" },
+        { item: "Pads", expiry: "2027-04-30", lot: "L2", place: "D2" },
+      ],
+    },
+  },
+  {
     name: "a runtime of two batteries together, which is neither's",
     text: `Battery,Tested,Runtime (min)
 B-01 / B-02,2026-05-13,180
