@@ -38,11 +38,13 @@ function asPacks(views: readonly ColumnView[]): readonly ColumnView[] {
 
 /** The columns, "Min qty" beside "Max qty" taken for a level of stock, and not for the least that is sold. */
 function asLevels(views: readonly ColumnView[]): readonly ColumnView[] {
-  if (!views.some(({ meaning: { words, says } }) => words.startsWith("max") && /^(quantity)?$/.test(says)))
+  const has = (words: RegExp) => views.some(({ meaning }) => words.test(meaning.says));
+  const isStock = has(/^expiry/) && !has(/\bprice\b|supplier|lead/);
+  if (!isStock && !views.some(({ meaning: { words, says } }) => words.startsWith("max") && /^(quantity)?$/.test(says)))
     return views;
   return views.map((view) => {
     const { meaning } = view;
-    return meaning.says === "minorder" && /\bmin\b/.test(meaning.words)
+    return meaning.says === "minorder" && /\bmin(\b|destm)/.test(meaning.words)
       ? { ...view, meaning: { ...meaning, words: "", says: "aside" } }
       : view;
   });

@@ -160,7 +160,7 @@ function oddName(view: ColumnView, { kind }: SheetSpec, { name, type }: ColumnSp
   if (type === "text" && (name === "serial" ? results : yesNo) > MOSTLY_YES_NO && name !== "held")
     return WRONG_CONTENTS;
   // "Reserved" heads how many are, and "Einsatz" the day of the first: neither says what the column would
-  if (name === "held" ? profile.severalEach : /^(duty|type|site)$/.test(name) && profile.dates > ALL_DATES)
+  if (name === "held" ? profile.severalEach : /^(duty|type|site|label)$/.test(name) && profile.dates > ALL_DATES)
     return POINTS.byWords;
   // What names each row of a list differs from row to row; what sorts it comes again.
   if ((name === "device" && kind === "devices") || (name === "serial" && kind === "packs"))

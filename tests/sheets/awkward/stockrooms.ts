@@ -70,6 +70,30 @@ Main,Child pads,30.04.2027,3,2,10
     unread: ["Min qty", "Max qty"],
   },
   {
+    name: "a least quantity beside lots, which is a level and no minimum order",
+    text: `Depot;Artikel;Charge;MHD;Menge;ME;Mindestmenge
+Zentral;Elektroden Erw.;C1;31.03.2027;1.200;ST;100
+Zentral;Elektroden Kind;C2;31.05.2027;4;ST;2
+`,
+    rows: { dated_stock: [{ quantity: 1200 }, { quantity: 4 }], catalogue: [] },
+    // what it is measured in is used, though no field holds it
+    unread: ["ME", "Mindestmenge"],
+  },
+  {
+    name: "when a unit was scanned, which is no scan of its label",
+    text: `Serial,Lot,Item,Expiry,Location,Scanned at
+S1,L1,Adult pads,2027-03-31,D1,2026-10-01 10:00
+S2,L1,Adult pads,2027-03-31,D3,2026-10-15 10:05
+`,
+    rows: {
+      dated_stock: [
+        { serial: "S1", place: "D1" },
+        { serial: "S2", place: "D3" },
+      ],
+    },
+    unread: ["Scanned at"],
+  },
+  {
     name: "counts behind and before the items, with no column of their own",
     text: `Item,Expiry,Location
 Adult pads x2,31/05/2027,Store A
