@@ -52,7 +52,9 @@ export function lastChecks(table: Table, entries: Entry[], options: ReadOptions,
 function checkColumn({ header, outputs, rows }: Table): number {
   const isLog = outputs.some(
     (output) =>
-      output.sheet.kind === "dated_stock" && output.implied.item !== undefined && columnsOf(output, "place").length > 0,
+      output.sheet.kind === "dated_stock" &&
+      output.implied.item !== undefined &&
+      (columnsOf(output, "place").length > 0 || output.implied.place !== undefined),
   );
   const others = outputs.filter(({ sheet }) => sheet.kind !== "runtime_tests");
   const read = others.flatMap(({ fields }) => fields.flatMap(({ columns }) => columns));

@@ -45,6 +45,8 @@ export interface Profile {
   worded: boolean;
   /** True where they are such numbers and not all 1. */
   severalEach: boolean;
+  /** True where several cells are all whole numbers from 50 to 100, as charges in percent are. */
+  levels: boolean;
 }
 
 /** A whole number under a thousand, with at most a word behind it. */
@@ -93,6 +95,7 @@ const EMPTY: Profile = {
   fewEach: false,
   worded: false,
   severalEach: false,
+  levels: false,
 };
 
 /** The profile of one column (0-based) over a sample spread evenly over the rows. */
@@ -161,6 +164,7 @@ export function profileColumn(rows: readonly GridRow[], column: number, part: Ce
     thousands: texts.every((text) => /^[1-9]\d{3,4}$/.test(text)),
     fewEach,
     severalEach: fewEach && texts.some((text) => Number.parseInt(text, 10) > 1),
+    levels: filled > 1 && texts.every((text) => /^([5-9]\d|100)$/.test(text)),
     worded: fewEach && texts.some((text) => / /.test(text)),
     counts: step === 1 && filled > 1 && texts.every((text, at) => text === String(at + 1)),
   };

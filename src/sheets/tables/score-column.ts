@@ -154,9 +154,10 @@ function oddName(view: ColumnView, { kind }: SheetSpec, { name, type }: ColumnSp
   const { filled, distinct, counts, yesNo, results, numbers, unit } = profile;
   const few = filled > 1 && distinct < MOSTLY_DIFFERENT;
   const bare = things !== "" && meaning.says === "";
-  if (type === "date" && yesNo > MOSTLY_YES_NO) return POINTS.byWords;
-  // "91 %" and "180 min" name nothing, nor do how many spares there are
-  if (name === "serial" && (unit !== "" || (view.variant === "spare" && profile.fewEach))) return POINTS.byWords;
+  if (type === "date" && (yesNo > MOSTLY_YES_NO || profile.fewEach)) return POINTS.byWords;
+  // "91 %" and "180 min" name nothing, nor do how many spares there are, or how much is left in a battery
+  if (name === "serial" && (unit !== "" || (view.variant === "spare" && profile.fewEach) || (bare && profile.levels)))
+    return POINTS.byWords;
   if (type === "text" && (name === "serial" ? results : yesNo) > MOSTLY_YES_NO && name !== "held")
     return WRONG_CONTENTS;
   // "Reserved" heads how many are, and "Einsatz" the day of the first: neither says what the column would
@@ -190,9 +191,9 @@ function oddName(view: ColumnView, { kind }: SheetSpec, { name, type }: ColumnSp
 }
 
 function contentsFit({ type, unit }: ColumnSpec, { filled, dates, numbers }: Profile): boolean {
+  if (type === "text") return dates < 0.6;
   if (filled < 2) return true;
   if (type === "date") return dates + numbers > 0.4 && (dates > 0.2 || numbers > 0.6);
-  if (type === "text") return dates < 0.6;
   if (type === "choice") return dates < 0.5 && numbers < 0.5;
   if (type === "list" || type === "breaks" || type === "yes-no") return dates < 0.5;
   return numbers > 0.3 || unit === "per year";

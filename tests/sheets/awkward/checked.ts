@@ -221,6 +221,38 @@ Pads expiry,05/2027,06/2027
     unread: ["Check date", "Location", "Status light", "Checked by"],
   },
   {
+    name: "a ward's own list with a line for each check, of which the last tells what is there",
+    text: `Ward: 4B
+Date,Self-test OK,Pads expiry,Initials
+01/10/2026,Y,31/03/2027,AB
+02/10/2026,Y,31/03/2027,CD
+13/10/2026,Y,30/09/2028,AB
+`,
+    rows: { dated_stock: [{ item: "Pads", expiry: "2028-09-30", place: "4B" }] },
+    aside: [
+      [3, "earlier-check"],
+      [4, "earlier-check"],
+    ],
+    unread: ["Date", "Self-test OK", "Initials"],
+  },
+  {
+    name: "a daily check with the charge of each battery, which is no number of one",
+    text: `Ambulance,Date,Monitor battery 1,Monitor battery 2,Spare battery,Adult pads exp
+M1,10/28/2026,98,95,100,3/31/2027
+M1,10/29/2026,97,96,100,3/31/2027
+M2,10/29/2026,88,91,100,4/30/2027
+`,
+    rows: {
+      packs: [],
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-03-31", place: "M1" },
+        { item: "Adult pads", expiry: "2027-04-30", place: "M2" },
+      ],
+    },
+    aside: [[2, "earlier-check"]],
+    unread: ["Date", "Monitor battery 1", "Monitor battery 2", "Spare battery"],
+  },
+  {
     name: "a log of tests whose lines give the pads' expiry each time",
     text: `Geprüft von;Prüfdatum;Gerät;Akku %;Elektroden Verfall;Ergebnis
 AB;13.08.2026;DEF-1;96;31.03.2027;ok
