@@ -187,6 +187,8 @@ function abbreviated(header: string): ReadonlySet<string> {
 function ordinalOf(tokens: readonly string[], at: number, found: readonly string[]): number | null {
   const token = tokens[at] as string;
   if (/^\d+$/.test(token)) return Number(token) <= MAX_INDEX ? Number(token) : null;
+  // the other of a pair of pads
+  if (token === "right") return 2;
   if (!/^[a-d]$/.test(token) || !THING_SET.has(found.at(-1) ?? "")) return null;
   // the letter may begin a phrase instead ("Pads à changer avant")
   const isWord = [2, 3].some(

@@ -156,6 +156,39 @@ B2,97,94,90
     findings: ["year-alone"],
   },
   {
+    name: "when a battery is to be replaced as reckoned, which is not when it was",
+    text: `Device,Battery remaining (%),Battery est. replace,Pads expiry
+D1,74,2028-02-01,2027-03-31
+D2,12,2026-12-15,2027-04-30
+`,
+    rows: {
+      packs: [],
+      dated_stock: [
+        { item: "Battery", expiry: "2028-02-01", place: "D1" },
+        { item: "Pads", place: "D1" },
+        { item: "Battery", expiry: "2026-12-15", place: "D2" },
+        { item: "Pads", place: "D2" },
+      ],
+    },
+    unread: ["Battery remaining (%)"],
+  },
+  {
+    name: "how long things last in brackets behind their expiry",
+    text: "AED,Battery Expiration (4 yr),Pads Expiration (2 yrs)\nLobby,06/30/2028,03/31/2027\n",
+    rows: { dated_stock: [{ item: "Battery" }, { item: "Pads" }] },
+  },
+  {
+    name: "left and right pads, each with its own expiry",
+    text: "AED,Left pad expiry,Right pad expiry\nD1,2027-06-30,2027-03-31\nD2,2027-06-30,\n",
+    rows: {
+      dated_stock: [
+        { item: "pad", expiry: "2027-06-30", place: "D1" },
+        { item: "pad", expiry: "2027-03-31", place: "D1" },
+        { item: "pad", expiry: "2027-06-30", place: "D2" },
+      ],
+    },
+  },
+  {
     name: "what was replaced and what is next due",
     text: `Ward,Defib Asset No,Batt Last Replaced,Batt Next Due,Pads Expire,Gel Expire,Paper (Y/N)
 W1,DF100,15-Jan-25,15-Jan-28,31-Mar-27,30-Jun-27,Y
