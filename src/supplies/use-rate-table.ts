@@ -39,12 +39,12 @@ export function eachUseRate({ items }: Needing, take: (row: UseRateRow) => void)
     return found;
   };
   for (const { item, use } of items) {
-    for (const { key, device, events, months, rate, common } of use?.places ?? []) {
+    for (const { name, device, events, months, rate, common } of use?.places ?? []) {
       const [low, high] = limits(rate.shape);
       const perYear = (12 * use!.meanUnitsPerUse) / rate.exposure;
       take({
         item: item.name,
-        place: device?.device ?? key.replace(/^store +/, ""),
+        place: name,
         duty: device?.duty ?? null,
         events,
         months,

@@ -14,6 +14,8 @@ import { SharedUses } from "./shared-uses.ts";
 /** Uses of an item at a place, as a forecast. A use is one event of the log; it may take several units. */
 export interface PlaceUse {
   key: string;
+  /** As the sheets write it; of several ways, the first in order. */
+  name: string;
   /** null where the place is a store. */
   device: DeviceRow | null;
   /** Events logged at the place; an event at a site is shared among its devices. */
@@ -111,12 +113,12 @@ export function itemUse(
 /** The places with their events and months; rates are still to come. */
 function observePlaces(rows: readonly UseLogRow[], takes: WhoTakes, item: Item, from: Day, asOf: Day): PlaceUse[] {
   const observed = new Map<string, PlaceUse>();
-  const see = (key: string, device: DeviceRow | null) => {
+  const see = (key: string, device: DeviceRow | null, name = device?.device ?? "") => {
     let place = observed.get(key);
     if (!place) {
       const start = Math.max(from, device?.inService ?? from);
       const months = Math.max(0, asOf - start) / DAYS_PER_MONTH;
-      place = { key, device, events: 0, months, rate: NO_RATE, common: null, prior: null };
+      place = { key, name, device, events: 0, months, rate: NO_RATE, common: null, prior: null };
       observed.set(key, place);
     }
     return place;
@@ -146,8 +148,13 @@ function observePlaces(rows: readonly UseLogRow[], takes: WhoTakes, item: Item, 
     const device = takes.devices.get(key);
     if (device) see(key, device).events += 1;
     else if (sharedAt(key).add(row.date)) sharedKeys.add(key);
-    // no device's key has two blanks together
-    else see(takes.devices.has(`store ${key}`) ? `store  ${key}` : `store ${key}`, null).events += 1;
+    else {
+      const name = row.place ?? "";
+      // no device's key has two blanks together
+      const store = see(takes.devices.has(`store ${key}`) ? `store  ${key}` : `store ${key}`, null, name);
+      store.events += 1;
+      if (name < store.name) store.name = name;
+    }
   }
   // in one order, so that sums do not hang on the order of rows
   for (const key of [...sharedKeys].sort()) sharedAt(key).deal();

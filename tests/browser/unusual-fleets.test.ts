@@ -83,13 +83,15 @@ describe("a fleet that lacks a part", () => {
           "pads-a,2027-03-31,L1,2,Store",
           "gel,2026-10-15,G1,1,Cart",
         ),
-        POLICY,
+        csv("policy.csv", "key,value", "as_of,2026-11-01", "swaps_per_month,4"),
       ]);
     await planned(page);
     const ahead = await page.locator("#ahead").textContent();
     expect(ahead).toContain("1 dated unit is past expiry: gel at Cart (15 Oct 2026).");
     expect(ahead).toContain("No device is known: every place counts as a store");
     expect(await page.locator("#batteries").textContent()).toContain("No battery pack was read.");
+    // Visits are allowed for, and no device has anything to swap.
+    expect(await page.locator("#dates").textContent()).not.toContain("No swap calendar was asked for");
     expect(complaints).toEqual([]);
   });
 

@@ -10,7 +10,7 @@ const ONE = Float64Array.of(0, 1);
 /** A place whose rate is known: a gamma so narrow that it is one number. */
 function place(perMonth: number, sure = 1e9) {
   const rate = { shape: perMonth * sure, exposure: sure };
-  const use: PlaceUse = { key: "p", device: null, events: 0, months: 0, rate, common: null, prior: null };
+  const use: PlaceUse = { key: "p", name: "P", device: null, events: 0, months: 0, rate, common: null, prior: null };
   return { from: 0, until: Number.POSITIVE_INFINITY, use, routinePerYear: 0, routineStarted: 0 };
 }
 
@@ -48,7 +48,10 @@ describe("chancesUsed: FEFO at one place, units coupled", () => {
   // Source: R 4 dnbinom, mean 3, size 2: units of one day are used with the chances of at least 1, 2, 3 ... events
   it("uses units of one day with the negative binomial's tails", () => {
     const rate = { shape: 2, exposure: 2 };
-    const p = { ...place(1), use: { key: "p", device: null, events: 0, months: 0, rate, common: null, prior: null } };
+    const p = {
+      ...place(1),
+      use: { key: "p", name: "P", device: null, events: 0, months: 0, rate, common: null, prior: null },
+    };
     const used = chancesUsed(new Array(7).fill(3 * DAYS_PER_MONTH), p, ONE);
     let upTo = 0;
     [0.16, 0.192, 0.1728, 0.13824, 0.10368, 0.0746496, 0.05225472].forEach((chance, k) => {

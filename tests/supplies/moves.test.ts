@@ -12,7 +12,7 @@ const COST = 0.1;
 
 function madeUpPlace(days: readonly number[], perMonth: number): MovePlace {
   const rate = { shape: 4, exposure: 4 / perMonth };
-  const use = { key: "p", device: null, events: 0, months: 0, rate, common: null, prior: null };
+  const use = { key: "p", name: "P", device: null, events: 0, months: 0, rate, common: null, prior: null };
   const place = { from: 0, until: Number.POSITIVE_INFINITY, use, routinePerYear: 0, routineStarted: 0 };
   return {
     days: [...days].sort((a, b) => a - b),

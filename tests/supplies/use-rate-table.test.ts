@@ -27,4 +27,15 @@ describe("useRateTable", () => {
     expect(rows[0]!.high).toBeCloseTo((2 * 6.2958) / years, 3);
     expect(rows[0]!.low).toBeCloseTo((2 * 0.8177) / years, 3);
   });
+
+  it("names a store as the log writes it, whatever the order of the rows", () => {
+    const log = ["Medic 10", "MEDIC 10", "Medic 9"].map((place) => use("2026-01-10", "Pads", place));
+    for (const useLog of [log, [...log].reverse()]) {
+      const rows = useRateTable(forecastDatedStock({ ...emptyFleet(), useLog }, policy).needing);
+      expect(rows.map(({ place, events }) => [place, events])).toEqual([
+        ["MEDIC 10", 2],
+        ["Medic 9", 1],
+      ]);
+    }
+  });
 });

@@ -34,7 +34,8 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
     plan.moves.length > 0 && list(words.movesHeading, movesTable(plan, siteOf)),
     plan.swapCalendar.length > 0
       ? list(words.swapsHeading, swapTable(plan, siteOf))
-      : answer(words.swapsHeading, make("p", {}, words.swapsNone, " ", swapVisits, ".")),
+      : plan.policy.swaps_per_month === null &&
+          answer(words.swapsHeading, make("p", {}, words.swapsNone, " ", swapVisits, ".")),
     ...(behind === null ? [] : datesBehind(behind)),
   );
 }
