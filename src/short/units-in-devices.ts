@@ -1,0 +1,78 @@
+import type { Day } from "../calendar/day.ts";
+import { lastDayOfMonth, monthOfDay } from "../calendar/month.ts";
+import { nameKey } from "../fleet/name-key.ts";
+import { remembered } from "../fleet/remembered.ts";
+import type { Scheduled } from "./types.ts";
+
+/** What is known of the units of an item in devices, by month's end where it is an array. */
+export interface InDevices {
+  /** Past their swap day, not used before and still in date: expected. */
+  good: Float64Array;
+  /** Needs, expected, of devices that have left service since. */
+  gone: Float64Array;
+  /** Units, and their swap days device by device: what lapses in one on one day leaves one device short. */
+  units: number;
+  days: Set<string>;
+  /** Packs that bring needs, and of these those that sit in a device. */
+  packs: number;
+  placed: number;
+}
+
+/** Tells of an item, by its key, what is known of its units in devices. */
+export function unitsInDevices({ dated, life, policy }: Scheduled): (key: string) => InDevices {
+  const { stock, takes, book } = dated.needing;
+  const { asOf, horizonMonths } = policy;
+  const from = monthOfDay(asOf);
+  const ends = Array.from({ length: horizonMonths }, (_, month) => lastDayOfMonth(from + month));
+  const ofItem = remembered(
+    (_: string): InDevices => ({
+      good: new Float64Array(horizonMonths),
+      gone: new Float64Array(horizonMonths),
+      units: 0,
+      days: new Set(),
+      packs: 0,
+      placed: 0,
+    }),
+  );
+  const leaves = (key: string) => takes.devices.get(key)?.retired ?? Infinity;
+  /** Use-by days of packs, by their serials: until then a pack in a device is good. */
+  const useBy = new Map<string, Day>();
+  for (let at = 0; at < stock.size; at++) {
+    if (!stock.placeOf(at).installed) continue;
+    const { held, expiry, serial } = stock.rows[at]!;
+    if (stock.asPack[at] !== 1) addUnits(at);
+    else if (held === null) useBy.set(nameKey(serial!), expiry);
+  }
+  for (const pack of life.packs) addPack(pack);
+  return ofItem;
+
+  function addUnits(at: number): void {
+    const { held, opened, expiry, quantity } = stock.rows[at]!;
+    const { key } = stock.placeOf(at);
+    const item = ofItem(stock.itemOf(at).key);
+    const swapBy = stock.swapBy[at]!;
+    item.units += quantity;
+    item.days.add(`${key} ${swapBy}`);
+    const until = leaves(key);
+    const isNeed = (held === null ? Math.max(asOf, swapBy) : asOf) < until;
+    // opened gel is good for its days after opening only; held units are good for nothing
+    const last = held === null && opened === null ? expiry : 0;
+    ends.forEach((end, month) => {
+      if (end >= until) item.gone[month]! += isNeed ? quantity : 0;
+      else if (swapBy <= end && last >= end) item.good[month]! += quantity * (1 - stock.chanceUsed[at]!);
+    });
+  }
+
+  function addPack({ pack, item: name, dueChance, causes }: Scheduled["life"]["packs"][number]): void {
+    const item = ofItem(book.find(name).key);
+    item.packs++;
+    if (pack.device !== null) item.placed++;
+    const until = leaves(nameKey(pack.device ?? ""));
+    const last = useBy.get(nameKey(pack.serial));
+    ends.forEach((end, month) => {
+      if (end >= until) item.gone[month]! += dueChance[monthOfDay(until - 1) - from]!;
+      // what is due by its use-by is good to the end of that day
+      else if (end === last) item.good[month]! += causes.limit[month]!;
+    });
+  }
+}
