@@ -70,6 +70,7 @@ describe("a fleet that lacks a part", () => {
     expect(await page.locator("#dates .lead").textContent()).toMatch(/^1 dated unit falls due by/);
     const uses = page.locator("#dates table", { hasText: "Uses logged" }).locator("tbody td:nth-child(4)");
     expect(await uses.textContent()).toBe("1");
+    expect(await page.locator("#ahead").textContent()).not.toContain("No use log was read");
   });
 
   it("of dated stock alone says what is past expiry, and that no device would miss anything", async () => {
@@ -89,6 +90,7 @@ describe("a fleet that lacks a part", () => {
     const ahead = await page.locator("#ahead").textContent();
     expect(ahead).toContain("1 dated unit is past expiry: gel at Cart (15 Oct 2026).");
     expect(ahead).toContain("No device is known: every place counts as a store");
+    expect(ahead).toContain("the plan counts on no use of supplies.");
     expect(await page.locator("#batteries").textContent()).toContain("No battery pack was read.");
     // Visits are allowed for, and no device has anything to swap.
     expect(await page.locator("#dates").textContent()).not.toContain("No swap calendar was asked for");

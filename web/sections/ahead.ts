@@ -52,6 +52,7 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
       aside > rows * MANY_ASIDE && words.aside(aside, rows),
       reading.findings.some(({ code }) => code.startsWith("date-order")) && words.undated,
       plan.short.every(({ devices }) => devices === 0) && plan.datedStock.length > 0 && words.noDevices,
+      reading.fleet.useLog.length === 0 && plan.datedStock.length > 0 && words.noUse,
       typical > 0 && words.typical(typical, packs),
       wide > 0 && words.wide(wide),
       noForecast > 0 && words.noForecast(noForecast),
