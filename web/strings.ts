@@ -158,7 +158,7 @@ export const say = {
         "A column's day/month order is not settled, and the plan knows nothing of what it dates. The reasons stand under Sheets.",
       noDevices: "No device is known: every place counts as a store, and what expires there is not ordered anew.",
       noUse:
-        "No use log was read: beside what expires and what routine tasks take, the plan counts on no use of supplies.",
+        "No use is logged: beside what expires and what routine tasks take, the plan counts on no use of supplies.",
       typical: (n: number, all: number) =>
         `${numberWords(n)} of ${counted(all, "pack")} ${plural(n, "has no reading of its own: the forecast takes it", "have no reading of their own: the forecast takes them")} for typical. One runtime test each would tell most.`,
       wide: (n: number) =>

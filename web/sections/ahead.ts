@@ -16,7 +16,7 @@ const FIRST_ORDERS = 6;
 const MANY_ASIDE = 0.05;
 
 /** Ahead: one sentence to read out in a meeting, devices short, and the orders that leave first. */
-export function ahead({ plan, reading }: PlannedSession): HTMLElement {
+export function ahead({ plan, reading, behind }: PlannedSession): HTMLElement {
   const byDate = [...plan.orders].sort((a, b) => (a.orderBy < b.orderBy ? -1 : a.orderBy > b.orderBy ? 1 : 0));
   const firstOrders = byDate.slice(0, FIRST_ORDERS);
   return section(
@@ -52,7 +52,7 @@ export function ahead({ plan, reading }: PlannedSession): HTMLElement {
       aside > rows * MANY_ASIDE && words.aside(aside, rows),
       reading.findings.some(({ code }) => code.startsWith("date-order")) && words.undated,
       plan.short.every(({ devices }) => devices === 0) && plan.datedStock.length > 0 && words.noDevices,
-      reading.fleet.useLog.length === 0 && plan.datedStock.length > 0 && words.noUse,
+      behind?.useRates.length === 0 && plan.datedStock.length > 0 && words.noUse,
       typical > 0 && words.typical(typical, packs),
       wide > 0 && words.wide(wide),
       noForecast > 0 && words.noForecast(noForecast),
