@@ -1,5 +1,5 @@
 import { chanceWords, dayWords, moneyWords, monthWords, numberWords } from "./format.ts";
-import type { Column } from "./table.ts";
+import type { Column } from "./table-spec.ts";
 
 /** A column of days. */
 export function dayColumn<Row>(title: string, value: (row: Row) => string): Column<Row> {

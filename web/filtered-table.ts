@@ -2,7 +2,8 @@ import { make } from "./dom.ts";
 import { compareNames, numberWords } from "./format.ts";
 import { keepChoice, keptChoice } from "./kept-choices.ts";
 import { say } from "./strings.ts";
-import { type TableSpec, table } from "./table.ts";
+import { table } from "./table.ts";
+import type { TableSpec } from "./table-spec.ts";
 
 /** One way to narrow a table: by the value that a row has. */
 export interface Filter<Row> {

@@ -4,7 +4,8 @@ import { chanceColumn, countColumn, dayColumn, monthColumn } from "../columns.ts
 import { filteredTable } from "../filtered-table.ts";
 import { dayWords, numberWords, sentenceWords } from "../format.ts";
 import { say } from "../strings.ts";
-import { type Column, table } from "../table.ts";
+import { table } from "../table.ts";
+import type { Column } from "../table-spec.ts";
 import { placeAndSite, type SiteOf } from "../where.ts";
 
 type Exchange = ReturnType<typeof pairMoves>[number];

@@ -7,7 +7,8 @@ import { moneyWords, sentenceWords } from "../format.ts";
 import { orderCosts } from "../order-costs.ts";
 import { fiscalYearOf } from "../spend-by-month.ts";
 import { say } from "../strings.ts";
-import { type Column, type TableSpec, table } from "../table.ts";
+import { table } from "../table.ts";
+import type { Column, TableSpec } from "../table-spec.ts";
 
 type Order = Plan["orders"][number];
 

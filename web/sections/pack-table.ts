@@ -3,7 +3,7 @@ import { button, make } from "../dom.ts";
 import { filteredTable } from "../filtered-table.ts";
 import { dayWords, percentWords } from "../format.ts";
 import { say } from "../strings.ts";
-import type { TableSpec } from "../table.ts";
+import type { TableSpec } from "../table-spec.ts";
 import { placeAndSite } from "../where.ts";
 
 type Pack = Plan["packs"][number];
