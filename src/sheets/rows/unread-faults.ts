@@ -29,7 +29,7 @@ export function noteUnreadFaults(table: Table, unread: readonly number[], entrie
   const { file, sheet } = table.grid;
   for (const column of [...unread, ...statusOfDevices(table)]) {
     const isRead = !unread.includes(column);
-    const said = saidIn(table, column);
+    const said = saidIn(table, column, isRead);
     if (said.size === 0) continue;
     const left = isRead ? rowsOfRetired(entries) : null;
     for (const { row, values, sheet: of } of entries) {
@@ -63,8 +63,8 @@ function statusOfDevices({ outputs, header }: Table): number[] {
   );
 }
 
-/** What the different cells of a column say, of those that say anything. */
-function saidIn({ header, rows }: Table, column: number): Map<Cell, Said> {
+/** What the different cells of a column say, of those that say anything; a status also says that a device may not be used. */
+function saidIn({ header, rows }: Table, column: number, isStatus: boolean): Map<Cell, Said> {
   const name = header[column] ?? "";
   const ready = asksWhetherReady(name);
   const said = new Map<Cell, Said | null>();
@@ -73,8 +73,9 @@ function saidIn({ header, rows }: Table, column: number): Map<Cell, Said> {
     if (typeof cell !== "string" || cell === "" || cell.length > MAX_REMARK_CHARACTERS || said.has(cell)) continue;
     // yes says what its header asks: "Replaced?"
     const text = readYesNo(cell) === true ? name.replace(/\W+$/, "") : cell;
-    const fault = speaksOfFault(text) || (ready && saysNotReady(cell));
-    said.set(cell, fault ? "fault-unread" : standingOf(text) === "gone" ? "gone-unread" : null);
+    const standing = standingOf(text);
+    const fault = speaksOfFault(text) || (ready && saysNotReady(cell)) || (isStatus && standing === "held");
+    said.set(cell, fault ? "fault-unread" : standing === "gone" ? "gone-unread" : null);
   }
   return new Map([...said].flatMap(([cell, code]) => (code === null ? [] : [[cell, code]])));
 }

@@ -102,6 +102,16 @@ AED 2,Library,31/03/2027,30/11/2028,25/10/2026,Out of order
     unread: ["Last checked"],
   },
   {
+    name: "devices that are in repair or wait for parts by their status, and one that is in use",
+    text: `Device,Location,Status,Adult pads exp
+AED 1,Town Hall,In repair,31/03/2027
+AED 2,Library,Awaiting parts,31/03/2027
+AED 3,Pool,In use,31/03/2027
+`,
+    rows: { devices: [{ retired: null }, { retired: null }, { retired: null }] },
+    findings: ["fault-unread"],
+  },
+  {
     name: "a weekly check of what should be there and what was found",
     text: `Truck 12 - weekly consumables check 25/10/2026
 Item,Should be,Found,Earliest expiry
