@@ -25,7 +25,11 @@ export function withCounts(views: ColumnView[]): ColumnView[] {
   const counted = counts.some(({ things }) => things.includes("device")) ? views.filter(isBareCount) : counts;
   const all = new Set([...counts, ...counted]);
   return views.map((view, at) => {
-    if (isBareCount(view) && DATED_THINGS.has(view.things) && hasExpiry(view, views, at))
+    if (
+      (isBareCount(view) || view.meaning.says === "quantity") &&
+      DATED_THINGS.has(view.things) &&
+      hasExpiry(view, views, at)
+    )
       return { ...view, joined: null, meaning: { ...view.meaning, says: "quantity" } };
     return all.has(view) && !isSupply(view) ? asCount(view) : view;
   });

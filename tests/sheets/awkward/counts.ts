@@ -63,6 +63,19 @@ South,2,2,2028-07-31,4,2027-04-30,0,
     unread: ["# AEDs"],
   },
   {
+    name: "how many batteries of one expiry a device has",
+    text: "Gerät;Elektroden MHD;Menge;Akku MHD;Akku Menge\nAED-1;03/2027;2;05/2028;1\nAED-2;04/2027;1;06/2028;2\n",
+    rows: {
+      devices: [{ device: "AED-1" }, { device: "AED-2" }],
+      dated_stock: [
+        { item: "Elektroden", quantity: 2, place: "AED-1" },
+        { item: "Akku", quantity: 1, place: "AED-1" },
+        { item: "Elektroden", quantity: 1, place: "AED-2" },
+        { item: "Akku", quantity: 2, place: "AED-2" },
+      ],
+    },
+  },
+  {
     name: "a quantity of devices of a model, the first line no header",
     text: "Abteilung;Gerät;Anzahl;Baujahr\nKardiologie;Monitor-Defi;4;2019\nInnere;Monitor-Defi;2;2020\n",
     rows: { devices: [] },
