@@ -231,7 +231,7 @@ function isRegister(views: readonly ColumnView[]): boolean {
   const named = views.find(({ things, meaning: { says } }) => things !== "" || NAMES_ONE.test(says) || UNIT.test(says));
   const withDevice =
     views.some(({ things }) => things.includes("device")) ||
-    (named?.things === "" && named.column === views[0]?.column);
+    (named?.things === "" && named.column === views[0]?.column && !named.profile.counts);
   const withBattery =
     (views.some(namesDevices) && isBatteryTested(views)) ||
     said.some(({ things, meaning }) => things === "battery" && OF_A_BATTERY.test(meaning.says)) ||

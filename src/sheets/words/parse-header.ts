@@ -60,8 +60,12 @@ const COUNTS = ["quantity", "outstanding", "minorder", "least"];
 const MEASURES = ["capacity", "minutes", "wh", "ah"];
 const LEAST_THAT_PASSES =
   /^min [a-z]|\bmin (cap|runt|soh)|\bminim|\bmindest|\brequ(ir|is|er)|\berforderl|\bgefordert|\bvereist|\btarget|\bthreshold|\blimit|\bgrenz|\bseuil|\bumbral|\bziel|\b(spec|soll)[a-z ]* (min|runt|laufz)/;
-/** Words for the number that should be there. */
-const SHOULD_BE = /\b(requ(ir|ise|er)|need|std|standard|target)/;
+/** What is not meant by a concept's words: amperes are no watts, joules no watt hours, and what should be there is not what is. */
+const OTHERS: [string, RegExp][] = [
+  ["load", /\bm?a(mps?)?$/],
+  ["wh", /\bj(oules?)?$/],
+  ["quantity", /\b(requ(ir|ise|er)|need|std|standard|target)/],
+];
 /** Longest phrase of the vocabulary, in words. */
 const MAX_PHRASE = 5;
 /** The shortest word in which one typing error is forgiven, and what such a word still counts. */
@@ -153,9 +157,7 @@ function parse(whole: string): HeaderMeaning {
   const measured = UNIT_CONCEPTS[unit];
   if (measured !== undefined) found.push(measured);
   const set = new Set(found.filter((concept) => concept !== "filler"));
-  // amperes are no watts, and what should be there is not what is
-  if ((set.has("load") && /\bm?a(mps?)?$/.test(words)) || (set.has("quantity") && SHOULD_BE.test(words)))
-    set.add("aside");
+  if (OTHERS.some(([concept, said]) => set.has(concept) && said.test(words))) set.add("aside");
   if (MEASURES.some((concept) => set.has(concept)) && LEAST_THAT_PASSES.test(words)) set.add("least");
   // "Qty (boxes)" counts boxes; it does not say how many units one holds.
   if (isBoxWord(unit) && COUNTS.some((concept) => set.has(concept))) set.delete("box");

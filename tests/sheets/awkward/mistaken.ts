@@ -86,6 +86,28 @@ Child pads,L2,2027-04-30,2
     },
   },
   {
+    name: "the numbers of lines before batteries, which name no devices",
+    text: `No,Batt,Mfr date,Cap %,Cap date
+1,B1,2022-03,91,2026-10-01
+2,B2,2021-03,74,2026-10-02
+`,
+    rows: {
+      devices: [],
+      packs: [
+        { serial: "B1", device: null },
+        { serial: "B2", device: null },
+      ],
+      runtime_tests: [{ percent: 91 }, { percent: 74 }],
+    },
+    unread: ["No"],
+  },
+  {
+    name: "joules of a shock, which are no watt hours of a battery",
+    text: "Defib,Test date,Energy set (J),Battery test (min),Battery S/N\nD1,2026-10-01,200,182,B1\n",
+    rows: { runtime_tests: [{ serial: "B1", minutes: 182, wh: null }] },
+    unread: ["Energy set (J)"],
+  },
+  {
     name: "prices of what stands under Per",
     text: `Item,Price,Per,Currency
 Adult pads,42.50,pair,EUR
