@@ -4,7 +4,7 @@ import type { ColumnView } from "./score-column.ts";
 import type { Output } from "./table.ts";
 
 /** What a numbered column may say of one of a line's lots; nothing where it names its item. */
-const OF_A_LOT = /^(lot|expiry|quantity|expiry lot|made|opened|)$/;
+const OF_A_LOT = /^(lot|expiry|quantity|expiry lot|made|opened|place|site|)$/;
 
 /** What a list with several lots of an item in a line yields ("Lot 1, Exp 1, Qty 1, Lot 2, ..."): a row a lot; null for others. */
 export function numberedLots(views: readonly ColumnView[]): Output[] | null {

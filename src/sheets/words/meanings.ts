@@ -53,7 +53,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
   dated_stock: {
     item: "item, id item, item type, dated item, dated type, dated:4, name:4, type:3, dated name, dated id item, category item, category dated, dated id:5, category:2.5, id:2.5, contents:4",
     expiry:
-      "expiry, dated expiry, expiry item, dated date:4, dated arrives:4, dated:3.5, expiry lot:4, dated expiry lot:4",
+      "expiry, dated expiry, dated expiry place, expiry item, dated date:4, dated arrives:4, dated:3.5, expiry lot:4, dated expiry lot:4",
     lot: "lot, dated lot, item lot",
     serial: "serial, dated serial, item serial",
     quantity: "quantity, dated quantity, item quantity, id:3, name:3",

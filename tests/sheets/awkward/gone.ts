@@ -24,6 +24,33 @@ B10,15/03/2025,swollen
     },
   },
   {
+    name: "days in and out of service, beside how batteries were disposed of",
+    text: `Battery SN,Date in service,Date out of service,Disposal method
+B1,2020-02-01,2024-06-01,recycled
+B2,2021-02-01,,
+`,
+    rows: {
+      packs: [
+        { serial: "B1", in_service: "2020-02-01", retired: "2024-06-01" },
+        { serial: "B2", in_service: "2021-02-01", retired: null },
+      ],
+    },
+    unread: ["Disposal method"],
+  },
+  {
+    name: "days on which batteries were put in and taken out",
+    text: `Battery,Put in,Taken out,Device,Why
+B1,2022-03-01,2026-05-01,D1,weak
+B2,2026-05-01,,D1,
+`,
+    rows: {
+      packs: [
+        { serial: "B1", in_service: "2022-03-01", retired: "2026-05-01", retired_because: "faded" },
+        { serial: "B2", in_service: "2026-05-01", device: "D1" },
+      ],
+    },
+  },
+  {
     name: "a list of retired packs by its title, whose day is no first one",
     text: "Retired packs 2025\nSerial,Date,Device\nB9,14/03/2025,Monitor 1\n",
     rows: { packs: [{ serial: "B9", device: "Monitor 1", in_service: null, retired: "2025-03-14" }] },

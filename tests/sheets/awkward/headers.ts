@@ -178,6 +178,17 @@ D2,12,2026-12-15,2027-04-30
     rows: { dated_stock: [{ item: "Battery" }, { item: "Pads" }] },
   },
   {
+    name: "spare pads in a cabinet beside those in the device",
+    text: "AED ID,Pads in AED exp,Spare pads in cabinet exp\nD1,2027-03-31,2027-09-30\nD2,2027-04-30,\n",
+    rows: {
+      dated_stock: [
+        { item: "Pads AED", expiry: "2027-03-31", place: "D1" },
+        { item: "Spare pads", expiry: "2027-09-30", place: "D1" },
+        { item: "Pads AED", expiry: "2027-04-30", place: "D2" },
+      ],
+    },
+  },
+  {
     name: "left and right pads, each with its own expiry",
     text: "AED,Left pad expiry,Right pad expiry\nD1,2027-06-30,2027-03-31\nD2,2027-06-30,\n",
     rows: {

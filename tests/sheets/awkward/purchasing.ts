@@ -111,6 +111,14 @@ Gel;3;06/2027;0;
     },
   },
   {
+    name: "what a supplier has sent and what is back ordered",
+    text: `Our ref,Product,Ordered,Despatched,Back ordered,Due date
+SO-9,Adult pads,20,15,5,2026-12-15
+`,
+    rows: { on_order: [{ order: "SO-9", item: "Adult pads", quantity: 5, arrives: "2026-12-15" }] },
+    unread: ["Ordered", "Despatched"],
+  },
+  {
     name: "French stock with orders on their way, counted by quantity, and prices",
     text: `Produit;Lot;Péremption;Qté en stock;Qté en commande;Livraison prévue;Prix HT
 Électrodes adultes;L1;31/03/2027;12;6;15/12/2026;42,50

@@ -21,6 +21,25 @@ Child pads,L2,2027-05-31,5,4,1,0
     unread: ["Total qty"],
   },
   {
+    name: "two places in a line, each with how many lie there",
+    text: `Item,Location 1,Qty 1,Location 2,Qty 2,Expiry
+Adult pads,Store,10,M1,2,2027-03-31
+Child pads,Store,4,,,2027-05-31
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", quantity: 10, place: "Store", expiry: "2027-03-31" },
+        { item: "Adult pads", quantity: 2, place: "M1", expiry: "2027-03-31" },
+        { item: "Child pads", quantity: 4, place: "Store", expiry: "2027-05-31" },
+      ],
+    },
+  },
+  {
+    name: "places whose names begin with a word that says whose they are",
+    text: "Responder bag,Item,Lot,Expiry\nBag 1,Adult pads,L1,2027-03-31\nBag 2,Adult pads,L2,2027-04-30\n",
+    rows: { dated_stock: [{ place: "Bag 1" }, { place: "Bag 2" }] },
+  },
+  {
     name: "uses by quarter",
     text: `Quarter,Item,Used
 2025 Q3,Adult pads,14
