@@ -54,6 +54,33 @@ describe("a plan in the page", () => {
     await page.locator("#policy-service_level").press("Enter");
     await page.locator(".problems").waitFor();
     expect(await page.locator(".problems").textContent()).toContain("service_level");
+    // It stands there still, to be mended; cleared, it is asked for no longer.
+    expect(await page.locator("#policy-service_level").inputValue()).toBe("very high");
+    await page.locator("#policy-service_level").fill("");
+    await page.locator("#policy-service_level").press("Enter");
+    await page.locator(".problems").waitFor({ state: "detached" });
+    expect(await page.locator("#policy-service_level").inputValue()).toBe("0.95");
+  });
+
+  it("takes a value as the program does: with a decimal comma, in percent, a day as it is written", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    for (const [typed, now] of [
+      ["0,9", "0.9"],
+      ["85 %", "0.85"],
+    ] as const) {
+      await page.locator("#policy-service_level").fill(typed);
+      await page.locator("#policy-service_level").press("Enter");
+      await page
+        .locator(".changed tr", { hasText: "Assumed: Service level" })
+        .getByText(now, { exact: true })
+        .waitFor();
+    }
+    await page.locator("#policy-as_of").fill("13 December 2026");
+    await page.locator("#policy-as_of").press("Enter");
+    await page.locator(".masthead", { hasText: "13 Dec 2026" }).waitFor();
+    expect(await page.locator(".problems").count()).toBe(0);
   });
 
   it("is found again after a reload, and not after it was forgotten", async () => {

@@ -19,6 +19,7 @@ import {
   POLICY_KEYS,
   type Policy,
   type PolicyChoice,
+  policyChoice,
   packsCsv,
   parseColumnsFile,
   policyChoicesIn,
@@ -153,7 +154,9 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
 async function readNow(choices: PolicyChoice[], today: number) {
   await openWorkbooks(files);
   const inSheets = files.length > 0 ? policyChoicesIn(files) : (reading?.fleet.policy ?? []);
-  const { policy, problems } = resolvePolicy([...inSheets, ...choices], today);
+  // as the program reads its options
+  const own = choices.map(({ key, value }) => policyChoice(key, value));
+  const { policy, problems } = resolvePolicy([...inSheets, ...own], today);
   const how = { asOf: policy.asOf, dateOrder: policy.dateOrder, columns };
   if (reading === null || (files.length > 0 && readWith !== JSON.stringify(how))) {
     reading = readSheets(files, how);

@@ -52,12 +52,12 @@ export function assumptions(session: PlannedSession): HTMLElement {
 
   function row(policy: PolicyWords): HTMLElement {
     const id = `policy-${policy.key}`;
-    const value = session.plan.policy[policy.key];
     const locked = !session.hasSheets && NEED_SHEETS.includes(policy.key);
     const input = make("input", {
       id,
       type: "text",
-      value: value === null || value === undefined ? "" : String(value),
+      // a value that was refused stands there to be mended, or cleared
+      value: session.choices.get(policy.key) ?? String(session.plan.policy[policy.key] ?? ""),
       autocomplete: "off",
       spellcheck: "false",
       disabled: locked,
