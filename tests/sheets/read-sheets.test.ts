@@ -163,6 +163,7 @@ describe("readSheets", () => {
     expect(chosen("12.000")).toEqual([{ key: "budget_per_fiscal_year", value: "12.000" }]);
     expect(chosen("EUR 12.000")).toEqual([{ key: "budget_per_fiscal_year", value: "EUR 12.000" }]);
     expect(chosen('"12,000"')).toEqual([{ key: "budget_per_fiscal_year", value: "12000" }]);
+    expect(chosen('"5.000,00"')).toEqual([{ key: "budget_per_fiscal_year", value: "5000" }]);
     expect(chosen("12000.50")).toEqual([{ key: "budget_per_fiscal_year", value: "12000.5" }]);
   });
 

@@ -23,7 +23,7 @@ export function kindFromName(
 }
 
 /** Words under a kind's heading that sort an item without saying what it is. */
-const SORTS_ONLY = /^(accessor(y|ies)|consumables?|misc\.?|supplies)$/i;
+const SORTS_ONLY = /^(accessor(y|ies)|(consum|dispos)ables?|misc\.?|supplies)$/i;
 
 /** True for a word such as "Consumables", beside which an item's name says more. */
 export function namesNoKind(word: string): boolean {

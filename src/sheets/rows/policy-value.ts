@@ -1,7 +1,7 @@
 import { isoFromDay } from "../../calendar/day.ts";
 import { mayPartThousands } from "../../fleet/policy-keys.ts";
 import { readDateText } from "../values/date-text.ts";
-import { readNumber } from "../values/number-text.ts";
+import { decimalMarkProof, readNumber } from "../values/number-text.ts";
 import { headerWords } from "../words/header-words.ts";
 
 const DATE_KEYS = new Set(["as_of", "use_log_from"]);
@@ -21,7 +21,7 @@ function policyValue(key: string, value: string): string {
   }
   // an amount that is open is refused as it stands
   if (key === "budget_per_fiscal_year" && mayPartThousands(value)) return value;
-  const number = readNumber(value, ".");
+  const number = readNumber(value, decimalMarkProof(value) ?? ".");
   if (number === null) return value;
   const share = number.word === "%" && (key === "service_level" || key.endsWith("_per_year"));
   return String(share ? Number((number.value / 100).toPrecision(12)) : number.value);

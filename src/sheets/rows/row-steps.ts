@@ -130,12 +130,12 @@ function kindByItsName({ table, output, log }: About): RowStep | null {
   const [kind = -1] = columnsOf(output, "kind");
   const [per = -1] = columnsOf(output, "pricePer");
   return (values, record) => {
-    if (values.kind === null || namesNoKind(textAt(record, kind)))
-      kindFromName(values, textAt(record, description), log);
+    const sortsOnly = namesNoKind(textAt(record, kind));
+    if (values.kind === null || sortsOnly) kindFromName(values, textAt(record, description), log);
     const pack = packIn(textAt(record, per));
     if (pack) values.unitsPerBox ??= pack.size;
     // what a list of other things says of an item stands by the item's name alone
-    if (output.beside) values.kind ??= "other";
+    if (output.beside || sortsOnly) values.kind ??= "other";
     return null;
   };
 }

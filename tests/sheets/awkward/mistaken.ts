@@ -174,11 +174,13 @@ Gel tube,L3,2027-02-28,2,Quay
 Gel tube,Tubes,Quillmark,2.00
 Adult pads,Consumables,Quillmark,30.00
 Razor,Prep,Quillmark,1.00
+Mask,Disposables,Quillmark,0.50
 `,
     rows: {
       catalogue: [
         { item: "Gel tube", kind: "gel", supplier: "Quillmark", price: "2" },
         { item: "Adult pads", kind: "pads" },
+        { item: "Mask", kind: "other", price: "0.50" },
       ],
     },
     aside: [[4, "missing-required"]],
