@@ -22,7 +22,7 @@ export function toldByCells(meaning: HeaderMeaning, rows: readonly GridRow[], co
   const texts = () => textsAt(rows.slice(0, LOOKED_AT), column);
   if (meaning.words === "test time" && texts().every((text) => OF_DAY.test(text))) return { ...meaning, says: "aside" };
   if (meaning.says !== "") return meaning;
-  if (DATED_THINGS.has(meaning.things)) {
+  if (meaning.things.split(" ").some((thing) => DATED_THINGS.has(thing))) {
     const says = saidOfDates(texts());
     return says === null ? meaning : { ...meaning, says };
   }

@@ -45,6 +45,22 @@ MV Plover,70015,installed 06/2022 (4 yr),2 x adult 09/27
     findings: ["year-alone"],
   },
   {
+    name: "cells that say what their dates are, beside a remark made of words that head columns",
+    text: `Unit,Defib battery,Pads,Notes
+M1,installed 05/2024,exp 03/2027,
+M2,installed 05/2023,exp 04/2027,replace pads soon
+`,
+    rows: {
+      dated_stock: [
+        { item: "Pads", expiry: "2027-03-31", place: "M1" },
+        { item: "Pads", expiry: "2027-04-30", place: "M2" },
+      ],
+    },
+    findings: ["fault-unread"],
+    // the day of fitting is no expiry
+    unread: ["Defib battery", "Notes"],
+  },
+  {
     name: "pads whose expiry is said to be past",
     text: `Surgery,Item,Qty,Expiry date
 Mill Lane,AED pads adult,1,Dec 2026
