@@ -13,7 +13,8 @@ export function numberedLots(views: readonly ColumnView[]): Output[] | null {
       index !== null && (things === "item" || (things === "" && meaning.says !== "")) && OF_A_LOT.test(meaning.says),
   );
   const numbers = new Set(numbered.map(({ index }) => index));
-  if (numbers.size < 2) return null;
+  // what was counted several times is there once
+  if (numbers.size < 2 || numbered.every(({ meaning }) => meaning.says === "quantity")) return null;
   const counted = numbered.some(({ meaning }) => meaning.says === "quantity");
   // a count of all beside those of each lot is no lot's
   const shared = views.filter((view) => !numbered.includes(view) && !(counted && view.meaning.says === "quantity"));

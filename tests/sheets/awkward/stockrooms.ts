@@ -40,6 +40,34 @@ Child pads,Store,4,,,2027-05-31
     rows: { dated_stock: [{ place: "Bag 1" }, { place: "Bag 2" }] },
   },
   {
+    name: "units that were counted twice, with what counts in the end",
+    text: `Location,Item,Count 1,Count 2,Final count,Expiry
+Store,Adult pads,20,19,19,2027-03-31
+Store,Child pads,6,6,6,2027-05-31
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", quantity: 19, place: "Store" },
+        { item: "Child pads", quantity: 6, place: "Store" },
+      ],
+    },
+    unread: ["Count 1", "Count 2"],
+  },
+  {
+    name: "for whom some units of a lot are reserved, which does not hold all of it",
+    text: `Item,Lot,Expiry,Qty,Reserved for,Reserved qty
+Adult pads,L1,2027-03-31,20,M1,4
+Gel,G1,2027-06-30,5,,
+`,
+    rows: {
+      dated_stock: [
+        { quantity: 20, held: null },
+        { quantity: 5, held: null },
+      ],
+    },
+    unread: ["Reserved for", "Reserved qty"],
+  },
+  {
     name: "uses by quarter",
     text: `Quarter,Item,Used
 2025 Q3,Adult pads,14
