@@ -25,6 +25,13 @@ describe("units counted in boxes under a heading of one word", () => {
     expect(fleet.datedStock).toMatchObject([{ quantity: 34 }]);
   });
 
+  it("are as many as their packs hold, which are no batteries and no places", () => {
+    expect(
+      stock("Item,Pack size,Full packs,Loose,Expiry\nAdult pads,10,2,3,2027-05\nChild pads,5,1,0,2027-05\n"),
+    ).toEqual([23, 5]);
+    expect(stock("Description,Qty/pk,Packs on shelf,Expiry\nPads,2,6,2027-05\nPaper,10,3,2028-05\n")).toEqual([12, 30]);
+  });
+
   it("stand in one cell with those in boxes of a size", () => {
     expect(stock("Item,Qty,Expiry\nAdult pads,2 bx of 10,2027-05\nGel,1 box (5) + 3 loose,2027-05\n")).toEqual([20, 8]);
   });

@@ -19,20 +19,17 @@ function asPads(views: readonly ColumnView[]): ColumnView[] {
   });
 }
 
-/** The columns, "Packs" and "Pack" of goods over numbers or measures taken for how many there are and what one holds. */
+/** The columns, "Packs" and "Pack" of goods over numbers or measures taken for how many there are, in boxes where another column says what one holds, and for that. */
 function asPacks(views: readonly ColumnView[]): readonly ColumnView[] {
-  const ofGoods =
-    views.some(({ things }) => things === "item") && views.some(({ meaning }) => /expiry|price/.test(meaning.says));
-  if (!ofGoods) return views;
+  const says = (words: RegExp) => views.some(({ meaning }) => words.test(meaning.says));
+  if (!views.some(({ things }) => things === "item") || !says(/expiry|price/)) return views;
+  const unit = says(/^box$/) ? "boxes" : "";
   return views.map((view) => {
     const { meaning, profile } = view;
-    return /^packs?$/.test(meaning.words) && (profile.fewEach || profile.measures > 0)
-      ? {
-          ...view,
-          things: "",
-          meaning: { ...meaning, things: "", says: meaning.words === "packs" ? "quantity" : "box" },
-        }
-      : view;
+    if (!/^(full )?packs?( (on|in) .+)?$/.test(meaning.words) || !(profile.fewEach || profile.measures > 0))
+      return view;
+    const said = meaning.words.includes("packs") ? { says: "quantity", unit } : { says: "box" };
+    return { ...view, things: "", meaning: { ...meaning, things: "", ...said } };
   });
 }
 

@@ -92,7 +92,7 @@ const WORDS: Record<string, string> = {
   priceper:
     "basiseinheit|besteleenheid|bestelleinheit|bezugsgrosse|maateenheid|me|mengeneinheit|order unit|per what|precio por|preis pro|preiseinheit|price basis|price is per|price per|priced per|prijs per|prix par|sales unit|selling unit|u m|u medida|u o m|udm|um|unit of measure|unit of sale|unite de mesure|uom|verkaufseinheit|verkoopeenheid",
   currency: "ccy|cur|curr|currency|devises|deviza|divisas|moneda|monnaie|munt|muntsoort|valuta|wahrung|whg",
-  box: "boite|box|boxes|caixa|caja|carton|case|case pack|case qty|case size|colisage|cond|conditionnement|confezione|doos|embalagem|envase|forpackning|gebinde|karton|kasse|opakowanie|opakowaniu|order multiple|pack contents|pack of|pack qty|pack size|package size|packaging|packung|pakning|par boite|par carton|pe|per case|per pack|per package|pkg qty|pkg size|por caja|qty case|qty pack|scatola|unidades por caixa|units pkg|ve|verpackungseinheit|verpakkingseenheid|vpe",
+  box: "boite|box|boxes|caixa|caja|carton|case|case pack|case qty|case size|colisage|cond|conditionnement|confezione|doos|embalagem|envase|forpackning|gebinde|karton|kasse|opakowanie|opakowaniu|order multiple|pack contents|pack of|pack qty|pack size|package size|packaging|packung|pakning|par boite|par carton|pe|per case|per pack|per package|pkg qty|pkg size|por caja|qty case|qty pack|qty pk|scatola|unidades por caixa|units pkg|ve|verpackungseinheit|verpakkingseenheid|vpe",
   contents: "contenido|contents|contenu|contenuto|inhalt|inhoud",
   minorder:
     "cant min|cde mini|mbm|min buy|min menge|min order|min qte|min qty|mindestabnahme|mindestbestellmenge|mindestmenge|minimale afname|minimalne zamowienie|minimumsordre|minsta bestallning|moq|qte min",
