@@ -11,6 +11,7 @@ import type { Output } from "./table.ts";
 const ALL_NUMBERS = 0.99;
 /** Words that say of a column that its numbers are names. */
 const NUMBERS_NAME = /#|\b(no|nr|id|num\w*|code)\b|n[°º]/i;
+
 /** What a stock list with a column of counts for each place yields: a row for each count; null for other tables. */
 export function placedOutputs(views: readonly ColumnView[]): Output[] | null {
   const places = views.filter(
