@@ -127,7 +127,7 @@ export const MUTANTS: readonly Mutant[] = [
   broken("sheets/rows/last-checks", "sheets/awkward", "if (day === latest) continue", "if (day !== latest) continue"),
   broken("sheets/rows/last-checks", "sheets/awkward", "...named.map((at) => textAt(record, at))", ""),
   broken("short/kept-order", "short/defer-orders", "this.lines + lines > 0", "this.lines + lines > 1"),
-  broken("short/short-model", "short/forecast-short", "const until = leaves(place.key)", "const until = Infinity"),
+  broken("short/units-in-devices", "short/forecast-short", "const until = leaves(key)", "const until = Infinity"),
   broken("life/serving-packs", "life/forecast-packs", "serves(pack) && serves(deviceOf(pack))", "serves(pack)"),
   broken("sheets/tables/named-as-devices", "sheets/named-as", "const MOSTLY = 0.5", "const MOSTLY = 0"),
   broken("sheets/tables/named-as-devices", "sheets/named-as", "points < POINTS.canonical", "true"),
@@ -135,4 +135,7 @@ export const MUTANTS: readonly Mutant[] = [
   broken("sheets/rows/earlier-months", "sheets/earlier-months", "([a], [b]) => b - a", "([a], [b]) => a - b"),
   broken("sheets/values/month-in-name", "sheets/values/month-in-name", "(number - 1)) % 12", "number) % 12"),
   broken("sheets/rows/record-entries", "sheets/awkward", '=== "gone-undated") break', '=== "") break'),
+  broken("supplies/chance-served", "supplies/chance-served", "taken[most]! += more[n]!", "taken[most]! += 0"),
+  broken("life/pack-sentence", "life/pack-sentence", '&& kind !== "already-due"', ""),
+  broken("sheets/rows/row-steps", "sheets/awkward", "output.beside || sortsOnly", "output.beside"),
 ];
