@@ -31,6 +31,9 @@ let session: Session = {
   words: { policy: [], sheets: [], cautions: [] },
 };
 
+/** The reader's choices that the plan in force was made with. */
+let chosen: [string, string][] = [];
+
 /** Says where what is in force is shown. */
 export function showOn(there: Stage): void {
   stage = there;
@@ -62,6 +65,7 @@ export function planFrom(text: string, before: Plan | null): Promise<boolean> {
       if (planned.plan === null && session.plan !== null) await tellNoPlan(planned.reading);
       else {
         change({ ...planned, before: session.kept ? session.before : before });
+        chosen = [...session.choices];
         await showPlanned(planned);
       }
       return planned.plan !== null;
@@ -103,8 +107,9 @@ async function tellNoPlan({ inputs, refused }: Reading): Promise<void> {
 /** Says that the work failed, or that the reader stopped it; the plan in force stays. */
 async function tellFailure(error: Error): Promise<void> {
   const known = goBackTo(session);
-  // what was read stands there for a plan that does not come: back to where sheets are handed over
-  if (session.plan === null) await show();
+  // what was read stands there for a plan that does not come, and what was chosen for it: back to before
+  change({ choices: new Map(chosen) });
+  await show();
   const stopped = session.plan === null ? say.intake.stoppedFirst : say.intake.stopped;
   tell(error instanceof Stopped ? stopped : say.intake.failed(error.message));
   await known.catch(() => {});

@@ -103,6 +103,8 @@ describe("long work", () => {
     await page.getByRole("button", { name: "Stop" }).click();
     await page.locator(".status", { hasText: "Stopped. The plan shown is the one before." }).waitFor();
     expect(await saved(page, "plan.json")).toEqual(before);
+    // the field, too, says what the plan shown was made with
+    expect(await page.locator("#policy-activation_energy_ev").inputValue()).toBe("0.45");
     await page.locator("#policy-activation_energy_ev").fill("0.4");
     await page.keyboard.press("Enter");
     await page.locator(".status", { hasText: "The plan is ready" }).waitFor();
