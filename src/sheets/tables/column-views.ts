@@ -137,7 +137,7 @@ function partsHeld(says: string, rows: readonly GridRow[], column: number): [Cel
   if (/^expiry (lot|serial)$/.test(says))
     return mostly(lotAndDate)
       ? [
-          ["lot", says.slice(7)],
+          ["lot", says.slice("expiry ".length)],
           ["date", "expiry"],
         ]
       : null;

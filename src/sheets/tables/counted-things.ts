@@ -92,14 +92,17 @@ function isBareCount({ name, meaning, things, profile, index }: ColumnView): boo
 function countsThings(view: ColumnView, ofPlaces: boolean): boolean {
   const { name, things, meaning, profile } = view;
   if (!profile.fewEach || view.part !== null || !/device|battery/.test(things)) return false;
-  const words = foldAccents(name).toLowerCase().trim();
   if (meaning.says === "quantity" || (/^(id)?$/.test(meaning.says) && isNumberOf(name))) return true;
   if (!ofPlaces || !isBareCount(view)) return false;
-  return profile.worded || SEVERAL.test(words) || (things.includes("device") && profile.distinct < 1);
+  return profile.worded || SEVERAL.test(wordsOf(name)) || (things.includes("device") && profile.distinct < 1);
 }
 
 function isNumberOf(name: string): boolean {
-  return NUMBER_OF.test(foldAccents(name).toLowerCase().trim());
+  return NUMBER_OF.test(wordsOf(name));
+}
+
+function wordsOf(name: string): string {
+  return foldAccents(name).toLowerCase().trim();
 }
 
 /** True where a column of the same supplies gives their expiry, or the next column one of nothing else. */
