@@ -32,7 +32,7 @@ let session: Session = {
 };
 
 /** The reader's choices that the plan in force was made with. */
-let chosen: [string, string][] = [];
+let chosen: ReadonlyMap<string, string> = new Map();
 
 /** Says where what is in force is shown. */
 export function showOn(there: Stage): void {
@@ -60,12 +60,14 @@ export function replan(): Promise<boolean> {
 export function planFrom(text: string, before: Plan | null): Promise<boolean> {
   return inLine(async () => {
     busy(text);
+    // those of the reader's that come meanwhile are for the next plan
+    const choices = new Map(session.choices);
     try {
-      const planned = await planAtHand(session.choices, preview);
+      const planned = await planAtHand(choices, preview);
       if (planned.plan === null && session.plan !== null) await tellNoPlan(planned.reading);
       else {
         change({ ...planned, before: session.kept ? session.before : before });
-        chosen = [...session.choices];
+        chosen = choices;
         await showPlanned(planned);
       }
       return planned.plan !== null;
