@@ -1,5 +1,7 @@
 import type { Day } from "../calendar/day.ts";
+import { groupBy } from "../fleet/group-by.ts";
 import { nameKey } from "../fleet/name-key.ts";
+import type { CatalogueRow } from "../fleet/rows.ts";
 import { BadLabel, type Label } from "../sheets/labels/label.ts";
 import { looksLikeLabel, readLabel } from "../sheets/labels/read-label.ts";
 
@@ -38,8 +40,34 @@ function labelMatcher(label: Label): Matcher {
   return { match: (other) => keys.includes(other), gtin: null, onlyOf: product, wrong: null };
 }
 
+/** What an item has to do with the product that an identifier names. */
+export interface OfProduct {
+  /** The identifier names all of it. */
+  all: boolean;
+  /** Its lots and serials may be meant: it is not known to be another product. */
+  named: boolean;
+}
+
+/** Tells of an item what it has to do with the product that an identifier names, as far as the catalogue knows. */
+export function productsIn(
+  catalogue: readonly CatalogueRow[],
+): (item: string | null) => (of: Pick<Matcher, "gtin" | "onlyOf">) => OfProduct {
+  const gtinsOf = groupBy(
+    catalogue.filter((row) => row.gtin !== null),
+    (row) => nameKey(row.item),
+  );
+  return (item) => {
+    const gtins = item === null ? [] : (gtinsOf.get(nameKey(item)) ?? []);
+    const bears = (gtin: string) => gtins.some((row) => gtinKey(row.gtin!) === gtin);
+    return ({ gtin, onlyOf }) => ({
+      all: gtin !== null && bears(gtin),
+      named: onlyOf === null || gtins.length === 0 || bears(onlyOf),
+    });
+  };
+}
+
 /** The 14 digits of a GTIN of 8, 12, 13 or 14; null for anything else. */
-export function gtinKey(text: string): string | null {
+function gtinKey(text: string): string | null {
   const digits = text.trim();
   return /^(\d{8}|\d{12,14})$/.test(digits) ? digits.padStart(14, "0") : null;
 }

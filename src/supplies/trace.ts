@@ -1,4 +1,3 @@
-import { groupBy } from "../fleet/group-by.ts";
 import { itemBook } from "../fleet/item-book.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import { withNamedItems } from "../fleet/named-items.ts";
@@ -8,7 +7,7 @@ import type { DatedStockRow, Fleet, PackRow } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { hasLeft, isDevice, itemsTouched } from "./items-touched.ts";
-import { gtinKey, type Matcher, matcherOf } from "./trace-matcher.ts";
+import { type Matcher, matcherOf, productsIn } from "./trace-matcher.ts";
 import { NO_PLACE, type Touched, type Trace, type TracedAs } from "./traced.ts";
 import { swapDay } from "./unit-life.ts";
 
@@ -72,25 +71,16 @@ function touchedBy(
   wanted: readonly Wanted[],
   { catalogue }: Fleet,
 ): (item: string | null, texts: [TracedAs, string | null][]) => boolean {
-  const gtinsOf = groupBy(
-    catalogue.filter((row) => row.gtin !== null),
-    (row) => nameKey(row.item),
-  );
+  const productOf = productsIn(catalogue);
   return (item, texts) => {
+    const product = productOf(item);
     let touched = false;
-    const gtins = item === null ? [] : (gtinsOf.get(nameKey(item)) ?? []);
-    const bears = (gtin: string) => gtins.some((row) => gtinKey(row.gtin!) === gtin);
-    for (const { match, gtin, onlyOf, as } of wanted) {
-      if (onlyOf !== null && gtins.length > 0 && !bears(onlyOf)) continue;
-      for (const [kind, text] of texts) {
-        if (text === null || !match(nameKey(text))) continue;
-        as.add(kind);
-        touched = true;
-      }
-      if (gtin !== null && bears(gtin)) {
-        as.add("gtin");
-        touched = true;
-      }
+    for (const one of wanted) {
+      const { all, named } = product(one);
+      const kinds = named ? texts.filter(([, text]) => text !== null && one.match(nameKey(text))) : [];
+      for (const [kind] of kinds) one.as.add(kind);
+      if (all) one.as.add("gtin");
+      touched ||= all || kinds.length > 0;
     }
     return touched;
   };

@@ -1,4 +1,4 @@
-import { gtinKey, matcherOf, type Reading } from "../../src/index.ts";
+import { matcherOf, productsIn, type Reading } from "../../src/index.ts";
 import { dayText } from "../months.ts";
 import { nameKey } from "../name-key.ts";
 
@@ -26,16 +26,11 @@ export interface Trace {
  */
 export function trace(wanted: string, { fleet, setAside }: Reading, asOf: number): Trace[] {
   if (nameKey(wanted) === "") return [];
-  const { match, gtin, onlyOf } = matcherOf(wanted, asOf);
-  const [ofProduct, ofOthers] = [new Set(), new Set()];
-  for (const row of fleet.catalogue) {
-    if (row.gtin !== null) (gtinKey(row.gtin) === (gtin ?? onlyOf) ? ofProduct : ofOthers).add(nameKey(row.item));
-  }
+  const matcher = matcherOf(wanted, asOf);
+  const productOf = productsIn(fleet.catalogue);
   const is = (item: string | null, ...names: (string | null)[]) => {
-    const key = nameKey(item ?? "");
-    if (ofProduct.has(key) && gtin !== null) return true;
-    if (!ofProduct.has(key) && ofOthers.has(key) && onlyOf !== null) return false;
-    return names.some((name) => name !== null && match(nameKey(name)));
+    const { all, named } = productOf(item)(matcher);
+    return all || (named && names.some((name) => name !== null && matcher.match(nameKey(name))));
   };
   const sites = new Map(fleet.devices.map(({ device, site }) => [nameKey(device), site]));
   const siteOf = (device: string | null) => (device === null ? null : (sites.get(nameKey(device)) ?? null));
