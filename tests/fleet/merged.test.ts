@@ -7,7 +7,8 @@ describe("merged: two ordered lists as one", () => {
     const list = fc.array(fc.integer({ min: 0, max: 9 })).map((values) => values.sort((a, b) => a - b));
     fc.assert(
       fc.property(list, list, (a, b) => {
-        const [first, second] = [a.map((value) => ({ value })), b.map((value) => ({ value }))];
+        // each value bears its list, so that equals are told apart
+        const [first, second] = [a.map((value) => ({ value, of: "a" })), b.map((value) => ({ value, of: "b" }))];
         const sorted = [...first, ...second].sort((x, y) => x.value - y.value);
         expect(merged(first, second, (x, y) => x.value - y.value)).toStrictEqual(sorted);
       }),

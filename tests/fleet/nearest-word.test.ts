@@ -9,6 +9,9 @@ it.each([
   ["sevrice_level", "service_level"],
   ["asof", "as_of"],
   ["pack_max_cycle", "pack_max_cycles"],
+  // two letters changed, one by another each; three are too many
+  ["sirvice_lavel", "service_level"],
+  ["sirvice_lavil", null],
   // two keys begin so: neither was clearly meant
   ["pack_max", null],
   ["budget", null],

@@ -195,6 +195,23 @@ describe("comparePlans", () => {
     expect(says(capped, capped)).toEqual(["Nothing changed."]);
   });
 
+  it("counts what is needed in the months that both plans hold", () => {
+    // by hand: half a pack a month; May to October 2027 are six months of the first plan and the first six of the second
+    const from = "2027-05";
+    const later = aPlan({ horizon: { from, to: "2028-04" }, demand: plan.demand.map((row) => ({ ...row, from })) });
+    const { months, items } = comparePlans({ label: "a", plan }, { label: "b", plan: later });
+    expect(months).toEqual({ from: "2027-05", to: "2027-10" });
+    expect(items.find(({ item }) => item === "pack-md")!.needed).toEqual({ a: 3, b: 3 });
+  });
+
+  it("says nothing of a year that only one plan holds and in which nothing is spent", () => {
+    const spent = (planned: number, p95: number) => aPlan({ budget: [{ ...plan.budget[0]!, planned, p95 }] });
+    const says = (b: Plan) => comparePlans({ label: "a", plan: aPlan({ budget: [] }) }, { label: "b", plan: b }).says;
+    expect(says(spent(0, 0))).toEqual(["Nothing changed."]);
+    expect(says(spent(0, 100))).toContain("2026/27: EUR 0.00 planned in B only.");
+    expect(says(spent(100, 0))).toContain("2026/27: EUR 1.00 planned in B only.");
+  });
+
   it("says so where two plans share no month", () => {
     const later = aPlan({ horizon: { from: "2029-01", to: "2029-12" } });
     const { months, says } = comparePlans({ label: "a", plan }, { label: "b", plan: later });
