@@ -45,6 +45,23 @@ describe("crossingOf", () => {
     );
   });
 
+  it("tells how steeply the loss grows there, as two crossings close by do", () => {
+    const node = fc.integer({ min: 0, max: LOG_LIVES.length * SHAPE_LEVELS - 1 });
+    const offUsual = fc.double({ min: -0.03, max: 0.03, noNaN: true });
+    const into: Crossing = { wear: 0, room: 1, slope: 1, bend: 0, rise: 1 };
+    fc.assert(
+      fc.property(node, offUsual, (at, off) => {
+        // without an early rise the room is the loss: by definition the slope is the change of its log with that of wear
+        const room = curve.startCapacity + off - 0.8;
+        crossingOf(usualCrossings(tables, 0.8), at, room + 0.8, 0, into);
+        const [less, more] = [0.999 * room, 1.001 * room];
+        const expected = Math.log(more / less) / Math.log(byHalving(at, more, 0) / byHalving(at, less, 0));
+        expect(Math.abs(into.slope / expected - 1)).toBeLessThan(0.01);
+      }),
+      { seed: 13, numRuns: 600 },
+    );
+  });
+
   it("gives the same whatever was asked before", () => {
     const into: Crossing = { wear: 0, room: 1, slope: 1, bend: 0, rise: 1 };
     const ask = (threshold: number, node: number) => {

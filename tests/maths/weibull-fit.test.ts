@@ -176,6 +176,21 @@ it("finds the maximum of thousands of lives under a weak prior: near the one wit
 });
 
 describe("kaplanMeier", () => {
+  // Source: Klein and Moeschberger (2003), Survival Analysis, section 4.6 (from memory): at risk at an age is who began to be
+  // watched before it and is still watched at it. By hand: of four lives one begins at 4, too late for the failure at 4
+  it("with late entry, counts who was watched before the failure, and until it", () => {
+    const lives = [
+      { entry: 0, exit: 4, failed: true },
+      { entry: 4, exit: 9, failed: false },
+      { entry: 0, exit: 4, failed: false },
+      { entry: 3, exit: 7, failed: true },
+    ];
+    expect(kaplanMeier(lives)).toMatchObject([
+      { age: 4, atRisk: 3, failures: 1, survival: expect.closeTo(2 / 3, 12) },
+      { age: 7, atRisk: 2, failures: 1, survival: expect.closeTo(1 / 3, 12) },
+    ]);
+  });
+
   // Source: R 4 survfit on MASS gehan, computed outside
   it("matches R on the remissions under 6-MP", () => {
     const table = [
