@@ -1,7 +1,7 @@
 import { defineConfig } from "vite";
 import { viteSingleFile } from "vite-plugin-singlefile";
 import { leaveOut } from "./leave-out.ts";
-import { packedPage, unpackerLicence, workerText } from "./pack-page.ts";
+import { packedPage, workerText } from "./pack-page.ts";
 
 /** Nothing that the page carries has getters or globals that must be read for what reading them does. */
 const quietReads = { propertyReadSideEffects: false, unknownGlobalSideEffects: false } as const;
@@ -59,9 +59,6 @@ function namedPage() {
         if (typeof page?.source !== "string") return;
         page.source = await packedPage(page.source);
         page.fileName = "page.html";
-        const licences = bundle["page-licences.md"];
-        if (licences === undefined) throw new Error("no list of licences to add the unpacker's to");
-        licences.source = `${licences.source}\n${unpackerLicence()}`;
       },
     },
   };

@@ -1,0 +1,22 @@
+import { expect, it } from "vitest";
+import { learnedChances } from "../../web/learned-chances.ts";
+
+it("learns quickly at first: by two fifths, then by two sevenths", () => {
+  const { of, hear } = learnedChances(2);
+  hear(1, 0);
+  const once = 0.5 + 0.4 * (4095 / 4096 - 0.5);
+  expect(of[1]).toBeCloseTo(once, 12);
+  hear(1, 1);
+  expect(of[1]).toBeCloseTo(once - (2 / 7) * (once - 1 / 4096), 12);
+  expect(of[0]).toBe(0.5);
+});
+
+it("never takes an answer for certain, and follows one that changes", () => {
+  const { of, hear } = learnedChances(1);
+  for (let times = 0; times < 10_000; times++) hear(0, 0);
+  expect(of[0]).toBeGreaterThan(0.99);
+  expect(of[0]).toBeLessThanOrEqual(4095 / 4096);
+  // 0.98^114 is a tenth
+  for (let times = 0; times < 114; times++) hear(0, 1);
+  expect(of[0]).toBeCloseTo(0.1, 2);
+});
