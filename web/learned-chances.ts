@@ -7,18 +7,24 @@ export interface LearnedChances {
 }
 
 /**
- * Chances that are at first the mean of all that came, and later move by a fiftieth, so that they follow a text whose ways
- * change. The page carries this function as it stands, so it asks for nothing outside itself.
+ * Chances that are at first the mean of all that came. Later they are the mean of two, of which one moves quickly and one
+ * slowly, so that they follow a text whose ways change and yet know what it keeps to. The page carries this function as
+ * it stands, so it asks for nothing outside itself.
  */
 export function learnedChances(questions: number): LearnedChances {
   const of = new Float64Array(questions).fill(1 / 2);
+  const quick = of.slice();
+  const slow = of.slice();
   const paces = new Float64Array(questions).fill(2 / 5);
   return {
     of,
     hear: (question, answer) => {
+      const goal = (answer ? 1 : 4095) / 4096;
       const pace = paces[question]!;
-      of[question]! += ((answer ? 1 : 4095) / 4096 - of[question]!) * pace;
-      paces[question] = Math.max(pace / (1 + pace), 0.02);
+      quick[question]! += (goal - quick[question]!) * Math.max(pace, 0.08);
+      slow[question]! += (goal - slow[question]!) * pace;
+      of[question] = (quick[question]! + slow[question]!) / 2;
+      paces[question] = Math.max(pace / (1 + pace), 0.006);
     },
   };
 }

@@ -23,7 +23,7 @@ export async function pack(bytes: Uint8Array): Promise<Uint8Array> {
 }
 
 /**
- * Has the packer learn chances as unpack() does, which takes fifteen thousandths off, and look at a byte's place among four no
+ * Has the packer learn chances as unpack() does, which takes a fortieth off, and look at a byte's place among four no
  * more, which tells something of machine code and nothing of a text: a thousandth. What a length or a distance costs it
  * reckons once, before it has met any, and a bit's cost by straight lines between powers of two: reckoned anew each
  * time, and as the logarithm it is, it finds the shorter way more often, six thousandths less.
@@ -49,19 +49,22 @@ async function packAsText(): Promise<void> {
     RangeBitTreeCoder.prototype.getPrice.call(of, symbol);
   const learned = new WeakMap<number[], LearnedChances>();
   Encoder.prototype.encodeBit = function (prices: number[], at: number, bit: number) {
-    const chances = learned.get(prices) ?? learnedChances(prices.length);
+    // whether a repeat begins is told by the byte before, too, and priced without it
+    const isOfRepeat = prices === this._isMatch;
+    const question = isOfRepeat ? this._previousByte * prices.length + at : at;
+    const chances = learned.get(prices) ?? learnedChances(prices.length * (isOfRepeat ? 256 : 1));
     learned.set(prices, chances);
     const coder = this._rangeEncoder;
     const range = coder.rrange >>> 0;
-    const below = Math.floor(range * chances.of[at]!);
+    const below = Math.floor(range * chances.of[question]!);
     if (bit) coder.low += BigInt(below);
     coder.rrange = bit ? range - below : below;
     while (coder.rrange >>> 0 < 2 ** 24) {
       coder.rrange <<= 8;
       this.shiftLow();
     }
-    chances.hear(at, bit);
-    prices[at] = Math.round(chances.of[at]! * 2048);
+    chances.hear(question, bit);
+    prices[at]! += (chances.of[question]! * 2048 - prices[at]!) / (isOfRepeat ? 32 : 1);
   };
   // the size is known
   Encoder.prototype.writeEndMarker = () => {};

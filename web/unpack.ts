@@ -9,8 +9,10 @@ import type { learnedChances } from "./learned-chances.ts";
  */
 export function unpack(packed: Uint8Array, size: number, chances: typeof learnedChances): Uint8Array {
   // where the questions of a kind begin: those asked in each of 12 states, of lengths, of distances, of bytes
-  const [isRepeat, isRecent, isOlder, isThirdOrFourth, isFourth, isLong] = [0, 16, 32, 48, 64, 80];
-  const [lengths, recentLengths, slots, nearBits, lastBits, bytes] = [96, 512, 1024, 1280, 1408, 1424];
+  const [isRecent, isOlder, isThirdOrFourth, isFourth, isLong] = [0, 16, 32, 48, 64];
+  const [lengths, recentLengths, slots, nearBits, lastBits] = [96, 512, 1024, 1280, 1408];
+  // and those asked by the byte before
+  const [isRepeat, bytes] = [2 ** 11, 2 ** 13];
   const learned = chances(bytes + 256 * 768);
 
   let place = 5;
@@ -71,8 +73,9 @@ export function unpack(packed: Uint8Array, size: number, chances: typeof learned
   let at = 0;
   let state = 0;
   let recent = [1, 1, 1, 1];
+  const byteBefore = () => all[at - 1] ?? 0;
   const byte = () => {
-    const from = bytes + 768 * (all[at - 1] ?? 0);
+    const from = bytes + 768 * byteBefore();
     // after a repeat a byte differs from the one that would have gone on: told beside its bits, while they are the same
     let apart = state < 7 ? 0 : 256;
     let other = all[at - recent[0]!]!;
@@ -89,7 +92,7 @@ export function unpack(packed: Uint8Array, size: number, chances: typeof learned
   while (at < size) {
     let length = 0;
     const afterByte = state < 7;
-    if (!bit(isRepeat + state)) {
+    if (!bit(isRepeat + 16 * byteBefore() + state)) {
       byte();
       state -= state < 4 ? state : state < 10 ? 3 : 6;
     } else if (!bit(isRecent + state)) {
