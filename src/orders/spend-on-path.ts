@@ -21,24 +21,26 @@ export function unitsOnPath(of: ItemCase, lines: readonly PlannedLine[], policy:
   let waiting = 0;
   let month = 0;
   return lines.map(({ line, lot, offer, covers, beyond, orderMonth }) => {
-    for (; month <= orderMonth && month < needs.length; month++) {
+    for (; month <= orderMonth; month++) {
       waiting = useFirstExpired(stock, month, waiting + needs[month]!);
     }
+    // an order for a later month can leave before one for an earlier month: needs are known up to the later of the two
+    const seen = month - 1;
     // what is used up or lapsed serves no later span
-    stock = stock.filter((span) => span.units > 0 && span.to > orderMonth);
+    stock = stock.filter((span) => span.units > 0 && span.to > seen);
     let units = line.quantity;
     if (line.orderBy > policy.asOf) {
       const needsOf = (after: number, through: number) =>
-        of.net.needsOf(after, through) + (after === orderMonth ? waiting : 0);
+        of.net.needsOf(after, through) + (after === seen ? waiting : 0);
       // an order of which the months covered have begun brings what waits
-      const missing = covers.to > orderMonth ? missingThrough(covers.to, orderMonth, stock, needsOf) : waiting;
+      const missing = covers.to > seen ? missingThrough(covers.to, seen, stock, needsOf) : waiting;
       const bought = unitsBought(offer, missing);
       if (missing <= 0) units = 0;
       else if (beyond === 0 || bought > units === beyond > 0) units = bought;
     }
     if (units > 0) addToStock(stock, { from: lot.period, to: lot.slot.lastServed, units });
     // what lasts no longer than the month of its order serves what waits in it
-    waiting = useFirstExpired(stock, orderMonth, waiting);
+    waiting = useFirstExpired(stock, seen, waiting);
     return units;
   });
 }

@@ -39,6 +39,30 @@ describe("the spend of futures that are all the same", () => {
     ]);
   });
 
+  /*
+   * By hand: 5 units are needed on 1 January, 1 February and 1 March 2027, each 14 days ahead. Far, 60 days away, is in time
+   * for March alone, if ordered on 17 December; the 5 for January leave Near, 5 days away, on 13 December, those for
+   * February on 13 January, after those for March. So 2026 pays 5 at 20.00 and 5 at 10.00, and 2027 pays 5 at 20.00.
+   */
+  it("is what is planned, where the order for a later month leaves before the one for an earlier month", () => {
+    const fleet = fleetWith({
+      catalogue: [
+        catalogueRow({ item: "Pads", supplier: "Near", leadDays: 5, price: "20" }),
+        catalogueRow({ item: "Pads", supplier: "Far", leadDays: 60, price: "10" }),
+      ],
+    });
+    const { budget } = scheduleOrders(
+      fleet,
+      policyWith({ horizonMonths: 5 }),
+      [certainDemand("Pads", [0, 0, 5, 5, 5])],
+      [],
+    );
+    expect(budget.map(({ fiscalYear, planned, p50, p95 }) => [fiscalYear, planned, p50, p95])).toEqual([
+      ["2026", 15_000, 15_000, 15_000],
+      ["2027", 10_000, 10_000, 10_000],
+    ]);
+  });
+
   it("is what is planned, in made-up cases with boxes, minimum orders, breaks, lives and fees that may fall away", () => {
     for (const one of randomCases(24, 7)) {
       const policy = policyWith({ horizonMonths: one.months, priceRisePerYear: one.priceRisePerYear });
