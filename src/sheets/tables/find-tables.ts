@@ -26,7 +26,7 @@ import { NUMERIC, type Output, type Table } from "./table.ts";
 import { thingsAsMapped, thingsByRow } from "./things-by-row.ts";
 import { dropTitles, repeatsTitle } from "./title-lines.ts";
 import { withTitledPlace } from "./titled-places.ts";
-import { unreadTable } from "./unread-table.ts";
+import { isForm, unreadTable } from "./unread-table.ts";
 import { withVehiclesAtSites } from "./vehicles-at-sites.ts";
 
 interface Found {
@@ -94,7 +94,9 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
     i += header.lines.length - 1;
   }
   const tables = found.map((each, at) => tableOf(grid, each, at + 1));
-  const unread = tables.some(({ outputs }) => outputs.length > 0) ? null : unreadTable(grid, rows, tables.length > 0);
+  const isRead =
+    found.some(({ mapped }) => mapped) || (tables.some(({ outputs }) => outputs.length > 0) && !isForm(rows));
+  const unread = isRead ? null : unreadTable(grid, rows, tables.length > 0);
   return unread ? [unread] : withAlike(tables);
 }
 

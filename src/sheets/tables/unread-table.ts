@@ -1,4 +1,5 @@
 import type { Cell, Grid, GridRow } from "../grid.ts";
+import { parseHeader } from "../words/parse-header.ts";
 import { columnViews } from "./column-views.ts";
 import { knownNames, nameIn, oneRowHeader } from "./header-rows.ts";
 import { interpret } from "./interpret.ts";
@@ -13,10 +14,17 @@ const KNOWN_NAMES = 2;
 const MOSTLY_FILLED = 0.6;
 /** Rows beyond which a sheet is not turned to look at it. */
 const MOST_FIELDS = 40;
+/** Columns of a form in which names are looked for. */
+const FORM_COLUMNS = 6;
 
 const TURNED = {
   message: "The names stand in the first column, and each record in a column of its own.",
   fix: "Copy the table and paste it transposed, so that each record is a row.",
+};
+
+const FORM = {
+  message: "The names stand beside their values, as in a form, and not above them.",
+  fix: "Make a list of it: the names in one line, and below them a line for each form.",
 };
 
 /**
@@ -25,7 +33,8 @@ const TURNED = {
  * @param headed  a header was found in it all the same
  */
 export function unreadTable(grid: Grid, rows: readonly GridRow[], headed: boolean): Table | null {
-  const turned = turnedAt(rows);
+  const form = isForm(rows);
+  const turned = form ? 0 : turnedAt(rows);
   const at = turned === -1 && !headed ? headAt(rows) : turned;
   if (at === -1) return null;
   const { lines, header, groups } = oneRowHeader(rows[at] as GridRow);
@@ -41,10 +50,24 @@ export function unreadTable(grid: Grid, rows: readonly GridRow[], headed: boolea
     odd: new Map(),
     tied: null,
     ownOutput: null,
-    unclear: turned === -1 ? null : TURNED,
+    unclear: form ? FORM : turned === -1 ? null : TURNED,
     counted: [],
     changes: [],
   };
+}
+
+/** True for a form of several columns of names, each left of its values: none of its lines heads the others. */
+export function isForm(rows: readonly GridRow[]): boolean {
+  if (rows.length > MOST_FIELDS) return false;
+  const lines = rows.map(({ cells }) => knownNames(cells));
+  if (lines.some(({ known, filled }) => filled > FEWEST_COLUMNS && known === filled)) return false;
+  const [first, , ...others] = Array.from({ length: FORM_COLUMNS }, (_, column) => {
+    const cells = rows.flatMap((row) => nameIn(row.cells[column]) ?? []);
+    const { known, strong, filled } = knownNames(cells);
+    const said = new Set(cells.map(parseHeader).map(({ says, things }) => says + things));
+    return strong > 1 && known >= filled * MOSTLY_FILLED && said.size > FEWEST_COLUMNS;
+  });
+  return first === true && others.includes(true);
 }
 
 function filledIn(cells: readonly Cell[]): number[] {

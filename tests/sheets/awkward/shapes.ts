@@ -195,4 +195,32 @@ gel,2027-02-28
       ],
     },
   },
+  {
+    name: "a form of two columns of names, each left of its values, which heads no list",
+    text: `Monthly defibrillator check,,,
+Vehicle:,Medic 4,Date:,2026-10-03
+Unit S/N:,MD-4471,Checked by:,P. R.
+Battery 1 S/N:,BT-01,Battery 2 S/N:,BT-02
+Battery 1 exp:,06/2028,Battery 2 exp:,09/2028
+Adult pads lot:,PL-77,Child pads lot:,PC-12
+Adult pads exp:,2027-03-31,Child pads exp:,2027-08-31
+Self test:,Pass,Remarks:,
+`,
+    rows: { devices: [], packs: [], runtime_tests: [], dated_stock: [] },
+    aside: [2, 3, 4, 5, 6, 7, 8].map((line): [number, string] => [line, "unknown-table"]),
+    findings: ["unknown-table"],
+    unread: ["Monthly defibrillator check"],
+  },
+  {
+    name: "two forms side by side, whose first lines are no header",
+    text: `Medic unit,M4,,Medic unit,M5
+Monitor,MX-1,,Monitor,MX-2
+Battery A,B1,,Battery A,B3
+Battery B,B2,,Battery B,B4
+Pads exp,2027-03-31,,Pads exp,2027-06-30
+`,
+    rows: { devices: [], packs: [], dated_stock: [] },
+    aside: [2, 3, 4, 5].map((line): [number, string] => [line, "unknown-table"]),
+    unread: ["Medic unit", "M4", "Medic unit", "M5"],
+  },
 ];
