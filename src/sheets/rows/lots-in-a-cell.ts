@@ -1,7 +1,8 @@
 import { type Cell, cellAt, type GridRow, textsInColumn } from "../grid.ts";
 import { columnsOf, type Output, type Table } from "../tables/table.ts";
 import { cellText, MAX_TYPED_CHARACTERS, textAt } from "../values/cell-text.ts";
-import { datesWithCounts } from "../values/listed-supplies.ts";
+import { BETWEEN_LOTS, datesWithCounts } from "../values/listed-supplies.ts";
+import type { CellPart } from "../values/lot-and-date.ts";
 import { parseHeader } from "../words/parse-header.ts";
 
 /** A record as one of its cells parts it, with how many there are of the part; left out where the cell does not say. */
@@ -12,6 +13,9 @@ export interface LotRow extends GridRow {
 /** Columns (0-based, -1 for none) whose cells may tell of several lots, or how many there are. */
 export interface LotColumns {
   expiry: number;
+  /** True where the cells of that column name lots beside their dates. */
+  parted: boolean;
+  lot: number;
   item: number;
   serial: number;
   /** Where how many batteries a line tells of stands beside their serials. */
@@ -32,11 +36,15 @@ const COUNT_LAST = /^(.*\p{L}{2}.*)[\s(](?=\d*[x×*])[x×*]?\s?(\d{1,3})[x×*]?\
 /** The columns of dated stock, and of serials, whose cells hold more than their heads say; null where none does. */
 export function lotColumns({ rows, header }: Table, output: Output): LotColumns | null {
   if (output.lists !== undefined || output.presumed !== undefined) return null;
-  const only = (field: string) =>
-    output.fields.find(({ spec, part }) => spec.field === field && part === null)?.columns[0] ?? -1;
+  const only = (field: string, whole: CellPart | null = null) =>
+    output.fields.find(({ spec, part }) => spec.field === field && part === whole)?.columns[0] ?? -1;
   const ofStock = output.sheet.kind === "dated_stock";
+  const inPart = ofStock ? only("expiry", "date") : -1;
+  const parted = inPart !== -1;
   const columns = {
-    expiry: ofStock ? only("expiry") : -1,
+    expiry: parted || !ofStock ? inPart : only("expiry"),
+    parted,
+    lot: only("lot"),
     item: !ofStock || columnsOf(output, "quantity").length > 0 ? -1 : only("item"),
     // what two batteries gave together is nobody's alone
     serial: ["minutes", "wh", "ah"].some((measure) => columnsOf(output, measure).length > 0) ? -1 : only("serial"),
@@ -45,7 +53,7 @@ export function lotColumns({ rows, header }: Table, output: Output): LotColumns 
   const some = (column: number, holds: (cell: Cell) => boolean) =>
     column !== -1 &&
     (textsInColumn(rows, column)?.some(holds) ?? rows.some((row) => holds(cellAt(row, column) ?? null)));
-  return some(columns.expiry, (cell) => lotsIn(cell).length > 0) ||
+  return some(columns.expiry, (cell) => lotsIn(cell, parted).length > 0) ||
     some(columns.item, (cell) => countIn(cell) !== null) ||
     some(columns.serial, (cell) => (serialsIn(cell) ?? rangeIn(cell)) !== null)
     ? columns
@@ -59,7 +67,7 @@ export function tableOfLots(table: Table, columns: LotColumns): Table {
 }
 
 /** A record once for each serial, or each lot that its expiry tells of, with its count taken out of its cells. */
-export function lotsOfRecord(record: GridRow, { expiry, item, serial, many }: LotColumns): LotRow[] {
+export function lotsOfRecord(record: GridRow, { expiry, parted, lot, item, serial, many }: LotColumns): LotRow[] {
   const named = cellAt(record, serial) ?? null;
   const serials = serialsIn(named) ?? rangeIn(named, textAt(record, many));
   if (serials !== null)
@@ -68,13 +76,22 @@ export function lotsOfRecord(record: GridRow, { expiry, item, serial, many }: Lo
       cells: record.cells.map((cell, at) => (at === serial ? own : cell)),
     }));
   const counted = countIn(cellAt(record, item) ?? null);
-  const lots = lotsIn(cellAt(record, expiry) ?? null);
+  const lots = lotsIn(cellAt(record, expiry) ?? null, parted);
   if (counted === null && lots.length === 0) return [record];
   const { line, cells } = record;
   const told = lots.length > 0 ? lots : [{ date: cells[expiry] ?? null, count: null }];
-  return told.map(({ date, count }) => ({
+  const names = textAt(record, lot).split(BETWEEN_LOTS);
+  return told.map(({ date, count }, of) => ({
     line,
-    cells: cells.map((cell, at) => (at === expiry ? date : at === item && counted ? counted.item : cell)),
+    cells: cells.map((cell, at) =>
+      at === expiry
+        ? date
+        : at === item && counted
+          ? counted.item
+          : at === lot && names.length === told.length
+            ? (names[of] as string)
+            : cell,
+    ),
     ...(count ? { count } : counted && lots.length < 2 && { count: counted.count }),
   }));
 }
@@ -100,9 +117,9 @@ function rangeIn(cell: Cell, counted?: string): string[] | null {
   return Array.from({ length: many }, (_, at) => before + String(Number(first) + at).padStart(first.length, "0"));
 }
 
-function lotsIn(cell: Cell): { date: Cell; count: number | null }[] {
+function lotsIn(cell: Cell, parted: boolean): { date: Cell; count: number | null }[] {
   return typeof cell === "string" && cell.length > 7 && cell.length <= MAX_TYPED_CHARACTERS
-    ? datesWithCounts(cellText(cell))
+    ? datesWithCounts(cellText(cell), parted)
     : [];
 }
 

@@ -10,6 +10,8 @@ export type ListedPart = "listed item" | "listed count" | "listed expiry" | "lis
 
 /** What one of a cell's parts says; empty where it says nothing of it. */
 type Listed = Record<ListedPart, string> & {
+  /** What is left of its words. */
+  rest: string;
   /** How many dates stand in it: of several none is meant for sure. */
   dates: number;
 };
@@ -123,6 +125,7 @@ function takeApart(text: string): Listed {
   }
   const item = rest.replace(EDGES, "");
   return {
+    rest: item,
     "listed item": /\p{L}{2}/u.test(item) ? item : "",
     "listed count": count !== "" && isBoxWord(word) ? `${count} ${word}` : count,
     "listed expiry": dates.length === 1 ? (dates[0] as string) : "",
@@ -153,22 +156,25 @@ export function listedDates(text: string): number {
   return partsOf(text).dates;
 }
 
-/** What parts the dates of a cell. */
+/** What parts the lots of a cell, and its dates. */
+export const BETWEEN_LOTS = /\s*[;,&+\n]\s*/;
 const BETWEEN_DATES = /\s*[;,&+\n]\s*|\s+(?:\/|and|und|et|y)\s+/;
 
-/** The dates of a cell that holds several, or one with how many there are of it: "05/2027, 11/2027", "06/2028 (2 sets)"; none of others. */
-export function datesWithCounts(text: string): { date: string; count: number | null }[] {
+/**
+ * The dates of a cell that holds several, or one with how many there are of it: "05/2027, 11/2027", "06/2028 (2 sets)"; none of others.
+ *
+ * @param parted  the cell may name lots beside them, which stay with their dates: "L101 (6) 3/27, L102 (8) 9/27"
+ */
+export function datesWithCounts(text: string, parted: boolean): { date: string; count: number | null }[] {
   if (isDate(text)) return [];
-  const pieces = text.split(BETWEEN_DATES).map(partsOf);
-  const told = pieces.every(
-    ({ dates, "listed item": item, "listed lot": lot }) =>
-      dates === 1 && lot === "" && (item === "" || isUnitWord(item.replace(")", "").toLowerCase())),
-  );
-  const lots = pieces.map(({ "listed expiry": date, "listed count": count }) => ({
-    date,
-    count: Number(count) || null,
-  }));
-  return told && (lots.length > 1 || lots[0]?.count) ? lots : [];
+  const pieces = text.split(parted ? BETWEEN_LOTS : BETWEEN_DATES);
+  const lots = pieces.flatMap((piece) => {
+    const { dates, "listed expiry": date, "listed count": count, "listed lot": named, rest } = partsOf(piece);
+    const lot = named + (isUnitWord(rest.replace(")", "").toLowerCase()) ? "" : rest);
+    if (dates !== 1 || !(lot === "" || (parted && /^\S*\d\S*$/.test(lot)))) return [];
+    return { date: !parted ? date : lot === "" ? piece : `${lot} ${date}`, count: Number(count) || null };
+  });
+  return lots.length === pieces.length && (lots.length > 1 || lots[0]?.count) ? lots : [];
 }
 
 /** True for a cell most of whose parts name supplies and count or date them. */

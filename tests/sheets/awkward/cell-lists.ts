@@ -195,4 +195,51 @@ AB12-CD14,2024-05,3
     findings: ["count-unread"],
     unread: ["Qty"],
   },
+  {
+    name: "lots in a cell, each with its count and its date",
+    text: `Item,Par,Count,Lots / exp
+Adult defib pads,20,14,"L101 (6) 3/27, L102 (8) 9/27"
+Pedi pads,8,8,"C55 x8 exp 5/27"
+Gel bottles,10,3,G9 1/28
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult defib pads", lot: "L101", expiry: "2027-03-31", quantity: 6 },
+        { item: "Adult defib pads", lot: "L102", expiry: "2027-09-30", quantity: 8 },
+        { item: "Pedi pads", lot: "C55", expiry: "2027-05-31", quantity: 8 },
+        { item: "Gel bottles", lot: "G9", expiry: "2028-01-31", quantity: 3 },
+      ],
+    },
+    unread: ["Par"],
+  },
+  {
+    name: "two counts with their dates in a cell below a thing's name",
+    text: `Vehicle,Adult pads,Gel
+Medic 1,2 (03/27),1 (01/28)
+Medic 2,"1 (03/27), 3 (05/27)",1 (01/28)
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-03-31", quantity: 2, place: "Medic 1" },
+        { item: "Gel", expiry: "2028-01-31", quantity: 1, place: "Medic 1" },
+        { item: "Adult pads", expiry: "2027-03-31", quantity: 1, place: "Medic 2" },
+        { item: "Adult pads", expiry: "2027-05-31", quantity: 3, place: "Medic 2" },
+        { item: "Gel", expiry: "2028-01-31", quantity: 1, place: "Medic 2" },
+      ],
+    },
+  },
+  {
+    name: "lots in one cell and their dates in another, in the same order",
+    text: `Item,On hand,Lot numbers,Expiration dates
+Adult pads,2,"L101, L102","2027-03-31, 2027-09-30"
+Gel,3,G9,2028-01-31
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", lot: "L101", expiry: "2027-03-31", quantity: 1 },
+        { item: "Adult pads", lot: "L102", expiry: "2027-09-30", quantity: 1 },
+        { item: "Gel", lot: "G9", quantity: 3 },
+      ],
+    },
+  },
 ];
