@@ -1,5 +1,6 @@
 import type { FindingLog } from "../finding-log.ts";
 import { type GridRow, isBlankCell } from "../grid.ts";
+import { isFormLine } from "../tables/form-lines.ts";
 import { openPlace } from "../tables/named-places.ts";
 import type { Table } from "../tables/table.ts";
 import { placeOfSection } from "../tables/titled-places.ts";
@@ -62,7 +63,10 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
     if (odd !== null) {
       state.never(row, odd, ODD_ROW_MESSAGES[odd]);
       if (odd === "section-line")
-        made.place = placeOfSection(cellText(record.cells.find((cell) => !isBlankCell(cell)) ?? null));
+        made.place =
+          placeOfSection(cellText(record.cells.find((cell) => !isBlankCell(cell)) ?? null)) ??
+          // "Checked: 2026-11-06" below "Vehicle: Medic 8" tells more of it
+          (isFormLine(record) ? made.place : null);
       continue;
     }
     if (unknown) {

@@ -34,6 +34,7 @@ const UNIT_CONCEPTS: Record<string, string> = {
   wh: "wh",
   ah: "ah",
   mah: "ah",
+  "h mm": "minutes",
   w: "load",
   watts: "load",
   percent: "capacity",
@@ -50,6 +51,7 @@ const WEAKER: [string, string[]][] = [
   ["name", ["serial", "site", "supplier", "task", "item", "place", "key", "type", "cycles", "minutes", "uses"]],
   ["date", ["expiry", "made", "install", "opened", "retired", "arrives"]],
   ["quantity", ["cycles", "box", "minorder", "minutes", "uses", "peryear", "wh", "ah", "outstanding"]],
+  ["cycles", ["minutes", "wh", "ah"]],
   ["reason", ["held"]],
   ["next", ["expiry", "arrives"]],
   ["unit", ["priceper", "serial", "box"]],
@@ -173,6 +175,8 @@ function settled(found: readonly string[], words: string, unit: string): Readonl
   const set = new Set(found.filter((concept) => concept !== "filler"));
   const measured = UNIT_CONCEPTS[unit];
   if (measured !== undefined) set.add(measured);
+  // beside what should be there
+  if (words === "actual") set.add("quantity");
   if (OTHERS.some(([concept, said]) => set.has(concept) && said.test(words))) set.add("aside");
   if (MEASURES.some((concept) => set.has(concept)) && LEAST_THAT_PASSES.test(words)) set.add("least");
   // "Qty (boxes)" counts boxes; it does not say how many units one holds.

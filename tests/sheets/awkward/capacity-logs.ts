@@ -254,4 +254,30 @@ B2,2026-05-14,2.9,66,3.0,68
     },
     unread: ["Ah", "%"],
   },
+  {
+    name: "how long a discharge took, which is no count of them",
+    text: `Pack,Date,Discharge min,Ah out,Verdict
+B1,2026-10-05,185,5.2,pass
+B2,2026-10-05,140,4.3,fail
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", minutes: 185, ah: 5.2, cycles: null, result: "pass" },
+        { serial: "B2", minutes: 140, ah: 4.3, cycles: null, result: "fail" },
+      ],
+    },
+  },
+  {
+    name: "a discharge in hours and minutes, as its heading says",
+    text: `Date,Pack,Discharge to cutoff (h:mm),Cap
+2026-10-01,B1,3:05,91%
+2026-10-02,B2,2:20,74%
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", minutes: 185, percent: 91 },
+        { serial: "B2", minutes: 140, percent: 74 },
+      ],
+    },
+  },
 ];

@@ -87,4 +87,35 @@ AED 1;A-77;31.05.2027
       ],
     },
   },
+  {
+    name: "vehicles above the list of each, with the day of the count between",
+    text: `Vehicle: Medic 7
+Checked: 2026-10-05
+
+Item,Par,Actual,Expires
+Adult pads,2,2,2027-03-31
+Gel,1,1,2028-01-31
+
+Vehicle: Medic 8
+Checked: 2026-10-06
+
+Item,Par,Actual,Expires
+Adult pads,3,2,2027-05-31
+Gel,1,1,2028-02-29
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-03-31", quantity: 2, place: "Medic 7" },
+        { item: "Gel", expiry: "2028-01-31", quantity: 1, place: "Medic 7" },
+        { item: "Adult pads", expiry: "2027-05-31", quantity: 2, place: "Medic 8" },
+        { item: "Gel", expiry: "2028-02-29", quantity: 1, place: "Medic 8" },
+      ],
+    },
+    aside: [
+      [8, "section-line"],
+      [9, "section-line"],
+      [11, "repeated-header"],
+    ],
+    unread: ["Par"],
+  },
 ];
