@@ -175,4 +175,18 @@ NEF 1-82-1;Defibrillator;A-0790;A-0791;22.11.2023;
     },
     unread: ["Bemerkung"],
   },
+  {
+    name: "cost centers beside places, which are none",
+    text: `Asset,Location,Cost Center,Pads exp
+D1,Station 1,4410,2027-03-31
+D2,Station 2,4420,2027-04-30
+`,
+    rows: {
+      devices: [
+        { device: "D1", site: "Station 1" },
+        { device: "D2", site: "Station 2" },
+      ],
+    },
+    unread: ["Cost Center"],
+  },
 ];
