@@ -7,11 +7,11 @@ import type { LatestSlot, OrderSlot } from "./order-slots.ts";
 
 /** What other items order: where a line can join them, and what it then finds there. */
 export interface Market {
-  /** Days on which something is ordered from the supplier, ascending. */
-  openDays(supplier: string): readonly Day[];
-  beside(supplier: string, day: Day): OrderedBeside;
-  /** False where nothing may be ordered from the supplier on the day. */
-  allows(supplier: string, day: Day): boolean;
+  /** Days on which something is ordered of the account, ascending. */
+  openDays(account: string): readonly Day[];
+  beside(account: string, day: Day): OrderedBeside;
+  /** False where nothing may be ordered of the account on the day. */
+  allows(account: string, day: Day): boolean;
 }
 
 /** An item's ways to buy, as lot sizing takes them. */
@@ -29,15 +29,15 @@ export interface BuyingOptions {
 export function buyingOptions({ net, offers }: ItemCase, market: Market): BuyingOptions {
   const made = offers.map(({ offer, slots, tiers, earlierSlot }) => {
     // without a fee to share, nothing is gained by leaving earlier
-    const days = offer.fee > 0 ? market.openDays(offer.supplier) : [];
+    const days = offer.fee > 0 ? market.openDays(offer.account) : [];
     return slots.map((latest, index): { slot: OrderSlot; tiers: LotTier[] } => {
       const closed = !latest.opens || (latest.offCadence && !needIsWaiting(net, slots));
       if (closed) return { slot: latest, tiers: [] };
       const joined = lastDayWithin(days, latest.after, latest.orderBy);
       const day = joined ?? latest.orderBy;
-      if (!market.allows(offer.supplier, day)) return { slot: latest, tiers: [] };
+      if (!market.allows(offer.account, day)) return { slot: latest, tiers: [] };
       const slot = day === latest.orderBy ? latest : earlierSlot(day, index);
-      return { slot, tiers: tiers(day, market.beside(offer.supplier, day)) };
+      return { slot, tiers: tiers(day, market.beside(offer.account, day)) };
     });
   });
   const at = (lot: Lot) => made[lot.source]![lot.period]!;

@@ -17,6 +17,8 @@ const AT_ONCE = "planned to arrive on the day they leave.";
 /** One item as one supplier sells it, with what an order needs to know. Days and months are whole. */
 export interface Offer {
   supplier: string;
+  /** The supplier and the currency: what is ordered on one day of one account shares a fee. */
+  account: string;
   item: string;
   kind: ItemKind;
   /** The supplier's trade item number as the catalogue has it, null where it names none. */
@@ -99,6 +101,8 @@ export function offersForItem(
 
 function offerFromRow(row: CatalogueRow, supplier: SupplierRow | undefined, policy: Policy, level: number): Offer {
   const currency = (row.currency ?? supplier?.currency ?? policy.currency ?? NO_CURRENCY).trim().toUpperCase();
+  // however a row spells it, the supplier's fee is one
+  const name = (supplier ?? row).supplier?.trim() || UNNAMED_SUPPLIER;
   const unitsPerBox = Math.max(1, row.unitsPerBox ?? 1);
   const perBox = row.pricePer === "box" ? unitsPerBox : 1;
   const breaks = [...row.priceBreaks].sort((a, b) => a.from - b.from);
@@ -109,7 +113,8 @@ function offerFromRow(row: CatalogueRow, supplier: SupplierRow | undefined, poli
   const money = (text: string | null | undefined) =>
     text && inCurrency(supplier, currency) ? minorUnits(exactFromText(text), currency) : null;
   return {
-    supplier: row.supplier?.trim() || UNNAMED_SUPPLIER,
+    supplier: name,
+    account: `${name}|${currency}`,
     item: row.item,
     kind: row.kind,
     gtin: row.gtin?.trim() || null,

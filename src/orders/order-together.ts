@@ -1,6 +1,6 @@
 import { buyingOptions, type Market } from "./buying-options.ts";
 import type { ItemCase } from "./item-case.ts";
-import { Ledger, type SupplierDay } from "./ledger.ts";
+import { type AccountDay, Ledger } from "./ledger.ts";
 import { type ItemLots, lotsForNeeds, planItemLots } from "./plan-item.ts";
 
 // States of lot sizings gone through while looking for orders to share: bounds the time of big fleets.
@@ -32,25 +32,25 @@ export function orderTogether(cases: readonly ItemCase[]): (ItemLots | null)[] {
 
 /** Something to try: a day on which an order is taken to leave, and one on which none may. */
 interface Move {
-  opened: (SupplierDay & { total: number }) | null;
-  closed: SupplierDay | null;
+  opened: (AccountDay & { total: number }) | null;
+  closed: AccountDay | null;
 }
 
 class Search {
   plans: (ItemLots | null)[] = [];
   private readonly ledger = new Ledger();
   private effort = 0;
-  /** Effort at which to stop: every supplier has an equal share, and of what others leave over. */
+  /** Effort at which to stop: every account has an equal share, and of what others leave over. */
   private allowed = MOST_EFFORT;
-  private readonly bySupplier = new Map<string, number[]>();
+  private readonly byAccount = new Map<string, number[]>();
   private readonly freeOver = new Map<string, number>();
 
   constructor(private readonly cases: readonly ItemCase[]) {
     cases.forEach((one, index) => {
       for (const { offer } of one.offers) {
         if (offer.fee === 0) continue;
-        if (offer.freeOver !== null) this.freeOver.set(offer.supplier, offer.freeOver);
-        this.bySupplier.set(offer.supplier, [...(this.bySupplier.get(offer.supplier) ?? []), index]);
+        if (offer.freeOver !== null) this.freeOver.set(offer.account, offer.freeOver);
+        this.byAccount.set(offer.account, [...(this.byAccount.get(offer.account) ?? []), index]);
       }
     });
   }
@@ -73,22 +73,22 @@ class Search {
     }
   }
 
-  /** Closes, opens and shifts order days of suppliers that several items can be had from, while that saves money. */
+  /** Closes, opens and shifts order days of accounts that several items can be had of, while that saves money. */
   tryDays(): void {
     const bought = (index: number) => (this.plans[index]?.lots.length ?? 0) > 0;
-    const suppliers = [...this.bySupplier]
-      .map(([supplier, items]) => [supplier, items.filter(bought)] as const)
+    const accounts = [...this.byAccount]
+      .map(([account, items]) => [account, items.filter(bought)] as const)
       .filter(([, items]) => items.length > 1)
       .sort(([a], [b]) => (a < b ? -1 : 1));
-    let left = suppliers.length;
-    for (const [supplier, items] of suppliers) {
+    let left = accounts.length;
+    for (const [account, items] of accounts) {
       this.allowed = this.effort + (MOST_EFFORT - this.effort) / left--;
       let saved = true;
       while (saved && this.effort < this.allowed) {
         saved = false;
-        const days = this.daysOf(supplier, items);
+        const days = this.daysOf(account, items);
         days.forEach((day, at) => {
-          for (const move of this.movesOn({ supplier, day }, [days[at - 1], days[at + 1]])) {
+          for (const move of this.movesOn({ account, day }, [days[at - 1], days[at + 1]])) {
             saved = this.tryMove(items, move) || saved;
           }
         });
@@ -109,9 +109,9 @@ class Search {
   }
 
   /** A day in use is closed, shifted to a day beside it or filled up to `free_over`; any other is opened. */
-  private movesOn(here: SupplierDay, beside: readonly (number | undefined)[]): Move[] {
-    const used = this.ledger.daysOf(here.supplier);
-    const free = this.freeOver.get(here.supplier) ?? null;
+  private movesOn(here: AccountDay, beside: readonly (number | undefined)[]): Move[] {
+    const used = this.ledger.daysOf(here.account);
+    const free = this.freeOver.get(here.account) ?? null;
     const fill = free === null ? [] : [{ opened: { ...here, total: free }, closed: null }];
     if (!used.has(here.day)) return [{ opened: { ...here, total: 0 }, closed: null }, ...fill];
     const shifts = beside.flatMap((day) =>
@@ -120,11 +120,11 @@ class Search {
     return [{ opened: null, closed: here }, ...shifts, ...fill];
   }
 
-  private daysOf(supplier: string, items: readonly number[]): number[] {
+  private daysOf(account: string, items: readonly number[]): number[] {
     const days = new Set<number>();
     for (const index of items) {
       for (const { offer, slots } of this.cases[index]!.offers) {
-        if (offer.supplier === supplier) for (const slot of slots) if (slot.opens) days.add(slot.orderBy);
+        if (offer.account === account) for (const slot of slots) if (slot.opens) days.add(slot.orderBy);
       }
     }
     return [...days].sort((a, b) => a - b);
