@@ -56,12 +56,13 @@ export class DeferrableLine {
     order.add(this.costKeeping(this.keptUnits), 1);
   }
 
-  /** Units to defer next: a step of boxes, fewer where that spares enough, all where less than a minimum order is left. */
+  /** Units to defer next: a step of boxes, fewer where that spares enough; all where less than a minimum order would be left. */
   nextUnits(toSpare: number): number {
     const box = this.offer.unitsPerBox;
     const step = Math.ceil(this.line.boxes / STEPS);
     const most = this.keptUnits / box;
-    let boxes = 1;
+    // what goes must be an order that can be had, too
+    let boxes = Math.max(1, Math.ceil((this.offer.minimumUnits - this.units) / box));
     while (boxes < step && this.savesBy(boxes * box) < toSpare) boxes++;
     // a few boxes less can miss a price break and cost more
     while (boxes < most && this.savesBy(boxes * box) <= 0) boxes++;

@@ -55,6 +55,20 @@ describe("deferOrders", () => {
     expect(cut!.deferrals[0]!.deviceMonthsShort).toBeCloseTo(12 * 9, 9);
   });
 
+  // By hand: 24 pads for April cost 240, 30 more than the budget. An eighth, 3 pads, would do, but no fewer than 10 can be
+  // had in 2028 either; of 18 those 10 would leave 8 in 2027, which cannot be had, so all 18 wait.
+  it.each([
+    [24, "210", 10],
+    [18, "150", 18],
+  ])("puts off no less than the minimum order: of %i units with %s to spend %i", (units, budget, deferred) => {
+    const fleet = fleetOf(30);
+    fleet.catalogue[0]!.minimumOrder = 10;
+    const pads = certainDemand(PADS, [0, 0, 0, 0, 0, units, ...new Array<number>(6).fill(0)]);
+    const { cut } = capped([pads], { budgetPerFiscalYear: budget }, fleet);
+    const first = cut!.deferrals.find(({ fiscalYear }) => fiscalYear === "2027");
+    expect([first!.quantity, first!.saves]).toEqual([deferred, deferred * 1000]);
+  });
+
   // By hand: one order of 18 March 2027 brings, for needs of May, 5 pads for 50 and 3 gel for 45. Put off to 1 January, a unit
   // lacks at 8 month ends, so gel, dearer, goes first.
   // With a fee of 25 the order costs 120. Without gel it is 75, as the fee stays; a budget of 70 takes 1 of the pads, too. The
