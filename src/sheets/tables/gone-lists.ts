@@ -10,6 +10,8 @@ const OF_TWO = /[&/+]|\b(and|incl\w*|und|et|y|en)\b/i;
 /** Points of a date that need not be the first day in service. */
 const VAGUE = 4;
 const MOSTLY_DATES = 0.5;
+/** What is said of such a day: nothing, or as of putting in, where another column gives that ("Installed, Replaced on, Reason"). */
+const OPEN = /^(install)?$/;
 const RETIRED = columnOfField(sheetSpec("packs"), "retired");
 
 /** The title of a list of things that are gone, such as "Scrapped batteries"; undefined where none stands above it. */
@@ -37,7 +39,7 @@ export function withRetirements(outputs: Output[], views: readonly ColumnView[],
     if (!field("retiredBecause") && goneAbove(above) === undefined) return output;
     const [open, other] = views.filter(
       ({ column, meaning, things, profile }) =>
-        !taken.has(column) && things + meaning.says === "" && profile.dates > MOSTLY_DATES,
+        !taken.has(column) && OPEN.test(things + meaning.says) && profile.dates > MOSTLY_DATES,
     );
     const vague = fields.find(({ spec, points }) => spec.field === "inService" && points <= VAGUE);
     const retired = (source: FieldSource) => ({ ...source, spec: RETIRED });

@@ -189,4 +189,17 @@ B4,pack A,2023-05-13,Lost Valley
     },
     aside: [[4, "gone-undated"]],
   },
+  {
+    name: "days of replacement behind those of installation, with a reason",
+    text: `Battery,Installed,Replaced on,Reason
+B1,2022-01-15,2025-03-20,weak
+B2,2025-03-20,,
+`,
+    rows: {
+      packs: [
+        { serial: "B1", in_service: "2022-01-15", retired: "2025-03-20", retired_because: "faded" },
+        { serial: "B2", in_service: "2025-03-20", retired: null },
+      ],
+    },
+  },
 ];
