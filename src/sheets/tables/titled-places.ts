@@ -57,7 +57,9 @@ function placeIn(title: string): string | null {
 }
 
 function isPlace(words: readonly string[]): boolean {
-  const own = words.filter((word) => /^\d{1,3}$|^\p{Lu}/u.test(word) && !VOCABULARY.has(word.toLowerCase()));
+  const own = words.filter(
+    (word) => /^(\d{1,3}|[A-Z])$/.test(word) || (/^\p{Lu}/u.test(word) && !VOCABULARY.has(word.toLowerCase())),
+  );
   const text = words.join(" ");
   return (
     own.length > 0 &&

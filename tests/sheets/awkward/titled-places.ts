@@ -118,4 +118,20 @@ Gel,1,1,2028-02-29
     ],
     unread: ["Par"],
   },
+  {
+    name: "store rooms told by a letter, above the header and in the list",
+    text: `Store room A - pads and gel
+Item,Lot,Expiry,Count
+Adult pads,L1,2027-03-31,6
+Store room B - pads and gel
+Gel,G1,2028-01-31,3
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", place: "Store room A" },
+        { item: "Gel", place: "Store room B" },
+      ],
+    },
+    aside: [[4, "section-line"]],
+  },
 ];
