@@ -144,7 +144,8 @@ function deviceOfItsBattery(
   });
   // one with an expiry is followed as dated stock
   const alone =
-    group.views.every(({ index, variant, meaning }) => index === null && variant === "" && meaning.says !== "expiry") &&
+    group.views.every(({ index, variant }) => index === null && variant === "") &&
+    !fieldsIn("dated_stock", group).some(({ spec }) => spec.field === "expiry") &&
     !others;
   if (
     !alone ||

@@ -31,6 +31,8 @@ const SPECIAL_POINTS = 20;
 
 /** Two readings within this many points of each other are a tie, unless they yield the same kinds of rows. */
 const TIE_MARGIN = 1.5;
+/** The same where the lines start with a device, for a reading that finds all the other finds, and devices. */
+const TIE_OF_DEVICES = 6;
 
 /** What each kind of row beyond the first costs, so that one sheet is not read as two without need. */
 const OUTPUT_COST = 3;
@@ -125,10 +127,11 @@ function interpretPlain(views: readonly ColumnView[], heading: Heading | null): 
   readings.sort((a, b) => b.points - a.points);
   const [first] = readings;
   if (!first) return { best: null, tied: [] };
-  const close = readings.filter(
-    (other) => first.points - other.points < TIE_MARGIN && kindsOf(other) !== kindsOf(first),
-  );
   const ofDevices = startsWithDevices(views);
+  const margin = (other: Interpretation) => (ofDevices && findsAll(other, first) ? TIE_OF_DEVICES : TIE_MARGIN);
+  const close = readings.filter(
+    (other) => first.points - other.points < margin(other) && kindsOf(other) !== kindsOf(first),
+  );
   const best =
     close.find((other) => isPartOf(first, other)) ?? (ofDevices ? fullest([first, ...close]) : undefined) ?? first;
   const rivals = [first, ...close].filter(

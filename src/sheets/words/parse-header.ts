@@ -146,7 +146,9 @@ function readThrough(tokens: readonly string[], cutShort: ReadonlySet<string>, u
   let knownLetters = 0;
   let letters = 0;
   for (let at = 0; at < tokens.length; ) {
-    const ordinal: number | null = index === null ? ordinalOf(tokens, at, found) : null;
+    // "(4 yr)" says how long, and not which
+    const counts: boolean = index !== null || unit.startsWith(`${tokens[at]} `);
+    const ordinal: number | null = counts ? null : ordinalOf(tokens, at, found);
     if (ordinal !== null) {
       index = ordinal;
       at++;

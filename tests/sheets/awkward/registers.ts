@@ -307,4 +307,51 @@ D2,B2,2028-07-31,
       ],
     },
   },
+  {
+    name: "one battery with its installation and its expiry, which is no pack besides",
+    text: `AED,Battery Install,Battery Expiration (4 yr),Pad Expiration
+A1,2023-06-01,2027-06-01,2027-03-31
+A2,2024-06-01,2028-06-01,2027-05-31
+`,
+    rows: {
+      devices: [{ device: "A1" }, { device: "A2" }],
+      packs: [],
+      dated_stock: [
+        { item: "Battery", expiry: "2027-06-01", place: "A1" },
+        { item: "Pad", expiry: "2027-03-31", place: "A1" },
+        { item: "Battery", expiry: "2028-06-01", place: "A2" },
+        { item: "Pad", expiry: "2027-05-31", place: "A2" },
+      ],
+    },
+    unread: ["Battery Install"],
+  },
+  {
+    name: "when a battery was fitted and when it is due",
+    text: `AED,Site,Battery fitted,Battery due
+A1,S1,2023-06-01,2027-06-01
+A2,S2,2024-06-01,2028-06-01
+`,
+    rows: {
+      devices: [{ device: "A1" }, { device: "A2" }],
+      packs: [],
+      dated_stock: [{ expiry: "2027-06-01", place: "A1" }, { expiry: "2028-06-01" }],
+    },
+    unread: ["Battery fitted"],
+  },
+  {
+    name: "devices whose batteries are told by type, which are devices all the same",
+    text: `AED,Battery type,Battery Expiration,Pad Exp
+A1,PK-6,2027-06-01,2027-03-31
+A2,PK-6,2028-06-01,2027-05-31
+`,
+    rows: {
+      devices: [{ device: "A1" }, { device: "A2" }],
+      dated_stock: [
+        { item: "PK-6", expiry: "2027-06-01", place: "A1" },
+        { item: "Pad", expiry: "2027-03-31", place: "A1" },
+        { item: "PK-6", expiry: "2028-06-01", place: "A2" },
+        { item: "Pad", expiry: "2027-05-31", place: "A2" },
+      ],
+    },
+  },
 ];
