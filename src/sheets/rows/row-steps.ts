@@ -5,6 +5,7 @@ import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { GridRow } from "../grid.ts";
 import { fillFromLabel } from "../labels/fill-from-label.ts";
+import { currencyIn } from "../tables/implied-by-price.ts";
 import { columnsOf, type Output, type Table } from "../tables/table.ts";
 import { cellText, textAt } from "../values/cell-text.ts";
 import { kindNamed } from "../values/choice-words.ts";
@@ -129,11 +130,14 @@ function kindByItsName({ table, output, log }: About): RowStep | null {
   const description = descriptionColumn(table, output);
   const [kind = -1] = columnsOf(output, "kind");
   const [per = -1] = columnsOf(output, "pricePer");
+  const [price = -1] = columnsOf(output, "price");
   return (values, record) => {
     const sortsOnly = namesNoKind(textAt(record, kind));
     if (values.kind === null || sortsOnly) kindFromName(values, textAt(record, description), log);
-    const pack = packIn(textAt(record, per));
-    if (pack) values.unitsPerBox ??= pack.size;
+    const perWhat = textAt(record, per);
+    const size = packIn(perWhat)?.size ?? Number(perWhat);
+    if (size > 1) values.unitsPerBox ??= size;
+    values.currency ??= currencyIn(textAt(record, price));
     // what a list of other things says of an item stands by the item's name alone
     if (output.beside || sortsOnly) values.kind ??= "other";
     return null;

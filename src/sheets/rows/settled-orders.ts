@@ -14,12 +14,16 @@ export interface SettledBy {
   receivedOn: number;
   status: number;
   remarks: number;
+  /** The status where it is listed what is still to come: only that nothing will tells more. */
+  ended: number;
 }
 
 /** What headers say of what has come; "delivery" alone is when it is to come. */
 const HAS_COME = /^(install( quantity)?|arrives quantity)$/;
-const SETTLED =
-  /received|closed|cancel|complete|delivered|geliefert|erledigt|abgeschlossen|storniert|livree?\b|recue?\b|annull?(e|at)|solde|cloture|rec[ei]bid|entregad|cerrad|anulad|geleverd|ontvangen|afgesloten|ricevut|consegnat|chius|fechad/;
+const ENDED = /cancel|storniert|annull?(e|at)|anulad/;
+const SETTLED = new RegExp(
+  `${ENDED.source}|received|closed|complete|delivered|geliefert|erledigt|abgeschlossen|livree?\\b|recue?\\b|solde|cloture|rec[ei]bid|entregad|cerrad|geleverd|ontvangen|afgesloten|ricevut|consegnat|chius|fechad`,
+);
 const NOT_YET = /not|nicht|non|no |niet/;
 /** A part has come, by a status; a remark must also say that it came, since there are spare parts. */
 const PARTLY = /\bpart(?!s)|\bteil|deel|\bdels|parzial|parcial|\d (of|von|de) \d/;
@@ -31,12 +35,13 @@ const SO_MANY_OF = /(?<![\d./-])(\d+) ?(?:\/|of|von|de|sur|van|di) ?(\d+)(?![\d.
 
 const REMARKS = /^(note|rem|com|bem|anm|obs)/;
 
-/** The columns that settle a table's orders; none where it lists what is outstanding, or no orders. */
+/** The columns that settle a table's orders; none where it lists no orders. */
 export function settledBy({ header, rows }: Table, { sheet, fields }: Output): SettledBy {
-  const none = { received: -1, receivedOn: -1, status: -1, remarks: -1 };
+  const none = { received: -1, receivedOn: -1, status: -1, remarks: -1, ended: -1 };
   const quantity = fields.find(({ spec }) => spec.field === "quantity")?.columns[0];
   if (sheet.kind !== "on_order" || quantity === undefined) return none;
-  if (parseHeader(header[quantity] ?? "").says.includes("outstanding")) return none;
+  if (parseHeader(header[quantity] ?? "").says.includes("outstanding"))
+    return { ...none, ended: header.findIndex((name) => tellsStatus(parseHeader(name ?? ""))) };
   const read = new Set(fields.flatMap(({ columns }) => columns));
   const found = { ...none };
   header.forEach((name, column) => {
@@ -64,9 +69,10 @@ export function settledBy({ header, rows }: Table, { sheet, fields }: Output): S
 export function settleOrder(
   values: Record<string, unknown>,
   record: GridRow,
-  { received, receivedOn, status, remarks }: SettledBy,
+  { received, receivedOn, status, remarks, ended }: SettledBy,
 ): Filled | string | null {
   const said = (column: number) => foldAccents(textAt(record, column)).toLowerCase();
+  if (ENDED.test(said(ended))) return settled(`The order's status is "${textAt(record, ended)}".`);
   const { quantity } = values;
   const partIn = (words: string) => {
     const [, came, all] = SO_MANY_OF.exec(words) ?? [];

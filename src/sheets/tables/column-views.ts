@@ -166,9 +166,9 @@ function asSince(meaning: HeaderMeaning, before: string | null | undefined): Hea
     : meaning;
 }
 
-/** A column headed "Unit" below which units of measure stand, and no vehicles, as what it is. */
-function asMeasure(meaning: HeaderMeaning, { measures }: Profile): HeaderMeaning {
-  return (meaning.says === "unit" || meaning.words === "per") && measures > 0.5
+/** A column headed "Unit" below which units of measure stand, and no vehicles, as what it is; "per" also above numbers. */
+function asMeasure(meaning: HeaderMeaning, { measures, numbers }: Profile): HeaderMeaning {
+  return (meaning.says === "unit" && measures > 0.5) || (meaning.words === "per" && measures + numbers > 0.5)
     ? { ...meaning, says: "priceper" }
     : meaning;
 }
@@ -204,7 +204,7 @@ function asCount(meaning: HeaderMeaning, { numbers, fewEach }: Profile): HeaderM
 }
 
 const MOSTLY_DATES = 0.5;
-const BEFORE = /\b(before|vor|avant|antes|prima|voor)\b/i;
+const BEFORE = /\b(before|pre|vor|avant|antes|prima|voor)\b/i;
 const NAMES_ONE = /serial|\bid\b/;
 /** What a register says of a battery beside its device. */
 const OF_A_BATTERY = /expiry|install|arrives|made|serial|\bid\b/;

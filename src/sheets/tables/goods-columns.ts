@@ -1,6 +1,8 @@
 import { type ColumnView, datedThing } from "./score-column.ts";
 
 const MOSTLY_DATES = 0.5;
+/** What is said of pads that only go by whom they are for, beside their expiry: "Adult qty, Adult exp". */
+const OF_PADS = /^(expiry|quantity|lot|)$/;
 
 /** The columns, with what a head of goods means beside the others: levels of stock, spares, packs and boxes. */
 export function asGoods(views: readonly ColumnView[]): ColumnView[] {
@@ -14,7 +16,9 @@ function asPads(views: readonly ColumnView[]): ColumnView[] {
     const { meaning, things, groupSubject } = view;
     before = datedThing(view) || before;
     const thing = meaning.variant === "spare" ? before : /^(adult|child)/.test(meaning.variant) ? "pads" : "";
-    if (things + groupSubject !== "" || thing === "" || meaning.says !== "expiry" || meaning.coverage < 1) return view;
+    const dated = views.some((other) => other.meaning.says === "expiry" && other.meaning.variant === meaning.variant);
+    if (things + groupSubject !== "" || thing === "" || !dated || !OF_PADS.test(meaning.says) || meaning.coverage < 1)
+      return view;
     return { ...view, things: thing, meaning: { ...meaning, things: thing, subject: `${meaning.subject} ${thing}` } };
   });
 }
@@ -26,7 +30,10 @@ function asPacks(views: readonly ColumnView[]): readonly ColumnView[] {
   const unit = says(/^box$/) ? "boxes" : "";
   return views.map((view) => {
     const { meaning, profile } = view;
-    if (!/^(full )?packs?( (on|in) .+)?$/.test(meaning.words) || !(profile.fewEach || profile.measures > 0))
+    if (
+      !/^((full|std|standard) )?packs?( (on|in) .+)?$/.test(meaning.words) ||
+      !(profile.fewEach || profile.measures > 0)
+    )
       return view;
     const said = meaning.words.includes("packs") ? { says: "quantity", unit } : { says: "box" };
     return { ...view, things: "", meaning: { ...meaning, things: "", ...said } };

@@ -8,6 +8,11 @@ const CURRENCIES: Readonly<Record<string, string>> = {
   "£": "GBP",
 };
 
+/** The currency that stands beside an amount ("€ 2.80", "30 CHF"); null where none does that is one country's. */
+export function currencyIn(amount: string): string | null {
+  return CURRENCIES[/[€£]|\b[a-z]{3}\b/.exec(amount.toLowerCase())?.[0] ?? ""] ?? null;
+}
+
 /** What the header of the prices says of them: "Price per box (EUR)". */
 export function impliedByPrice(fields: readonly FieldSource[], views: readonly ColumnView[]): Record<string, string> {
   const column = fields.find(({ spec }) => spec.field === "price")?.columns[0];

@@ -64,7 +64,8 @@ export function readCell(text: string, spec: ColumnSpec, context: CellContext): 
     case "yes-no":
       return readYesNo(text);
     case "choice":
-      if (spec.name === "price_per" && (isBoxWord(text.toLowerCase()) || packIn(text) !== null)) return "box";
+      if (spec.name === "price_per" && (isBoxWord(text.toLowerCase()) || packIn(text) !== null || Number(text) > 1))
+        return "box";
       return readChoice(text, spec);
     case "money":
       return readMoney(text, context.mark);

@@ -71,7 +71,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
     chemistry: "chemistry, battery chemistry",
     supplier: "supplier, item supplier",
     price:
-      "price, item price, price unit, box price, item price unit, priceper:4, priceper quantity:4, price quantity, device priceper, device price, box priceper:4",
+      "price, item price, price unit, box price, item price unit, priceper:4, priceper quantity:4, price quantity, price priceper, device priceper, device price, box priceper:4",
     price_per: "priceper, priceper quantity, unit:4, item unit:4, item priceper",
     currency: "currency, currency price",
     units_per_box: "box, item box, contents",

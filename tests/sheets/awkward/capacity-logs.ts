@@ -280,4 +280,18 @@ B2,2026-10-05,140,4.3,fail
       ],
     },
   },
+  {
+    name: "capacities before and after reconditioning, as two short words say",
+    text: `Date,Battery,Pre %,Post %,Pass
+2026-10-01,B1,88,91,Y
+2026-10-02,B2,70,74,N
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", percent: 91, result: "pass" },
+        { serial: "B2", percent: 74, result: "fail" },
+      ],
+    },
+    unread: ["Pre %"],
+  },
 ];

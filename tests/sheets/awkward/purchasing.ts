@@ -355,4 +355,61 @@ Medico,Adult pads,36.20,10,2 weeks,01.01.2026,31.12.2028
     rows: { catalogue: [{ supplier: "Medico", price: "36.20", minimum_order: 10, lead_days: 14 }], dated_stock: [] },
     unread: ["Valid from", "Valid to"],
   },
+  {
+    name: "what is outstanding, of which a cancelled order brings nothing",
+    text: `Order #,Item,Ordered,Received,Outstanding,Status
+P1,Adult pads,30,20,10,Partial
+P2,Gel,24,,24,Open
+P3,Paper,50,,50,Cancelled
+`,
+    rows: {
+      on_order: [
+        { order: "P1", item: "Adult pads", quantity: 10 },
+        { order: "P2", item: "Gel", quantity: 24 },
+      ],
+    },
+    aside: [[4, "order-settled"]],
+    unread: ["Ordered", "Received", "Status"],
+  },
+  {
+    name: "prices for ten, as a column of numbers says",
+    text: `Supplier,Item,Price,per
+North,Adult pads,285.00,10
+West,Paper,2.80,1
+`,
+    rows: {
+      catalogue: [
+        { item: "Adult pads", price: "285", price_per: "box", units_per_box: 10 },
+        { item: "Paper", price: "2.80", units_per_box: null },
+      ],
+    },
+  },
+  {
+    name: "standard packs, which are no batteries, and prices per unit of measure",
+    text: `Part,Description,Std pack,Price/UOM,Currency
+P1,Adult pads,1,28.50,USD
+P2,Gel,12,2.10,USD
+`,
+    rows: {
+      packs: [],
+      catalogue: [
+        { item: "P1", kind: "pads", price: "28.50", units_per_box: 1 },
+        { item: "P2", kind: "gel", price: "2.10", units_per_box: 12 },
+      ],
+    },
+    unread: ["Description"],
+  },
+  {
+    name: "prices of which each names its own currency",
+    text: `Item,Unit price
+Adult pads,£28.50
+Paper,2.80 EUR
+`,
+    rows: {
+      catalogue: [
+        { item: "Adult pads", price: "28.50", currency: "GBP" },
+        { item: "Paper", price: "2.80", currency: "EUR" },
+      ],
+    },
+  },
 ];

@@ -431,4 +431,19 @@ B2,LX,2022-01-14,Monitor 1
       ],
     },
   },
+  {
+    name: "counts for adults and children beside their expiries, with no word for pads",
+    text: `Location,Adult qty,Adult exp,Pedi,Pedi exp
+Store,6,2027-03-31,2,2027-08-31
+Medic 1,2,2027-05-31,1,2027-06-30
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-03-31", quantity: 6, place: "Store" },
+        { item: "Pedi pads", expiry: "2027-08-31", quantity: 2, place: "Store" },
+        { item: "Adult pads", expiry: "2027-05-31", quantity: 2, place: "Medic 1" },
+        { item: "Pedi pads", expiry: "2027-06-30", quantity: 1, place: "Medic 1" },
+      ],
+    },
+  },
 ];
