@@ -20,10 +20,10 @@ import type { CappedSchedule, Deferral, Scheduled } from "./types.ts";
  * Year by year: while the year's lines cost more than the budget, some boxes (an eighth of a line at a time) go to the
  * next fiscal year's first day, always those whose delay brings the fewest device-months short of their item per unit
  * of money; harm is counted anew after each. What is deferred counts against the next year and may be deferred again.
- * No less than a minimum order goes, and a line cut below it goes as a whole; what the budget has room for after all, the
- * most harmful to put off first, then stays. An order's fee stays until its last line is gone, and what is put off to one day is one order. Where a
- * year has very many lines, as when a small budget has put off years of orders, lines of an item that serve the same months
- * go one after the other, each in the whole, and share their harm by their units.
+ * No less than a minimum order goes, and a line cut below it goes as a whole; what the budget has room for after all,
+ * the most harmful to put off first, then stays. An order's fee stays until its last line is gone, and what is put off
+ * to one day is one order. Where a year has very many lines, as when a small budget has put off years of orders, lines
+ * of an item that serve the same months go one after the other, each in the whole, and share their harm by their units.
  *
  * @returns null where the policy sets no budget
  */
