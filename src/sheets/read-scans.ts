@@ -7,7 +7,7 @@ import { openFile } from "./open-file.ts";
 import type { Reading, SheetFile } from "./reading.ts";
 import { readingOf } from "./reading-of-tables.ts";
 import { buildEntries } from "./rows/build-entries.ts";
-import type { ReadOptions } from "./rows/field-reader.ts";
+import type { ReadOptions } from "./rows/read-options.ts";
 import type { Table } from "./tables/table.ts";
 import { decodeText } from "./text/decode-text.ts";
 

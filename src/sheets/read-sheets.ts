@@ -7,7 +7,7 @@ import { type OpenedFile, openFiles } from "./open-file.ts";
 import type { Reading, SheetFile } from "./reading.ts";
 import { readingOf } from "./reading-of-tables.ts";
 import { type BuiltTable, buildEntries } from "./rows/build-entries.ts";
-import type { ReadOptions } from "./rows/field-reader.ts";
+import type { ReadOptions } from "./rows/read-options.ts";
 import { isFormLine } from "./tables/form-lines.ts";
 
 /**

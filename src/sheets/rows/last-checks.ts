@@ -9,7 +9,8 @@ import { parseHeader } from "../words/parse-header.ts";
 import { saysCheck } from "../words/says-check.ts";
 import { dropEarlierCheck } from "./earlier-check.ts";
 import type { Entry } from "./entry.ts";
-import { fieldReader, type ReadOptions } from "./field-reader.ts";
+import { fieldReader } from "./field-reader.ts";
+import type { ReadOptions } from "./read-options.ts";
 
 /** What may tell one bag or unit of a place from another: a line of another one is no later check. */
 const NAMES = /place|site|holder|serial|unit|\bid\b/;

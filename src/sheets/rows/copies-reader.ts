@@ -1,0 +1,48 @@
+import type { ColumnSpec } from "../../fleet/columns.ts";
+import type { FindingLog } from "../finding-log.ts";
+import type { GridRow } from "../grid.ts";
+import type { Table } from "../tables/table.ts";
+import { textAt } from "../values/cell-text.ts";
+import { Problem } from "../values/problem.ts";
+import { columnName } from "./column-name.ts";
+
+/**
+ * Reads a field from several columns that hold copies of it: the first value, and null where another differs.
+ *
+ * @param read  the value of the column at a place among them, null or a Problem
+ */
+export function copiesReader(
+  table: Table,
+  spec: ColumnSpec,
+  columns: readonly number[],
+  read: (record: GridRow, at: number) => unknown,
+  log: FindingLog,
+): (record: GridRow) => unknown {
+  const { file, sheet } = table.grid;
+  return (record) => {
+    let kept: unknown = null;
+    let from = -1;
+    for (const [at, column] of columns.entries()) {
+      const value = read(record, at);
+      if (value === null || value instanceof Problem) continue;
+      if (from === -1) {
+        kept = value;
+        from = column;
+      } else if (!same(kept, value)) {
+        const [one, two] = [from, column];
+        const place = { file, sheet, line: record.line, column: two + 1, value: textAt(record, two) };
+        log.add("copies-disagree", place, () => ({
+          message: `Columns ${columnName(table, one)} and ${columnName(table, two)} both mean ${spec.name} and hold different values.`,
+        }));
+        return null;
+      }
+    }
+    return kept;
+  };
+}
+
+function same(a: unknown, b: unknown): boolean {
+  return typeof a === "string" && typeof b === "string"
+    ? a.toLowerCase() === b.toLowerCase()
+    : JSON.stringify(a) === JSON.stringify(b);
+}
