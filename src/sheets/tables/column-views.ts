@@ -5,12 +5,13 @@ import { type HeaderMeaning, parseHeader, tellsStatus } from "../words/parse-hea
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import { withBatteryDates } from "./battery-dates.ts";
 import { asBought } from "./bought-columns.ts";
+import { MEASURE_BY_UNIT } from "./carried-unit.ts";
 import { withCounts } from "./counted-things.ts";
 import { asGoods } from "./goods-columns.ts";
 import type { HeaderRows } from "./header-rows.ts";
 import { withIssued } from "./ledgers.ts";
 import { withTestNumbers } from "./numbered-tests.ts";
-import { MEASURE_BY_UNIT, type Profile, profileColumn } from "./profile.ts";
+import { type Profile, profileColumn } from "./profile.ts";
 import {
   type ColumnView,
   datedThing,

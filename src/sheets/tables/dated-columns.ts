@@ -8,11 +8,11 @@ import { parseHeader } from "../words/parse-header.ts";
 import { saysUse } from "../words/says-use.ts";
 import { VOCABULARY } from "../words/vocabulary.ts";
 import { assign } from "./assign.ts";
+import { MEASURE_BY_UNIT } from "./carried-unit.ts";
 import { fieldSource } from "./field-source.ts";
 import { knownNames, nameIn } from "./header-rows.ts";
 import type { Heading } from "./heading.ts";
 import { looksLikeData } from "./looks-like-data.ts";
-import { MEASURE_BY_UNIT } from "./profile.ts";
 import type { ColumnView } from "./score-column.ts";
 import type { Output, Unclear } from "./table.ts";
 
