@@ -36,10 +36,30 @@ describe("a log of battery tests that names devices", () => {
     ["uses of devices in minutes", "Device,Date,Minutes used\nM1,2026-03-12,42\nM2,2026-03-14,17\n"],
     ["checks of devices", "Unit,Date of self test,Result\nM1,2026-03-12,Pass\nM2,2026-03-14,Fail\n"],
     [
-      "a register of devices that gives a last test",
-      "Device ID,Last test date,Battery capacity (%),Location\nM1,2026-03-12,91,North\nM2,2026-03-14,78,South\n",
+      "a register that says how far a battery is charged",
+      "Device ID,Last test date,Battery (%),Location\nM1,2026-03-12,91,North\nM2,2026-03-14,100,South\n",
     ],
   ])("is not seen in %s", (_, sheet) => {
     expect(testsOf({ "sheet.csv": sheet })).toEqual([]);
+  });
+
+  it.each([
+    [
+      "capacity",
+      "Device ID,Last test date,Battery capacity (%),Location\nM1,2026-03-12,91,North\nM2,2026-03-14,78,South\n",
+    ],
+    ["health", "Asset,Model,Battery health,Last tested\nM1,alpha,91%,2026-03-12\nM2,beta,78%,2026-03-14\n"],
+    ["German", "Defibrillator,Standort,Akkukapazität %,Prüfdatum\nM1,Nord,91,2026-03-12\nM2,Süd,78,2026-03-14\n"],
+  ])("is seen in a register of devices whose batteries have no number, by their %s", (_, sheet) => {
+    const { fleet, findings } = read({ "sheet.csv": sheet });
+    expect(fleet.runtimeTests.map(({ serial, percent }) => [serial, percent])).toEqual([
+      ["M1", 91],
+      ["M2", 78],
+    ]);
+    expect(fleet.packs.map(({ serial, device }) => [serial, device])).toEqual([
+      ["M1", "M1"],
+      ["M2", "M2"],
+    ]);
+    expect(findings.map(({ code }) => code)).toContain("battery-unnamed");
   });
 });

@@ -3,7 +3,7 @@ import { remembered } from "../../fleet/remembered.ts";
 import type { CellPart } from "../values/lot-and-date.ts";
 import { headerWords } from "../words/header-words.ts";
 import { HEADER_POINTS, POINTS, type Points } from "../words/meanings.ts";
-import { type HeaderMeaning, tellsStatus } from "../words/parse-header.ts";
+import { type HeaderMeaning, parseHeader, tellsStatus } from "../words/parse-header.ts";
 import { saysUse } from "../words/says-use.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import type { Profile } from "./profile.ts";
@@ -75,9 +75,22 @@ export function datedThing({ things }: Pick<ColumnView, "things">): string {
   return named.includes("test") ? "" : (named.find((thing) => DATED_THINGS.has(thing)) ?? "");
 }
 
-/** True where a column is about a test of a battery: "Battery tested". */
+/** True where a column is about a test of a battery: "Battery tested", or a battery's capacity beside a day of testing. */
 export function isBatteryTested(views: readonly ColumnView[]): boolean {
-  return views.some(({ things }) => things === "battery test");
+  return (
+    views.some(({ things }) => things === "battery test") ||
+    (views.some(isCapacityOfBattery) &&
+      views.some(({ things, profile }) => things === "test" && profile.dates > SOME_DATES))
+  );
+}
+
+const PERCENT = /%|\b(pct|per ?cent|prozent)\b/gi;
+
+/** A battery's percent alone may be how far it is charged. */
+function isCapacityOfBattery({ things, meaning, name }: ColumnView): boolean {
+  return (
+    things === "battery" && meaning.says === "capacity" && parseHeader(name.replace(PERCENT, "")).says === "capacity"
+  );
 }
 
 /** True for a column that is about pads, gel, paper or a sensor, whatever else it names. */
