@@ -36,7 +36,7 @@ export function sizeRisk(
   const cost = (units: number) => (units === 0 ? 0 : lineCostOf(offer, policy, lot.slot.orderBy, units));
   const saves = cost(lot.units) - cost(lot.units - fewer);
   return {
-    lower: of.level > LOWER_LEVEL && fewer > 0 ? { level: LOWER_LEVEL, boxes: fewer / offer.unitsPerBox, saves } : null,
+    lower: fewer > 0 ? { level: LOWER_LEVEL, boxes: fewer / offer.unitsPerBox, saves } : null,
     expectedLeft: expectedLeft(of, [...supply, spanOf(lot)], coversTo),
   };
 }
