@@ -3,6 +3,7 @@ import type { GridRow } from "../grid.ts";
 import type { FieldSource, Table } from "../tables/table.ts";
 import type { DateOrder } from "../values/date-text.ts";
 import { type CellPart, cellPart } from "../values/lot-and-date.ts";
+import { dateOrderIn } from "../words/parse-header.ts";
 import { type ColumnSurvey, surveyColumn } from "./survey-column.ts";
 
 /** Surveys of records that several tables share, by column spec, columns and part. */
@@ -15,7 +16,8 @@ export function surveyField(table: Table, source: FieldSource, dateOrder: DateOr
   const look = ({ rows, odd }: Pick<Table, "odd"> & { rows: readonly GridRow[] }) =>
     columns.map((column) => {
       const parts = part === null ? rows : partOfRows(rows, column, part);
-      return surveyColumn(parts, odd, alike ?? [column], spec, { dateOrder, semicolons });
+      const told = dateOrderIn(table.header[column] ?? "");
+      return surveyColumn(parts, odd, alike ?? [column], spec, { dateOrder: told ?? dateOrder, semicolons });
     });
   return table.alike ? onceOf(table.alike, source, look) : look(table);
 }

@@ -150,12 +150,14 @@ function partsHeld(says: string, rows: readonly GridRow[], column: number): [Cel
     : null;
 }
 
-/** What a battery gave before it was reconditioned, beside what it gave after: the later one is what it gives. */
+/** What a battery gave before it was reconditioned, beside what it gave after, or what remains in it, beside what it holds when full. */
 function asBefore(view: ColumnView, at: number, views: readonly ColumnView[]): ColumnView {
   const { says } = view.meaning;
   const isBefore = ({ name, groupSubject }: ColumnView) => BEFORE.test(`${groupSubject} ${name}`);
-  const isAgain = (other: ColumnView, place: number) => place > at && other.meaning.says === says && !isBefore(other);
-  return isBefore(view) && /capacity|minutes|[aw]h/.test(says) && views.some(isAgain)
+  const remains = /^remain/.test(view.meaning.words);
+  const isAgain = (other: ColumnView, place: number) =>
+    other.meaning.says === says && (remains ? /^full/.test(other.meaning.words) : place > at && !isBefore(other));
+  return (remains || isBefore(view)) && /capacity|minutes|[aw]h/.test(says) && views.some(isAgain)
     ? { ...view, joined: null, meaning: { ...view.meaning, words: "", says: "aside" } }
     : view;
 }

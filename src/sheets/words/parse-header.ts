@@ -52,6 +52,7 @@ const WEAKER: [string, string[]][] = [
   ["date", ["expiry", "made", "install", "opened", "retired", "arrives"]],
   ["quantity", ["cycles", "box", "minorder", "minutes", "uses", "peryear", "wh", "ah", "outstanding"]],
   ["cycles", ["minutes", "wh", "ah"]],
+  ["install", ["minutes", "wh", "ah"]],
   ["reason", ["held"]],
   ["next", ["expiry", "arrives"]],
   ["unit", ["priceper", "serial", "box"]],
@@ -108,6 +109,19 @@ const nothing: HeaderMeaning = {
 
 /** How dates are to be written, in brackets: "(YYYYMM)", "(tt.mm.jjjj)". */
 const DATE_FORM = /[([]\s*(?:(?:d{1,2}|t{1,2}|g{1,2}|m{1,3}|[yja]{2,4})[-/. ]?){2,3}[)\]]/i;
+/** The same anywhere: three runs of letters for the day, the month and the year. */
+const ORDER_FORM = /(?<![a-z])(?:([dtgjmyar])\1{0,3}[-/. ]?){3}(?![a-z])/i;
+const ORDERS = ["dmy", "mdy", "ymd"] as const;
+
+/** The order in which a header says that its dates are written: "Expiry (DD/MM/YYYY)", "Verfall TT.MM.JJJJ"; null where it says none. */
+export function dateOrderIn(header: string): (typeof ORDERS)[number] | null {
+  const letters = (ORDER_FORM.exec(header)?.[0] ?? "").toLowerCase().replace(/[^a-z]/g, "");
+  // a French day and a German year start alike
+  const plain = letters.replace(/[tg]/g, "d").replace(/j+/, /[ay]/.test(letters) ? "d" : "y");
+  const order = plain.replace(/[ar]/g, "y").replace(/(.)\1+/g, "$1");
+  return letters.length < 4 ? null : (ORDERS.find((each) => each === order) ?? null);
+}
+
 /** The day on which a column was read, in brackets: "(as of 30 Sept. 2026)". */
 const READ_ON = /[([](?:as (?:of|at)|stand|per|au|al|op|am) [^)\]]*\d[^)\]]*[)\]]/i;
 

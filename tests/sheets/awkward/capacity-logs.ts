@@ -294,4 +294,31 @@ B2,2026-10-05,140,4.3,fail
     },
     unread: ["Pre %"],
   },
+  {
+    name: "what a battery delivered, which was not bought then",
+    text: `Battery,Rated Wh,Wh delivered,Date
+B1,63,57.3,2026-10-05
+B2,63,47.2,2026-10-05
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", wh: 57.3, date: "2026-10-05" },
+        { serial: "B2", wh: 47.2 },
+      ],
+    },
+  },
+  {
+    name: "what remains in a battery beside what it holds when full",
+    text: `Battery,Remaining capacity,Full charge capacity,Design capacity,Read on
+B1,4100,5200,5700,2026-10-05
+B2,3900,4300,5700,2026-10-05
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", ah: 5.2 },
+        { serial: "B2", ah: 4.3 },
+      ],
+    },
+    unread: ["Remaining capacity"],
+  },
 ];

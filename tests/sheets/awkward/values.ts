@@ -226,4 +226,25 @@ A,2021-11,2022-01,2026-03,10,2026-11
       packs: [{ made: "2021-11-01", in_service: "2022-01-01", retired: "2026-03-31", cycles_on: "2026-11-01" }],
     },
   },
+  {
+    name: "dates whose order only their heading says",
+    text: `Item,Made (DD/MM/YYYY),Expiry (mm/dd/yy)
+Adult pads,02/03/2025,03/04/27
+Gel,05/06/2025,05/06/28
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", made: "2025-03-02", expiry: "2027-03-04" },
+        { item: "Gel", made: "2025-06-05", expiry: "2028-05-06" },
+      ],
+    },
+  },
+  {
+    name: "dates that are not written as their heading says, in the order that they prove",
+    text: `Item,Expiry (DD/MM/YYYY)
+Adult pads,03/31/2027
+Gel,05/06/2028
+`,
+    rows: { dated_stock: [{ expiry: "2027-03-31" }, { expiry: "2028-05-06" }] },
+  },
 ];
