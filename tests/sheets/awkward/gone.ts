@@ -202,4 +202,37 @@ B2,2025-03-20,,
       ],
     },
   },
+  {
+    name: "parts by their serials out and in, which are all batteries",
+    text: `Asset ID,Item,Replaced,Serial out,Serial in
+D1,Battery,2025-03-02,B11,B41
+D2,Battery,2026-01-15,B12,B42
+`,
+    rows: {
+      devices: [],
+      packs: [
+        { serial: "B11", retired: "2025-03-02", device: null },
+        { serial: "B41", in_service: "2025-03-02", device: "D1" },
+        { serial: "B12", retired: "2026-01-15" },
+        { serial: "B42", in_service: "2026-01-15", device: "D2" },
+      ],
+    },
+  },
+  {
+    name: "work orders for batteries with an old and a new number",
+    text: `Job,Date,Device,Part fitted,Old S/N,New S/N
+1,2024-03-04,AED-7,Battery pack,B11,B41
+2,2025-07-11,AED-9,Battery,B12,B42
+`,
+    rows: {
+      packs: [
+        { serial: "B11", retired: "2024-03-04" },
+        { serial: "B41", in_service: "2024-03-04", device: "AED-7" },
+        { serial: "B12", retired: "2025-07-11" },
+        { serial: "B42", in_service: "2025-07-11", device: "AED-9" },
+      ],
+    },
+    findings: ["date-presumed"],
+    unread: ["Job", "Part fitted"],
+  },
 ];
