@@ -19,7 +19,7 @@ const OF_SINGLE_THINGS = /serial|date|lot|cycles|capacity/;
 export function withCounts(views: ColumnView[]): ColumnView[] {
   if (!views.some(({ profile }) => profile.fewEach)) return views;
   const ofPlaces =
-    views.some(({ meaning, profile }) => WHERE.test(meaning.says) && !profile.fewEach) &&
+    views.some(({ meaning, profile }) => WHERE.test(meaning.says) && (!profile.fewEach || profile.distinct === 1)) &&
     !views.some(({ meaning }) => OF_SINGLE_THINGS.test(meaning.says));
   const counts = views.filter((view) => countsThings(view, ofPlaces));
   const counted = counts.some(({ things }) => things.includes("device")) ? views.filter(isBareCount) : counts;

@@ -24,9 +24,9 @@ const RATED: readonly [keyof FormAbove, RegExp][] = [
   ["ratedMinutes", /\d\s*min\w*$/i],
 ];
 
-/** Labels and values of a line of a form ("Serial: BT-3001", or "Serial:" beside it); null for other lines. */
+/** Labels and values of a line of a form ("Serial: BT-3001", or "Serial:" beside it, or several far apart in a cell); null for other lines. */
 function pairsIn({ cells }: GridRow): [string, string][] | null {
-  const texts = cells.flatMap((cell) => nameIn(cell) ?? []);
+  const texts = cells.flatMap((cell) => nameIn(cell)?.split(/\s{3,}/) ?? []);
   const pairs: [string, string][] = [];
   for (let at = 0; at < texts.length; at++) {
     const text = texts[at] as string;

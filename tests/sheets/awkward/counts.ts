@@ -115,4 +115,17 @@ South,2,2,2028-07-31,4,2027-04-30,0,
     findings: ["count-unread"],
     unread: ["Qty"],
   },
+  {
+    name: "how many monitors each numbered station has",
+    text: `Station,Medic units,Monitors,AEDs
+1,2,2,1
+2,1,1,2
+`,
+    rows: { devices: [] },
+    aside: [
+      [2, "unknown-table"],
+      [3, "unknown-table"],
+    ],
+    unread: ["Station", "Medic units", "Monitors", "AEDs"],
+  },
 ];

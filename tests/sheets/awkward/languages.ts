@@ -185,4 +185,17 @@ Verificação anual;1;Elétrodos adulto;1
       ],
     },
   },
+  {
+    name: "Italian counts and Polish lots, cut short",
+    text: `Nazwa;Q.tà;Seria;Scad.
+Elektrody;2;L1;03/27
+Żel;1;L2;08/27
+`,
+    rows: {
+      dated_stock: [
+        { item: "Elektrody", quantity: 2, lot: "L1", expiry: "2027-03-31", serial: null },
+        { item: "Żel", quantity: 1, lot: "L2", expiry: "2027-08-31" },
+      ],
+    },
+  },
 ];

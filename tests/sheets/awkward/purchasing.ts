@@ -412,4 +412,15 @@ Paper,2.80 EUR
       ],
     },
   },
+  {
+    name: "an order whose number and day stand in one cell above it",
+    text: `Vendor: Northside Medical,,
+PO: 88123      Date: 2026-10-13,,
+SKU,Qty,ETA
+PAD-A,40,2026-12-18
+`,
+    rows: {
+      on_order: [{ item: "PAD-A", quantity: 40, order: "88123", supplier: "Northside Medical", arrives: "2026-12-18" }],
+    },
+  },
 ];
