@@ -7,6 +7,7 @@ import {
   resolvePolicy,
   type SheetFile,
 } from "../src/index.ts";
+import { planSchema } from "../src/out/plan-schema.ts";
 import type { MadeUpSheets, SheetRow } from "./made-up-fleet.ts";
 import { textFile } from "./sheets/sheet-file.ts";
 
@@ -53,8 +54,10 @@ export async function read(files: SheetFile[], policyFiles = files) {
   return { policy, reading: readSheets(files, { asOf: policy.asOf, dateOrder: policy.dateOrder }) };
 }
 
-/** The plan from the files. */
+/** The plan from the files, in which every figure is one. */
 export async function planned(files: SheetFile[], policyFiles = files): Promise<Plan> {
   const { policy, reading } = await read(files, policyFiles);
-  return makePlan(reading, policy);
+  const plan = makePlan(reading, policy);
+  planSchema.parse(plan);
+  return plan;
 }

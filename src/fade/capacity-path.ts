@@ -29,7 +29,7 @@ const FEW_DAYS = 6;
  * Bands of a pack's true capacity on given days (not of the next reading, which scatters more).
  *
  * @param ahead       the pack's clocks from as-of on
- * @param days        days ahead of as-of, ascending, >= 0
+ * @param days        days ahead of as-of, >= 0, none before the one before it
  * @param posteriors  the pack's under the fit's curves, where they are kept
  * @returns one band a day, fractions of rated
  */
@@ -42,7 +42,9 @@ export function capacityBands(
 ): CapacityBand[] {
   const last = days.length - 1;
   const between = days.length <= FEW_DAYS ? 1 : DAYS_BETWEEN_KNOTS;
-  const knots = days.filter((_, m) => m % between === 0 || m === 1 || m === between / 2 || m === last);
+  // the month's end is today where as-of is a month's last day
+  const isKnot = (m: number) => m % between === 0 || m === 1 || m === between / 2 || m === last;
+  const knots = days.filter((day, m) => isKnot(m) && day !== days[m - 1]);
   const bands = bandsOn(posteriors, ahead, fit, knots);
   if (between === 1) return bands;
   const path = (level: keyof CapacityBand) => {

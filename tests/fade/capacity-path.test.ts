@@ -57,6 +57,14 @@ describe("capacityBands", () => {
     }
   });
 
+  // of a plan as of a month's last day the month's end is today
+  it("says of today the same twice where it is asked twice", () => {
+    const [now, monthEnd, ...later] = bandsOn([0, ...months]);
+    expect(monthEnd).toEqual(now);
+    expect(now!.p50).toBeCloseTo(bandsOn([0])[0]!.p50, 12);
+    for (const band of later) expect(Object.values(band).every((level) => level > 0 && level < 1.1)).toBe(true);
+  });
+
   it("follows the early rise of new packs to half a percent, one by one and many at once", () => {
     const rising = tables.map(({ curve }) => nodeTables({ ...curve, earlyRise: 0.04, earlyYears: 0.1 }));
     const fresh: PackClock = {
