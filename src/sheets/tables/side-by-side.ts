@@ -1,4 +1,5 @@
 import { type Cell, type Grid, isBlankCell, isBlankRow } from "../grid.ts";
+import { nameIn } from "./header-rows.ts";
 import type { Table } from "./table.ts";
 
 /** Rows looked at for empty columns before the whole grid is. */
@@ -22,8 +23,14 @@ export function tablesSideBySide(grid: Grid, find: (grid: Grid) => Table[]): Tab
   return tables.map((table, at) => ({ ...table, grid, number: at + 1 }));
 }
 
-/** The spans of columns between columns that are empty in every row. */
+/** The spans of columns between columns that are empty in every row, or below a header that says all its names again. */
 function partsOf({ rows }: Grid): [number, number][] {
+  for (const { cells } of rows.slice(0, LOOK)) {
+    const width = saidAgain(cells.map(nameIn));
+    if (width > 1)
+      return Array.from({ length: cells.length / width }, (_, part) => [part * width, (part + 1) * width - 1]);
+  }
+
   const filled: boolean[] = [];
   const note = (cells: readonly Cell[]) => {
     for (let column = 0; column < cells.length; column++) if (!isBlankCell(cells[column])) filled[column] = true;
@@ -32,6 +39,16 @@ function partsOf({ rows }: Grid): [number, number][] {
   if (gaps(filled).length < 2) return [];
   for (const { cells } of rows.slice(LOOK)) note(cells);
   return gaps(filled);
+}
+
+/** How many names of a header stand before all of them stand there again ("Item, Qty, Exp, Item, Qty, Exp"); 0 where they do not. */
+function saidAgain(names: readonly (string | null)[]): number {
+  const width = names.indexOf(names[0] as string, 1);
+  return width > 0 &&
+    names.length % width === 0 &&
+    names.every((name, at) => name !== null && name === names[at % width])
+    ? width
+    : 0;
 }
 
 function gaps(filled: readonly boolean[]): [number, number][] {
