@@ -17,6 +17,8 @@ export interface FormAbove {
 
 /** Lines above a header that may belong to its form. */
 const MOST_LINES = 12;
+/** What parts several labels in one cell: blanks, or one before a word with a colon. */
+const BETWEEN_LABELS = /\s{3,}|\s+(?=\p{Lu}\p{L}*:\s)/u;
 const IN_ONE_CELL = /^([^:]{2,30}):\s+(\S.*)$/;
 const RATED: readonly [keyof FormAbove, RegExp][] = [
   ["ratedAh", /\d\s*m?ah$/i],
@@ -24,9 +26,9 @@ const RATED: readonly [keyof FormAbove, RegExp][] = [
   ["ratedMinutes", /\d\s*min\w*$/i],
 ];
 
-/** Labels and values of a line of a form ("Serial: BT-3001", or "Serial:" beside it, or several far apart in a cell); null for other lines. */
+/** Labels and values of a line of a form ("Serial: BT-3001", or "Serial:" beside it, or several in one cell); null for other lines. */
 function pairsIn({ cells }: GridRow): [string, string][] | null {
-  const texts = cells.flatMap((cell) => nameIn(cell)?.split(/\s{3,}/) ?? []);
+  const texts = cells.flatMap((cell) => nameIn(cell)?.split(BETWEEN_LABELS) ?? []);
   const pairs: [string, string][] = [];
   for (let at = 0; at < texts.length; at++) {
     const text = texts[at] as string;

@@ -69,6 +69,8 @@ const OTHERS: [string, RegExp][] = [
   ["wh", /\bj(oules?)?$/],
   ["quantity", /\b(requ(ir|ise|er)|need|std|standard|target)/],
 ];
+/** What went into a battery is not what it gave: "Chg mAh", "Charge time". */
+const CHARGED = /^(re)?(chg|charg|lade|carga)[a-z]* (.* )?(min|time|m?[aw]h|dauer|zeit)\b/;
 /** A day of purchase stands for that of putting in service where no better one does. */
 const BOUGHT_WORTH = 0.95;
 const MAX_HEADER = 120;
@@ -194,6 +196,7 @@ function settled(found: readonly string[], words: string, unit: string): Readonl
   // beside what should be there
   if (words === "actual") set.add("quantity");
   if (OTHERS.some(([concept, said]) => set.has(concept) && said.test(words))) set.add("aside");
+  if (CHARGED.test(words)) set.add("aside");
   if (MEASURES.some((concept) => set.has(concept)) && LEAST_THAT_PASSES.test(words)) set.add("least");
   // "Qty (boxes)" counts boxes; it does not say how many units one holds.
   if (isBoxWord(unit) && COUNTS.some((concept) => set.has(concept))) set.delete("box");

@@ -321,4 +321,47 @@ B2,3900,4300,5700,2026-10-05
     },
     unread: ["Remaining capacity"],
   },
+  {
+    name: "two lists of tests side by side under the same names",
+    text: `Pack,Cap %,Date,Pack,Cap %,Date
+B1,91,2026-10-05,B2,75,2026-10-05
+B3,88,2026-10-06,B4,95,2026-10-06
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", percent: 91, date: "2026-10-05" },
+        { serial: "B3", percent: 88, date: "2026-10-06" },
+        { serial: "B2", percent: 75, date: "2026-10-05" },
+        { serial: "B4", percent: 95, date: "2026-10-06" },
+      ],
+    },
+  },
+  {
+    name: "what was charged and for how long, which is neither capacity nor a count of charges",
+    text: `Pack,Date,Chg mAh,Chg min,Discharge mAh,P/F
+B1,2026-10-05,5400,190,5200,P
+B2,2026-10-05,4500,175,4300,F
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", ah: 5.2, cycles: null, result: "pass" },
+        { serial: "B2", ah: 4.3, cycles: null, result: "fail" },
+      ],
+    },
+    unread: ["Chg mAh", "Chg min"],
+  },
+  {
+    name: "a pack and its type in one line above its tests",
+    text: `Pack: B1 Type: PK-6
+Cycle,Date,Capacity mAh,%
+1,2024-10-05,5400,95
+2,2025-10-13,5200,91
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", cycles: 1, percent: 95 },
+        { serial: "B1", cycles: 2, percent: 91 },
+      ],
+    },
+  },
 ];
