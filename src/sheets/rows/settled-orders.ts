@@ -54,6 +54,7 @@ export function settledBy({ header, rows }: Table, { sheet, fields }: Output): S
     if (REMARKS.test(meaning.words)) found.remarks = column;
     if (!HAS_COME.test(meaning.says)) return;
     const texts = textsAt(rows, column);
+    if (found.status === -1 && texts.some((text) => PARTLY.test(text.toLowerCase()))) found.status = column;
     const numbers = texts.filter((text) => readNumber(text, ".") !== null && !isDate(text));
     if (texts.length > 0 && numbers.length * 2 > texts.length) found.received = column;
     else if (texts.some((text) => isDate(text) || readYesNo(text) === true)) found.receivedOn = column;
@@ -98,14 +99,11 @@ export function settleOrder(
     if (come > 0) values.quantity = quantity - come;
     return null;
   }
+  if (PARTLY.test(standing)) return textAt(record, status);
   const whenCame = textAt(record, receivedOn);
   if (isDate(whenCame)) return settled(`The order came on ${whenCame}.`);
   if (readYesNo(whenCame) === true) return settled("The order has come.");
-  return PARTLY.test(standing)
-    ? textAt(record, status)
-    : PARTLY.test(remark) && CAME.test(remark)
-      ? textAt(record, remarks)
-      : null;
+  return PARTLY.test(remark) && CAME.test(remark) ? textAt(record, remarks) : null;
 }
 
 const settled = (message: string): Filled => ({ code: "order-settled", message });

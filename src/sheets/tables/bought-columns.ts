@@ -9,22 +9,26 @@ const ORDER_NUMBER = /^(bestell (no|nr)|order code)$/;
 /**
  * The columns of a list of what is bought, with what only their neighbours or numbers tell: of several prices those that
  * are no unit's now are left out, numbers under "On order" are how many are, and in a list of orders "Bestell-Nr." beside
- * its article is the order's.
+ * its article is the order's. "Order" over small numbers beside expiries is how many are wanted.
  */
 export function asBought(views: readonly ColumnView[]): ColumnView[] {
   const isPrice = ({ meaning }: ColumnView) => meaning.says.includes("price");
   const severalPrices = views.filter(isPrice).length > 1;
+  const says = (what: string) => views.some(({ meaning }) => meaning.says === what);
   const numbersOrders =
-    views.some(({ meaning }) => meaning.says === "arrives") &&
-    views.some(({ things, meaning }) => things === "item" && !ORDER_NUMBER.test(meaning.words));
+    says("arrives") && views.some(({ things, meaning }) => things === "item" && !ORDER_NUMBER.test(meaning.words));
+  const isStock = says("expiry") && !says("arrives");
   const saysOf = (view: ColumnView) => {
     const { meaning, profile, name } = view;
     if (severalPrices && isPrice(view) && OTHER_PRICE.test(name)) return "aside";
+    // how many to order of what is there, and no order's number
+    if (isStock && meaning.words === "order" && profile.fewEach) return "aside";
     if (ON_ORDER.test(meaning.words) && (profile.fewEach || profile.filled === 0)) return "outstanding";
     return numbersOrders && ORDER_NUMBER.test(meaning.words) ? "order" : null;
   };
   return views.map((view) => {
     const says = saysOf(view);
-    return says === null ? view : { ...view, things: "", meaning: { ...view.meaning, things: "", says } };
+    const words = says === "aside" ? "" : view.meaning.words;
+    return says === null ? view : { ...view, things: "", meaning: { ...view.meaning, words, things: "", says } };
   });
 }

@@ -7,7 +7,7 @@ import type { Heading } from "./heading.ts";
 import { impliedByPrice } from "./implied-by-price.ts";
 import { isPriceList } from "./price-lists.ts";
 import type { ColumnView } from "./score-column.ts";
-import { countsStock, isPurchase } from "./speaks-for.ts";
+import { countsStock, isPurchase, logsOrders } from "./speaks-for.ts";
 import type { FieldSource, Output } from "./table.ts";
 
 /** Points above which a column's header names it, and does not just not speak against it. */
@@ -49,7 +49,10 @@ export function mainOutput(
     output.implied[field] = value;
     output.fromHeading = [...(output.fromHeading ?? []), field];
   }
-  if (sheet.kind === "catalogue") Object.assign(output.implied, impliedByPrice(fields, views));
+  if (sheet.kind === "catalogue") {
+    if (logsOrders(views)) return null;
+    Object.assign(output.implied, impliedByPrice(fields, views));
+  }
   if (sheet.kind === "on_order" && has("expiry") && !has("order") && countsStock(output, views)) return null;
   if (isPurchase(output, views) && ![heading?.text ?? "", ...views.map(({ name }) => name)].some(saysUse)) return null;
   // Item and quantity alone may be stock, a count or a wish: only their own sheet's names say that they are ordered.
@@ -62,6 +65,7 @@ export function mainOutput(
       has("arrives") ||
       order !== undefined ||
       arrives !== undefined ||
+      logsOrders(views) ||
       (has("supplier") && !views.some(({ meaning }) => meaning.says === "date"));
   if (
     sheet.kind === "on_order" &&

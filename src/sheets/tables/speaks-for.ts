@@ -42,7 +42,9 @@ function bonus(output: Output | null, views: readonly ColumnView[]): number {
   const has = (field: string) => fields.some(({ spec }) => spec.field === field) || implied[field] !== undefined;
   const required = fields.filter(({ spec }) => spec.required).length * REQUIRED_POINTS;
   const unlikely: Partial<Record<SheetKind, boolean>> = {
-    on_order: (!has("order") && !has("arrives") && !has("supplier")) || (has("expiry") && liesSomewhere(views)),
+    on_order:
+      (!has("order") && !has("arrives") && !has("supplier") && !logsOrders(views)) ||
+      (has("expiry") && liesSomewhere(views)),
     catalogue:
       fields.length < 2 ||
       comesAgain("item", output, views) ||
@@ -55,9 +57,25 @@ function bonus(output: Output | null, views: readonly ColumnView[]): number {
   };
   // what a reason is given for happened on a day
   const reasoned = sheet.kind === "use_log" && has("reason") && has("date") ? 1 : 0;
-  const aboveOrders = sheet.kind === "on_order" && (implied.order ?? implied.arrives) !== undefined ? TITLE_POINTS : 0;
+  const ordered = (implied.order ?? implied.arrives) !== undefined || logsOrders(views);
+  const ofOrders = sheet.kind === "on_order" && ordered ? TITLE_POINTS : 0;
   const against = (unlikely[sheet.kind] ? UNLIKELY : 0) + (isLineADevice(output, views) ? LINE_A_DEVICE : 0);
-  return required + onceOrOften(output, views) + namedInCells(output, views) + reasoned + aboveOrders - against;
+  return (
+    required +
+    onceOrOften(output, views) +
+    namedInCells(output, views) +
+    reasoned +
+    (ofOrders ? TITLE_POINTS : 0) -
+    against
+  );
+}
+
+/** True where columns say how many of what does not expire were ordered, on which day, and whether or when they came. */
+export function logsOrders(views: readonly ColumnView[]): boolean {
+  const says = (what: RegExp) => views.some(({ meaning }) => what.test(meaning.says));
+  const ordered = ({ meaning: { says, words }, profile }: ColumnView) =>
+    says === "aside" && ORDERED.test(words) && !/^last/.test(words) && profile.dates > 0;
+  return views.some(ordered) && says(/^quantity/) && says(/^install/) && !says(/expiry/);
 }
 
 /** True for dated units of what the header names, each at a device of its own: a list of devices with what they carry. */
@@ -81,7 +99,7 @@ function comesAgain(field: string, output: Output, views: readonly ColumnView[])
 }
 
 const ON_HAND = /\b(count(ed)?|on hand|in stock|qoh|stock|remaining|left|balance)\b/i;
-const ORDERED = /order|bestell|command|pedi/;
+const ORDERED = /order|\bpo\b|bestel|command|pedi/;
 
 /** True where the quantity is headed as what is there, or another column gives that. */
 export function countsStock(output: Output, views: readonly ColumnView[]): boolean {

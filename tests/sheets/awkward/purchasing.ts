@@ -423,4 +423,36 @@ PAD-A,40,2026-12-18
       on_order: [{ item: "PAD-A", quantity: 40, order: "88123", supplier: "Northside Medical", arrives: "2026-12-18" }],
     },
   },
+  {
+    name: "what was bought, with the days of ordering and receiving, which is no price list",
+    text: `Date ordered,Item,Qty,Cost ea.,Rec'd (Y/N),Rec'd date
+2026-09-15,Adult pads,20,28.50,Y,2026-09-25
+2026-10-16,Child pads,10,39.00,N,
+2026-10-17,Battery pack,2,310.00,partial,2026-10-25
+`,
+    rows: {
+      catalogue: [],
+      on_order: [
+        { item: "Child pads", quantity: 10 },
+        { item: "Battery pack", quantity: 2 },
+      ],
+    },
+    aside: [[2, "order-settled"]],
+    findings: ["order-part"],
+    unread: ["Date ordered", "Cost ea.", "Rec'd (Y/N)", "Rec'd date"],
+  },
+  {
+    name: "orders whose rest is told in French",
+    text: `Order;Article;Commandé;Livré;Reliquat;Date prévue;PU HT
+C1;Électrodes adulte;20;10;10;15/01/2027;28,50
+C2;Batterie BP-10;4;0;4;28/02/2027;310,00
+`,
+    rows: {
+      on_order: [
+        { order: "C1", quantity: 10, arrives: "2027-01-15" },
+        { order: "C2", quantity: 4, arrives: "2027-02-28" },
+      ],
+    },
+    unread: ["Commandé", "Livré", "PU HT"],
+  },
 ];

@@ -446,4 +446,35 @@ Medic 1,2,2027-05-31,1,2027-06-30
       ],
     },
   },
+  {
+    name: "how many to order of what is there, which numbers no order",
+    text: `Item,Par,OH,Order,Exp
+Adult pads,6,4,2,2027-03-31
+Ped pads,2,2,0,2027-06-30
+`,
+    rows: {
+      on_order: [],
+      dated_stock: [
+        { item: "Adult pads", quantity: 4, expiry: "2027-03-31" },
+        { item: "Ped pads", quantity: 2, expiry: "2027-06-30" },
+      ],
+    },
+    unread: ["Par", "Order"],
+  },
+  {
+    name: "two lists side by side with no column between, below a unit's name each",
+    text: `Unit 51,,,Unit 52,,
+Item,Qty,Exp,Item,Qty,Exp
+Adult pads,2,2027-03-31,Adult pads,2,2027-05-31
+Ped pads,1,2027-06-30,Ped pads,1,2027-06-30
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", quantity: 2, expiry: "2027-03-31", place: "Unit 51" },
+        { item: "Ped pads", quantity: 1, expiry: "2027-06-30", place: "Unit 51" },
+        { item: "Adult pads", quantity: 2, expiry: "2027-05-31", place: "Unit 52" },
+        { item: "Ped pads", quantity: 1, expiry: "2027-06-30", place: "Unit 52" },
+      ],
+    },
+  },
 ];
