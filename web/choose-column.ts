@@ -86,6 +86,7 @@ export function withUnfinished(read: ColumnsFile, chosen: ColumnsFile | null): C
   return { ...read, tables };
 }
 
-function samePlace(a: TablePlace, b: TablePlace): boolean {
+/** Whether two are the same table. */
+export function samePlace(a: TablePlace, b: TablePlace): boolean {
   return a.file === b.file && a.sheet === b.sheet && a.table === b.table;
 }
