@@ -1,5 +1,6 @@
 import { compress } from "lzma1";
 import { type LearnedChances, learnedChances } from "./learned-chances.ts";
+import { isLead } from "./word-codes.ts";
 
 /** The hardest that the packer looks. */
 const HOW_HARD = 9;
@@ -7,6 +8,8 @@ const HOW_HARD = 9;
 const HEAD = 13;
 /** Bits of the byte before by which a byte is told: all of them. */
 const LITERAL_BITS = 8;
+/** Questions by which a byte is told, given the byte before. */
+const BYTE_QUESTIONS = 768;
 /** A stretch found again that is so long is taken at once. */
 const LONG_ENOUGH = 48;
 
@@ -49,10 +52,13 @@ async function packAsText(): Promise<void> {
     RangeBitTreeCoder.prototype.getPrice.call(of, symbol);
   const learned = new WeakMap<number[], LearnedChances>();
   Encoder.prototype.encodeBit = function (prices: number[], at: number, bit: number) {
-    // whether a repeat begins is told by the byte before, too, and priced without it
+    // what stands before bears on a byte and on whether a repeat begins, which is priced without it
+    const isOfByte = prices.length === BYTE_QUESTIONS;
     const isOfRepeat = prices === this._isMatch;
-    const question = isOfRepeat ? this._previousByte * prices.length + at : at;
-    const chances = learned.get(prices) ?? learnedChances(prices.length * (isOfRepeat ? 256 : 1));
+    const afterLead = Number(isLead(this._matchFinder.getIndexByte(-2 - this._additionalOffset)));
+    const before = isOfRepeat ? 256 * afterLead + this._previousByte : isOfByte ? afterLead : 0;
+    const question = before * prices.length + at;
+    const chances = learned.get(prices) ?? learnedChances(prices.length * (isOfRepeat ? 512 : isOfByte ? 2 : 1));
     learned.set(prices, chances);
     const coder = this._rangeEncoder;
     const range = coder.rrange >>> 0;

@@ -12,8 +12,8 @@ export function unpack(packed: Uint8Array, size: number, chances: typeof learned
   const [isRecent, isOlder, isThirdOrFourth, isFourth, isLong] = [0, 16, 32, 48, 64];
   const [lengths, recentLengths, slots, nearBits, lastBits] = [96, 512, 1024, 1280, 1408];
   // and those asked by the byte before
-  const [isRepeat, bytes] = [2 ** 11, 2 ** 13];
-  const learned = chances(bytes + 256 * 768);
+  const [isRepeat, bytes] = [2 ** 11, 2 ** 14];
+  const learned = chances(bytes + 512 * 768);
 
   let place = 5;
   let range = 2 ** 32 - 1;
@@ -73,7 +73,8 @@ export function unpack(packed: Uint8Array, size: number, chances: typeof learned
   let at = 0;
   let state = 0;
   let recent = [1, 1, 1, 1];
-  const byteBefore = () => all[at - 1] ?? 0;
+  // a byte that ends a word's code (word-codes.ts) is none of its own
+  const byteBefore = () => (all[at - 2]! > 13 && all[at - 2]! < 29 ? 256 : 0) + (all[at - 1] ?? 0);
   const byte = () => {
     const from = bytes + 768 * byteBefore();
     // after a repeat a byte differs from the one that would have gone on: told beside its bits, while they are the same

@@ -12,6 +12,9 @@ const FOLLOWERS = 90;
 const FIRST_LEAD = 14;
 const FIRST_FOLLOWER = 35;
 
+/** Whether a byte begins a code of two, of which the second could be taken for a character of its own. */
+export const isLead = (byte: number) => byte >= FIRST_LEAD && byte < FIRST_LEAD + LEADS;
+
 /** A word; shorter ones are as short as their code. */
 const WORD = /[A-Za-z_$][\w$]{2,}/g;
 /** A word must come so often that the list's entry pays. */
