@@ -103,4 +103,17 @@ describe("remarks that speak of a fault", () => {
       { code: "fault-unread", line: 3, column: 5, value: "x" },
     ]);
   });
+
+  it("are told of where a device did not pass its check, or left the service", () => {
+    const text = `AED,Pads exp,Pass Y/N,Comment
+A1,2027-03-31,Y,
+A2,2027-04-30,N,
+A3,2027-05-31,Y,removed from service
+`;
+    const said = faults(text).map(({ line, column, value }) => [line, column, value]);
+    expect(said).toEqual([
+      [3, 3, "N"],
+      [4, 4, "removed from service"],
+    ]);
+  });
 });

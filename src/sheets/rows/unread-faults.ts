@@ -66,7 +66,7 @@ function statusOfDevices({ outputs, header }: Table): number[] {
 /** What the different cells of a column say, of those that say anything; a status also says that a device may not be used. */
 function saidIn({ header, rows }: Table, column: number, isStatus: boolean): Map<Cell, Said> {
   const name = header[column] ?? "";
-  const ready = asksWhetherReady(name);
+  const ready = asksWhetherReady(name) || parseHeader(name).says === "result";
   const said = new Map<Cell, Said | null>();
   for (const { cells } of rows) {
     const cell = cells[column];
