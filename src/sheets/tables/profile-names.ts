@@ -1,4 +1,4 @@
-import { isUnitWord } from "../values/units.ts";
+import { isUnitWord, packIn } from "../values/units.ts";
 import { headerWords } from "../words/header-words.ts";
 import { VOCABULARY } from "../words/vocabulary.ts";
 
@@ -22,7 +22,8 @@ export function thingsNamed(different: ReadonlySet<string>): ThingsNamed {
     devices: shareNaming("device", some),
     batteries: shareNaming("battery", some),
     places: shareNaming("place", some),
-    measures: some.filter((text) => isUnitWord(text.toLowerCase())).length / Math.max(1, some.length),
+    measures:
+      some.filter((text) => isUnitWord(text.toLowerCase()) || packIn(text) !== null).length / Math.max(1, some.length),
   };
 }
 

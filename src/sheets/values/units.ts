@@ -61,9 +61,12 @@ const BOX_WORDS = new Set(
 const PACKETS = /^(pks?|packs?|bags?|bg|beutel|bolsas?|poches?)$/;
 const SIZED = /^(\p{L}+)\.?(?:\s?(?:[/:(x×]|of|de|à|zu)\s?|(?<=^\p{L}{2}))(\d{1,4})\b/u;
 
-/** The word and the size of a pack ("BX/10", "bag of 50", "box (10 rolls)"), in lower case; null where both do not stand there. */
+const SIZE_FIRST = /^(\d{1,4})\s?(?:\/|per|pro|par|por)\s?(\p{L}+)\.?$/u;
+
+/** The word and the size of a pack ("BX/10", "bag of 50", "box (10 rolls)", "10/bx"), in lower case; null where both do not stand there. */
 export function packIn(text: string): { word: string; size: number } | null {
-  const [, word = "", size] = SIZED.exec(text.toLowerCase()) ?? [];
+  const [, first, second] = SIZED.exec(text.toLowerCase()) ?? SIZE_FIRST.exec(text.toLowerCase()) ?? [];
+  const [word = "", size] = /^\d/.test(first ?? "") ? [second, first] : [first, second];
   return size !== undefined && (isBoxWord(word) || PACKETS.test(word)) ? { word, size: Number(size) } : null;
 }
 

@@ -274,4 +274,17 @@ A2,Pool,2027-05-31,,2027-01-31,2026-12-31
       ],
     },
   },
+  {
+    name: "a capacity and behind it the result",
+    text: `Serial,Purchase date,Last test,Last result
+B1,2023-01-15,2026-09-01,91% Pass
+B2,2023-01-15,2026-09-02,75% (fail)
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", percent: 91, result: "pass", date: "2026-09-01" },
+        { serial: "B2", percent: 75, result: "fail", date: "2026-09-02" },
+      ],
+    },
+  },
 ];

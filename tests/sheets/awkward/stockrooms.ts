@@ -477,4 +477,36 @@ Ped pads,1,2027-06-30,Ped pads,1,2027-06-30
       ],
     },
   },
+  {
+    name: "packs of goods told by how many are in a box, which are no batteries",
+    text: `Item,Vendor,Cost,Pack,Exp,QOH
+Adult pads,North,285.00,10/bx,2027-03-31,3
+Gel,West,25.20,12/cs,2028-01-31,2
+`,
+    rows: {
+      packs: [],
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-03-31", quantity: 3 },
+        { item: "Gel", expiry: "2028-01-31", quantity: 2 },
+      ],
+      catalogue: [
+        { item: "Adult pads", price: "285", units_per_box: 10 },
+        { item: "Gel", price: "25.20", units_per_box: 12 },
+      ],
+    },
+  },
+  {
+    name: "boxes of ten, the number before the word",
+    text: `Item,Qty,UOM,Exp
+Adult pads,3,10/bx,2027-03-31
+Gel,12,EA,2028-01-31
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", quantity: 30 },
+        { item: "Gel", quantity: 12 },
+      ],
+    },
+    unread: ["UOM"],
+  },
 ];
