@@ -33,6 +33,10 @@ describe("a log of battery tests that names devices", () => {
   });
 
   it.each([
+    [
+      "two batteries of each device without numbers",
+      "Device,Test date,Battery A capacity,Battery B capacity\nM1,2026-03-12,92,88\nM2,2026-03-14,75,81\n",
+    ],
     ["uses of devices in minutes", "Device,Date,Minutes used\nM1,2026-03-12,42\nM2,2026-03-14,17\n"],
     ["checks of devices", "Unit,Date of self test,Result\nM1,2026-03-12,Pass\nM2,2026-03-14,Fail\n"],
     [
@@ -49,10 +53,15 @@ describe("a log of battery tests that names devices", () => {
       "Device ID,Last test date,Battery capacity (%),Location\nM1,2026-03-12,91,North\nM2,2026-03-14,78,South\n",
     ],
     ["health", "Asset,Model,Battery health,Last tested\nM1,alpha,91%,2026-03-12\nM2,beta,78%,2026-03-14\n"],
+    ["runtime", "Device,Type,Battery runtime (min),Test date\nM1,alpha,91,2026-03-12\nM2,beta,78,2026-03-14\n"],
+    [
+      "minutes of a test",
+      "Unit,Station,Battery test minutes,Battery test date\nM1,N,91,2026-03-12\nM2,S,78,2026-03-14\n",
+    ],
     ["German", "Defibrillator,Standort,Akkukapazität %,Prüfdatum\nM1,Nord,91,2026-03-12\nM2,Süd,78,2026-03-14\n"],
   ])("is seen in a register of devices whose batteries have no number, by their %s", (_, sheet) => {
     const { fleet, findings } = read({ "sheet.csv": sheet });
-    expect(fleet.runtimeTests.map(({ serial, percent }) => [serial, percent])).toEqual([
+    expect(fleet.runtimeTests.map(({ serial, percent, minutes }) => [serial, percent ?? minutes])).toEqual([
       ["M1", 91],
       ["M2", 78],
     ]);

@@ -49,12 +49,28 @@ export function groupOutputs(
   }
   const used = new Set(outputs.flatMap(({ own }) => own));
   const rest = left.filter(({ column }) => !used.has(column));
-  for (const output of [
-    ...testsBeside(rest, views, [...(main ? [main] : []), ...outputs]),
+  const before = [...(main ? [main] : []), ...outputs];
+  return [
+    ...outputs,
+    ...(testsOfDevicesBatteries(rest, views, before) ?? testsBeside(rest, views, before)),
     ...sideOutputs(rest, main, ofDevices || outputs.some(({ sheet }) => sheet.kind === "dated_stock")),
-  ])
-    outputs.push(output);
-  return outputs;
+  ];
+}
+
+/** Batteries of which a list of devices tells nothing but a test, with their tests; null where it tells of none so. */
+function testsOfDevicesBatteries(
+  rest: readonly ColumnView[],
+  views: readonly ColumnView[],
+  before: readonly Output[],
+): Output[] | null {
+  const several = views.some(
+    ({ things, index, variant }) => things.includes("battery") && (index !== null || variant !== ""),
+  );
+  if (several || before.some(({ sheet }) => sheet.kind === "packs")) return null;
+  const pack = packOutput({ thing: "battery", views: [] }, views, before);
+  if (pack === null) return null;
+  const tests = testsBeside(rest, views, [...before, pack]);
+  return tests.length > 0 ? [pack, ...tests] : null;
 }
 
 /** What is said of packs and of no test of theirs. */

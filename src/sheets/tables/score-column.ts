@@ -75,21 +75,21 @@ export function datedThing({ things }: Pick<ColumnView, "things">): string {
   return named.includes("test") ? "" : (named.find((thing) => DATED_THINGS.has(thing)) ?? "");
 }
 
-/** True where a column is about a test of a battery: "Battery tested", or a battery's capacity beside a day of testing. */
+/** True where a column is about a test of a battery: "Battery tested", or what a battery has left beside a day of testing. */
 export function isBatteryTested(views: readonly ColumnView[]): boolean {
   return (
     views.some(({ things }) => things === "battery test") ||
-    (views.some(isCapacityOfBattery) &&
+    (views.some(isMeasureOfBattery) &&
       views.some(({ things, profile }) => things === "test" && profile.dates > SOME_DATES))
   );
 }
 
 const PERCENT = /%|\b(pct|per ?cent|prozent)\b/gi;
 
-/** A battery's percent alone may be how far it is charged. */
-function isCapacityOfBattery({ things, meaning, name }: ColumnView): boolean {
+/** True for a battery's capacity or runtime; its percent alone may be how far it is charged. */
+function isMeasureOfBattery({ things, meaning: { says }, name }: ColumnView): boolean {
   return (
-    things === "battery" && meaning.says === "capacity" && parseHeader(name.replace(PERCENT, "")).says === "capacity"
+    things === "battery" && /^(capacity|minutes)$/.test(says) && parseHeader(name.replace(PERCENT, "")).says === says
   );
 }
 
