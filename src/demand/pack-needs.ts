@@ -93,12 +93,11 @@ function endOfPack(pack: PackLife, takes: WhoTakes, firstMonth: Month, months: n
   return endMonth(device?.retired ?? null, firstMonth, months);
 }
 
-/** First month index whose first day (when its needs fall) is on or after the day of retirement. */
+/** First month index whose first day (when its needs fall) is on or after the day of retirement, which is after as-of. */
 export function endMonth(retired: number | null, firstMonth: Month, months: number): number {
   if (retired === null) return months;
   let month = 0;
-  // needs of as-of's month fall on as-of, before a retirement that is still to come
-  while (month < months && (month === 0 || firstDayOfMonth(firstMonth + month) < retired)) month++;
+  while (month < months && firstDayOfMonth(firstMonth + month) < retired) month++;
   return month;
 }
 
