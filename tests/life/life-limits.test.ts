@@ -39,3 +39,30 @@ it("a limit that lies over 30 years ahead is none", () => {
   expect(found(day("2056-10-30"))).toEqual({ day: day("2056-10-30"), cause: "use-by" });
   expect(found(day("2056-11-30"))).toBeNull();
 });
+
+// by hand: 100 cycles left at 50 a year are two years of 365.25 days, 730 whole days
+it("cycles end a pack when its own rate has used them up, and never where no count or no rate tells", () => {
+  const counting = (now: number | null, perYear: number | null) =>
+    ({ start: null, cyclesPerYear: perYear, cyclesAt: () => now }) as unknown as PackClock;
+  const found = (now: number | null, perYear: number | null) =>
+    earliestLimit(pack("A"), counting(now, perYear), { ...limits, serviceMonths: null }, null, defaultPolicy(asOf));
+  expect(found(300, 50)).toEqual({ day: asOf + 730, cause: "cycles" });
+  expect(found(300, null)).toBeNull();
+  expect(found(300, 0)).toBeNull();
+  expect(found(null, 50)).toBeNull();
+});
+
+it("of two limits of cycles and of two of use-by dates the earlier counts", () => {
+  const counting = { start, cyclesPerYear: 100, cyclesAt: () => 100 } as unknown as PackClock;
+  const at = (packMaxCycles: number | null, facts: Partial<ItemLimits>, useBy: number | null = null) =>
+    earliestLimit(pack("A", { made: start }), counting, { ...limits, serviceMonths: null, ...facts }, useBy, {
+      ...defaultPolicy(asOf),
+      packMaxCycles,
+    })?.day;
+  // by hand: 100 left at 100 a year are 365 whole days, 300 left three years, 1,095 whole days
+  expect(at(200, { maxCycles: 400 })).toBe(asOf + 365);
+  expect(at(null, { maxCycles: 400 })).toBe(asOf + 1095);
+  expect(at(500, { maxCycles: 400 })).toBe(asOf + 1095);
+  expect(at(null, { maxCycles: null, useByMonths: 60 })).toBe(day("2029-11-01"));
+  expect(at(null, { maxCycles: null, useByMonths: 60 }, day("2029-10-31"))).toBe(day("2029-10-31"));
+});

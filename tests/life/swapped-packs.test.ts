@@ -53,6 +53,8 @@ describe("withoutOldPacks", () => {
       [OLD[0], ["2024-07-01", 86, 90], OLD[2], ["2025-07-01", 88, 5], ["2026-07-01", 87, 60]],
     ],
     ["whose capacity only looked low once", [...OLD.slice(0, 2), ["2025-01-01", 70, 140], ["2025-07-01", 91, 5]]],
+    // 99 may be a bad test: the next lies among those before
+    ["of which one test stands out after the reset", [...OLD, ["2025-07-01", 99, 5], ["2026-07-01", 90, 60]]],
     ["whose count was miscounted by a few", [...OLD, ["2025-07-01", 99, 130]]],
     ["that is counted nowhere", OLD.map(([date, percent]) => [date, percent, null])],
   ] as [string, [string, number, number | null][]][])("leaves a pack alone %s", (_, tests) => {
