@@ -16,6 +16,8 @@ export interface HeldColumns {
   heldBy: (column: Column) => Target | null;
   /** Of a column that was chosen, and is not read yet: what its kind lacks. */
   lacking: (column: Column) => { kind: string; missing: string[] } | null;
+  /** By what a column holds what it does: as recognised, where the reader's choice is none other. */
+  by: (column: Column) => Column["by"];
 }
 
 /** What the columns of a table hold, by how they are read now; nothing is at hand of a plan without its sheets. */
@@ -38,7 +40,12 @@ export function heldColumns(input: Input, sheets: EngineWords["sheets"], now: Co
     const missing = neededBy(held.kind, sheets).filter((name) => chosen[name] === undefined);
     return missing.length === 0 ? null : { kind: held.kind, missing };
   };
-  return { at, heldBy, lacking };
+  const by = (row: Column) => {
+    if (row.by !== "mapping") return row.by;
+    const same = at(row)?.recognised.find(({ kind, field }) => kind === row.kind && field === row.field);
+    return same?.by ?? row.by;
+  };
+  return { at, heldBy, lacking, by };
 }
 
 /** The columns that a kind cannot do without. */

@@ -82,6 +82,8 @@ describe("a column that was not recognised", () => {
     await row.getByRole("combobox").selectOption("runtime_tests.load_w");
     // The table stays open over the new plan, and says who chose.
     await row.getByText("by your choice").waitFor();
+    const others = page.locator("details.columns[open] tbody tr", { hasNotText: "zzz" });
+    expect((await others.allTextContents()).filter((text) => text.includes("by its header")).length).toBe(3);
 
     const file = (await savedBy(page, "#save-columns")).toString();
     expect(JSON.parse(file).format).toBe("wanecast.columns/1");

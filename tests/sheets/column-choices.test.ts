@@ -19,12 +19,22 @@ describe("columnChoices", () => {
         sheet: null,
         table: 1,
         columns: [
-          { column: 1, key: "Serial No", examples: ["A", "B", "C"] },
-          { column: 2, key: "Note", examples: ["swollen", "dropped", "lent"] },
-          { column: 3, key: "Note #2", examples: ["late"] },
+          {
+            column: 1,
+            key: "Serial No",
+            examples: ["A", "B", "C"],
+            recognised: [{ kind: "packs", field: "serial", by: "header" }],
+          },
+          { column: 2, key: "Note", examples: ["swollen", "dropped", "lent"], recognised: [] },
+          { column: 3, key: "Note #2", examples: ["late"], recognised: [] },
           // without a header no columns file can name it, but people can see what it holds
-          { column: 4, key: null, examples: ["x", "y", "z"] },
-          { column: 5, key: "In service", examples: ["2024-02-13", "2024-02-14", "2024-02-15"] },
+          { column: 4, key: null, examples: ["x", "y", "z"], recognised: [] },
+          {
+            column: 5,
+            key: "In service",
+            examples: ["2024-02-13", "2024-02-14", "2024-02-15"],
+            recognised: [{ kind: "packs", field: "in_service", by: "header" }],
+          },
         ],
       },
     ]);
@@ -38,6 +48,18 @@ describe("columnChoices", () => {
       ["a.csv", 1, ["serial", "in_service"]],
       ["a.csv", 2, ["item", "expiry", "quantity"]],
       ["b.csv", 1, ["supplier", "order_fee"]],
+    ]);
+  });
+
+  it("tells what a column is recognised as, whatever a columns file gives it to", () => {
+    const files = [textFile("a.csv", "serial,in_service,zzz\nA,2024-02-13,Van 1\nB,2024-02-14,Van 2\n")];
+    const read = columnsFileOf(files);
+    read.tables[0]!.rows[0]!.columns.device = "zzz";
+    const [choice] = columnChoices(files, read);
+    expect(choice!.columns.map(({ recognised }) => recognised)).toEqual([
+      [{ kind: "packs", field: "serial", by: "header" }],
+      [{ kind: "packs", field: "in_service", by: "header" }],
+      [],
     ]);
   });
 

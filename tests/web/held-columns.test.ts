@@ -36,16 +36,21 @@ const now = {
     {
       ...place,
       columns: [
-        { column: 1, key: "Batt S/N", examples: ["P1"] },
-        { column: 2, key: "%", examples: ["91"] },
-        { column: 3, key: "Note", examples: [] },
+        {
+          column: 1,
+          key: "Batt S/N",
+          examples: ["P1"],
+          recognised: [{ kind: "packs", field: "serial", by: "header" }],
+        },
+        { column: 2, key: "%", examples: ["91"], recognised: [] },
+        { column: 3, key: "Note", examples: [], recognised: [] },
       ],
     },
   ],
 } as ColumnsNow;
 
 describe("heldColumns", () => {
-  const { at, heldBy, lacking } = heldColumns(input, sheets, now);
+  const { at, heldBy, lacking, by } = heldColumns(input, sheets, now);
 
   it("tells what a column holds as it is read, and what it was chosen for", () => {
     expect(heldBy(serial!)).toEqual({ kind: "packs", name: "serial" });
@@ -58,6 +63,16 @@ describe("heldColumns", () => {
     expect(lacking(percent!)).toEqual({ kind: "runtime_tests", missing: ["date"] });
     expect(lacking(serial!)).toBeNull();
     expect(lacking(note!)).toBeNull();
+  });
+
+  it("tells what holds something else than it was recognised as from what the columns file leaves as it was", () => {
+    const mapped = (number: number, kind: string, field: string) =>
+      ({ ...column(number, kind, field), by: "mapping" }) as Column;
+    expect(by(mapped(1, "packs", "serial"))).toBe("header");
+    expect(by(mapped(1, "packs", "device"))).toBe("mapping");
+    expect(by(mapped(1, "runtime_tests", "serial"))).toBe("mapping");
+    expect(by(mapped(2, "runtime_tests", "percent"))).toBe("mapping");
+    expect(by({ ...serial!, by: "contents" })).toBe("contents");
   });
 
   it("knows only what was read where no sheets are at hand", () => {

@@ -31,7 +31,7 @@ async function columnsTable(
   setColumns: SetColumns | null,
 ): Promise<HTMLElement> {
   const now = setColumns === null ? null : await ask("columns", {});
-  const { at, heldBy, lacking } = heldColumns(input, sheets, now);
+  const { at, heldBy, lacking, by } = heldColumns(input, sheets, now);
   const picker = (row: Column) => {
     const key = at(row)?.key ?? null;
     if (now === null || setColumns === null || key === null) return null;
@@ -54,7 +54,7 @@ async function columnsTable(
       { title: heads[0]!, value: (row) => row.column, figures: true },
       { title: heads[1]!, value: (row) => [row.group, row.header].filter(Boolean).join(" · ") || null },
       { title: heads[2]!, value: readAs, show: (row) => picker(row) ?? readAs(row) },
-      { title: heads[3]!, value: (row) => lackWords(row) ?? how(row) },
+      { title: heads[3]!, value: (row) => lackWords(row) ?? how(row, by(row)) },
       { title: heads[4]!, value: (row) => at(row)?.examples.join(" | ") ?? null, wide: true },
     ],
   });
@@ -64,7 +64,7 @@ function readAs(row: Column): string {
   return row.field === null ? say.sheets.notUsed : `${spaced(row.kind ?? "")}: ${spaced(row.field)}`;
 }
 
-function how(row: Column): string | null {
-  if (row.by === null) return null;
-  return say.sheets.by[row.by] + (row.dateOrder === null ? "" : say.sheets.order(row.dateOrder));
+function how({ dateOrder }: Column, by: Column["by"]): string | null {
+  if (by === null) return null;
+  return say.sheets.by[by] + (dateOrder === null ? "" : say.sheets.order(dateOrder));
 }

@@ -1,5 +1,6 @@
-import { openFile } from "../open-file.ts";
-import type { SheetFile } from "../reading.ts";
+import { openFile, openFiles } from "../open-file.ts";
+import type { ReadColumn, SheetFile } from "../reading.ts";
+import type { Table } from "../tables/table.ts";
 import { columnKeys } from "./column-keys.ts";
 import type { ColumnsFile } from "./columns-file.ts";
 
@@ -18,11 +19,14 @@ export interface ColumnChoices {
     key: string | null;
     /** The first few different values. */
     examples: string[];
+    /** What it is recognised as where no columns file says, and by what. */
+    recognised: Pick<ReadColumn, "kind" | "field" | "by">[];
   }[];
 }
 
 /** Every table's columns with examples of what they hold, for choosing them by hand. */
 export function columnChoices(files: readonly SheetFile[], columns: ColumnsFile | null): ColumnChoices[] {
+  const recognised = openFiles(files, null).flatMap(({ tabs }) => tabs.flatMap(({ tables }) => tables));
   return files
     .flatMap((file) => openFile(file, columns).tabs)
     .flatMap(({ tables }) => tables)
@@ -34,8 +38,19 @@ export function columnChoices(files: readonly SheetFile[], columns: ColumnsFile 
         column: at + 1,
         key,
         examples: examplesOf(rows.map(({ cells }) => cells[at] ?? null)),
+        recognised: recognised
+          .filter((table) => table.grid === grid && table.number === number)
+          .flatMap((table) => fieldsAt(table, at)),
       })),
     }));
+}
+
+function fieldsAt({ outputs }: Table, at: number): ColumnChoices["columns"][number]["recognised"] {
+  return outputs.flatMap(({ sheet, fields }) =>
+    fields
+      .filter(({ columns }) => columns.includes(at))
+      .map(({ spec, by }) => ({ kind: sheet.kind, field: spec.name, by })),
+  );
 }
 
 function examplesOf(cells: readonly unknown[]): string[] {
