@@ -46,9 +46,10 @@ function watch(pack: PackRow, from: Day | null, recordsFrom: Day, asOf: Day): Wa
   const retired = pack.retired !== null && pack.retired <= asOf;
   const until = retired ? pack.retired! : asOf;
   const failed = retired && (pack.retiredBecause === "failed" || pack.retiredBecause === "damaged");
-  // the entry that opens the records may be a failure itself: it was watched for a day at least
+  // one that failed on its first day, or whose failure opens the records, was watched for a day
+  const days = failed && until === from ? 1 : until - from;
   const entry = Math.max(0, Math.min(recordsFrom, until - 1) - from);
-  return until > from ? [{ entry: entry / DAYS_PER_YEAR, exit: (until - from) / DAYS_PER_YEAR, failed }] : [];
+  return days > 0 ? [{ entry: entry / DAYS_PER_YEAR, exit: days / DAYS_PER_YEAR, failed }] : [];
 }
 
 /** The first dated entry of sheets that keep retired packs; null where they keep none. */

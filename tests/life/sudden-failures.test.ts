@@ -56,6 +56,16 @@ describe("watchedLives", () => {
     for (const life of lives.slice(1)) expect(life.entry).toBe(0);
   });
 
+  it("counts a failure on the first day, and no life that ended before it began", () => {
+    const from = asOf - years(1);
+    const lives = watch([
+      lived("FIRST-DAY", { inService: from, retired: from, retiredBecause: "failed" }),
+      lived("PUT-AWAY", { inService: from, retired: from, retiredBecause: "policy" }),
+      lived("MISDATED", { inService: from, retired: from - 1, retiredBecause: "failed" }),
+    ]);
+    expect(lives).toEqual([{ entry: 0, exit: 1 / 365.25, failed: true }]);
+  });
+
   // By hand: records start with the retirement four years ago; a pack seven years old was three then
   it("lets packs older than the records enter at the age they had then", () => {
     const packs = [
