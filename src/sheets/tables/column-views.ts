@@ -21,6 +21,7 @@ import {
   namesSupply,
   SOME_DATES,
 } from "./score-column.ts";
+import { withSlots } from "./slots.ts";
 import { holdsLists } from "./supply-lists.ts";
 import { withNewUnits } from "./swapped-units.ts";
 import { toldByCells } from "./told-by-cells.ts";
@@ -31,7 +32,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     if (name === null) return [];
     const whole = profileColumn(rows, column);
     const told = withCellUnit(asSince(parseHeader(name), header[column - 1]), whole);
-    const meaning = asCount(asDay(asMeasure(toldByCells(told, rows, column), whole), whole), whole);
+    const meaning = asInUse(asCount(asDay(asMeasure(toldByCells(told, rows, column), whole), whole), whole), whole);
     const group = groups[column] ?? null;
     const above = group === null ? null : parseHeader(group);
     const named = meaning.things || above?.things || "";
@@ -66,7 +67,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     }));
   });
   const numbered = withBatteryDates(
-    withTestNumbers(withCounts(withIssued(withNewUnits(asGoods(asBought(views.map(asBefore))))))),
+    withTestNumbers(withCounts(withIssued(withNewUnits(asGoods(asBought(withSlots(views.map(asBefore)))))))),
   );
   if (!isRegister(numbered) && !listsDevices(numbered)) return withNeighbours(numbered);
   const supplies = views.findIndex(({ things }) => things.split(" ").some((thing) => DATED_THINGS.has(thing)));
@@ -204,6 +205,12 @@ function asDay(meaning: HeaderMeaning, { dates }: Profile): HeaderMeaning {
 /** "Counted" heads days on which something was read off, and, above small numbers, how many there were. */
 function asCount(meaning: HeaderMeaning, { numbers, fewEach }: Profile): HeaderMeaning {
   return meaning.says === "asof" && fewEach && numbers > MOSTLY_DATES ? { ...meaning, says: "quantity" } : meaning;
+}
+
+/** "Battery in use", or "installed", above names and no days heads the batteries themselves. */
+function asInUse(meaning: HeaderMeaning, { filled, dates, distinct, levels, fewEach, yesNo }: Profile): HeaderMeaning {
+  const names = filled > 0 && dates === 0 && distinct > MOSTLY_DIFFERENT && !levels && !fewEach && yesNo === 0;
+  return meaning.things === "battery" && meaning.says === "install" && names ? { ...meaning, says: "" } : meaning;
 }
 
 const MOSTLY_DATES = 0.5;

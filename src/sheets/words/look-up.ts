@@ -1,5 +1,5 @@
 import { withinOneEdit } from "../values/month-words.ts";
-import { VOCABULARY } from "./vocabulary.ts";
+import { DATED_THINGS, VOCABULARY } from "./vocabulary.ts";
 
 /** Longest phrase of the vocabulary, in words. */
 const MAX_PHRASE = 5;
@@ -11,6 +11,9 @@ const WORDS = [...VOCABULARY].filter(([word]) => word.length > FORGIVING_LENGTH 
 /** Words of two letters that end a compound. */
 const SHORT_TAILS = new Set(["no", "nr", "id", "sn", "dt"]);
 
+/** Behind a battery or pads, words for those that a device works with, which tell them from its spares and name nothing. */
+const IN_PLACE = /^(connected|attached|plugged in|[io]n (the )?(unit|monitor|machine))$/;
+
 /** Concepts of the longest known phrase at a place, how many tokens it takes and how sure that is. */
 export function lookUp(
   tokens: readonly string[],
@@ -19,10 +22,12 @@ export function lookUp(
   found: readonly string[],
 ): [string[], number, number] {
   for (let taken = Math.min(MAX_PHRASE, tokens.length - at); taken >= 1; taken--) {
-    const concept = VOCABULARY.get(tokens.slice(at, at + taken).join(" "));
+    const phrase = tokens.slice(at, at + taken).join(" ");
+    const concept = VOCABULARY.get(phrase);
     // A German child, not an English kind, where it stands behind pads.
     if (concept === "category" && tokens[at] === "kind" && found.includes("pads")) return [["child"], 1, 1];
     if (concept !== undefined) return [[concept], taken, 1];
+    if (IN_PLACE.test(phrase) && found.some((named) => DATED_THINGS.has(named))) return [["filler"], taken, 1];
   }
   const token = tokens[at] as string;
   const parts = inflected(token) ?? compound(token);

@@ -2,7 +2,7 @@ import { isBoxWord, isUnitWord } from "../values/units.ts";
 import { foldAccents } from "./fold.ts";
 import { headerWords } from "./header-words.ts";
 import { lookUp } from "./look-up.ts";
-import { THINGS, VOCABULARY } from "./vocabulary.ts";
+import { DATED_THINGS, THINGS, VOCABULARY } from "./vocabulary.ts";
 
 /** What a header says, once its words are looked up. */
 export interface HeaderMeaning {
@@ -12,7 +12,7 @@ export interface HeaderMeaning {
   says: string;
   /** The things it names, sorted and joined by blanks. */
   things: string;
-  /** adult, child, spare, primary; empty where none. */
+  /** adult, child, spare, primary, charging; empty where none. */
   variant: string;
   /** The number of a repeated group ("Pad 2 exp"); null where none. */
   index: number | null;
@@ -24,7 +24,7 @@ export interface HeaderMeaning {
   subject: string;
 }
 
-const VARIANTS = new Set(["adult", "child", "spare", "primary"]);
+const VARIANTS = new Set(["adult", "child", "spare", "primary", "charging"]);
 const THING_SET: ReadonlySet<string> = new Set(THINGS);
 /** Units in brackets that tell what is measured. */
 const UNIT_CONCEPTS: Record<string, string> = {
@@ -57,6 +57,8 @@ const WEAKER: [string, string[]][] = [
   ["next", ["expiry", "arrives"]],
   ["unit", ["priceper", "serial", "box"]],
 ];
+/** What is said of one battery or pads, wherever it is. */
+const OF_ONE_UNIT = ["serial", "expiry", "lot"];
 /** What a box word in brackets is the unit of. */
 const COUNTS = ["quantity", "outstanding", "minorder", "least"];
 /** What a test measures, and words for the least of it that passes: no test measured "Required runtime" or "Min. capacity". "Spec (min)" may be what the device needs. */
@@ -136,7 +138,7 @@ function parse(whole: string): HeaderMeaning {
     .split(" ")
     .flatMap((word) => (VOCABULARY.has(word) ? [word] : word.split(/(?<=[a-z])(?=\d)|(?<=\d)(?=[a-z])/)));
   const { found, index, coverage, ofSubject } = readThrough(tokens, abbreviated(header), unit);
-  const all = [...settled(found, words, unit)].sort();
+  const all = [...settled(found, words, unit, /[/&+]/.test(header))].sort();
   return {
     words,
     says: all.filter((concept) => !VARIANTS.has(concept) && !THING_SET.has(concept)).join(" "),
@@ -189,7 +191,7 @@ function readThrough(tokens: readonly string[], cutShort: ReadonlySet<string>, u
 }
 
 /** The concepts of a header, where one bears on another: what is measured, what is only the least, what drops out. */
-function settled(found: readonly string[], words: string, unit: string): ReadonlySet<string> {
+function settled(found: readonly string[], words: string, unit: string, saysBoth: boolean): ReadonlySet<string> {
   const set = new Set(found.filter((concept) => concept !== "filler"));
   const measured = UNIT_CONCEPTS[unit];
   if (measured !== undefined) set.add(measured);
@@ -200,6 +202,15 @@ function settled(found: readonly string[], words: string, unit: string): Readonl
   if (MEASURES.some((concept) => set.has(concept)) && LEAST_THAT_PASSES.test(words)) set.add("least");
   // "Qty (boxes)" counts boxes; it does not say how many units one holds.
   if (isBoxWord(unit) && COUNTS.some((concept) => set.has(concept))) set.delete("box");
+  // the day of charging is none that a list of batteries asks for
+  if (set.has("charging") && set.has("date")) set.add("aside");
+  // "Installed battery S/N" is of the battery that is in, and "Install / expiry" of two days
+  if (
+    !saysBoth &&
+    found.some((concept) => DATED_THINGS.has(concept)) &&
+    OF_ONE_UNIT.some((concept) => set.has(concept))
+  )
+    for (const where of ["install", "holder", "unit"]) set.delete(where);
   for (const [weak, strong] of WEAKER) if (strong.some((concept) => set.has(concept))) set.delete(weak);
   return set;
 }

@@ -33,6 +33,8 @@ const WORDS: Record<string, string> = {
     "back up|backup|ersatz|ersatzsatz|extra|recambio|rechange|repuesto|res|reserva|reserve|reservepads|reservesatz|scorta|second|secondary|secours|spare|spares|zapas|zapasowe",
   primary:
     "1st|eerste set|erster|first|haupt|hoofd|main|premiere|primaer|primaire|primaria|primary|primera|primero|principal|set in use",
+  charging:
+    "au chargeur|charger|chargeur|charging|en cargador|im ladegerat|im lader|in charger|in lader|ladegerat|lader|on charge|on charger",
   // What is said of them.
   serial:
     "fab nr|fabr nr|fabrikationsnummer|fabriknr|fabriknummer|matricula|mfg serial|mfr serial|s n|s no|s nr|sarjanumero|seizo bango|seizo no|ser|serial|serie|seriell|seriennr|seryjna|seryjny|sn|snr|werknummer",

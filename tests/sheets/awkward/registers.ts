@@ -354,4 +354,64 @@ A2,PK-6,2028-06-01,2027-05-31
       ],
     },
   },
+  {
+    name: "batteries told by where they are: in use, spare, on the charger",
+    text: `Medic unit,Monitor,Batt in use,Batt spare 1,Batt on charger,Charger slot 2
+Medic 1,MON-1,P-11,P-12,P-14,P-15
+Medic 2,MON-2,P-21,P-22,P-24,
+`,
+    rows: {
+      devices: [
+        { device: "MON-1", site: "Medic 1" },
+        { device: "MON-2", site: "Medic 2" },
+      ],
+      packs: ["P-11", "P-12", "P-14", "P-15", "P-21", "P-22", "P-24"].map((serial) => ({
+        serial,
+        device: serial < "P-2" ? "MON-1" : "MON-2",
+      })),
+    },
+  },
+  {
+    name: "the battery that is installed and its spare, and pads that are connected",
+    text: `AED,Installed battery SN,Installed battery exp,Spare battery SN,Spare battery exp,Pads connected (exp)
+AED-1,I-1,2028-03-31,S-1,2029-03-31,2027-02
+AED-2,I-2,2028-05-31,,,2027-06
+`,
+    rows: {
+      devices: [{ device: "AED-1" }, { device: "AED-2" }],
+      packs: [
+        { serial: "I-1", device: "AED-1" },
+        { serial: "S-1", device: "AED-1" },
+        { serial: "I-2", device: "AED-2" },
+      ],
+      dated_stock: [
+        { serial: "I-1", expiry: "2028-03-31", place: "AED-1" },
+        { serial: "S-1", expiry: "2029-03-31", place: "AED-1" },
+        { item: "Pads", expiry: "2027-02-28", place: "AED-1" },
+        { serial: "I-2", expiry: "2028-05-31", place: "AED-2" },
+        { item: "Pads", expiry: "2027-06-30", place: "AED-2" },
+      ],
+    },
+  },
+  {
+    name: "batteries by the slot that they are in",
+    text: `Vehicle,Slot 1 S/N,Slot 1 Cap %,Slot 2 S/N,Slot 2 Cap %,Date tested
+A12,111,92,112,88,2026-10-02
+A14,113,71,114,90,2026-10-02
+`,
+    rows: {
+      packs: [
+        { serial: "111", device: "A12" },
+        { serial: "112", device: "A12" },
+        { serial: "113", device: "A14" },
+        { serial: "114", device: "A14" },
+      ],
+      runtime_tests: [
+        { serial: "111", date: "2026-10-02", percent: 92 },
+        { serial: "112", date: "2026-10-02", percent: 88 },
+        { serial: "113", date: "2026-10-02", percent: 71 },
+        { serial: "114", date: "2026-10-02", percent: 90 },
+      ],
+    },
+  },
 ];
