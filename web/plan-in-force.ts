@@ -56,23 +56,27 @@ export function replan(): Promise<boolean> {
   return planFrom(say.intake.replanning, session.plan);
 }
 
-/** Plans from what was taken in hand: says `text` meanwhile, and compares with `before`, should the reader have kept no plan for it. */
+/**
+ * Plans from what was taken in hand: says `text` meanwhile, and compares with `before`, should the reader have kept no
+ * plan for it. What comes to nothing leaves all that is at hand to newer work that waits, unless the reader stopped it.
+ */
 export function planFrom(text: string, before: Plan | null): Promise<boolean> {
-  return inLine(async () => {
+  return inLine(async (isNewest) => {
     busy(text);
     // those of the reader's that come meanwhile are for the next plan
     const choices = new Map(session.choices);
     try {
       const planned = await planAtHand(choices, preview);
-      if (planned.plan === null && session.plan !== null) await tellNoPlan(planned.reading);
-      else {
+      if (planned.plan === null && session.plan !== null) {
+        if (isNewest()) await tellNoPlan(planned.reading);
+      } else {
         change({ ...planned, before: session.kept ? session.before : before });
         chosen = choices;
         await showPlanned(planned);
       }
       return planned.plan !== null;
     } catch (error) {
-      await tellFailure(error as Error);
+      if (isNewest() || error instanceof Stopped) await tellFailure(error as Error);
       return false;
     }
   });

@@ -239,4 +239,24 @@ describe("what is no fleet", () => {
     expect(await page.locator("#sheets .lead").textContent()).toContain("in 7 files");
     expect(await page.locator("#beside").isChecked()).toBe(true);
   });
+
+  it("a sheet dropped while another comes to nothing is not lost with it", async () => {
+    const { page, complaints } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    await page.locator("#beside").check();
+    await page.evaluate(() => {
+      const drop = (...parts: BlobPart[]) => {
+        const dataTransfer = new DataTransfer();
+        dataTransfer.items.add(new File(parts, "more_devices.csv", { type: "text/csv" }));
+        document.body.dispatchEvent(new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }));
+      };
+      // no sheet, and too large for one of policy, so that it is read at once; then the one that was meant
+      drop(new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0, 1, 2, 3, 0xff, 0xd8, 0, 0]), new Uint8Array(30_000));
+      drop("device,type,site,duty\nD4,monitor,Harbour,ambulance\n");
+    });
+    await page.locator(".masthead .facts", { hasText: "4 devices" }).waitFor();
+    expect(await page.locator("#sheets .lead").textContent()).toContain("in 7 files");
+    expect(complaints).toEqual([]);
+  });
 });
