@@ -8,6 +8,7 @@ import { nameKey } from "../fleet/name-key.ts";
 import { useByDates } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { DeviceRow, Fleet, PackRow } from "../fleet/rows.ts";
+import { shelfPacks } from "../fleet/shelf-packs.ts";
 import { averageLasting, type Exposure } from "./failure-chances.ts";
 import { type ItemLife, type ItemLives, itemLives } from "./item-life.ts";
 import { earliestLimit, type LifeLimit } from "./life-limits.ts";
@@ -49,8 +50,7 @@ export interface ServingPacks {
 /** The packs in service, and those on the shelf. What is in a device that has left service serves nothing. */
 export function servingPacks(fleet: Fleet, policy: Policy): ServingPacks {
   const { asOf } = policy;
-  const tested = new Set(fleet.runtimeTests.map((test) => nameKey(test.serial)));
-  const isStock = (pack: PackRow) => isShelfStock(pack, tested);
+  const isStock = shelfPacks(fleet);
   const items = itemLives(fleet, policy, isStock);
   const clocks = packClocks(knownBy(fleet, asOf), asOf, policy.activationEnergyEv);
   const failedOn = standingFailures(fleet, asOf);
@@ -108,9 +108,4 @@ function standingFailures(fleet: Fleet, asOf: Day): Map<string, Day> {
     else failed.delete(nameKey(serial));
   }
   return failed;
-}
-
-/** Shelf stock has no device, no first day in service, no cycles and no tests. */
-function isShelfStock(pack: PackRow, tested: ReadonlySet<string>): boolean {
-  return pack.device === null && pack.inService === null && pack.cycles === null && !tested.has(nameKey(pack.serial));
 }

@@ -3,6 +3,7 @@ import type { ItemBook } from "../fleet/item-book.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { DatedStockRow, Fleet, PackRow } from "../fleet/rows.ts";
+import { shelfPacks } from "../fleet/shelf-packs.ts";
 import type { WhoTakes } from "../fleet/who-takes.ts";
 import { dayCovered } from "./day-covered.ts";
 import type { Touched, TracedItem } from "./traced.ts";
@@ -37,8 +38,9 @@ export function itemsTouched(touched: Touched, of: TracedFleet): TracedItem[] {
 /** What is touched, counted by the key of its item. */
 function countTouched(
   { stock, packs, orders }: Touched,
-  { book, takes, policy }: TracedFleet,
+  { fleet, book, takes, policy }: TracedFleet,
 ): Map<string, TracedItem> {
+  const isSpare = shelfPacks(fleet);
   const items = new Map<string, TracedItem>();
   const of = (name: string) => {
     const { key, name: item } = book.find(name);
@@ -72,6 +74,7 @@ function countUsableElsewhere(
 ): void {
   const tracedStock = new Set(touched.stock.map(({ row }) => row));
   const tracedPacks = new Set(touched.packs);
+  const isSpare = shelfPacks(fleet);
   const unfit = new Set<string>();
   for (const row of fleet.datedStock) {
     const found = items.get(book.find(row.item).key);
@@ -97,9 +100,4 @@ export function isDevice(place: string | null, { devices, retired }: WhoTakes): 
 /** True for a pack that has left the fleet by as-of. */
 export function hasLeft(pack: PackRow, policy: Policy): boolean {
   return pack.retired !== null && pack.retired <= policy.asOf;
-}
-
-/** A pack that no cell says is or was in service lies on a shelf. */
-function isSpare(pack: PackRow): boolean {
-  return pack.device === null && pack.inService === null && pack.cycles === null;
 }
