@@ -26,6 +26,11 @@ export function cutToBudget(
     const best = open
       .map((some) => prospects.of(some, spend - cap))
       .reduce((least, one) => (perUnit(one.more, one.saves) < perUnit(least.more, least.saves) ? one : least));
+    // less is left to be spared than when it was told: so much of it may be more than is needed
+    if (best.saves > spend - cap && best.toSpare > spend - cap) {
+      prospects.forget(best);
+      continue;
+    }
     prospects.putOff(best);
     spend -= best.saves;
   }

@@ -8,6 +8,9 @@ interface Move {
 
 /** What to put off next: of some lines of an item, so many units each. */
 export interface Prospect {
+  some: DeferrableLine[];
+  /** Minor units that were to be spared when it was told. */
+  toSpare: number;
   key: string;
   moves: Move[];
   units: number;
@@ -21,6 +24,8 @@ export interface Prospect {
 export interface Prospects {
   of: (some: DeferrableLine[], toSpare: number) => Prospect;
   putOff: (prospect: Prospect) => void;
+  /** Has the prospect of the same lines told anew. */
+  forget: (prospect: Prospect) => void;
 }
 
 /**
@@ -40,6 +45,7 @@ export function prospectsOf(lines: LinesByItem, harm: ItemHarm, inTheWhole: bool
       told.set(some, prospect);
       return prospect;
     },
+    forget: ({ some }) => told.delete(some),
     putOff: ({ key, moves, units: all, then, more }) => {
       for (const { one, units } of moves) {
         one.saved += one.savesBy(units);
@@ -80,6 +86,6 @@ export function prospectsOf(lines: LinesByItem, harm: ItemHarm, inTheWhole: bool
     const then = ofItem.get(change) ?? harm.of(key, lines);
     ofItem.set(change, then);
     for (const move of moves) move.one.deferredUnits -= move.units;
-    return { key, moves, units, then, more: then - before, saves };
+    return { some, toSpare, key, moves, units, then, more: then - before, saves };
   }
 }

@@ -55,6 +55,18 @@ describe("deferOrders", () => {
     expect(cut!.deferrals[0]!.deviceMonthsShort).toBeCloseTo(12 * 9, 9);
   });
 
+  // By hand: 8 of gel for November cost 80 and lack at two month ends, 80 pads for April 800 and lack at nine. Of 880 with 790
+  // to spend all gel goes first, one by one; the 10 left over are one of the pads, not the 9 that 90 would have taken.
+  it("puts off no more of a line than is left to be spared when its turn comes", () => {
+    const pads = certainDemand(PADS, [0, 0, 0, 0, 0, 80, ...new Array<number>(12).fill(0)]);
+    const gel = certainDemand(GEL, [...new Array<number>(12).fill(0), 8, 0, 0, 0, 0, 0]);
+    const { cut } = capped([pads, gel], { budgetPerFiscalYear: "790" }, fleetOf(90));
+    expect(cut!.deferrals.map(({ item, quantity, deviceMonthsShort }) => [item, quantity, deviceMonthsShort])).toEqual([
+      [GEL, 8, 16],
+      [PADS, 1, 9],
+    ]);
+  });
+
   // By hand: 24 pads for April cost 240, 30 more than the budget. An eighth, 3 pads, would do, but no fewer than 10 can be
   // had in 2028 either; of 18 those 10 would leave 8 in 2027, which cannot be had, so all 18 wait.
   it.each([
