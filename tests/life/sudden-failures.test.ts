@@ -229,6 +229,18 @@ describe("failureCautions", () => {
     expect(said[1]).toContain("No sudden failure is on record for pack b");
   });
 
+  it("tells a share only while five are watched, and of silent items only where there are some", () => {
+    // by hand: of five the one failed at two years, so that four fifths outlived it; of four nothing is told
+    const of = (watched: number): WatchedLife[] => [
+      { entry: 0, exit: 2, failed: true },
+      ...Array.from({ length: watched - 1 }, () => ({ entry: 0, exit: 4, failed: false })),
+    ];
+    const said = (watched: number) => failureCautions([{ item: "a", risk: failureRisk("a", of(watched), 200) }]);
+    expect(said(5)).toHaveLength(1);
+    expect(said(5)[0]).toContain("80 % were seen to outlive 2.0 years");
+    expect(said(4)[0]).not.toContain("outlive");
+  });
+
   it("never tells that all outlived an age where one did not", () => {
     // by hand: one in three hundred failed, which leaves 99.67 %
     const lives: WatchedLife[] = [

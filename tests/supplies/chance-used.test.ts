@@ -72,6 +72,27 @@ describe("chancesUsed: FEFO at one place, units coupled", () => {
     expect(used[1]).toBeCloseTo(1 - Math.exp(-0.5), 8);
   });
 
+  // By hand: one use expected by then, each of one unit or two alike. With q = 1/e: nothing is taken with q, one unit with
+  // q / 2, two with q / 2 + q / 8; so one or more with 1 - q, two or more with 1 - 3q/2, three or more with 1 - 17q/8
+  it("uses of one unit or two take what they take together", () => {
+    const mixed = Float64Array.of(0, 0.5, 0.5);
+    const used = chancesUsed(new Array(3).fill(2 * DAYS_PER_MONTH), place(0.5), mixed);
+    const q = 1 / Math.E;
+    [1 - q, 1 - (3 * q) / 2, 1 - (17 * q) / 8].forEach((chance, k) => {
+      expect(used[k]).toBeCloseTo(chance, 8);
+    });
+  });
+
+  // By hand: every use takes two of two units. The first lapses after a month without a use; then one unit is left, which the
+  // first use takes, wherever its second unit comes from: 1 - q in all that month and q (1 - q) in the next, q = 1 / sqrt(e)
+  it("a use of two units takes the one that is left", () => {
+    const twos = Float64Array.of(0, 0, 1);
+    const used = chancesUsed([DAYS_PER_MONTH, 2 * DAYS_PER_MONTH], place(0.5), twos);
+    const q = Math.exp(-0.5);
+    expect(used[0]).toBeCloseTo(1 - q, 8);
+    expect(used[1]).toBeCloseTo(1 - q + q * (1 - q), 8);
+  });
+
   it("is non-increasing among units of one day, and never lower for a later day", () => {
     fc.assert(
       fc.property(

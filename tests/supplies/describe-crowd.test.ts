@@ -31,6 +31,15 @@ it("prices a crowd at the lowest price of a single unit", () => {
   );
 });
 
+it("prices nothing where no price of a single unit is known, or no currency", () => {
+  const facts = { tooMany: 6, roomBefore: 9 };
+  expect(says([], facts)).not.toContain("price");
+  expect(says([catalogued("Pads", "pads", { price: "9.00" })], facts)).not.toContain("price");
+  expect(says([catalogued("Pads", "pads", { price: "9.00", currency: "EUR", pricePer: "box" })], facts)).not.toContain(
+    "price",
+  );
+});
+
 it("counts the units too many in words that agree", () => {
   expect(says(rows, { tooMany: 1, roomBefore: 9 })).toContain("swap the 1 unit too many one to three months early");
   expect(says(rows, { tooMany: 6, roomBefore: 9 })).toContain("swap the 6 units too many");
