@@ -88,4 +88,4 @@ export { traceJson } from "./out/trace-json.ts";
 export { traceText } from "./out/trace-text.ts";
 export { mentionsBeside } from "./supplies/mentions.ts";
 export { traceIds } from "./supplies/trace.ts";
-export { matcherOf, productsIn } from "./supplies/trace-matcher.ts";
+export { matcherOf } from "./supplies/trace-matcher.ts";

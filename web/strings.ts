@@ -393,9 +393,18 @@ export const say = {
         n === 0
           ? `Nothing in the sheets bears ${what}.`
           : `${numberWords(n)} ${plural(n, "row bears", "rows bear")} ${what}`,
+      wrong: (what: string, why: string) => `The label ${what} ${why}. Scan it again.`,
       units: (units: number, places: number) => `${counted(units, "unit")} at ${counted(places, "place")}.`,
+      without: {
+        caption: "What it takes to do without",
+        heads: ["Item", "In use", "On shelves", "On order", "Usable elsewhere", "Lacking", "Covered on"],
+        now: "now",
+        unknown: "not known",
+        how: "Units lacking can be there on the day in the last column: from what is on order, or from an order that leaves today.",
+      },
       kinds: {
         pack: "pack",
+        "retired pack": "retired pack",
         "dated stock": "dated stock",
         "on order": "on order",
         device: "device",

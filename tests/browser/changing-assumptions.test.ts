@@ -18,7 +18,7 @@ describe("a plan in the page", () => {
     const before = await saved(page, "orders.csv");
     await page.locator("#trace").fill("L1");
     await page.locator("#trace").press("Enter");
-    await page.locator("#traced tbody").waitFor();
+    await page.locator("#traced table", { hasText: "Stands in" }).waitFor();
     const serial = await page.locator("#packs tbody button.link").last().textContent();
     await page.locator("#packs tbody button.link").last().click();
 
@@ -29,7 +29,7 @@ describe("a plan in the page", () => {
     await page.locator(".status", { hasText: "What did the change bring?" }).waitFor();
     // What was changed stays where it stands on the screen, and what was looked for stands there again.
     expect((await input.boundingBox())?.y).toBeCloseTo(place!.y, 0);
-    expect(await page.locator("#traced tbody tr").count()).toBe(2);
+    expect(await page.locator("#traced table", { hasText: "Stands in" }).locator("tbody tr").count()).toBe(2);
     expect(await page.locator("#pack-choice").inputValue()).toBe(serial);
     expect(await page.locator(".changed").textContent()).toContain("Planned spend, fiscal year 2026");
     const assumed = page.locator(".changed tr", { hasText: "Assumed: End of life" });

@@ -99,17 +99,23 @@ describe("the page with a plan inside, which is looked at part by part", () => {
   it("traces a lot to every row that bears it", async () => {
     await page.locator("#trace").fill(" cp-001037 ");
     await page.locator("#trace").press("Enter");
-    await page.locator("#traced tbody").waitFor();
-    expect(await page.locator("#traced tbody tr").count()).toBe(1);
-    expect(await page.locator("#traced tbody").textContent()).toContain("D-002");
+    const rows = page.locator("#traced table", { hasText: "Stands in" }).locator("tbody");
+    await rows.waitFor();
+    expect(await rows.locator("tr").count()).toBe(1);
+    expect(await rows.textContent()).toContain("D-002");
+    // it is in use, no spare lies on a shelf, and no catalogue tells when another can be there
+    const without = await page
+      .locator("#traced table", { hasText: "Lacking" })
+      .locator("tbody tr > *")
+      .allTextContents();
+    expect(without).toEqual(["Pack A", "1", "0", "0", "0", "1", "not known"]);
     await page.locator("#trace").fill("no such lot");
     await page.locator("#trace").press("Enter");
     await page.locator("#traced", { hasText: /^Nothing in the sheets bears no such lot\.$/ }).waitFor();
     await page.locator("#trace").fill("CP-0010*");
     await page.locator("#trace").press("Enter");
-    await page.locator("#traced tbody").waitFor();
-    for (const name of await page.locator("#traced tbody td:nth-child(2), #traced tbody th").allTextContents())
-      expect(name).toMatch(/CP-0010/);
+    await rows.waitFor();
+    for (const name of await rows.locator("td:nth-child(2), th").allTextContents()) expect(name).toMatch(/CP-0010/);
   });
 
   it("saves a chart as a picture of three times the screen's fineness", async () => {

@@ -48,8 +48,8 @@ describe("the page by keyboard alone", () => {
     await tabTo(page, "#trace");
     await page.keyboard.type("L1");
     await page.keyboard.press("Enter");
-    await page.locator("#traced tbody").waitFor();
-    expect(await page.locator("#traced tbody tr").count()).toBe(2);
+    await page.locator("#traced table", { hasText: "Stands in" }).waitFor();
+    expect(await page.locator("#traced table", { hasText: "Stands in" }).locator("tbody tr").count()).toBe(2);
 
     await tabTo(page, ".downloads button");
     const [download] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Enter")]);

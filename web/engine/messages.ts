@@ -12,7 +12,7 @@ import type {
 } from "../../src/index.ts";
 import type { PackReadings } from "../pack-readings.ts";
 import type { CellChange, RowPlace } from "./correct-row.ts";
-import type { Trace } from "./trace.ts";
+import type { Traced } from "./trace.ts";
 
 /** Files that the page offers for download. */
 export const DOWNLOADS = [
@@ -71,8 +71,8 @@ export interface Asks {
   scan: { ask: { scans: SheetFile; today: number }; answer: Scanned[] };
   /** Replaces cells of one row; answers with the sheet as it now stands. */
   correct: { ask: { row: RowPlace; changes: CellChange[] }; answer: SheetFile };
-  /** The rows that bear what is wanted, of a reading that the page has. */
-  trace: { ask: { wanted: string; reading: Reading; asOf: number }; answer: Trace[] };
+  /** What bears what is wanted, of a reading that the page has, under its plan's policy. */
+  trace: { ask: { wanted: string; reading: Reading; policy: Plan["policy"] }; answer: Traced };
   write: { ask: { file: Download }; answer: string | Uint8Array };
   /** The engine's text, from which the worker starts others. */
   carry: { ask: { engine: Blob }; answer: null };

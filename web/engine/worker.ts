@@ -95,12 +95,7 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     }
     if (reading === null) throw new Error("No sheet was read yet.");
     plan = ask.plan;
-    const values = Object.entries(plan.policy).filter(([, value]) => value !== null);
-    const { policy } = resolvePolicy(
-      values.map(([key, value]) => ({ key, value: String(value) })),
-      0,
-    );
-    return { readings: dotsOf(reading), behind: behindOf(plan, reading, policy) };
+    return { readings: dotsOf(reading), behind: behindOf(plan, reading, policyOf(plan.policy)) };
   },
   choicesIn: async (ask) => {
     await openWorkbooks(ask.files);
@@ -139,7 +134,7 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
     if (!sheet) throw new Error(`There is no sheet ${row.file}.`);
     return correctRow(sheet, row, changes);
   },
-  trace: async (ask) => trace(ask.wanted, ask.reading, ask.asOf),
+  trace: async (ask) => trace(ask.wanted, ask.reading, policyOf(ask.policy)),
   replan: async (ask) => planNow(ask.choices, ask.today, ask.readingMark),
   packs: async ({ from, to }) => plan?.packs.slice(from, to) ?? [],
   write: async (ask) => contentOf(ask.file),
@@ -149,6 +144,15 @@ const answers: { [Name in AskName]: (ask: Asks[Name]["ask"]) => Promise<Asks[Nam
   },
   fit: async (task) => fitFor(task),
 };
+
+/** The policy that a plan was made with. */
+function policyOf(values: Plan["policy"]): Policy {
+  const told = Object.entries(values).filter(([, value]) => value !== null);
+  return resolvePolicy(
+    told.map(([key, value]) => ({ key, value: String(value) })),
+    0,
+  ).policy;
+}
 
 /** Reads the sheets where they are new, or where as-of or the date order changed: both decide how cells are read. */
 async function readNow(choices: PolicyChoice[], today: number) {

@@ -1,10 +1,10 @@
-import type { Reading } from "../../src/index.ts";
+import type { Plan, Reading } from "../../src/index.ts";
+import { countColumn } from "../columns.ts";
 import { make } from "../dom.ts";
 import { ask } from "../engine/engine.ts";
-import type { Trace } from "../engine/trace.ts";
+import type { Traced, Without } from "../engine/trace.ts";
 import { dayWords } from "../format.ts";
 import { keepChoice, keptChoice } from "../kept-choices.ts";
-import { dayNumber } from "../months.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
@@ -13,9 +13,9 @@ import { where } from "./findings.ts";
 import { answer, list } from "./section.ts";
 
 /** What was traced last: the section made anew shows it at once. */
-let last: { what: string; reading: Reading; rows: Trace[] } | null = null;
+let last: { what: string; reading: Reading; policy: Plan["policy"]; traced: Traced } | null = null;
 
-/** Asks for a lot, serial, device or label, and lists every row that bears it (for recalls). */
+/** Asks for a lot, serial, device or label, and lists every row that bears it and what it takes to do without (for recalls). */
 export function traceBox({ reading, plan }: Pick<PlannedSession, "reading" | "plan">): HTMLElement {
   const words = say.dates.trace;
   let asked = "";
@@ -49,25 +49,23 @@ export function traceBox({ reading, plan }: Pick<PlannedSession, "reading" | "pl
     asked = what;
     found.replaceChildren();
     if (what === "") return;
-    if (last?.what !== what || last.reading !== reading) {
+    const { policy } = plan;
+    if (last?.what !== what || last.reading !== reading || last.policy !== policy) {
       try {
-        const rows = await ask("trace", { wanted: what, reading, asOf: dayNumber(plan.asOf) });
+        const traced = await ask("trace", { wanted: what, reading, policy });
         // something else may have been asked for since
         if (asked !== what) return;
-        last = { what, reading, rows };
+        last = { what, reading, policy, traced };
       } catch (error) {
         found.textContent = say.intake.failed((error as Error).message);
         return;
       }
     }
-    const { rows } = last;
+    const { rows, units, places, without, wrong } = last.traced;
     if (rows.length === 0) {
-      found.textContent = words.found(0, what);
+      found.textContent = wrong === null ? words.found(0, what) : words.wrong(what, wrong);
       return;
     }
-    const stands = rows.filter(({ kind }) => kind === "dated stock" || kind === "pack");
-    const units = stands.reduce((sum, { quantity }) => sum + (quantity ?? 0), 0);
-    const places = new Set(stands.map(({ place }) => place)).size;
     found.replaceChildren(
       list(
         words.found(rows.length, what),
@@ -75,6 +73,7 @@ export function traceBox({ reading, plan }: Pick<PlannedSession, "reading" | "pl
           "div",
           {},
           units > 0 && make("p", {}, words.units(units, places)),
+          without.length > 0 && doWithout(without),
           table({
             caption: words.heading,
             rows,
@@ -99,4 +98,30 @@ export function traceBox({ reading, plan }: Pick<PlannedSession, "reading" | "pl
       ),
     );
   }
+}
+
+/** What it takes to do without: what would be missed, and when what is lacking can be there. */
+function doWithout(rows: Without[]): HTMLElement {
+  const { caption, heads, now, unknown, how } = say.dates.trace.without;
+  const anyLacks = rows.some(({ lacking }) => lacking > 0);
+  const there = ({ lacking, coveredOn }: Without) =>
+    lacking === 0 ? now : coveredOn === null ? unknown : dayWords(coveredOn);
+  return make(
+    "div",
+    {},
+    table<Without>({
+      caption,
+      rows,
+      columns: [
+        { title: heads[0]!, value: ({ item }) => item },
+        countColumn(heads[1]!, ({ inUse }) => inUse),
+        countColumn(heads[2]!, ({ onShelves }) => onShelves),
+        countColumn(heads[3]!, ({ onOrder }) => onOrder),
+        countColumn(heads[4]!, ({ usableElsewhere }) => usableElsewhere),
+        countColumn(heads[5]!, ({ lacking }) => lacking),
+        ...(anyLacks ? [{ title: heads[6]!, value: ({ coveredOn }: Without) => coveredOn, show: there }] : []),
+      ],
+    }),
+    anyLacks && make("p", {}, how),
+  );
 }

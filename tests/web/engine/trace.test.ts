@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { defaultPolicy } from "../../../src/fleet/policy.ts";
 import { emptyFleet } from "../../../src/fleet/rows.ts";
 import { trace as traceOn } from "../../../web/engine/trace.ts";
 import { smallReading } from "../../browser/fixtures/small-plan.ts";
-import { catalogued } from "../../fleet/make-rows.ts";
+import { catalogued, day, device, ordered, pack, stock } from "../../fleet/make-rows.ts";
 
-const trace = (wanted: string, of: Parameters<typeof traceOn>[1]) => traceOn(wanted, of, 20_758);
+const policy = defaultPolicy(day("2026-11-01"));
+const trace = (wanted: string, of: Parameters<typeof traceOn>[1]) => traceOn(wanted, of, policy).rows;
 const source = { file: "stock.csv", sheet: null, line: 4 };
 const reading = {
   ...smallReading,
@@ -86,5 +88,65 @@ describe("trace: every row that bears a name", () => {
   it("finds what lies in a device, and nothing for nothing", () => {
     expect(trace("d1", reading)).toHaveLength(1);
     expect(trace("  ", reading)).toEqual([]);
+  });
+});
+
+// By hand: the lot lies in D1 (2) and the store (6); of the 4 usable units elsewhere on the shelf 3 are held.
+// 30 days after 1 November is 1 December.
+describe("trace: what it takes to do without", () => {
+  const fleet = {
+    ...emptyFleet(),
+    devices: [device("D1"), device("D2")],
+    catalogue: [catalogued("pads", "pads", { leadDays: 30 })],
+    datedStock: [
+      stock("pads", "2027-06-30", "D1", { lot: "AB12", quantity: 2 }),
+      stock("pads", "2027-06-30", "Store", { lot: "AB12", quantity: 6 }),
+      stock("pads", "2027-09-30", "Store", { lot: "ZZ1", quantity: 1 }),
+      stock("pads", "2027-09-30", "Store", { lot: "ZZ2", quantity: 3, held: "recall" }),
+    ],
+    packs: [
+      pack("B1", { item: "cell", device: "D2" }),
+      pack("B2", { item: "cell", device: "D2", retired: day("2026-01-01") }),
+    ],
+    onOrder: [ordered("pads", 20, { order: "PO-7" })],
+  };
+  const tell = (wanted: string) => traceOn(wanted, { ...smallReading, fleet, setAside: [] }, policy);
+
+  it("counts what is in use and what can take its place, and when what is lacking can be there", () => {
+    const { units, places, without, wrong } = tell("ab12");
+    expect([units, places, wrong]).toEqual([8, 2, null]);
+    expect(without).toEqual([
+      {
+        ...{ item: "pads", inUse: 2, onShelves: 6, onOrder: 0 },
+        ...{ usableElsewhere: 1, lacking: 1, coveredOn: "2026-12-01" },
+      },
+    ]);
+  });
+
+  it("counts no pack that has left, and of a device what lies in it", () => {
+    const { rows, units, places, without } = tell("d2");
+    expect(rows.map(({ kind, name, until }) => [kind, name, until])).toEqual([
+      ["pack", "B1", null],
+      ["retired pack", "B2", "2026-01-01"],
+      ["device", "D2", null],
+    ]);
+    expect([units, places, without]).toEqual([1, 1, []]);
+    expect(tell("B2").units).toBe(0);
+  });
+
+  it("counts a unit once that bears the name and lies in a device of it", () => {
+    const named = { ...fleet, packs: [pack("D1", { item: "cell", device: "D1" })] };
+    const { rows, units, places } = traceOn("D1", { ...smallReading, fleet: named, setAside: [] }, policy);
+    expect(rows.map(({ kind, name }) => [kind, name])).toEqual([
+      ["pack", "D1"],
+      ["dated stock", "AB12"],
+      ["device", "D1"],
+    ]);
+    expect([units, places]).toEqual([3, 1]);
+  });
+
+  // GS1 General Specifications: the last digit of a GTIN is its check digit, of 0950600013435 the 2
+  it("says of a label that cannot be trusted why", () => {
+    expect(tell("(01)09506000134353(10)AB12")).toMatchObject({ rows: [], wrong: "has a wrong check digit in (01)" });
   });
 });
