@@ -41,26 +41,7 @@ export interface ItemBook {
  */
 export function itemBook(fleet: Fleet, alsoNamed: readonly string[] = []): ItemBook {
   const rowsOf = catalogueRowsByItem(fleet);
-  const names = new Map<string, string>();
-  const note = (name: string | null) => {
-    if (name !== null && !names.has(nameKey(name))) names.set(nameKey(name), name.trim());
-  };
-  for (const row of fleet.catalogue) note(row.item);
-  // sorted, so that the spelling kept does not hang on the order of rows
-  const others = new Set<string>();
-  for (const rows of [fleet.packs, fleet.datedStock, fleet.useLog, fleet.onOrder, fleet.routine]) {
-    // rows of one item mostly stand together
-    let last: string | null = "";
-    for (const { item } of rows) {
-      if (item === last) continue;
-      last = item;
-      if (item !== null && item !== "") others.add(item);
-    }
-  }
-  for (const name of [...others].sort()) note(name);
-  for (const name of alsoNamed) note(name);
-  for (const row of fleet.catalogue) note(row.replacedBy);
-
+  const names = itemNames(fleet, alsoNamed);
   const boughtAs = new Map([...names.keys()].map((key) => [key, lastReplacement(key, rowsOf)]));
   const formerOf = groupBy([...names.keys()], (key) => boughtAs.get(key)!);
   const items = new Map<string, Item>();
@@ -80,6 +61,30 @@ export function itemBook(fleet: Fleet, alsoNamed: readonly string[] = []): ItemB
       return item;
     },
   };
+}
+
+/** The names of all items by their keys: each as the catalogue writes it, else in one of the spellings met. */
+export function itemNames(fleet: Fleet, alsoNamed: readonly string[] = []): Map<string, string> {
+  const names = new Map<string, string>();
+  const note = (name: string | null) => {
+    if (name !== null && !names.has(nameKey(name))) names.set(nameKey(name), name.trim());
+  };
+  for (const row of fleet.catalogue) note(row.item);
+  // sorted, so that the spelling kept does not hang on the order of rows
+  const others = new Set<string>();
+  for (const rows of [fleet.packs, fleet.datedStock, fleet.useLog, fleet.onOrder, fleet.routine]) {
+    // rows of one item mostly stand together
+    let last: string | null = "";
+    for (const { item } of rows) {
+      if (item === last) continue;
+      last = item;
+      if (item !== null && item !== "") others.add(item);
+    }
+  }
+  for (const name of [...others].sort()) note(name);
+  for (const name of alsoNamed) note(name);
+  for (const row of fleet.catalogue) note(row.replacedBy);
+  return names;
 }
 
 /** Keys of the items that packs are of, by whatever name they stand there. */

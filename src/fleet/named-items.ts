@@ -1,4 +1,7 @@
 import { counted } from "./count-text.ts";
+import { itemNames } from "./item-book.ts";
+import { nameKey } from "./name-key.ts";
+import { remembered } from "./remembered.ts";
 import type { Fleet } from "./rows.ts";
 
 /** The name under which packs without an item are forecast and bought. */
@@ -7,16 +10,31 @@ const UNNAMED_ITEM = "unnamed pack";
 const named = new WeakMap<Fleet, Fleet>();
 
 /**
- * The fleet with a name for every pack's item: a sheet of serial numbers and dates often names none, and its packs
- * are then one kind in all that follows. The same fleet gives the same answer, so that what hangs on it is kept.
+ * The fleet with each item under one spelling, by which all that follows counts it, and with a name for every pack's: a
+ * sheet of serial numbers and dates often names none, and its packs are then one kind. The same fleet gives the same
+ * answer, so that what hangs on it is kept.
  */
 export function withNamedItems(fleet: Fleet): Fleet {
-  if (fleet.packs.every((pack) => pack.item !== null)) return fleet;
-  const found = named.get(fleet) ?? {
-    ...fleet,
-    packs: fleet.packs.map((pack) => ({ ...pack, item: pack.item ?? UNNAMED_ITEM })),
+  const known = named.get(fleet);
+  if (known) return known;
+  const names = itemNames(fleet);
+  const nameOf = remembered((item: string) => names.get(nameKey(item)) ?? item);
+  const inOneSpelling = <Row extends { item: string | null }>(rows: Row[], unnamed: string | null = null): Row[] => {
+    const name = ({ item }: Row) => (item === null ? unnamed : nameOf(item));
+    if (rows.every((row) => row.item === name(row))) return rows;
+    return rows.map((row) => (row.item === name(row) ? row : { ...row, item: name(row) }));
   };
-  named.set(fleet, found);
+  const spelled = {
+    packs: inOneSpelling(fleet.packs, UNNAMED_ITEM),
+    datedStock: inOneSpelling(fleet.datedStock),
+    catalogue: inOneSpelling(fleet.catalogue),
+    useLog: inOneSpelling(fleet.useLog),
+    onOrder: inOneSpelling(fleet.onOrder),
+    routine: inOneSpelling(fleet.routine),
+  };
+  const kinds = Object.keys(spelled) as (keyof typeof spelled)[];
+  const found = kinds.every((kind) => spelled[kind] === fleet[kind]) ? fleet : { ...fleet, ...spelled };
+  named.set(fleet, found).set(found, found);
   return found;
 }
 

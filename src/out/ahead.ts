@@ -1,6 +1,7 @@
 import { counted } from "../fleet/count-text.ts";
 import { firstYearEnd, planMonth } from "./horizon-text.ts";
 import { knowsNothing } from "./knows-nothing.ts";
+import { packNeeds } from "./pack-needs.ts";
 import type { Plan } from "./plan-schema.ts";
 
 const NOTHING_KNOWN =
@@ -13,12 +14,12 @@ const NOTHING_KNOWN =
 export function aheadText(plan: Plan): string {
   if (knowsNothing(plan)) return NOTHING_KNOWN;
   const last = firstYearEnd(plan);
-  const packItems = new Set(plan.packs.map((pack) => pack.item));
+  const isOfPacks = packNeeds(plan);
   let packs = 0;
   let units = 0;
   for (const row of plan.demand) {
     const likely = row.cumulative.p50[last] ?? 0;
-    if (packItems.has(row.item)) packs += likely;
+    if (isOfPacks(row)) packs += likely;
     else units += likely;
   }
   const needs = [

@@ -5,6 +5,7 @@ import { sortBy } from "../maths/sort-by.ts";
 import { firstYearEnd, horizonLength } from "./horizon-text.ts";
 import { knowsNothing } from "./knows-nothing.ts";
 import { FORECAST_NOTE, isForecast, isPriced } from "./line-standing.ts";
+import { packNeeds } from "./pack-needs.ts";
 import type { Plan } from "./plan-schema.ts";
 import { spendNotes } from "./spend-notes.ts";
 import { type TextColumn, textTable } from "./text-table.ts";
@@ -12,8 +13,8 @@ import { wrapText } from "./text-width.ts";
 
 /** Units needed by item: this month, in the first year and to the horizon; P50 and P95. Packs first. */
 export function neededTable(plan: Plan, width: number): string {
-  const packItems = new Set(plan.packs.map((pack) => pack.item));
-  const rows = sortBy(plan.demand, (row) => [packItems.has(row.item) ? 0 : 1, row.item]);
+  const isOfPacks = packNeeds(plan);
+  const rows = sortBy(plan.demand, (row) => [isOfPacks(row) ? 0 : 1, row.item]);
   const spans = [...new Set([firstYearEnd(plan), horizonLength(plan) - 1])];
   const at = (values: readonly number[], index: number) => countText(values[index] ?? 0);
   type Row = Plan["demand"][number];
