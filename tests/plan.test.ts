@@ -78,6 +78,17 @@ describe("makePlan on the sample fleet", () => {
     }
   });
 
+  it("calls a pack due now, or within its months, by its likely date alone: so may be counted by either", () => {
+    const { asOf, horizon } = plan;
+    const kinds = plan.packs.map(({ replaceBy: { kind, p50 } }) => {
+      const byDate =
+        p50 === null ? [] : p50 <= asOf ? ["already-due"] : p50.slice(0, 7) <= horizon.to ? ["within-horizon"] : [];
+      expect(byDate.length > 0 ? byDate : ["beyond-horizon", "no-forecast"], `${p50} ${asOf}`).toContain(kind);
+      return kind;
+    });
+    expect(new Set(kinds)).toEqual(new Set(["already-due", "within-horizon", "beyond-horizon"]));
+  });
+
   it("totals what its lines add up to", () => {
     for (const { fiscalYear, currency, planned, byItem } of plan.budget) {
       expect(
