@@ -87,7 +87,7 @@ function findPlacesUnknown(fleet: Fleet, { stock }: Needing, policy: Policy): Fi
   if (fleet.devices.length === 0) return [];
   const elsewhere = stock.elsewhere.filter((at) => {
     const { name, stranded } = stock.placeOf(at);
-    return !stranded && name !== null;
+    return !stranded && name !== null && stock.quantity[at]! > 0;
   });
   if (elsewhere.length === 0) return [];
   const siteNames = [...fleet.devices, ...fleet.packs].flatMap(({ site }) => site ?? []);

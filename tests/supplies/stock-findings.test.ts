@@ -45,6 +45,17 @@ describe("stock findings", () => {
     }
   });
 
+  // By hand: of the shelf only a count of none is left; of the bag one unit that is past expiry
+  it("says nothing of a place whose count is none, and counts no such row among what serves", () => {
+    const none = stock("Pads", "2028-01-31", "Shelf", { quantity: 0 });
+    const bag = [stock("Pads", "2026-10-31", "Bag"), stock("Pads", "2028-01-31", "bag ", { quantity: 0 })];
+    const datedStock = [stock("Pads", "2028-01-31", "D1"), none, ...bag];
+    const found = forecastDatedStock({ ...emptyFleet(), devices: [device("D1")], datedStock }, policy).findings;
+    expect(found.map(({ message }) => message)).toEqual([
+      '"Bag" is neither a device nor a site; it is read as a store, whose 1 unit cannot be fitted: held, past expiry or too short-dated.',
+    ]);
+  });
+
   // Where most lack an item, the catalogue's fits is likelier wrong than all of them
   it("says nothing of devices without an item that most of their like have not got either", () => {
     const rare = { ...fleet, datedStock: [fleet.datedStock[0]!] };
