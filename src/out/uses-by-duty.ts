@@ -1,3 +1,4 @@
+import { nameKey } from "../fleet/name-key.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import type { UseRateRow } from "../supplies/use-rate-table.ts";
 
@@ -17,22 +18,23 @@ export interface DutyUse {
 }
 
 /**
- * Adds use rates up by item and duty, in the order of items and of the first place of each duty.
+ * Adds use rates up by item and duty, spelled as at its first place, in the order of items and of that place.
  *
  * @param eachRate  hands over one row after another, in any order
  */
 export function usesByDuty(eachRate: (take: (row: UseRateRow) => void) => void): DutyUse[] {
-  const found = new Map<string, Map<string | null, DutyUse & { firstPlace: string }>>();
+  const found = new Map<string, Map<string, DutyUse & { firstPlace: string }>>();
   eachRate(({ item, place, duty, events, unitsPerYear, low, high }) => {
     let ofItem = found.get(item);
     if (!ofItem) {
       ofItem = new Map();
       found.set(item, ofItem);
     }
-    const use = ofItem.get(duty);
+    const key = nameKey(duty ?? "");
+    const use = ofItem.get(key);
     if (!use) {
       const one = { least: unitsPerYear, most: unitsPerYear, low, high, firstPlace: place };
-      ofItem.set(duty, { item, duty, places: 1, events, unitsPerYear, ...one });
+      ofItem.set(key, { item, duty, places: 1, events, unitsPerYear, ...one });
       return;
     }
     use.places++;
@@ -42,7 +44,7 @@ export function usesByDuty(eachRate: (take: (row: UseRateRow) => void) => void):
     use.most = Math.max(use.most, unitsPerYear);
     use.low = Math.min(use.low, low);
     use.high = Math.max(use.high, high);
-    if (place < use.firstPlace) use.firstPlace = place;
+    if (place < use.firstPlace) Object.assign(use, { firstPlace: place, duty });
   });
   return sortBy(
     [...found.values()].flatMap((ofItem) => [...ofItem.values()]),

@@ -31,6 +31,16 @@ describe("usesByDuty", () => {
     expect(uses[1]).toMatchObject({ events: 7, unitsPerYear: 4, least: 1, most: 3, low: 0.2, high: 6 });
   });
 
+  // By hand: the rates of one duty are one group, however its devices' rows spell it: 3 + 1 units a year at two places
+  it("takes a duty spelled in two ways for one, as the rates do", () => {
+    const rows = [rate("Pads", "A2", "als ", [2, 3, 1, 6]), rate("Pads", "A1", "ALS", [5, 1, 0.2, 2])];
+    for (const inOrder of [rows, [...rows].reverse()]) {
+      const uses = usesByDuty((take) => inOrder.forEach(take));
+      expect(uses).toMatchObject([{ item: "Pads", duty: "ALS", places: 2, events: 7, unitsPerYear: 4 }]);
+      expect(uses).toHaveLength(1);
+    }
+  });
+
   it("makes no difference to the text whether the report's rates were asked for before", () => {
     const policy = { ...defaultPolicy(day("2026-11-01")), horizonMonths: 12 };
     const fleet = {
