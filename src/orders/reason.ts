@@ -36,7 +36,8 @@ export function reasonFor(line: OrderLine, facts: LineFacts): string {
     said.push(`${unitWords(left, offer.kind)} ${left === 1 ? "is" : "are"} expected to be left then.`);
   }
   if (line.expectedWaste > 0) {
-    said.push(`Of these, ${unitWords(line.expectedWaste, offer.kind)} cannot be needed before they lapse.`);
+    const lapse = line.expectedWaste === 1 ? "it lapses" : "they lapse";
+    said.push(`Of these, ${unitWords(line.expectedWaste, offer.kind)} cannot be needed before ${lapse}.`);
   }
   return [...said, ...lateWords(line, facts)].join(" ");
 }

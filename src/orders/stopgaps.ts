@@ -45,7 +45,7 @@ function alternativesOnShelf(item: Item, book: ItemBook, lots: readonly UsableLo
       const units = lots
         .filter((lot) => lot.origin === "shelf" && book.find(lot.item).key === other.key)
         .reduce((sum, lot) => sum + lot.quantity, 0);
-      return units === 0 ? [] : [`${units} of ${other.name} on the shelf serve as well`];
+      return units === 0 ? [] : [`${units} of ${other.name} on the shelf ${units === 1 ? "serves" : "serve"} as well`];
     });
 }
 

@@ -167,11 +167,13 @@ describe("what a line's reason says", () => {
     const fleet = fleetWith({
       catalogue: [catalogueRow({ item: ITEM, alternatives: ["Pads, any"] }), catalogueRow({ item: "Pads, any" })],
     });
-    const line = reasonOf(fleet, [2, 3, 4], [shelfLot({ item: "Pads, any", quantity: 7 })]);
+    const lineWith = (quantity: number) => reasonOf(fleet, [2, 3, 4], [shelfLot({ item: "Pads, any", quantity })]);
+    const line = lineWith(7);
     expect(line.reason).toContain(
       "it arrives on 2026-12-25 at the earliest; up to 5 units may be missing until 2026-12-24",
     );
     expect(line.reason).toContain("Until then: 7 of Pads, any on the shelf serve as well.");
+    expect(lineWith(1).reason).toContain("Until then: 1 of Pads, any on the shelf serves as well.");
   });
 });
 
