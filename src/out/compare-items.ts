@@ -1,13 +1,21 @@
 import { monthFromText } from "../calendar/month.ts";
+import { groupBy } from "../fleet/group-by.ts";
+import { nameKey } from "../fleet/name-key.ts";
+import { remembered } from "../fleet/remembered.ts";
+import { sortBy } from "../maths/sort-by.ts";
 import type { Comparison, ItemBeside } from "./comparison.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundUnits } from "./rounding.ts";
 
 /** Needs, orders, stock, prices and readings of every item of two plans, over the months that both hold. */
 export function compareItems(a: Plan, b: Plan, months: Comparison["months"]): ItemBeside[] {
-  const names = new Set([...a.demand, ...b.demand, ...a.orders, ...b.orders].map((row) => row.item));
-  return [...names].sort().map((item) => {
-    const [one, other] = [itemIn(a, item, months), itemIn(b, item, months)];
+  // the plans, and sheets of the same plan, may spell an item in their own way
+  const names = new Map(
+    [a, b].flatMap((plan) => [...plan.demand, ...plan.orders].map(({ item }) => [nameKey(item), item])),
+  );
+  const [inA, inB] = [itemsIn(a, months), itemsIn(b, months)];
+  return sortBy([...names], ([, item]) => [item]).map(([key, item]) => {
+    const [one, other] = [inA(key), inB(key)];
     const currencies = new Set([...one.currencies, ...other.currencies]);
     return {
       item,
@@ -29,28 +37,37 @@ export function linesWithin(plan: Plan, months: Comparison["months"]): Plan["ord
   return plan.orders.filter((line) => months && line.covers.from >= months.from && line.covers.from <= months.to);
 }
 
-function itemIn(plan: Plan, item: string, months: Comparison["months"]) {
-  const lines = linesWithin(plan, months).filter((line) => line.item === item);
-  const sum = (of: (line: Plan["orders"][number]) => number) => lines.reduce((all, line) => all + of(line), 0);
-  return {
-    needed: roundUnits(neededIn(plan, item, months)),
-    units: sum((line) => line.quantity),
-    orders: lines.length,
-    cost: sum((line) => line.lineCost + line.feeShare),
-    currencies: new Set(lines.map((line) => line.currency)),
-    unitPrice: lines[0]?.unitPrice ?? null,
-    firstUnits: lines[0]?.quantity ?? 0,
-    firstCurrency: lines[0]?.currency ?? null,
-    stock: plan.datedStock.filter((row) => row.item === item).reduce((all, row) => all + row.quantity, 0),
-    readings: plan.packs.filter((row) => row.item === item).reduce((all, row) => all + row.readings, 0),
+/** Tells what a plan has of an item, by its key. */
+function itemsIn(plan: Plan, months: Comparison["months"]) {
+  const keyOf = remembered(nameKey);
+  const byKey = <Row extends { item: string }>(rows: readonly Row[]) => groupBy(rows, ({ item }) => keyOf(item));
+  const [ordered, needed] = [byKey(linesWithin(plan, months)), byKey(plan.demand)];
+  const [stock, packs] = [byKey(plan.datedStock), byKey(plan.packs)];
+  return (key: string) => {
+    const lines = ordered.get(key) ?? [];
+    return {
+      needed: roundUnits(sum(needed.get(key), (row) => neededIn(row, months))),
+      units: sum(lines, (line) => line.quantity),
+      orders: lines.length,
+      cost: sum(lines, (line) => line.lineCost + line.feeShare),
+      currencies: new Set(lines.map((line) => line.currency)),
+      unitPrice: lines[0]?.unitPrice ?? null,
+      firstUnits: lines[0]?.quantity ?? 0,
+      firstCurrency: lines[0]?.currency ?? null,
+      stock: sum(stock.get(key), (row) => row.quantity),
+      readings: sum(packs.get(key), (row) => row.readings),
+    };
   };
 }
 
-function neededIn(plan: Plan, item: string, months: Comparison["months"]): number {
-  const row = plan.demand.find((one) => one.item === item);
-  if (!row || !months) return 0;
-  const start = monthFromText(row.from)!;
+function sum<Row>(rows: readonly Row[] = [], of: (row: Row) => number): number {
+  return rows.reduce((all, row) => all + of(row), 0);
+}
+
+function neededIn({ from, mean }: Plan["demand"][number], months: Comparison["months"]): number {
+  if (!months) return 0;
+  const start = monthFromText(from)!;
   const first = monthFromText(months.from)! - start;
   const last = monthFromText(months.to)! - start;
-  return row.mean.slice(Math.max(0, first), last + 1).reduce((all, units) => all + units, 0);
+  return mean.slice(Math.max(0, first), last + 1).reduce((all, units) => all + units, 0);
 }

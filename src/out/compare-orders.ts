@@ -1,3 +1,4 @@
+import { nameKey } from "../fleet/name-key.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { linesWithin } from "./compare-items.ts";
 import type { Comparison, OrderChanged } from "./comparison.ts";
@@ -8,7 +9,8 @@ import type { Plan } from "./plan-schema.ts";
  * is now bought in another currency is gone in the one and new in the other.
  */
 export function compareOrders(a: Plan, b: Plan, months: Comparison["months"]): OrderChanged[] {
-  const keyed = (plan: Plan) => new Map(linesWithin(plan, months).map((line) => [`${line.currency} ${line.id}`, line]));
+  const keyed = (plan: Plan) =>
+    new Map(linesWithin(plan, months).map((line) => [`${line.currency} ${nameKey(line.id)}`, line]));
   const before = keyed(a);
   const after = keyed(b);
   const cost = (line: Plan["orders"][number]) => line.lineCost + line.feeShare;

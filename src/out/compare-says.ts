@@ -96,10 +96,12 @@ function unitSays({ items, packs, orders }: Omit<Comparison, "says">): string[] 
 }
 
 function shortSays({ short: { a, b } }: Omit<Comparison, "says">): string[] {
-  if (a.deviceMonths === b.deviceMonths && a.worst === b.worst) return [];
-  const sums = `${a.deviceMonths.toFixed(1)} against ${b.deviceMonths.toFixed(1)} device-months short`;
+  const told = [a, b].map(({ deviceMonths, worst }) => [deviceMonths.toFixed(1), worst.toFixed(1)]);
+  const [[sumA, worstA], [sumB, worstB]] = told as [[string, string], [string, string]];
+  // what differs by less than is told is no change
+  if (sumA === sumB && worstA === worstB) return [];
   return [
-    `Devices short with the schedule followed: ${sums}, at worst ${a.worst.toFixed(1)} against ${b.worst.toFixed(1)}.`,
+    `Devices short with the schedule followed: ${sumA} against ${sumB} device-months short, at worst ${worstA} against ${worstB}.`,
   ];
 }
 

@@ -195,6 +195,51 @@ describe("comparePlans", () => {
     expect(says(capped, capped)).toEqual(["Nothing changed."]);
   });
 
+  // A sheet of the next month may spell what it names in another way: it is the same item, pack and order
+  it("takes names that differ in case for the same, between plans and within one", () => {
+    const stock = plan.datedStock[0]!;
+    const shouted = aPlan({
+      packs: plan.packs.map((one) => ({ ...one, item: "Pack-MD", serial: one.serial.toLowerCase() })),
+      demand: plan.demand.map((one) => ({ ...one, item: "PACK-MD" })),
+      orders: [
+        { ...line, item: "PACK-MD", id: "Fenwold batteries / PACK-MD / 2026-11", quantity: 13, lineCost: 505_700 },
+      ],
+      datedStock: [stock, { ...stock, item: "PACK-md", quantity: 2 }],
+    });
+    const both = comparePlans({ label: "a", plan }, { label: "b", plan: shouted });
+    // By hand: 9 readings in both, 12 and 13 units, and the 2 dated units that the second names in a third way
+    expect(both.items).toMatchObject([
+      {
+        item: "PACK-MD",
+        needed: { a: 6, b: 6 },
+        units: { a: 12, b: 13 },
+        orders: { a: 1, b: 1 },
+        stock: { a: 0, b: 2 },
+        readings: { a: 9, b: 9 },
+      },
+    ]);
+    expect(both.orders).toMatchObject([{ change: "changed", quantity: { a: 12, b: 13 } }]);
+    expect(both.packs).toEqual([]);
+    const moved = shouted.packs.map((one) => ({ ...one, replaceBy: { ...one.replaceBy, p50: "2027-02-28" } }));
+    const later = comparePlans({ label: "a", plan }, { label: "b", plan: { ...shouted, packs: moved } });
+    expect(later.packs).toMatchObject([
+      { serial: "m25-002", daysLater: null },
+      { serial: "m22-001", daysLater: 14 },
+    ]);
+  });
+
+  // By hand: 0.02 and 0.04 devices short are both 0.0 to the tenth, 0.04 and 0.06 are 0.0 and 0.1
+  it("says nothing of devices short that differ by less than the tenth told", () => {
+    const short = (expected: number) =>
+      aPlan({ short: [{ ...plan.short[0]!, withSchedule: { expected, anyChance: 0.01 } }] });
+    const says = (a: number, b: number) =>
+      comparePlans({ label: "a", plan: short(a) }, { label: "b", plan: short(b) }).says;
+    expect(says(0.02, 0.04)).toEqual(["Nothing changed."]);
+    expect(says(0.04, 0.06)).toEqual([
+      "Devices short with the schedule followed: 0.0 against 0.1 device-months short, at worst 0.0 against 0.1.",
+    ]);
+  });
+
   it("counts what is needed in the months that both plans hold", () => {
     // by hand: half a pack a month; May to October 2027 are six months of the first plan and the first six of the second
     const from = "2027-05";
