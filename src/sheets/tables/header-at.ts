@@ -41,7 +41,16 @@ export function headerAt(
   const namesTooFew = known < Math.min(exact > 0 ? 1 : 2, filled);
   // most rows of a list without dates and numbers, and all that is asked of them
   if (namesTooFew && current !== null && ownOutput(row.cells) === null) return null;
-  if (isFormLine(row)) return null;
+  if (isFormLine(row) || row.cells.some(tellsOfOne)) return null;
+  // a last line as full as the one before it heads nothing
+  if (
+    current === null &&
+    next === undefined &&
+    at > 0 &&
+    filled > 1 &&
+    filled <= knownNames((rows[at - 1] as GridRow).cells).filled
+  )
+    return null;
   const plain = oneRowHeader(row);
   if (current === null && headsDates(row, next)) return plain;
   if (ownOutput(plain.header) !== null) return plain;
@@ -107,6 +116,11 @@ function isLowerHeader(lower: GridRow, upper: GridRow, spans: Grid["spans"]): bo
   if (known < 2 || strong < 1 || known < filled * MIN_KNOWN_SHARE) return false;
   const merged = spans.some(({ line }) => line === upper.line);
   return merged || lower.cells.some((cell, column) => nameIn(cell) !== null && nameIn(upper.cells[column]) === null);
+}
+
+/** True for a text that names a thing and then tells its dates, as notes do and names of columns do not: "AED-01: pads exp 3/27". */
+function tellsOfOne(cell: Cell): boolean {
+  return typeof cell === "string" && /^[^:]{1,40}:\s.*\p{L}.*\d{1,2}[-/.]\d{2,4}/u.test(cell);
 }
 
 /** True for a bare number that is no year: a line below the names of columns that holds one is a record. */

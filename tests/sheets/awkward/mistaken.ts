@@ -506,4 +506,28 @@ A2,06/2023,06/2027
     },
     findings: ["date-presumed"],
   },
+  {
+    name: "notes on a device in each line, of which none heads the others",
+    text: `AED notes
+AED-01: pads adult lot A12 exp 3/27; battery B-77 inst 5/24
+AED-02: pads adult lot A13 exp 6/27; battery B-78 inst 5/24
+AED-03: pads adult lot A12 exp 3/27; pads child lot C1 exp 5/27; battery B-79 inst 6/25
+`,
+    rows: { dated_stock: [], devices: [], packs: [] },
+    aside: [3, 4].map((line) => [line, "unknown-table"]),
+    findings: ["unknown-table"],
+    unread: ["AED-01: pads adult lot A12 exp 3/27", "battery B-77 inst 5/24"],
+  },
+  {
+    name: "a last line that names an expiry and heads nothing",
+    text: `Maintenance,How often
+Condition battery,every 3 months
+Replace battery,every 2 years
+Replace pads,at expiry
+`,
+    rows: { dated_stock: [], routine: [] },
+    aside: [2, 3, 4].map((line) => [line, "unknown-table"]),
+    findings: ["unknown-table"],
+    unread: ["Maintenance", "How often"],
+  },
 ];
