@@ -442,6 +442,12 @@ export const FINDING_CODES = {
     "a list of serials and expiries",
     "Write into the header what expires, as in Battery expiry or Pads expiry, or give each line its item.",
   ),
+  "thing-unread": code(
+    "warning",
+    "A column names batteries one by one, or says when batteries or pads expire, and is not read.",
+    '"Child pads / key (exp)"',
+    "Head it as the others of its sort are headed, as in Battery 2 S/N or Child pads exp, or map it with --columns; nothing, if it tells of none that is there.",
+  ),
   "capacity-undated": code(
     "warning",
     "A list of packs holds capacities, and no column says when they were measured.",

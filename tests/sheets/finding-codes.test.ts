@@ -23,6 +23,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "gone-unread": { "a.csv": "serial,in_service,remarks\nA,2019-05-01,scrapped 2025\n" },
   "date-presumed": { "a.csv": "serial,date\nA,2024-05-01\nB,2023-05-01\n" },
   "expiry-unread": { "a.csv": "serial,exp\nA,2027-03\n" },
+  "thing-unread": { "a.csv": "AED,pads exp,child pads/key exp\nA,2027-03-31,2027-05-31\n" },
   "capacity-undated": { "a.csv": "serial,in_service,health\nA,2022-01-01,72 %\n" },
   "count-unread": { "a.csv": "item,Lager Anz,expiry,lot\npads,12,2027-05,K1\ngel,6,2028-08,G1\n" },
   "lots-counted-together": { "a.csv": "item,quantity,exp 1,exp 2\npads,5,2027-03,2027-11\n" },

@@ -3,6 +3,8 @@ import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { datedColumns } from "../tables/dated-columns.ts";
 import { profileColumn } from "../tables/profile.ts";
+import { CAME_OUT } from "../tables/replacements.ts";
+import { MOSTLY_DIFFERENT } from "../tables/score-column.ts";
 import type { Output, Table } from "../tables/table.ts";
 import { fillsOne } from "../values/cell-text.ts";
 import { isAside, parseHeader } from "../words/parse-header.ts";
@@ -36,6 +38,8 @@ export function noteUnread(table: Table, unread: readonly number[], log: Finding
 const UNREAD = {
   "column-unread": (name: string) => `Nothing is read from the column "${name}".`,
   "expiry-unread": (name: string) => `Nothing says what expires on the dates under "${name}", so none is used.`,
+  "thing-unread": (name: string) =>
+    `"${name}" tells of batteries or pads, and is not read: what it tells of is not in the plan.`,
   "capacity-undated": (name: string) =>
     `Nothing says when the capacities under "${name}" were measured, so none is used.`,
   "count-unread": (name: string) =>
@@ -63,12 +67,24 @@ function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof
     profileColumn(rows, column).dates > 0
   )
     return "expiry-unread";
+  if (ofThings(name, column, rows) && outputs.some(ofUnits)) return "thing-unread";
   const kinds = new Set(outputs.map(({ sheet }) => sheet.kind));
   const measures =
     /\b(capacity|wh|ah|minutes)\b/.test(says) &&
     !/rated|least|aside|lot/.test(says) &&
     /^(battery|test)?$/.test(things);
   return measures && kinds.has("packs") && !kinds.has("runtime_tests") ? "capacity-undated" : "column-unread";
+}
+
+/** True for a column that dates batteries or pads, or numbers batteries, which are there and not gone. */
+function ofThings(name: string, column: number, rows: Table["rows"]): boolean {
+  const { says, things } = parseHeader(name);
+  if (CAME_OUT.test(name) || /retired|aside|next/.test(says)) return false;
+  const { dates, distinct } = profileColumn(rows, column);
+  return (
+    (/\b(battery|pads)\b/.test(things) && says.includes("expiry") && dates > 0) ||
+    (things === "battery" && says.includes("serial") && distinct > MOSTLY_DIFFERENT)
+  );
 }
 
 /** True for rows of things that may expire, not of what happened to them or what they cost. */
