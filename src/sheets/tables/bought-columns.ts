@@ -2,6 +2,9 @@ import type { ColumnView } from "./score-column.ts";
 
 /** What tells of a price that it is a sum, has taxes in it, or is no more asked. */
 const OTHER_PRICE = /\b(incl|inkl|ttc|brutto|gross|ext|total|line|old|alt)/i;
+/** What is asked before a discount, where what is paid stands beside it. */
+const LIST_PRICE = /^(list|listen|catalog(ue)?|rrp)/;
+const NET = /^net(to)?$/;
 /** What heads the units on their way to a stock; and an order's number or an article's, whichever the list is of. */
 const ON_ORDER = /^(\w+ )?(on order|in bestell|en (commande|pedido))/;
 const ORDER_NUMBER = /^(bestell (no|nr)|order code)$/;
@@ -13,6 +16,11 @@ const ORDER_NUMBER = /^(bestell (no|nr)|order code)$/;
  */
 export function asBought(views: readonly ColumnView[]): ColumnView[] {
   const isPrice = ({ meaning }: ColumnView) => meaning.says.includes("price");
+  const isListed = (view: ColumnView) => isPrice(view) && LIST_PRICE.test(view.meaning.words);
+  const isNet = ({ meaning }: ColumnView) => NET.test(meaning.words);
+  const discounted =
+    views.some(isListed) &&
+    views.some((view) => isNet(view) || (/\bprice\b/.test(view.meaning.says) && !isListed(view)));
   const severalPrices = views.filter(isPrice).length > 1;
   const says = (what: string) => views.some(({ meaning }) => meaning.says === what);
   const numbersOrders =
@@ -21,6 +29,7 @@ export function asBought(views: readonly ColumnView[]): ColumnView[] {
   const saysOf = (view: ColumnView) => {
     const { meaning, profile, name } = view;
     if (severalPrices && isPrice(view) && OTHER_PRICE.test(name)) return "aside";
+    if (discounted && (isListed(view) || isNet(view))) return isNet(view) ? "price" : "aside";
     // how many to order of what is there, and no order's number
     if (isStock && meaning.words === "order" && profile.fewEach) return "aside";
     if (ON_ORDER.test(meaning.words) && (profile.fewEach || profile.filled === 0)) return "outstanding";
@@ -29,6 +38,8 @@ export function asBought(views: readonly ColumnView[]): ColumnView[] {
   return views.map((view) => {
     const says = saysOf(view);
     const words = says === "aside" ? "" : view.meaning.words;
-    return says === null ? view : { ...view, things: "", meaning: { ...view.meaning, words, things: "", says } };
+    return says === null
+      ? view
+      : { ...view, things: "", meaning: { ...view.meaning, words, things: "", says, coverage: 1 } };
   });
 }

@@ -455,4 +455,19 @@ C2;Batterie BP-10;4;0;4;28/02/2027;310,00
     },
     unread: ["Commandé", "Livré", "PU HT"],
   },
+  {
+    name: "a list price beside what is paid",
+    text: `Item,List price,Discount %,Net
+Adult pads,30.00,5,28.50
+Battery,400.00,25,300.00
+`,
+    rows: {
+      catalogue: [
+        { item: "Adult pads", price: "28.50" },
+        { item: "Battery", price: "300" },
+      ],
+    },
+    findings: ["kind-from-name"],
+    unread: ["List price", "Discount %"],
+  },
 ];
