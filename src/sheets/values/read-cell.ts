@@ -8,6 +8,7 @@ import { NothingLeft } from "./nothing-left.ts";
 import { type DecimalMark, readNumber, type WrittenNumber } from "./number-text.ts";
 import { outOfBounds, Problem } from "./problem.ts";
 import { type Gone, goneSince, standingOf } from "./status-words.ts";
+import { timesAYear } from "./times-a-year.ts";
 import { isBoxWord, packIn, unitFactor } from "./units.ts";
 
 /** What a column's cells are read by, once the column as a whole has been looked at. */
@@ -140,7 +141,9 @@ function readMeasure(
       ? wordFor(readClock(text), "min")
       : spec.unit === "units"
         ? wordFor(unitsInPacks(text), "")
-        : null;
+        : spec.unit === "per year"
+          ? wordFor(timesAYear(text), "/year")
+          : null;
   const written = known ?? readNumber(bare(text, spec), mark);
   if (written === null) {
     // a word for a failed test where its number is looked for

@@ -44,10 +44,19 @@ const FACTORS: Record<NonNullable<Unit>, Map<string, number>> = {
     ),
   ),
   "per year": new Map([
-    ...words(1, "/y /yr /year p.a. pa /a /jahr /an /jaar /año yearly annually"),
-    ...words(12, "/month /mo /m /monat /mois /mes /maand monthly"),
-    ...words(52, "/week /wk /w /woche /semaine /semana weekly"),
-    ...words(365, "/day /d /tag /jour /día daily"),
+    ...words(
+      1,
+      "/y /yr /year p.a. pa /a /jahr /an /jaar /año yearly annually annual jährlich annuel annuelle anual jaarlijks",
+    ),
+    ...words(
+      2,
+      "half-yearly semi-annual semi-annually semiannual semiannually six-monthly halbjährlich semestriel semestrielle semestral halfjaarlijks",
+    ),
+    ...words(4, "quarterly vierteljährlich quartalsweise trimestriel trimestrielle trimestral"),
+    ...words(26, "fortnightly"),
+    ...words(12, "/month /mo /m /monat /mois /mes /maand monthly monatlich mensuel mensuelle mensual maandelijks"),
+    ...words(52, "/week /wk /w /woche /semaine /semana weekly wöchentlich hebdomadaire semanal wekelijks"),
+    ...words(365, "/day /d /tag /jour /día daily täglich quotidien quotidienne diario dagelijks"),
   ]),
 };
 

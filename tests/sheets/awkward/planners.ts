@@ -311,4 +311,25 @@ Total,2,20,4,0,26
     aside: [[6, "total-row"]],
     unread: ["Total"],
   },
+  {
+    name: "how often tasks are done, in words",
+    text: `Task,Frequency
+Battery calibration,quarterly
+Pads check,monthly
+Paper change,twice a year
+Full test,every 6 mo
+Inspection,3 monthly
+Overhaul,every 2 years
+`,
+    rows: {
+      routine: [
+        { task: "Battery calibration", per_year: 4 },
+        { task: "Pads check", per_year: 12 },
+        { task: "Paper change", per_year: 2 },
+        { task: "Full test", per_year: 2 },
+        { task: "Inspection", per_year: 4 },
+        { task: "Overhaul", per_year: 0.5 },
+      ],
+    },
+  },
 ];
