@@ -10,7 +10,7 @@ import type { Heading } from "./heading.ts";
 import { impliedByPrice } from "./implied-by-price.ts";
 import type { Interpretation, Interpreted } from "./interpretation.ts";
 import { listBeside, orderBeside } from "./lists-beside.ts";
-import { mainOutput } from "./main-output.ts";
+import { mainOutput, withForm } from "./main-output.ts";
 import { withMoves } from "./moves.ts";
 import { numberedLots } from "./numbered-lots.ts";
 import { unclearTests } from "./numbered-tests.ts";
@@ -179,7 +179,7 @@ function readAs(
   const output = sheet === null ? null : mainOutput(sheet, main, views, heading);
   if (sheet !== null && output === null) return null;
   const taken = new Set((output?.fields ?? []).flatMap(({ columns }) => columns));
-  const groups = groupOutputs(views, taken, output, ofDevices);
+  const groups = groupOutputs(views, taken, output, ofDevices).map((each) => withForm(each, heading));
   const outputs = [...(output ? [output] : []), ...groups].sort(
     (a, b) => SHEETS.indexOf(a.sheet) - SHEETS.indexOf(b.sheet),
   );

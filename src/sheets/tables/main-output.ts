@@ -22,6 +22,21 @@ const FROM_FORM: Partial<Record<SheetKind, readonly (keyof FormAbove)[]>> = {
   on_order: ["supplier", "order", "arrives"],
 };
 
+/** An output with what the lines of a form above its table say of all its rows. */
+export function withForm(output: Output, heading: Heading | null): Output {
+  const said = (FROM_FORM[output.sheet.kind] ?? []).flatMap((field): [string, string][] => {
+    const value = heading?.form[field];
+    const known = output.implied[field] !== undefined || output.fields.some(({ spec }) => spec.field === field);
+    return known || value === undefined ? [] : [[field, value]];
+  });
+  if (said.length === 0) return output;
+  return {
+    ...output,
+    implied: { ...output.implied, ...Object.fromEntries(said) },
+    fromHeading: [...(output.fromHeading ?? []), ...said.map(([field]) => field)],
+  };
+}
+
 /** What columns read as the fields of one sheet yield, with what stands above them; null where they are no such sheet. */
 export function mainOutput(
   sheet: SheetSpec,
@@ -43,12 +58,7 @@ export function mainOutput(
     output.implied.date = heading.testedOn;
     output.fromHeading = ["date"];
   }
-  for (const field of FROM_FORM[sheet.kind] ?? []) {
-    const value = heading?.form[field];
-    if (has(field) || value === undefined) continue;
-    output.implied[field] = value;
-    output.fromHeading = [...(output.fromHeading ?? []), field];
-  }
+  Object.assign(output, withForm(output, heading));
   if (sheet.kind === "catalogue") {
     if (logsOrders(views)) return null;
     Object.assign(output.implied, impliedByPrice(fields, views));

@@ -6,9 +6,9 @@ import type { FieldSource, Output } from "./table.ts";
 
 /** Words beside a battery's number that say whether it came out or went in. */
 export const CAME_OUT =
-  /\b(alt|alte[rs]?|(?<=serial |s\/n )out|old|previous|removed|ausgebaut|ancienn?e?|viej[oa]|antig[oa]|oude?|vecchi[oa]|gaml?e?|gammal|star[aye])\b/i;
+  /\b(alt|alte[rs]?|(?<=serial |s\/n |batt |battery |pack )out|old|previous|removed|ausgebaut|ancienn?e?|viej[oa]|antig[oa]|oude?|vecchi[oa]|gaml?e?|gammal|star[aye])\b/i;
 export const WENT_IN =
-  /\b(neue?[rs]?|(?<=serial |s\/n )in|new|fitted|installed|eingebaut|nouv\w*|nuev[oa]|nov[oa]|nuov[oa]|nieuwe?|ny[ta]?|now[aye])\b/i;
+  /\b(neue?[rs]?|(?<=serial |s\/n |batt |battery |pack )in|new|fitted|installed|eingebaut|nouv\w*|nuev[oa]|nov[oa]|nuov[oa]|nieuwe?|ny[ta]?|now[aye])\b/i;
 
 /** What a log of replaced batteries yields: on a line's date one pack is retired and another put in service; null for others. */
 export function replacedPacks(views: readonly ColumnView[]): Output[] | null {

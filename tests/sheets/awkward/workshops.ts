@@ -303,4 +303,39 @@ R2,2026-03-01,61,FAIL
       ],
     },
   },
+  {
+    name: "batteries that came out and went in, by the unit that they are in",
+    text: `Date,Unit,Battery out,Battery in,Reason
+2026-02-01,M1,B1,B9,weak
+2026-08-09,M1,B9,B11,failed test
+`,
+    rows: {
+      packs: [
+        { serial: "B1", retired: "2026-02-01", retired_because: "faded" },
+        { serial: "B9", device: "M1", in_service: "2026-02-01", retired: "2026-08-09", retired_because: "failed" },
+        { serial: "B11", device: "M1", in_service: "2026-08-09" },
+      ],
+    },
+    findings: ["date-presumed", "merged"],
+  },
+  {
+    name: "a list of batteries for each device, of one battery too",
+    text: `Device: MD-1,,,
+Battery,Fitted,Capacity,Tested
+B1,2023-05-01,88%,2026-10-05
+B2,2023-05-01,84%,2026-10-05
+,,,
+Device: MD-2,,,
+Battery,Fitted,Capacity,Tested
+B3,2024-05-01,93%,2026-10-06
+`,
+    rows: {
+      packs: [
+        { serial: "B1", device: "MD-1", in_service: "2023-05-01" },
+        { serial: "B2", device: "MD-1", in_service: "2023-05-01" },
+        { serial: "B3", device: "MD-2", in_service: "2024-05-01" },
+      ],
+    },
+    findings: ["from-heading"],
+  },
 ];
