@@ -23,7 +23,7 @@ export interface StockTally {
   used: Float64Array;
   /** By place (as of `StockUnits.places`). */
   atPlaces: readonly DueAtPlace[];
-  /** Installed units that are no packs, by number of the place's key, then month of the plan; overdue ones in its first. */
+  /** Installed units, by number of the place's key, then month of the plan; overdue ones in its first. */
   toVisit: Float64Array;
 }
 
@@ -31,7 +31,7 @@ export interface StockTally {
 export function tallyStock(stock: StockUnits, { asOf, horizonMonths }: Policy): StockTally {
   const first = monthOfDay(asOf);
   const yearMonths = Math.min(YEAR_MONTHS, horizonMonths);
-  const { names, nameAt, places, placeAt, keyAt, asPack, serves, quantity, swapBy, swapMonth, chanceUsed } = stock;
+  const { names, nameAt, places, placeAt, keyAt, serves, quantity, swapBy, swapMonth, chanceUsed } = stock;
   const due = names.map(() => new Array<number>(horizonMonths + 2).fill(0));
   const used = new Float64Array(names.length);
   const atPlaces = places.map((): DueAtPlace => ({ overdue: 0, soon: 0, year: 0 }));
@@ -47,7 +47,7 @@ export function tallyStock(stock: StockUnits, { asOf, horizonMonths }: Policy): 
     due[name]![isOverdue ? 0 : Math.min(month, horizonMonths) + 1]! += count;
     if (!isOverdue && month < horizonMonths) used[name]! += count * chanceUsed[at]!;
     const place = placeAt[at]!;
-    if (month < horizonMonths && asPack[at] === 0 && places[place]!.installed)
+    if (month < horizonMonths && places[place]!.installed)
       toVisit[keyAt[at]! * horizonMonths + Math.max(0, month)]! += count;
     if (month >= yearMonths) continue;
     const here = atPlaces[place]!;

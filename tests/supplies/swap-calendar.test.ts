@@ -6,7 +6,7 @@ import { emptyFleet } from "../../src/fleet/rows.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
 import { latestSchedule } from "../../src/supplies/swap-calendar.ts";
 import { countVisits, monthsGivenUp, smallestCapacity } from "../../src/supplies/swap-capacity.ts";
-import { day, device, stock } from "../fleet/make-rows.ts";
+import { day, device, pack, stock } from "../fleet/make-rows.ts";
 
 interface Job {
   due: number;
@@ -173,5 +173,23 @@ describe("forecastDatedStock: swap calendar", () => {
     const open = forecastDatedStock(fleet, { ...policy, swapsPerMonth: null });
     expect(open.swapCalendar).toEqual([]);
     expect(open.swapCapacity).toMatchObject({ perMonth: null, smallest: 2, enough: true });
+  });
+});
+
+describe("a battery that stands among packs and, with its expiry, in dated stock", () => {
+  // By hand: of 1 May, the battery in D1 and the pads in D2 both leave in May, as-of's month: that takes two visits
+  it("takes a visit in the calendar and in the fewest visits alike", () => {
+    const fleet = {
+      ...emptyFleet(),
+      devices: [device("D1"), device("D2")],
+      packs: [pack("B1", { item: "Cell", device: "D1" })],
+      datedStock: [stock("Cell", "2027-05-20", "D1", { serial: "b1" }), stock("Pads", "2027-05-31", "D2")],
+    };
+    const at = (swapsPerMonth: number) =>
+      forecastDatedStock(fleet, { ...defaultPolicy(day("2027-05-01")), horizonMonths: 7, swapsPerMonth });
+    expect(at(2).swapCalendar.map(({ place }) => place)).toEqual(["D1", "D2"]);
+    expect(at(2).swapCapacity).toMatchObject({ smallest: 2, enough: true });
+    expect(at(1).swapCapacity.enough).toBe(false);
+    expect(at(1).cautions[0]).toMatch(/^With 1 swap visit a month not every expiry can be met: it takes 2\./);
   });
 });
