@@ -47,6 +47,16 @@ describe("placesToSwap", () => {
   });
 });
 
+describe("a place that rows spell in two ways", () => {
+  it("is one place, under the name met first", () => {
+    const units = quarterUsed([
+      ["2027-01-31", "Ward 3", { quantity: 2 }],
+      ["2026-10-31", "ward  3 ", { quantity: 5 }],
+    ]);
+    expect(placesToSwap(units, tallyStock(units, policy))).toEqual([{ place: "Ward 3", overdue: 5, soon: 2, year: 7 }]);
+  });
+});
+
 describe("lapsesByItem", () => {
   // By hand: 30 units, a quarter of them used; what is overdue, held or later than the horizon is no part of it
   it("tells what lapses inside the horizon, and what moves save of it", () => {
