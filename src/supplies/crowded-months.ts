@@ -83,9 +83,18 @@ function crowdsOfItem(
     clusters ??= clusterMonths(deliveries, points);
     const cluster = clusters.find((members) => members.includes(month)) ?? [month];
     const span = { from: cluster[0]!, to: cluster[cluster.length - 1]! };
-    const lots = new Set(ofMonth.flatMap((at) => stock.rows[at]!.lot ?? []));
+    const lots = new Map(ofMonth.flatMap((at) => lotAt(stock, at)));
     const places = new Set(ofMonth.map((at) => stock.keyAt[at])).size;
-    const found = { item: item.name, month, units: count, evenShare, pValue, span, lots: [...lots].sort(), places };
+    const found = {
+      item: item.name,
+      month,
+      units: count,
+      evenShare,
+      pValue,
+      span,
+      lots: [...lots.values()].sort(),
+      places,
+    };
     const inSpan = cluster.reduce((sum, member) => sum + (deliveries.get(member) ?? 0), 0);
     // one unit fewer than a crowd
     const most = Math.max(LEAST_UNITS, Math.ceil(TIMES_EVEN_SHARE * evenShare)) - 1;
@@ -122,7 +131,13 @@ function unitsMoved(stock: StockUnits, ofMonth: readonly number[], moves: readon
 }
 
 function deliveriesOf(stock: StockUnits, due: readonly number[]): number {
-  return new Set(due.map((at) => `${stock.keyAt[at]}\n${stock.rows[at]!.lot ?? ""}\n${stock.expiry[at]}`)).size;
+  return new Set(due.map((at) => `${stock.keyAt[at]}\n${lotAt(stock, at)[0]?.[0] ?? ""}\n${stock.expiry[at]}`)).size;
+}
+
+/** A row's lot by its key and as it is spelled; empty where it names none. */
+function lotAt({ rows }: StockUnits, at: number): [key: string, lot: string][] {
+  const lot = rows[at]!.lot;
+  return lot === null ? [] : [[nameKey(lot), lot.trim()]];
 }
 
 /** Due months in natural groups, each ascending. */
