@@ -59,8 +59,10 @@ function captionOf(rows: Rows): string {
   return without + (expected < 1 ? words.never : words.worst(inWords(expected), monthWords(worst.month)));
 }
 
+/** Tenths of a few, where there are any: of two devices two are short, not 2.0. */
 function inWords(devices: number): string {
-  return numberWords(devices, devices < MANY ? 1 : 0);
+  const isWhole = devices > 1.5 && Math.round(devices * 10) % 10 === 0;
+  return numberWords(devices, devices < MANY && !isWhole ? 1 : 0);
 }
 
 function shortTable(rows: Rows, capped: boolean): HTMLElement {
