@@ -7,6 +7,7 @@ import { monthAfter } from "../months.ts";
 import { needsInWords } from "../needs-words.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
+import { unbroken } from "../unbroken.ts";
 import { forecastNote, orderTable } from "./order-table.ts";
 import { answer, points, section } from "./section.ts";
 
@@ -37,11 +38,6 @@ export function ahead({ plan, reading, behind }: PlannedSession): HTMLElement {
       ),
     uncertain(),
   );
-
-  /** A name or a day is not broken where a line ends. */
-  function unbroken(text: string): (Node | string)[] {
-    return text.split(/(\S+-\S+)/).map((part, at) => (at % 2 === 1 ? make("span", { class: "whole" }, part) : part));
-  }
 
   function uncertain(): HTMLElement | null {
     const words = say.ahead.uncertain;

@@ -1,5 +1,6 @@
 import { make } from "../dom.ts";
 import { say } from "../strings.ts";
+import { unbroken } from "../unbroken.ts";
 
 /** Cautions stand wherever a forecast is: the standing ones in full, then what this plan says of itself. */
 export function cautions(standing: readonly string[], ofThePlan: readonly string[]): HTMLElement {
@@ -14,7 +15,7 @@ export function cautions(standing: readonly string[], ofThePlan: readonly string
       make(
         "ul",
         {},
-        own.map((caution) => make("li", {}, caution)),
+        own.map((caution) => make("li", {}, unbroken(caution))),
       ),
   );
 }

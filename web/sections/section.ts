@@ -1,6 +1,7 @@
 import { button, make } from "../dom.ts";
 import { printAlone } from "../print-alone.ts";
 import { say } from "../strings.ts";
+import { unbroken } from "../unbroken.ts";
 
 export type SectionName = keyof typeof say.sections;
 
@@ -25,7 +26,7 @@ export function section(
 
 /** A sentence that leads a section in. */
 export function lead(text: string): HTMLElement {
-  return make("p", { class: "lead" }, text);
+  return make("p", { class: "lead" }, unbroken(text));
 }
 
 /** A question inside a section with what answers it. */
@@ -42,7 +43,7 @@ export function points(question: string, sentences: readonly (string | false)[])
     make(
       "ul",
       {},
-      said.map((sentence) => make("li", {}, sentence)),
+      said.map((sentence) => make("li", {}, unbroken(sentence))),
     ),
   );
 }
