@@ -38,6 +38,11 @@ describe("the page with a plan inside, which is looked at part by part", () => {
     ]);
   });
 
+  it("tells a whole number of devices short without a tenth", async () => {
+    // of the plan's first month 2 are expected, of its second 1.5
+    expect(await page.locator("#ahead").textContent()).toContain("that of November 2026: 2 are expected.");
+  });
+
   it("says in words which order is late", async () => {
     expect(await page.locator("#ahead .headline").textContent()).toMatch(/1\sorder line is already late/);
     expect(await page.locator("#orders tbody tr").first().textContent()).toMatch(/25 Nov 2026 late/);
@@ -109,6 +114,7 @@ describe("the page with a plan inside, which is looked at part by part", () => {
       .locator("tbody tr > *")
       .allTextContents();
     expect(without).toEqual(["Pack A", "1", "0", "0", "0", "1", "not known"]);
+    expect(await page.locator("#traced").getByRole("heading", { name: "What it takes to do without" }).count()).toBe(1);
     await page.locator("#trace").fill("no such lot");
     await page.locator("#trace").press("Enter");
     await page.locator("#traced", { hasText: /^Nothing in the sheets bears no such lot\.$/ }).waitFor();

@@ -106,9 +106,8 @@ function doWithout(rows: Without[]): HTMLElement {
   const anyLacks = rows.some(({ lacking }) => lacking > 0);
   const there = ({ lacking, coveredOn }: Without) =>
     lacking === 0 ? now : coveredOn === null ? unknown : dayWords(coveredOn);
-  return make(
-    "div",
-    {},
+  return answer(
+    caption,
     table<Without>({
       caption,
       rows,
