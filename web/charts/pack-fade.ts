@@ -1,5 +1,5 @@
 import type { Plan } from "../../src/index.ts";
-import { monthWords, percentWords } from "../format.ts";
+import { monthWords, percentWords, sentenceWords } from "../format.ts";
 import { dayNumber, monthAfter, monthEnd } from "../months.ts";
 import { packPath } from "../pack-path.ts";
 import { readingsOf } from "../pack-readings.ts";
@@ -26,6 +26,8 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
     .slice(0, MOST_SIBLINGS);
   const months = pack.path.p50.map((_, index) => ({ month: monthAfter(pack.path.from, index), index }));
   const share = (key: "p10" | "p50" | "p90", index: number) => percentWords(pack.path[key][index] ?? 0);
+  // days alone: the reason why a pack is held may name what looks like a month
+  const says = pack.says.replace(/\bon \d{4}-\d\d-\d\d\b/g, sentenceWords);
   return figure({
     question: words.heading,
     unit: say.figure.unitOf(pack.serial, words.unit),
@@ -37,7 +39,7 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
       ...(siblings.length > 0 ? [{ mark: "faint-line" as const, label: words.sibling }] : []),
     ],
     empty: path.length + dots.length === 0,
-    caption: path.length === 0 ? `${pack.says} ${words.noPath}` : pack.says,
+    caption: path.length === 0 ? `${says} ${words.noPath}` : says,
     points: months.map(({ month, index }) => ({
       at: monthEnd(month),
       says: words.at(monthWords(month), share("p50", index), share("p10", index), share("p90", index)),
