@@ -1,6 +1,7 @@
 import { counted } from "./count-text.ts";
 import { itemNames } from "./item-book.ts";
 import { nameKey } from "./name-key.ts";
+import { packsAsInStock } from "./packs-in-stock.ts";
 import { remembered } from "./remembered.ts";
 import type { Fleet } from "./rows.ts";
 
@@ -11,8 +12,8 @@ const named = new WeakMap<Fleet, Fleet>();
 
 /**
  * The fleet with each item under one spelling, by which all that follows counts it, and with a name for every pack's: a
- * sheet of serial numbers and dates often names none, and its packs are then one kind. The same fleet gives the same
- * answer, so that what hangs on it is kept.
+ * sheet of serial numbers and dates often names none, and its packs are then one kind. What dated stock alone tells of a
+ * pack is the pack's. The same fleet gives the same answer, so that what hangs on it is kept.
  */
 export function withNamedItems(fleet: Fleet): Fleet {
   const known = named.get(fleet);
@@ -25,7 +26,7 @@ export function withNamedItems(fleet: Fleet): Fleet {
     return rows.map((row) => (row.item === name(row) ? row : { ...row, item: name(row) }));
   };
   const spelled = {
-    packs: inOneSpelling(fleet.packs, UNNAMED_ITEM),
+    packs: inOneSpelling(packsAsInStock(fleet), UNNAMED_ITEM),
     datedStock: inOneSpelling(fleet.datedStock),
     catalogue: inOneSpelling(fleet.catalogue),
     useLog: inOneSpelling(fleet.useLog),

@@ -3,7 +3,7 @@ import { nameKey } from "../fleet/name-key.ts";
 import { withNamedItems } from "../fleet/named-items.ts";
 import { listedAsPack } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
-import type { DatedStockRow, Fleet, PackRow } from "../fleet/rows.ts";
+import type { DatedStockRow, Fleet } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { hasLeft, isDevice, itemsTouched } from "./items-touched.ts";
@@ -20,11 +20,10 @@ import { swapDay } from "./unit-life.ts";
  * @param ids  one or a recall notice's list; blank ones are skipped
  */
 export function traceIds(sheets: Fleet, policy: Policy, ids: readonly string[]): Trace {
-  const named = withNamedItems(sheets);
-  const book = itemBook(named);
-  const takes = whoTakes(named, book, policy.asOf);
-  const isPack = listedAsPack(named);
-  const fleet = { ...named, packs: packsInPlace(named, isPack, takes) };
+  const fleet = withNamedItems(sheets);
+  const book = itemBook(fleet);
+  const takes = whoTakes(fleet, book, policy.asOf);
+  const isPack = listedAsPack(fleet);
   const wanted = ids.map((id) => id.trim()).filter((id) => id !== "");
   const matchers = wanted.map((id) => ({ id, ...matcherOf(id, policy.asOf), as: new Set<TracedAs>() }));
   const touches = touchedBy(matchers, fleet);
@@ -103,14 +102,6 @@ function placesTouched({ stock, packs }: Touched, takes: WhoTakes, policy: Polic
   for (const { row } of stock) at(row.place).units += row.quantity;
   for (const pack of packs) if (!hasLeft(pack, policy)) at(pack.device ?? pack.site).packs += 1;
   return [...places].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, place]) => place);
-}
-
-/** Packs, each with the device where dated stock has it if its own row names none. */
-function packsInPlace(fleet: Fleet, isPack: (row: DatedStockRow) => boolean, takes: WhoTakes): PackRow[] {
-  const places = new Map<string, string>();
-  for (const row of fleet.datedStock)
-    if (isPack(row) && isDevice(row.place, takes)) places.set(nameKey(row.serial!), row.place!);
-  return fleet.packs.map((pack) => ({ ...pack, device: pack.device ?? places.get(nameKey(pack.serial)) ?? null }));
 }
 
 function stockKey(row: DatedStockRow): (string | number)[] {
