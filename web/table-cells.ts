@@ -1,6 +1,7 @@
 import { button, make } from "./dom.ts";
 import { say } from "./strings.ts";
 import type { Column, TableSpec } from "./table-spec.ts";
+import { unbroken } from "./unbroken.ts";
 
 /** Gives an element of a table its role, where the browser has to be told; else null. */
 export type Role = (name: string) => string | null;
@@ -23,7 +24,8 @@ export function headCell<Row>(column: Column<Row>, sort: (() => void) | null, ro
 export function linesOf<Row>({ columns, below }: TableSpec<Row>, row: Row, role: Role): HTMLTableRowElement[] {
   const cells = columns.map((column) => cell(column, row, role("cell")));
   if (!below) return [make("tr", { role: role("row") }, cells)];
-  const under = make("div", { class: "under" }, below(row));
+  const told = below(row);
+  const under = make("div", { class: "under" }, typeof told === "string" ? unbroken(told) : told);
   return [
     make("tr", { role: role("row"), class: "explained" }, cells),
     make(
