@@ -4,6 +4,9 @@ import type { ColumnView } from "./score-column.ts";
 const OTHER_PRICE = /\b(incl|inkl|ttc|brutto|gross|ext|total|line|old|alt)/i;
 /** What is asked before a discount, where what is paid stands beside it. */
 const LIST_PRICE = /^(list|listen|catalog(ue)?|rrp)/;
+/** What one unit costs, beside the price of several. */
+const EACH = /^(each|ea|per (unit|piece|each)|a piece|pro stuck)$/;
+const OF_SEVERAL = /\bper \d/;
 const NET = /^net(to)?$/;
 /** What heads the units on their way to a stock; and an order's number or an article's, whichever the list is of. */
 const ON_ORDER = /^(\w+ )?(on order|in bestell|en (commande|pedido))/;
@@ -21,6 +24,8 @@ export function asBought(views: readonly ColumnView[]): ColumnView[] {
   const discounted =
     views.some(isListed) &&
     views.some((view) => isNet(view) || (/\bprice\b/.test(view.meaning.says) && !isListed(view)));
+  const isEach = ({ meaning, profile }: ColumnView) => EACH.test(meaning.words) && profile.numbers > 0.5;
+  const pricedEach = views.some(isEach) && views.some(({ meaning }) => meaning.says === "price");
   const severalPrices = views.filter(isPrice).length > 1;
   const says = (what: string) => views.some(({ meaning }) => meaning.says === what);
   const numbersOrders =
@@ -29,6 +34,8 @@ export function asBought(views: readonly ColumnView[]): ColumnView[] {
   const saysOf = (view: ColumnView) => {
     const { meaning, profile, name } = view;
     if (severalPrices && isPrice(view) && OTHER_PRICE.test(name)) return "aside";
+    if (severalPrices && isPrice(view) && OF_SEVERAL.test(meaning.words)) return "aside";
+    if (pricedEach && (isEach(view) || meaning.says === "price")) return isEach(view) ? "price" : "aside";
     if (discounted && (isListed(view) || isNet(view))) return isNet(view) ? "price" : "aside";
     // how many to order of what is there, and no order's number
     if (isStock && meaning.words === "order" && profile.fewEach) return "aside";

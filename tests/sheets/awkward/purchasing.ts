@@ -470,4 +470,34 @@ Battery,400.00,25,300.00
     findings: ["kind-from-name"],
     unread: ["List price", "Discount %"],
   },
+  {
+    name: "what one costs beside the price of ten",
+    text: `Item,Price per 10,Price each
+Adult pads,270.00,28.50
+Paper,25.00,2.80
+`,
+    rows: {
+      catalogue: [
+        { item: "Adult pads", price: "28.50", price_per: null, units_per_box: null },
+        { item: "Paper", price: "2.80", price_per: null, units_per_box: null },
+      ],
+    },
+    findings: ["kind-from-name"],
+    unread: ["Price per 10"],
+  },
+  {
+    name: "what one costs beside the price of a pack",
+    text: `Description,Pack,Price,Each
+Adult pads,10,285.00,28.50
+Paper,20,56.00,2.80
+`,
+    rows: {
+      catalogue: [
+        { item: "Adult pads", price: "28.50", units_per_box: 10 },
+        { item: "Paper", price: "2.80", units_per_box: 20 },
+      ],
+    },
+    findings: ["kind-from-name"],
+    unread: ["Price"],
+  },
 ];
