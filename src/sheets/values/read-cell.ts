@@ -142,7 +142,7 @@ function readMeasure(
       : spec.unit === "units"
         ? wordFor(unitsInPacks(text), "")
         : spec.unit === "per year"
-          ? wordFor(timesAYear(text), "/year")
+          ? wordFor(timesAYear(SEVERAL.test(headerUnit) ? `${text} ${headerUnit}` : text), "/year")
           : null;
   const written = known ?? readNumber(bare(text, spec), mark);
   if (written === null) {
@@ -197,6 +197,9 @@ function unitsInPacks(text: string): number | null {
   return pack === null ? null : Number(count) * pack.size + Number(loose);
 }
 
+/** Units of "Frequency (months)", below which stands after how many a task comes again, and not how often in one. */
+const SEVERAL =
+  /^(days|weeks|wks|months|mos|mths|years|yrs|tage|wochen|monate|jahre|jours|semaines|dias|semanas|meses)$/;
 const RANGE_STARTS = /^\d{1,3}\s*(?:-|–|to|bis|à|a|tot)\s*(?=\d)/i;
 const ONE_NUMBER = /^\D*?(\d+)\D*$/;
 

@@ -332,4 +332,17 @@ Overhaul,every 2 years
       ],
     },
   },
+  {
+    name: "after how many months tasks come again",
+    text: `Task,Frequency (months),Item,Qty
+Paper change,6,Paper,1
+Battery check,3,,
+`,
+    rows: {
+      routine: [
+        { task: "Paper change", per_year: 2, item: "Paper", quantity: 1 },
+        { task: "Battery check", per_year: 4 },
+      ],
+    },
+  },
 ];
