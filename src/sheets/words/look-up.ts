@@ -12,7 +12,9 @@ const WORDS = [...VOCABULARY].filter(([word]) => word.length > FORGIVING_LENGTH 
 const SHORT_TAILS = new Set(["no", "nr", "id", "sn", "dt"]);
 
 /** Behind a battery or pads, words for those that a device works with, which tell them from its spares and name nothing. */
-const IN_PLACE = /^(connected|attached|plugged in|[io]n (the )?(unit|monitor|machine))$/;
+const IN_PLACE = /^(connected|attached|plugged in|[io]n (the )?(unit|monitor|machine|defib))$/;
+/** The same for those that wait. */
+const ON_SHELF = /^(on|in) (the )?(shelf|drawer|store|stock)$/;
 
 /** Concepts of the longest known phrase at a place, how many tokens it takes and how sure that is. */
 export function lookUp(
@@ -27,6 +29,7 @@ export function lookUp(
     // A German child, not an English kind, where it stands behind pads.
     if (concept === "category" && tokens[at] === "kind" && found.includes("pads")) return [["child"], 1, 1];
     if (concept !== undefined) return [[concept], taken, 1];
+    if (ON_SHELF.test(phrase) && found.includes("battery")) return [["spare"], taken, 1];
     if (IN_PLACE.test(phrase) && found.some((named) => DATED_THINGS.has(named))) return [["filler"], taken, 1];
   }
   const token = tokens[at] as string;

@@ -239,7 +239,7 @@ function subjectOf(header: string, words: readonly string[]): string {
   if (words.length === 0) return "";
   const wanted = new Set(words);
   return header
-    .split(/[\s_/.,;:()[\]-]+/)
+    .split(/[\s_/.,;:()[\]-]+|(?<=\p{Ll})(?=\p{Lu})/u)
     .filter(
       (part) =>
         wanted.has(headerWords(part).replace(/ /g, "")) ||

@@ -414,4 +414,54 @@ A14,113,71,114,90,2026-10-02
       ],
     },
   },
+  {
+    name: "batteries in the monitor, in the charger and on the shelf",
+    text: `Vehicle,Battery in monitor,Battery in charger,Battery on shelf
+M1,X1,X2,X3
+M2,X4,X5,X6
+`,
+    rows: {
+      packs: ["X1", "X2", "X3", "X4", "X5", "X6"].map((serial) => ({
+        serial,
+        device: serial < "X4" ? "M1" : "M2",
+        site: null,
+      })),
+    },
+  },
+  {
+    name: "names of columns written as one, as programs export them",
+    text: `EquipmentID,BatterySN,PadExpDt,PedPadExpDt
+A1,B1,2027-03-31,2027-05-31
+A2,B2,2027-04-30,
+`,
+    rows: {
+      packs: [
+        { serial: "B1", device: "A1" },
+        { serial: "B2", device: "A2" },
+      ],
+      dated_stock: [
+        { item: "Pad", expiry: "2027-03-31", place: "A1" },
+        { item: "Ped Pad", expiry: "2027-05-31", place: "A1" },
+        { item: "Pad", expiry: "2027-04-30", place: "A2" },
+      ],
+    },
+  },
+  {
+    name: "names of columns cut short, as databases keep them",
+    text: `SER_NO,MFG_DT,LST_TST_DT,CAP_PCT,CYC_CNT,LOC_CD,STAT_CD
+B1,2022-03-01,2026-10-05,88,210,ST1,ACT
+B2,2022-03-01,2026-10-05,74,340,ST1,RET
+`,
+    rows: {
+      packs: [
+        { serial: "B1", made: "2022-03-01", cycles: 210, site: "ST1" },
+        { serial: "B2", made: "2022-03-01", cycles: 340, site: "ST1" },
+      ],
+      runtime_tests: [
+        { serial: "B1", date: "2026-10-05", percent: 88 },
+        { serial: "B2", date: "2026-10-05", percent: 74 },
+      ],
+    },
+    findings: ["status-unknown"],
+  },
 ];
