@@ -1,4 +1,5 @@
 import type { Cell, GridRow } from "../grid.ts";
+import { textsAt } from "../values/cell-text.ts";
 import { type CellPart, countAndDate, lotAndDate } from "../values/lot-and-date.ts";
 import { resultAndPercent } from "../values/result-and-percent.ts";
 import { type HeaderMeaning, parseHeader, tellsStatus } from "../words/parse-header.ts";
@@ -32,7 +33,12 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     if (name === null) return [];
     const whole = profileColumn(rows, column);
     const told = withCellUnit(asSince(parseHeader(name), header[column - 1]), whole);
-    const meaning = asInUse(asCount(asDay(asMeasure(toldByCells(told, rows, column), whole), whole), whole), whole);
+    const meaning = asInUse(
+      asCount(asDay(asMeasure(toldByCells(told, rows, column), whole), whole), whole),
+      whole,
+      rows,
+      column,
+    );
     const group = groups[column] ?? null;
     const above = group === null ? null : parseHeader(group);
     const named = meaning.things || above?.things || "";
@@ -207,12 +213,17 @@ function asCount(meaning: HeaderMeaning, { numbers, fewEach }: Profile): HeaderM
   return meaning.says === "asof" && fewEach && numbers > MOSTLY_DATES ? { ...meaning, says: "quantity" } : meaning;
 }
 
-/** "Battery in use", or "installed", above names and no days heads the batteries themselves. */
-function asInUse(meaning: HeaderMeaning, { filled, dates, distinct, levels, fewEach, yesNo }: Profile): HeaderMeaning {
+/** "Battery in use", or "installed", above names and no days or years heads the batteries themselves. */
+function asInUse(meaning: HeaderMeaning, whole: Profile, rows: readonly GridRow[], column: number): HeaderMeaning {
+  if (meaning.things !== "battery" || meaning.says !== "install" || !IN_USE.test(meaning.words)) return meaning;
+  const { filled, dates, distinct, levels, fewEach, yesNo } = whole;
+  const texts = textsAt(rows.slice(0, PARTED_ROWS), column);
   const names = filled > 0 && dates === 0 && distinct > MOSTLY_DIFFERENT && !levels && !fewEach && yesNo === 0;
-  return meaning.things === "battery" && meaning.says === "install" && names ? { ...meaning, says: "" } : meaning;
+  return names && !texts.some((text) => YEAR.test(text)) ? { ...meaning, says: "" } : meaning;
 }
 
+const IN_USE = /\b(in use|installed|fitted|loaded|mounted|inserted|eingebaut|eingesetzt)$/;
+const YEAR = /(?<!\d)(19|20)\d\d$/;
 const MOSTLY_DATES = 0.5;
 const BEFORE = /\b(before|pre|vor|avant|antes|prima|voor)\b/i;
 const NAMES_ONE = /serial|\bid\b/;

@@ -526,8 +526,6 @@ Replace battery,every 2 years
 Replace pads,at expiry
 `,
     rows: { dated_stock: [], routine: [] },
-    aside: [2, 3, 4].map((line) => [line, "unknown-table"]),
-    findings: ["unknown-table"],
-    unread: ["Maintenance", "How often"],
+    findings: ["no-table"],
   },
 ];

@@ -464,4 +464,13 @@ B2,2022-03-01,2026-10-05,74,340,ST1,RET
     },
     findings: ["status-unknown"],
   },
+  {
+    name: "years in which batteries were fitted, which are no batteries",
+    text: `AED,Site,Battery installed,Pads exp
+A1,S1,FY2024,2027-03-31
+A2,S2,FY2025,2027-04-30
+`,
+    rows: { devices: [{ device: "A1" }, { device: "A2" }], packs: [] },
+    unread: ["Battery installed"],
+  },
 ];
