@@ -8,6 +8,15 @@ const HEADER = "item,expiry,quantity,kind,price,price_breaks,gtin,label,serial,m
 const CHARACTERS = 200_000;
 
 describe("readSheets: long cells", () => {
+  it.each(["a", "a ", "A1 ", "  ", "A: ", ", "])(
+    "comes to the end of a note of %j over and over behind a name",
+    (run) => {
+      const note = `"AED-01: pads ${run.repeat(CHARACTERS / run.length)}!"`;
+      const { setAside, refused, inputs } = read({ "hostile.csv": `${note}\n${note},x\n${HEADER}\n${note},${note}\n` });
+      expect(inputs.length + setAside.length + refused.length).toBeGreaterThan(0);
+    },
+  );
+
   it.each(RUNS)("comes to the end of a sheet whose every cell is a run of %j and a mark that fits nothing", (run) => {
     const cell = `"${run.repeat(CHARACTERS / run.length)}!"`;
     const row = HEADER.replace(/\w+/g, cell);

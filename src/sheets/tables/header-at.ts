@@ -120,7 +120,11 @@ function isLowerHeader(lower: GridRow, upper: GridRow, spans: Grid["spans"]): bo
 
 /** True for a text that names a thing and then tells its dates, as notes do and names of columns do not: "AED-01: pads exp 3/27". */
 function tellsOfOne(cell: Cell): boolean {
-  return typeof cell === "string" && /^[^:]{1,40}:\s.*\p{L}.*\d{1,2}[-/.]\d{2,4}/u.test(cell);
+  if (typeof cell !== "string") return false;
+  const [named = ""] = /^[^:]{1,40}:\s/.exec(cell) ?? [];
+  // one after the other: in one pattern a long text would be gone over again and again
+  const said = cell.slice(named.length).search(/\p{L}/u);
+  return named !== "" && said !== -1 && /\d{1,2}[-/.]\d{2,4}/.test(cell.slice(named.length + said));
 }
 
 /** True for a bare number that is no year: a line below the names of columns that holds one is a record. */
