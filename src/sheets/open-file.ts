@@ -31,7 +31,10 @@ interface UnpackedFile {
 
 /** Opening is the dear part and two callers need it, so what was found is kept as long as the bytes are. */
 const unpacked = new WeakMap<Uint8Array, { name: string; file: UnpackedFile }>();
-const found = new WeakMap<Grid, { columns: ColumnsFile | null; tables: Table[] }>();
+type Found = WeakMap<Grid, { columns: ColumnsFile | null; tables: Table[] }>;
+/** What is recognised is asked for beside what a columns file says: neither drives the other out. */
+const recognised: Found = new WeakMap();
+const mapped: Found = new WeakMap();
 
 /**
  * Opens a file: judges its bytes, decodes it, parts it into records and finds its tables. The same bytes are opened once;
@@ -55,6 +58,7 @@ export function openFiles(files: readonly SheetFile[], columns: ColumnsFile | nu
 }
 
 function tablesIn(grid: Grid, columns: ColumnsFile | null): Table[] {
+  const found = columns === null ? recognised : mapped;
   const before = found.get(grid);
   if (before && before.columns === columns) return before.tables;
   const tables = tablesSideBySide(grid, (part) => findTables(part, columns));

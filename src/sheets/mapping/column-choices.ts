@@ -30,19 +30,20 @@ export function columnChoices(files: readonly SheetFile[], columns: ColumnsFile 
   return files
     .flatMap((file) => openFile(file, columns).tabs)
     .flatMap(({ tables }) => tables)
-    .map(({ grid, number, header, groups, rows }) => ({
-      file: grid.file,
-      sheet: grid.sheet,
-      table: number,
-      columns: columnKeys(header, groups).map((key, at) => ({
-        column: at + 1,
-        key,
-        examples: examplesOf(rows.map(({ cells }) => cells[at] ?? null)),
-        recognised: recognised
-          .filter((table) => table.grid === grid && table.number === number)
-          .flatMap((table) => fieldsAt(table, at)),
-      })),
-    }));
+    .map(({ grid, number, header, groups, rows }) => {
+      const same = recognised.filter((table) => table.grid === grid && table.number === number);
+      return {
+        file: grid.file,
+        sheet: grid.sheet,
+        table: number,
+        columns: columnKeys(header, groups).map((key, at) => ({
+          column: at + 1,
+          key,
+          examples: examplesOf(rows.map(({ cells }) => cells[at] ?? null)),
+          recognised: same.flatMap((table) => fieldsAt(table, at)),
+        })),
+      };
+    });
 }
 
 function fieldsAt({ outputs }: Table, at: number): ColumnChoices["columns"][number]["recognised"] {
