@@ -80,10 +80,11 @@ function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof
 function ofThings(name: string, column: number, rows: Table["rows"]): boolean {
   const { says, things } = parseHeader(name);
   if (CAME_OUT.test(name) || /retired|aside|next/.test(says)) return false;
-  const { dates, distinct } = profileColumn(rows, column);
+  const expires = /\b(battery|pads)\b/.test(things) && says.includes("expiry");
+  const numbered = things === "battery" && says.includes("serial");
   return (
-    (/\b(battery|pads)\b/.test(things) && says.includes("expiry") && dates > 0) ||
-    (things === "battery" && says.includes("serial") && distinct > MOSTLY_DIFFERENT)
+    (expires && profileColumn(rows, column).dates > 0) ||
+    (numbered && profileColumn(rows, column).distinct > MOSTLY_DIFFERENT)
   );
 }
 

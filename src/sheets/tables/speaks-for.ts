@@ -60,14 +60,7 @@ function bonus(output: Output | null, views: readonly ColumnView[]): number {
   const ordered = (implied.order ?? implied.arrives) !== undefined || logsOrders(views);
   const ofOrders = sheet.kind === "on_order" && ordered ? TITLE_POINTS : 0;
   const against = (unlikely[sheet.kind] ? UNLIKELY : 0) + (isLineADevice(output, views) ? LINE_A_DEVICE : 0);
-  return (
-    required +
-    onceOrOften(output, views) +
-    namedInCells(output, views) +
-    reasoned +
-    (ofOrders ? TITLE_POINTS : 0) -
-    against
-  );
+  return required + onceOrOften(output, views) + namedInCells(output, views) + reasoned + ofOrders - against;
 }
 
 /** True where columns say how many of what does not expire were ordered, on which day, and whether or when they came. */
