@@ -18,17 +18,8 @@ export interface TracedRow {
   line: number;
 }
 
-/** What it takes to do without the units of an item that bear what was asked for. */
-export interface Without {
-  item: string;
-  inUse: number;
-  onShelves: number;
-  onOrder: number;
-  usableElsewhere: number;
-  lacking: number;
-  /** When what is lacking can be there, `YYYY-MM-DD`; null where that is not known. */
-  coveredOn: string | null;
-}
+/** What it takes to do without the units of an item that bear what was asked for; its day as `YYYY-MM-DD`. */
+export type Without = Omit<ReturnType<typeof traceIds>["items"][number], "coveredOn"> & { coveredOn: string | null };
 
 export interface Traced {
   rows: TracedRow[];
