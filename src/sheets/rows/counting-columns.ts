@@ -49,8 +49,8 @@ export function countedIn(quantity: unknown, record: GridRow, { measure, boxSize
   const pack = packIn(unit);
   const inBoxes = pack !== null || isBoxWord(unit);
   const boxes = quantity instanceof Boxes ? quantity.count : typeof quantity === "number" && inBoxes ? quantity : null;
-  if (boxes === null) return quantity;
-  const single = Number(textAt(record, loose)) || 0;
+  const single = readNumber(textAt(record, loose), ".")?.value ?? 0;
+  if (boxes === null) return quantity ?? (single || null);
   if (pack !== null) return boxes * pack.size + single;
   const size = boxSize === -1 ? null : readNumber(textAt(record, boxSize), ".");
   return size !== null && Number.isInteger(size.value) && size.value > 0

@@ -49,11 +49,11 @@ const STEPS: readonly ((about: About) => RowStep | null)[] = [
   whatIsInNone,
   whatIsNoBattery,
   whatLeavesNothing,
+  whatHasCome,
   unitsOfBoxes,
   whatItsLabelSays,
   kindByItsName,
   whatItMustHold,
-  whatHasCome,
   whatItMeasures,
 ];
 
@@ -186,6 +186,7 @@ function missing(
 function whatHasCome({ output: { sheet }, settled, asOf, log }: About): RowStep | null {
   if (sheet.kind !== "on_order") return null;
   return (values, record) => {
+    if (values.item === null || values.quantity === null) return null;
     const come = settleOrder(values, record, settled);
     if (come !== null && typeof come !== "string") return come;
     const { arrives, source } = values;

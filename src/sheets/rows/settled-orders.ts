@@ -4,6 +4,7 @@ import { textAt, textsAt } from "../values/cell-text.ts";
 import { readYesNo } from "../values/choice-words.ts";
 import { isDate } from "../values/date-text.ts";
 import { readNumber } from "../values/number-text.ts";
+import { Boxes } from "../values/read-cell.ts";
 import { foldAccents } from "../words/fold.ts";
 import { parseHeader, tellsStatus } from "../words/parse-header.ts";
 import type { Filled } from "./filled.ts";
@@ -21,10 +22,13 @@ export interface SettledBy {
 /** What headers say of what has come; "delivery" alone is when it is to come. */
 const HAS_COME = /^(install( quantity)?|arrives quantity)$/;
 const ENDED = /cancel|storniert|annull?(e|at)|anulad/;
+/** Of what has not come, nothing will: "4 of 10 received, rest cancelled". */
+const REST_ENDED = new RegExp(`\\b(rest|balance|remain|saldo|solde)[a-z ]*(${ENDED.source})`);
 const SETTLED = new RegExp(
-  `${ENDED.source}|received|closed|complete|delivered|geliefert|erledigt|abgeschlossen|livree?\\b|recue?\\b|solde|cloture|rec[ei]bid|entregad|cerrad|geleverd|ontvangen|afgesloten|ricevut|consegnat|chius|fechad`,
+  `${ENDED.source}|received|closed|complete|delivered|geliefert|erledigt|abgeschlossen|livree?\\b|recue?\\b|solde|cloture|rec[ei]bid|entreg(ad|ue)|cerrad|geleverd|ontvangen|afgesloten|ricevut|consegnat|chius|fechad`,
 );
-const NOT_YET = /not|nicht|non|no |niet/;
+const NOT_YET =
+  /not|nicht|non|nao |no |niet|\b(to|will|should) be |\b(wird|werden|wordt|sera|sara) |\b(un|in)(?=rec|del|compl)/;
 /** A part has come, by a status; a remark must also say that it came, since there are spare parts. */
 const PARTLY = /\bpart(?!s)|\bteil|deel|\bdels|parzial|parcial|\d (of|von|de) \d/;
 const CAME = /deliv|receiv|ship|liefer|livr|recu|entreg|recib|lever/;
@@ -63,7 +67,8 @@ export function settledBy({ header, rows }: Table, { sheet, fields }: Output): S
 }
 
 /**
- * Takes off an order what has come of it: stock counts that, and no order brings it again.
+ * Takes off an order what has come of it: stock counts that, and no order brings it again. What was ordered in boxes came
+ * in boxes.
  *
  * @returns why nothing of the order is still to come; the words by which a part has come that they do not count; else null
  */
@@ -75,9 +80,11 @@ export function settleOrder(
   const said = (column: number) => foldAccents(textAt(record, column)).toLowerCase();
   if (ENDED.test(said(ended))) return settled(`The order's status is "${textAt(record, ended)}".`);
   const { quantity } = values;
+  const inBoxes = quantity instanceof Boxes;
+  const ordered = inBoxes ? quantity.count : quantity;
   const partIn = (words: string) => {
     const [, came, all] = SO_MANY_OF.exec(words) ?? [];
-    const ofAll = Number(all) === quantity && (CAME.test(words) || !/[a-z]{4}/.test(words));
+    const ofAll = Number(all) === ordered && (CAME.test(words) || !/[a-z]{4}/.test(words));
     return ofAll ? came : PART_CAME.exec(words)?.[1];
   };
   const standing = said(status);
@@ -85,7 +92,8 @@ export function settleOrder(
   const part = partIn(said(received)) ?? partIn(standing) ?? partIn(remark);
   const done = (words: string) =>
     part !== undefined || NOT_YET.test(words) || PARTLY.test(words) ? -1 : words.search(SETTLED);
-  if (done(standing) !== -1) return settled(`The order's status is "${textAt(record, status)}".`);
+  if (done(standing) !== -1 || REST_ENDED.test(standing))
+    return settled(`The order's status is "${textAt(record, status)}".`);
   // a remark begins so, and not with "complete set"
   if (done(remark) === 0 && !/^compl/.test(remark))
     return settled(`A remark on the order says "${textAt(record, remarks)}".`);
@@ -94,9 +102,10 @@ export function settleOrder(
       .split(/\s[/–-]\s|[,;(]/)[0]!
       .trim();
   const come = readNumber(part ?? textAt(record, received), ".")?.value ?? null;
-  if (come !== null && typeof quantity === "number") {
-    if (come >= quantity) return settled(`All ${quantity} ordered have come.`);
-    if (come > 0) values.quantity = quantity - come;
+  if (come !== null && typeof ordered === "number") {
+    const open = ordered - come;
+    if (open <= 0) return settled(`All ${ordered} ordered have come.`);
+    if (come > 0) values.quantity = inBoxes ? new Boxes(open) : open;
     return null;
   }
   if (PARTLY.test(standing)) return textAt(record, status);
