@@ -45,8 +45,8 @@ interface About {
 /** Every step, in the order in which they are taken; null where it has no bearing on an output. */
 const STEPS: readonly ((about: About) => RowStep | null)[] = [
   whatIsGone,
-  whatLiesInQuarantine,
   whatIsInNone,
+  whatLiesInQuarantine,
   whatIsNoBattery,
   whatLeavesNothing,
   whatHasCome,

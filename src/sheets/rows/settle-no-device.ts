@@ -3,7 +3,7 @@ import type { Filled } from "./filled.ts";
 
 /** What stands in the place of a device's name where a battery is in none. */
 const NO_DEVICE =
-  /^((in|on|as) )?(the )?(spares?|stores?|stock|storage|shelf|charg(er|ing|eur)|lager|voorraad|magasin|r[eé]serve|almac[eé]n)$/i;
+  /^((in|on|as) )?(the )?(spares?|stores?|stock|storage|shelf|charg(er|ing|eur)|lager|voorraad|magasin|r[eé]serve|almac[eé]n|quarantine|quarantäne|sperrlager)$/i;
 
 /**
  * Takes a spare for what it is where its line names no device but "spare" or "in charger": the battery is in no device,
