@@ -9,7 +9,7 @@ import { currencyIn } from "../tables/implied-by-price.ts";
 import { columnsOf, type Output, type Table } from "../tables/table.ts";
 import { cellText, textAt } from "../values/cell-text.ts";
 import { kindNamed } from "../values/choice-words.ts";
-import { isDate } from "../values/date-text.ts";
+import { mayMean } from "../values/date-text.ts";
 import { Gone } from "../values/status-words.ts";
 import { packIn } from "../values/units.ts";
 import { parseHeader } from "../words/parse-header.ts";
@@ -62,7 +62,7 @@ export function rowSteps(about: About): RowStep[] {
   return STEPS.flatMap((stepOf) => stepOf(about) ?? []);
 }
 
-function whatIsGone({ output: { sheet, fields }, table: { header, outputs }, log }: About): RowStep | null {
+function whatIsGone({ output: { sheet, fields }, table: { header, outputs }, asOf, log }: About): RowStep | null {
   if (outputs.every((output) => output.beside || output.sheet.kind === "dated_stock")) {
     const goneOn = header.findIndex((name) => {
       const { says } = parseHeader(name ?? "");
@@ -71,7 +71,7 @@ function whatIsGone({ output: { sheet, fields }, table: { header, outputs }, log
     const goneSince = (record: GridRow) => textAt(record, goneOn);
     if (goneOn !== -1)
       return (values, record) =>
-        isDate(goneSince(record))
+        mayMean(goneSince(record), (day) => day <= asOf)
           ? { code: "gone", message: `It is gone since ${goneSince(record)}.` }
           : settleGone(values, sheet, log);
   }

@@ -58,6 +58,13 @@ export function isDate(text: string): boolean {
   return (readDateText(text)?.kind ?? "bad") !== "bad";
 }
 
+/** True for a text that is a date, whose first day is such in one of the orders in which it can be read. */
+export function mayMean(text: string, such: (day: Day) => boolean): boolean {
+  const written = readDateText(text);
+  if (written?.kind === "span") return such(written.first);
+  return written?.kind === "ordered" && Object.values(written.days).some((day) => day !== null && such(day));
+}
+
 function read(text: string): WrittenDate | null {
   let rest = foldAccents(text).toLowerCase().trim();
   const time = TIME.exec(rest);

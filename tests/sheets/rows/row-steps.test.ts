@@ -1,0 +1,21 @@
+import { describe, expect, it } from "vitest";
+import { read } from "../sheet-file.ts";
+
+/** The lots that stay of a list of stock, as of 2026-11-01. */
+const left = (header: string, days: Record<string, string>) =>
+  read(
+    `item,expiry,lot,${header}\n${Object.entries(days)
+      .map(([lot, day]) => `pads,2027-12-31,${lot},${day}\n`)
+      .join("")}`,
+  ).fleet.datedStock.map(({ lot }) => lot);
+
+describe("dated units with a day on which they go", () => {
+  it("are gone from that day on, and not before it", () => {
+    const days = { L1: "2026-10-31", L2: "2026-11-01", L3: "2027-05-31", L4: "" };
+    for (const header of ["Discard after", "Disposed on", "Date used"]) expect(left(header, days)).toEqual(["L3", "L4"]);
+  });
+
+  it("are gone where the day can be read as one that has passed: 6 December or 12 June 2026", () => {
+    expect(left("Disposed on", { L1: "06/12/2026", L2: "06/12/2027" })).toEqual(["L2"]);
+  });
+});
