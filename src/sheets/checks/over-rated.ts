@@ -1,4 +1,5 @@
 import { nameKey } from "../../fleet/name-key.ts";
+import { sortBy } from "../../maths/sort-by.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { Entry } from "../rows/entry.ts";
 
@@ -9,7 +10,13 @@ const MOST_OF_RATED = 1.3;
 export function dropOverRated(byKind: ReadonlyMap<string, Entry[]>, log: FindingLog): Entry[] {
   const tests = byKind.get("runtime_tests") ?? [];
   const ratings = new Map<string, Record<string, unknown>>();
-  for (const { values } of byKind.get("catalogue") ?? []) ratings.set(nameKey(String(values.item)), values);
+  // one supplier's line may give a rating that the next one's lacks
+  const catalogue = sortBy(byKind.get("catalogue") ?? [], ({ values }) => [nameKey(String(values.supplier ?? ""))]);
+  for (const { values } of catalogue) {
+    const told = Object.entries(values).filter(([field, value]) => value !== null && field.startsWith("rated"));
+    const item = nameKey(String(values.item));
+    ratings.set(item, { ...Object.fromEntries(told), ...ratings.get(item) });
+  }
   if (ratings.size === 0) return tests;
   const ratingOf = new Map<string, Record<string, unknown>>();
   for (const { values } of byKind.get("packs") ?? []) {
