@@ -21,7 +21,7 @@ export function resolveBoxes(byKind: Map<string, Entry[]>, log: FindingLog): voi
           refuse(entry, field, value.count, log);
           return false;
         }
-        entry.values[field] = value.count * size + value.loose;
+        entry.values[field] = value.ofSize(size);
       }
       return true;
     });

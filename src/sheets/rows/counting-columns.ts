@@ -44,16 +44,14 @@ function unitColumn(says: readonly string[], rows: readonly GridRow[]): number {
 }
 
 /** A record's quantity in boxes where its unit of measure is one, and in units where its line says how many a box holds. */
-export function countedIn(quantity: unknown, record: GridRow, { measure, boxSize, loose }: CountingColumns): unknown {
-  const unit = textAt(record, measure).toLowerCase();
+export function countedIn(quantity: unknown, record: GridRow, columns: CountingColumns): unknown {
+  const unit = textAt(record, columns.measure).toLowerCase();
   const pack = packIn(unit);
   const inBoxes = pack !== null || isBoxWord(unit);
-  const boxes = quantity instanceof Boxes ? quantity.count : typeof quantity === "number" && inBoxes ? quantity : null;
-  const single = readNumber(textAt(record, loose), ".")?.value ?? 0;
-  if (boxes === null) return quantity ?? (single || null);
-  if (pack !== null) return boxes * pack.size + single;
-  const size = boxSize === -1 ? null : readNumber(textAt(record, boxSize), ".");
-  return size !== null && Number.isInteger(size.value) && size.value > 0
-    ? boxes * size.value + single
-    : new Boxes(boxes, single);
+  const count = quantity instanceof Boxes ? quantity.count : typeof quantity === "number" && inBoxes ? quantity : null;
+  const loose = readNumber(textAt(record, columns.loose), ".")?.value ?? 0;
+  if (count === null) return quantity ?? (loose || null);
+  const boxes = new Boxes(count, loose);
+  const size = pack?.size ?? readNumber(textAt(record, columns.boxSize), ".")?.value ?? 0;
+  return Number.isInteger(size) && size > 0 ? boxes.ofSize(size) : boxes;
 }

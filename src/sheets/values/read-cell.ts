@@ -29,6 +29,11 @@ export class Boxes {
     readonly count: number,
     readonly loose = 0,
   ) {}
+
+  /** The whole units of them, in boxes of a size: a third of a box of 3, written as 0.333, is one. */
+  ofSize(size: number): number {
+    return Math.floor(this.count * size + this.loose + 0.01);
+  }
 }
 
 /** The days 1990-01-01 and 2100-12-31: a fleet's dates lie between them. */

@@ -12,7 +12,8 @@ const left = (header: string, days: Record<string, string>) =>
 describe("dated units with a day on which they go", () => {
   it("are gone from that day on, and not before it", () => {
     const days = { L1: "2026-10-31", L2: "2026-11-01", L3: "2027-05-31", L4: "" };
-    for (const header of ["Discard after", "Disposed on", "Date used"]) expect(left(header, days)).toEqual(["L3", "L4"]);
+    for (const header of ["Discard after", "Disposed on", "Date used"])
+      expect(left(header, days)).toEqual(["L3", "L4"]);
   });
 
   it("are gone where the day can be read as one that has passed: 6 December or 12 June 2026", () => {
