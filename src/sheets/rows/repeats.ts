@@ -79,12 +79,13 @@ function settleGroup(group: readonly Entry[], gone: Set<Entry>, log: FindingLog)
   const clashing = clashIn(group);
   const name = keyName(group[0]!);
   if (clashing) {
+    const { field, name: column } = clashing;
+    const told = group.filter(({ values }) => values[field] !== null);
     for (const entry of group) {
-      const other = group.find(
-        (candidate) => candidate !== entry && differ(candidate.values[clashing.field], entry.values[clashing.field]),
-      );
-      const [here, there] = [entry, other ?? group[0]!].map(({ values }) => shownAs(values[clashing.field], clashing));
-      const message = `${name} stands in ${group.length} rows that contradict each other in ${clashing.name}: ${here} here, ${there} in ${placeText((other ?? group[0]!).values.source)}.`;
+      const here = entry.values[field];
+      const other = told.find(({ values }) => here === null || differ(values[field], here)) as Entry;
+      const [one, two] = [here, other.values[field]].map((value) => shownAs(value, clashing));
+      const message = `${name} stands in ${group.length} rows that contradict each other in ${column}: ${one} here, ${two} in ${placeText(other.values.source)}.`;
       drop(entry, "clash", message, gone, log);
     }
     return;
