@@ -78,6 +78,7 @@ export { writePlanJson } from "./out/write-plan-json.ts";
 
 // Two plans compared, forecasts proved on the fleet's own past, recalls
 
+export { withNamedItems } from "./fleet/named-items.ts";
 export { prove } from "./life/prove/prove.ts";
 export { comparePlans, type NamedPlan } from "./out/compare.ts";
 export { compareText } from "./out/compare-text.ts";

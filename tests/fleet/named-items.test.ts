@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { unnamedCautions, withNamedItems } from "../../src/fleet/named-items.ts";
 import { emptyFleet } from "../../src/fleet/rows.ts";
-import { catalogued, ordered, pack, routine, stock, use } from "./make-rows.ts";
+import { catalogued, device, ordered, pack, routine, stock, use } from "./make-rows.ts";
 
 const NONE = { ...emptyFleet(), packs: [pack("P1"), pack("P2"), pack("P3", { item: "pack-md" })] };
 
@@ -44,5 +44,38 @@ describe("items that several sheets spell in their own way", () => {
     ]);
     expect(packs[1]).toBe(fleet.packs[1]);
     expect(fleet.packs[0]!.item).toBe("CELL-A");
+  });
+});
+
+describe("places and lots that several rows spell in their own way", () => {
+  // By hand: a device is called as the devices sheet calls it; of another place, and of a lot, the spelling first in order
+  // stands, capitals before small letters
+  it("have one name in all that follows, whatever the order of the rows", () => {
+    const rows = [
+      stock("pads", "2028-01-31", "m1", { lot: "a1" }),
+      stock("pads", "2028-01-31", "M1", { lot: "A1" }),
+      stock("pads", "2028-01-31", "store", { lot: "B1" }),
+      stock("pads", "2028-01-31", "Store"),
+      stock("pads", "2028-01-31", null),
+    ];
+    const fleet = {
+      ...emptyFleet(),
+      devices: [device("m1")],
+      packs: [pack("P1", { item: "cell", device: "M1" }), pack("P2", { item: "cell", device: "TR 9" })],
+      useLog: [use("2026-01-31", "pads", "STORE"), use("2026-01-31", "pads", "tr 9")],
+    };
+    for (const datedStock of [rows, [...rows].reverse()]) {
+      const named = withNamedItems({ ...fleet, datedStock });
+      const told = named.datedStock.map(({ place, lot }) => `${place} ${lot}`);
+      expect(told.sort()).toEqual(["STORE B1", "STORE null", "m1 A1", "m1 A1", "null null"]);
+      expect(named.packs.map(({ device: at }) => at)).toEqual(["m1", "TR 9"]);
+      expect(named.useLog.map(({ place }) => place)).toEqual(["STORE", "TR 9"]);
+    }
+  });
+
+  it("stay the same rows where all spell them alike", () => {
+    const datedStock = [stock("pads", "2028-01-31", "M1", { lot: "A1" })];
+    const fleet = { ...emptyFleet(), devices: [device("M1")], datedStock };
+    expect(withNamedItems(fleet)).toBe(fleet);
   });
 });

@@ -1,4 +1,4 @@
-import { matcherOf, type Policy, type Reading, traceIds } from "../../src/index.ts";
+import { matcherOf, type Policy, type Reading, traceIds, withNamedItems } from "../../src/index.ts";
 import { dayText } from "../months.ts";
 import { nameKey } from "../name-key.ts";
 
@@ -35,8 +35,10 @@ export interface Traced {
  * What the engine traces of a lot, serial, GTIN, order number or scanned label, as the program does; besides a device of
  * that name with what lies in it, and rows that were set aside, since what is recalled may lie where they say.
  */
-export function trace(wanted: string, { fleet, setAside }: Reading, policy: Policy): Traced {
+export function trace(wanted: string, { fleet: sheets, setAside }: Reading, policy: Policy): Traced {
   if (nameKey(wanted) === "") return { rows: [], units: 0, places: 0, without: [], wrong: null };
+  // the rows that the engine traces
+  const fleet = withNamedItems(sheets);
   const traced = traceIds(fleet, policy, [wanted]);
   const { match } = matcherOf(wanted, policy.asOf);
   const isNamed = (name: string | null) => name !== null && match(nameKey(name));
@@ -65,17 +67,16 @@ export function trace(wanted: string, { fleet, setAside }: Reading, policy: Poli
     until: day(row.expiry),
   });
   const stock = new Set(traced.stock.map(({ row }) => row));
-  const packKey = ({ serial, source }: (typeof fleet.packs)[number]) => JSON.stringify([serial, source]);
-  const packs = new Set(traced.packs.map(packKey));
+  const packs = new Set(traced.packs);
   const within = [
-    ...fleet.packs.filter((row) => isNamed(row.device) && !packs.has(packKey(row))).map(packRow),
+    ...fleet.packs.filter((row) => isNamed(row.device) && !packs.has(row)).map(packRow),
     ...fleet.datedStock.filter((row) => isNamed(row.place) && !stock.has(row)).map(stockRow),
   ];
   const staying = within.filter(({ kind }) => kind !== "retired pack");
   const counts = [...traced.places.map(({ units, packs }) => units + packs), ...staying.map((row) => row.quantity!)];
   return {
     rows: [
-      ...traced.packs.map(packRow),
+      ...[...packs].map(packRow),
       ...[...stock].map(stockRow),
       ...within,
       ...traced.orders.map((row) => ({

@@ -43,8 +43,17 @@ describe("trace: every row that bears a name", () => {
     const device = { ...smallReading.fleet.devices[0]!, device: "d1", site: "Harbour" };
     const known = { ...reading, fleet: { ...reading.fleet, devices: [device] } };
     expect(trace("L77", { ...known }).map(({ site }) => site)).toEqual([]);
-    expect(trace("L 77", known).map(({ place, site }) => [place, site])).toEqual([["D1", "Harbour"]]);
+    expect(trace("L 77", known).map(({ place, site }) => [place, site])).toEqual([["d1", "Harbour"]]);
     expect(trace("L78", known).map(({ place, site }) => [place, site])).toEqual([["Store", null]]);
+  });
+
+  // By hand: the row bears the serial M-7 and lies in M1, and is one unit by either
+  it("counts a row once that bears what is asked for by serial and by place, however its item is spelled", () => {
+    const row = { ...reading.fleet.datedStock[0]!, item: "PADS", place: "M1", serial: "M-7", lot: null, quantity: 1 };
+    const fleet = { ...reading.fleet, catalogue: [catalogued("Pads", "pads")], datedStock: [row] };
+    const traced = traceOn("m*", { ...reading, fleet }, policy);
+    expect(traced.rows).toMatchObject([{ kind: "dated stock", item: "Pads", name: "M-7" }]);
+    expect(traced.units).toBe(1);
   });
 
   it("sends to a row that was set aside, of which nothing else is known, and not to a repeat", () => {
