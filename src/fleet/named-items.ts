@@ -73,12 +73,15 @@ function oneSpelling(given: readonly string[], met: Iterable<string>): Spelling 
 /** The rows with these columns in one spelling; rows, and the list, stay the same where nothing changes. */
 function respelled<Row extends object>(rows: Row[], columns: { [Column in keyof Row]?: Spelling | null }): Row[] {
   const spellings = Object.entries(columns).filter(([, spelling]) => spelling !== null) as [keyof Row, Spelling][];
-  const inOne = (row: Row) =>
-    spellings.reduce((now, [column, spelling]) => {
+  const inOne = (row: Row) => {
+    let now = row;
+    for (const [column, spelling] of spellings) {
       const name = row[column] as string | null;
       const one = spelling(name);
-      return one === name ? now : { ...now, [column]: one };
-    }, row);
+      if (one !== name) now = { ...now, [column]: one };
+    }
+    return now;
+  };
   return rows.every((row) => inOne(row) === row) ? rows : rows.map(inOne);
 }
 
