@@ -24,6 +24,7 @@ import { RATINGS } from "./awkward/ratings.ts";
 import { REGISTERS } from "./awkward/registers.ts";
 import { REPEATED_TESTS } from "./awkward/repeated-tests.ts";
 import { SHAPES } from "./awkward/shapes.ts";
+import { SILENT } from "./awkward/silent.ts";
 import { SORTS } from "./awkward/sorts.ts";
 import { STOCKROOMS } from "./awkward/stockrooms.ts";
 import { STRANGERS } from "./awkward/strangers.ts";
@@ -64,6 +65,7 @@ describe.each([
   ["lists of stockrooms", STOCKROOMS],
   ["lists of those who buy", PURCHASING],
   ["batteries that are gone", GONE],
+  ["sheets that are misread in silence", SILENT],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
     const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);

@@ -12,7 +12,8 @@ const WORDS = [...VOCABULARY].filter(([word]) => word.length > FORGIVING_LENGTH 
 const SHORT_TAILS = new Set(["no", "nr", "id", "sn", "dt"]);
 
 /** Behind a battery or pads, words for those that a device works with, which tell them from its spares and name nothing. */
-const IN_PLACE = /^(connected|attached|plugged in|[io]n (the )?(unit|monitor|machine|defib))$/;
+const IN_PLACE =
+  /^(connected|attached|plugged in|([io]n|im|dans|en) ((the|l[ae]?|el) )?(unit|monitor|machine|defib|aed|device|gerat|defi|appareil|equipo|dae|dea))$/;
 /** The same for those that wait. */
 const ON_SHELF = /^(on|in) (the )?(shelf|drawer|store|stock)$/;
 
@@ -28,9 +29,9 @@ export function lookUp(
     const concept = VOCABULARY.get(phrase);
     // A German child, not an English kind, where it stands behind pads.
     if (concept === "category" && tokens[at] === "kind" && found.includes("pads")) return [["child"], 1, 1];
+    if (IN_PLACE.test(phrase) && found.some((named) => DATED_THINGS.has(named))) return [["filler"], taken, 1];
     if (concept !== undefined) return [[concept], taken, 1];
     if (ON_SHELF.test(phrase) && found.includes("battery")) return [["spare"], taken, 1];
-    if (IN_PLACE.test(phrase) && found.some((named) => DATED_THINGS.has(named))) return [["filler"], taken, 1];
   }
   const token = tokens[at] as string;
   const parts = inflected(token) ?? compound(token);

@@ -182,9 +182,9 @@ D2,12,2026-12-15,2027-04-30
     text: "AED ID,Pads in AED exp,Spare pads in cabinet exp\nD1,2027-03-31,2027-09-30\nD2,2027-04-30,\n",
     rows: {
       dated_stock: [
-        { item: "Pads AED", expiry: "2027-03-31", place: "D1" },
+        { item: "Pads", expiry: "2027-03-31", place: "D1" },
         { item: "Spare pads", expiry: "2027-09-30", place: "D1" },
-        { item: "Pads AED", expiry: "2027-04-30", place: "D2" },
+        { item: "Pads", expiry: "2027-04-30", place: "D2" },
       ],
     },
   },
