@@ -6,6 +6,7 @@ import type { Policy } from "../fleet/policy.ts";
 import type { DatedStockRow, Fleet } from "../fleet/rows.ts";
 import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
 import { sortBy } from "../maths/sort-by.ts";
+import { BETWEEN_SEVERAL } from "../sheets/values/listed-supplies.ts";
 import { hasLeft, isDevice, itemsTouched } from "./items-touched.ts";
 import { type Matcher, matcherOf, productsIn } from "./trace-matcher.ts";
 import { NO_PLACE, type Touched, type Trace, type TracedAs } from "./traced.ts";
@@ -65,7 +66,10 @@ interface Wanted extends Matcher {
   as: Set<TracedAs>;
 }
 
-/** Whether any identifier is one of a row's texts, or its item's GTIN; each that is notes as what. */
+/**
+ * Whether any identifier is one of a row's texts, or of several in one ("A1 / A2": any unit may be of either), or its item's
+ * GTIN; each that is notes as what.
+ */
 function touchedBy(
   wanted: readonly Wanted[],
   { catalogue }: Fleet,
@@ -73,10 +77,13 @@ function touchedBy(
   const productOf = productsIn(catalogue);
   return (item, texts) => {
     const product = productOf(item);
+    const keys = texts.flatMap(([as, text]) =>
+      [text ?? "", ...(text?.split(BETWEEN_SEVERAL) ?? [])].map((part) => [as, nameKey(part)] as const),
+    );
     let touched = false;
     for (const one of wanted) {
       const { all, named } = product(one);
-      const kinds = named ? texts.filter(([, text]) => text !== null && one.match(nameKey(text))) : [];
+      const kinds = named ? keys.filter(([, key]) => key !== "" && one.match(key)) : [];
       for (const [kind] of kinds) one.as.add(kind);
       if (all) one.as.add("gtin");
       touched ||= all || kinds.length > 0;

@@ -73,6 +73,20 @@ describe("traceIds", () => {
     expect(trace.items).toMatchObject([{ inUse: 2, onShelves: 1, usableElsewhere: 1, lacking: 1 }]);
   });
 
+  it("takes units that are of one of several lots for touched, since nobody can tell them apart", () => {
+    const mixed = {
+      ...emptyFleet(),
+      datedStock: ["A1 / W2708", "A1, w2709", "12/W2708", "A1"].map((lot, at) =>
+        stock("Pads", "2027-06-30", `Store ${at + 1}`, { lot, quantity: 2 }),
+      ),
+    };
+    const placesOf = (id: string) => traceIds(mixed, policy, [id]).places.map(({ place }) => place);
+    expect(placesOf("W2708")).toEqual(["Store 1"]);
+    expect(placesOf("W27*")).toEqual(["Store 1", "Store 2"]);
+    expect(placesOf("A1")).toEqual(["Store 1", "Store 2", "Store 4"]);
+    expect(placesOf("12/W2708")).toEqual(["Store 3"]);
+  });
+
   it("takes a star for the rest of a lot or serial, and a list of several", () => {
     const trace = traceIds(fleet, policy, ["AB1*", "", "G1", "none"]);
     expect(trace.ids).toEqual([

@@ -1,7 +1,7 @@
 import { type Cell, cellAt, type GridRow, textsInColumn } from "../grid.ts";
 import { columnsOf, type Output, type Table } from "../tables/table.ts";
 import { cellText, MAX_TYPED_CHARACTERS, textAt } from "../values/cell-text.ts";
-import { BETWEEN_LOTS, datesWithCounts } from "../values/listed-supplies.ts";
+import { BETWEEN_SEVERAL, datesWithCounts } from "../values/listed-supplies.ts";
 import type { CellPart } from "../values/lot-and-date.ts";
 import { parseHeader } from "../words/parse-header.ts";
 
@@ -80,7 +80,7 @@ export function lotsOfRecord(record: GridRow, { expiry, parted, lot, item, seria
   if (counted === null && lots.length === 0) return [record];
   const { line, cells } = record;
   const told = lots.length > 0 ? lots : [{ date: cells[expiry] ?? null, count: null }];
-  const names = textAt(record, lot).split(BETWEEN_LOTS);
+  const names = textAt(record, lot).split(BETWEEN_SEVERAL);
   return told.map(({ date, count }, of) => ({
     line,
     cells: cells.map((cell, at) =>

@@ -156,9 +156,10 @@ export function listedDates(text: string): number {
   return partsOf(text).dates;
 }
 
-/** What parts the lots of a cell, and its dates. */
-export const BETWEEN_LOTS = /\s*[;,&+\n]\s*/;
-const BETWEEN_DATES = /\s*[;,&+\n]\s*|\s+(?:\/|and|und|et|y)\s+/;
+/** What parts the pieces of a cell that name a lot and its date each. */
+const BETWEEN_PIECES = /\s*[;,&+\n]\s*/;
+/** What parts the lots of a cell, or its dates. */
+export const BETWEEN_SEVERAL = /\s*[;,&+\n]\s*|\s+(?:\/|and|und|et|y)\s+/;
 
 /**
  * The dates of a cell that holds several, or one with how many there are of it: "05/2027, 11/2027", "06/2028 (2 sets)"; none of others.
@@ -167,7 +168,7 @@ const BETWEEN_DATES = /\s*[;,&+\n]\s*|\s+(?:\/|and|und|et|y)\s+/;
  */
 export function datesWithCounts(text: string, parted: boolean): { date: string; count: number | null }[] {
   if (isDate(text)) return [];
-  const pieces = text.split(parted ? BETWEEN_LOTS : BETWEEN_DATES);
+  const pieces = text.split(parted ? BETWEEN_PIECES : BETWEEN_SEVERAL);
   const lots = pieces.flatMap((piece) => {
     const { dates, "listed expiry": date, "listed count": count, "listed lot": named, rest } = partsOf(piece);
     const lot = named + (isUnitWord(rest.replace(")", "").toLowerCase()) ? "" : rest);
