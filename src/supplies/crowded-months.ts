@@ -85,8 +85,10 @@ function crowdsOfItem(
     const span = { from: cluster[0]!, to: cluster[cluster.length - 1]! };
     const lots = new Map(ofMonth.flatMap((at) => lotAt(stock, at)));
     const places = new Set(ofMonth.map((at) => stock.keyAt[at])).size;
+    const [name = item.name, ...otherNames] = new Set(ofMonth.map((at) => stock.names[stock.nameAt[at]!]!.name));
     const found = {
-      item: item.name,
+      // who looks for what lapses must find it, also where something else is bought in its place
+      item: otherNames.length > 0 ? item.name : name,
       month,
       units: count,
       evenShare,

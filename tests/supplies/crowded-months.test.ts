@@ -3,7 +3,7 @@ import { monthFromText } from "../../src/calendar/month.ts";
 import { defaultPolicy } from "../../src/fleet/policy.ts";
 import { emptyFleet } from "../../src/fleet/rows.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
-import { day, device, stock } from "../fleet/make-rows.ts";
+import { catalogued, day, device, stock } from "../fleet/make-rows.ts";
 
 const policy = { ...defaultPolicy(day("2026-11-01")), horizonMonths: 12, swapBeforeExpiryDays: 0 };
 
@@ -23,6 +23,21 @@ describe("crowdedMonths", () => {
     expect(crowd!.lots).toHaveLength(1);
     expect(crowd!.says).toContain("They stand at 6 places from 1 lot.");
     expect(crowd!.pValue * 12 ** 5).toBeCloseTo(1, 6);
+  });
+
+  // By hand: it is the old pads that lapse, and who looks for the new ones finds none; where both fall due in one month, they are
+  // one item, by the name under which it is bought now
+  it.each([
+    [["old", "old", "old", "old", "old"], "old"],
+    [["old", "old", "old", "new", "new"], "new"],
+  ])("calls a crowd of %j %s", (names, called) => {
+    const datedStock = names.map((name, at) => stock(name, "2027-10-31", `D${at}`));
+    const catalogue = [catalogued("old", "pads", { replacedBy: "new" }), catalogued("new", "pads")];
+    const fleet = { ...emptyFleet(), devices: names.map((_, at) => device(`D${at}`)), catalogue, datedStock };
+    const [crowd, ...others] = forecastDatedStock(fleet, policy).crowdedMonths;
+    expect(others).toEqual([]);
+    expect(crowd).toMatchObject({ item: called, units: 5 });
+    expect(crowd!.says).toMatch(new RegExp(`^5 units of ${called} fall due in 2027-10`));
   });
 
   // By hand: five units and no fewer are a crowd, five being at least twice the even share of 5/12
