@@ -1,7 +1,8 @@
 import { monthText } from "../calendar/month.ts";
 import { counted, tenthsText } from "../fleet/count-text.ts";
 import type { Item } from "../fleet/item-book.ts";
-import { exactFromText, exactText, groupedText, timesExact } from "../fleet/money.ts";
+import { exactFromText, minorUnits, timesExact } from "../fleet/money.ts";
+import { groupedMoney } from "../fleet/money-text.ts";
 import type { CrowdedMonth } from "./types.ts";
 
 /** What else is known of a crowd. */
@@ -43,8 +44,8 @@ export function describeCrowd(found: Omit<CrowdedMonth, "says">, facts: CrowdFac
   }
   const { price, currency } = facts.item;
   if (price !== null && currency !== null) {
-    const cost = exactText(timesExact(exactFromText(price), units), currency);
-    sentences.push(`At the price of a single unit, replacing them costs ${groupedText(cost)} ${currency}.`);
+    const cost = minorUnits(timesExact(exactFromText(price), units), currency);
+    sentences.push(`At the price of a single unit, replacing them costs ${groupedMoney(cost, currency)} ${currency}.`);
   }
   sentences.push(flattening(facts));
   if (facts.moved > 0) sentences.push(`The moves proposed carry ${facts.moved} of them to where more are used.`);

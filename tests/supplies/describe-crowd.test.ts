@@ -31,6 +31,13 @@ it("prices a crowd at the lowest price of a single unit", () => {
   );
 });
 
+// by hand: ten at 0.1255 are 1.255, half up to whole cents; ten at 1,234.5 yen are 12,345
+it("prices a crowd in whole minor units", () => {
+  const facts = { tooMany: 6, roomBefore: 9 };
+  expect(says([sold("Ostlane", "0.1255")], facts)).toContain("replacing them costs 1.26 EUR.");
+  expect(says([sold("Ostlane", "1234.5", "JPY")], facts)).toContain("replacing them costs 12,345 JPY.");
+});
+
 it("prices nothing where no price of a single unit is known, or no currency", () => {
   const facts = { tooMany: 6, roomBefore: 9 };
   expect(says([], facts)).not.toContain("price");
