@@ -112,8 +112,9 @@ export function datedOutputs(views: readonly ColumnView[], heading: Heading | nu
   const item = has("item") || !expires ? "" : knownWords(heading?.title?.subject ?? "");
   if (!has("item") && !has("serial") && item === "") return null;
   const measured = kind === "runtime_tests" ? measuredBy(dated, heading) : "quantity";
-  const dates = dated.map(({ name }) => dateOf(name, says));
-  if (measured === null || dates.includes(null) || (kind === "use_log" && !saysUse(says)))
+  const named = heading?.named ?? "";
+  const dates = dated.map(({ name }) => dateOf(name, says) ?? dateOf(name, named));
+  if (measured === null || dates.includes(null) || (kind === "use_log" && !saysUse(says + named)))
     return unclear(dated, dates.includes(null));
   const spec = columnOfField(sheet, measured);
   return dated.map((view, at) => ({
@@ -139,14 +140,14 @@ function unclear(dated: readonly ColumnView[], noYear: boolean): Unclear {
   };
 }
 
-/** A header's date; a month without a year takes the only one that the heading names. */
+/** A header's date; a month without a year takes the only one that a text names. */
 function dateOf(name: string, says: string): string | null {
   const date = dateIn(name);
   if (isDate(date)) return date;
   const year = yearOf(name);
   if (year !== null) return `${year}-H1`;
-  const years = new Set(says.match(/\b20\d\d\b/g));
-  return years.size === 1 && !/\b20\d\d\s?[/-]\s?\d/.test(says) ? `${name} ${[...years][0]}` : null;
+  const years = new Set(says.match(/(?<!\d)20\d\d(?!\d)/g));
+  return years.size === 1 && !/20\d\d\s?[/-]\s?\d/.test(says) ? `${name} ${[...years][0]}` : null;
 }
 
 /** The field of a test that the numbers are; null where neither heading nor cells say it. */

@@ -11,6 +11,8 @@ export interface Heading {
   title: HeaderMeaning;
   /** Every lone text above the header, as written. */
   text: string;
+  /** The names of the tab and of the file. */
+  named: string;
   /** The day on which the table's tests were made, as a line above it gives it ("Date tested: 12.03.2026"). */
   testedOn: string | null;
   /** The place whose things the table lists, as a line above it names it ("Ambulance 7"). */
@@ -24,7 +26,7 @@ const TITLE_LINES = 3;
 const HEAD_LINES = 15;
 
 /** What stands above the header at a row; of a later table on a tab, the lines close above it. */
-export function headingAbove({ sheet }: Grid, rows: readonly GridRow[], at: number, first: boolean): Heading {
+export function headingAbove({ file, sheet }: Grid, rows: readonly GridRow[], at: number, first: boolean): Heading {
   const above = rows.slice(Math.max(0, at - (first ? HEAD_LINES : TITLE_LINES)), at);
   const lone: string[] = [];
   let place: string | null = null;
@@ -39,6 +41,7 @@ export function headingAbove({ sheet }: Grid, rows: readonly GridRow[], at: numb
   return {
     title: titles.find(({ things }) => things !== "") ?? { ...parseHeader(sheet ?? ""), subject: "" },
     text: lone.join("\n"),
+    named: `${sheet ?? ""} ${file}`,
     testedOn: first ? testedOn(above) : null,
     place,
     form: formAbove(rows, at),
