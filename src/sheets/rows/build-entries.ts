@@ -81,7 +81,7 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   // days of checks may all be readable in two orders: people write one list in one
   const orders = readers.flat().flatMap((reader) => reader.orders);
   const dateOrder = options.dateOrder ?? orders.find((order) => order !== null) ?? null;
-  const entries = lastChecks(table, made.entries, { ...options, dateOrder }, log);
+  const entries = lastChecks(table, readers, made.entries, { ...options, dateOrder }, log);
   lines.note();
   noteUnreadFaults(table, unread, entries, log);
   if (sorted) holdByDevices(table, entries, log);
