@@ -1,5 +1,5 @@
 import { fiscalYearOfMonth, fiscalYearStart } from "../calendar/fiscal-year.ts";
-import { monthFromText } from "../calendar/month.ts";
+import { monthFromText, monthText } from "../calendar/month.ts";
 import { counted } from "../fleet/count-text.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
 import { firstTold } from "../fleet/first-told.ts";
@@ -81,11 +81,12 @@ function beyondTheEnd({ policy, horizon, budget, orders }: Plan): string[] {
 }
 
 /** A budget is a whole year's, and the plan sees nothing of what a year that has begun has already cost. */
-function spentBefore({ policy, horizon: { from } }: Plan): string[] {
+function spentBefore({ asOf, policy, horizon: { from } }: Plan): string[] {
   const month = monthFromText(from) ?? 0;
   const starts = Number(policy.fiscal_year_starts ?? 1);
-  if (!policy.budget_per_fiscal_year || fiscalYearStart(month, starts) === month) return [];
-  return [`What was spent in ${fiscalYearOfMonth(month, starts)} before ${from} is not held against its budget.`];
+  const firstDay = `${monthText(fiscalYearStart(month, starts))}-01`;
+  if (!policy.budget_per_fiscal_year || asOf <= firstDay) return [];
+  return [`What was spent in ${fiscalYearOfMonth(month, starts)} before ${asOf} is not held against its budget.`];
 }
 
 /** Fiscal years in which the schedule spends more than nineteen futures of twenty take. */

@@ -85,16 +85,21 @@ describe("spendNotes", () => {
   });
 
   it("says of a year that has begun that what it has cost already is not held against its budget", () => {
-    const capped = (starts: number, budget: string | null) =>
+    const capped = (starts: number, budget: string | null, asOf = "2026-11-01") =>
       spendNotes(
         aPlan({
+          asOf,
           horizon: { from: "2026-11", to: "2027-10" },
           policy: { ...aPlan().policy, fiscal_year_starts: starts, budget_per_fiscal_year: budget },
           budget: [],
         }),
       );
-    expect(capped(4, "12000")).toEqual(["What was spent in 2026/27 before 2026-11 is not held against its budget."]);
+    expect(capped(4, "12000")).toEqual(["What was spent in 2026/27 before 2026-11-01 is not held against its budget."]);
     expect(capped(11, "12000")).toEqual([]);
+    // by hand: a year that begins on 1 November has cost something in the 19 days since
+    expect(capped(11, "12000", "2026-11-20")).toEqual([
+      "What was spent in 2026/27 before 2026-11-20 is not held against its budget.",
+    ]);
     expect(capped(4, null)).toEqual([]);
   });
 });
