@@ -4,6 +4,7 @@ import { nameKey } from "../fleet/name-key.ts";
 import { remembered } from "../fleet/remembered.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import type { Comparison, ItemBeside } from "./comparison.ts";
+import { isPriced } from "./line-standing.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundUnits } from "./rounding.ts";
 
@@ -51,7 +52,7 @@ function itemsIn(plan: Plan, months: Comparison["months"]) {
       orders: lines.length,
       cost: sum(lines, (line) => line.lineCost + line.feeShare),
       currencies: new Set(lines.map((line) => line.currency)),
-      unitPrice: lines[0]?.unitPrice ?? null,
+      unitPrice: lines[0] && isPriced(lines[0]) ? lines[0].unitPrice : null,
       firstUnits: lines[0]?.quantity ?? 0,
       firstCurrency: lines[0]?.currency ?? null,
       stock: sum(stock.get(key), (row) => row.quantity),

@@ -37,10 +37,11 @@ function evidenceSays({ items, inputs }: Omit<Comparison, "says">): string[] {
     const left = stock.b - stock.a;
     if (left !== 0) told.push(`${counted(Math.abs(left), "dated unit")} ${left > 0 ? "more" : "fewer"}`);
     const inOne = firstCurrency.a === firstCurrency.b;
-    if (unitPrice.a !== null && unitPrice.b !== null && !(inOne && unitPrice.a === unitPrice.b)) {
+    const isSame = unitPrice.a === unitPrice.b && (inOne || unitPrice.a === null);
+    if (firstUnits.a > 0 && firstUnits.b > 0 && !isSame) {
       const currency = (of: "a" | "b") => (inOne || firstCurrency[of] === NO_CURRENCY ? "" : ` ${firstCurrency[of]}`);
-      const first = (of: "a" | "b") => `${firstUnits[of]} at ${unitPrice[of]}${currency(of)}`;
-      told.push(`its first order ${first("a")} against ${first("b")} each`);
+      const price = (of: "a" | "b") => (unitPrice[of] === null ? "no known price" : `${unitPrice[of]}${currency(of)}`);
+      told.push(`its first order ${firstUnits.a} at ${price("a")} against ${firstUnits.b} at ${price("b")} each`);
     }
     if (told.length > 0) said.push(`${item}: ${told.join(", ")}.`);
   }

@@ -21,7 +21,7 @@ export function compareText(of: Comparison, setting: TextSetting): string {
     ...section("What changed from A to B", bullets(of.says, setting), setting),
     ...section(
       "Spend by fiscal year of the order",
-      of.spend.some(hasAmount) ? [spendTable(of.spend, width)] : [],
+      of.spend.some(hasAmount) ? [spendTable(of.spend.filter(hasAmount), width)] : [],
       setting,
     ),
     ...section("Items", of.items.length > 0 ? [itemsTable(of.items, width)] : [], setting),
@@ -107,7 +107,9 @@ function orderTable(orders: readonly OrderChanged[], width: number): string {
   const units = (value: number | null) => (value === null ? "-" : countText(value));
   const currencies = [...new Set(orders.map((row) => row.currency))];
   const more = (row: OrderChanged) => {
-    const text = groupedMoney((row.cost.b ?? 0) - (row.cost.a ?? 0), row.currency);
+    const [a, b] = [row.change === "new" ? 0 : row.cost.a, row.change === "gone" ? 0 : row.cost.b];
+    if (a === null || b === null) return "-";
+    const text = groupedMoney(b - a, row.currency);
     return currencies.length > 1 && isNamed(row) ? `${text} ${row.currency}` : text;
   };
   const inOne = currencies.length === 1 && orders.some(isNamed) ? `, ${currencies[0]}` : "";

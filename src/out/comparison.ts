@@ -50,7 +50,7 @@ export interface ItemBeside {
   cost: Beside<number> & { currency: string | null };
   /** Dated units listed. */
   stock: Beside<number>;
-  /** Of the first line; decimal text. */
+  /** Of the first line; decimal text; null where it has no known price. */
   unitPrice: Beside<string | null>;
   /** Units of that line, on which its price may hang; 0 where there is none. */
   firstUnits: Beside<number>;
@@ -76,6 +76,7 @@ export interface OrderChanged {
   change: "new" | "gone" | "changed";
   orderBy: Beside<string | null>;
   quantity: Beside<number | null>;
+  /** With the share of the fee; null where no price is known, too. */
   cost: Beside<number | null>;
   currency: string;
 }

@@ -130,6 +130,24 @@ describe("comparePlans", () => {
     ]);
   });
 
+  // By hand: nobody knows what a line without a price costs, nor by how much it costs more or less than another
+  it("takes a price that is not known for unknown, and for no other currency", () => {
+    const unpriced = { ...line, unitPrice: "0.00", lineCost: 0, feeShare: 0, currency: "XXX" };
+    const none = { ...plan.budget[0]!, currency: "XXX", planned: 0, p50: 0, p80: 0, p95: 0 };
+    const of = (orders: Plan["orders"]) => ({ label: "", plan: aPlan({ orders, budget: [plan.budget[0]!, none] }) });
+    const known = comparePlans(of([unpriced]), of([line]));
+    const cost = { a: null, b: line.lineCost + line.feeShare };
+    expect(known.orders).toMatchObject([{ id: line.id, change: "changed", currency: "EUR", cost }]);
+    expect(known.says).toContain("pack-md: its first order 12 at no known price against 12 at 389.00 EUR each.");
+    expect(comparePlans(of([line]), of([unpriced])).orders).toMatchObject([{ change: "changed", currency: "EUR" }]);
+    const text = compareText(known, { width: 120 });
+    expect(text).toMatch(/^changed .*pack-md .* 12 +12 +-$/m);
+    expect(text.match(/^2026\/27 .*/gm)).toHaveLength(1);
+    expect(compareText(comparePlans(of([]), of([unpriced])), { width: 120 })).toMatch(/^new .*pack-md .* 12 +-$/m);
+    const abroad = { ...unpriced, currency: "EUR" };
+    expect(comparePlans(of([unpriced]), of([abroad])).says).toEqual(["Nothing changed."]);
+  });
+
   // an order's fee moves between its lines whenever another line comes or goes
   it("takes a line that differs by its share of the fee alone for the same", () => {
     const orders = (more: object) => [{ ...line, ...more }];
