@@ -23,7 +23,7 @@ export interface CapacityBound {
 export interface PackReadings {
   readings: CapacityReading[];
   bounds: CapacityBound[];
-  /** The day of a failed test that no later pass has cleared, or null: a measurement alone clears none. */
+  /** The day of a failed test that no pass of a later day has cleared, or null: a measurement alone clears none. */
   failedOn: Day | null;
   /** True where the item has no rating and its early tests stand in for it. */
   ratedByEarlyTests: boolean;
@@ -87,7 +87,7 @@ function readPack(tests: readonly RuntimeTestRow[], ratings: Ratings, thresholdI
       continue;
     }
     if (test.result === "fail") result.failedOn = test.date;
-    else if (test.result === "pass") result.failedOn = null;
+    else if (test.result === "pass" && result.failedOn !== test.date) result.failedOn = null;
     const rated = test.percent !== null ? test.percent / 100 : shareOf(test, ratings.rated);
     const capacity = rated ?? shareOf(test, ratings.early);
     if (rated === null && capacity !== null && capacity > MOST_OF_EARLY) {

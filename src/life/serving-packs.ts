@@ -97,15 +97,16 @@ function exposureOf(pack: PackRow, life: ItemLife, firstTest: Day | null, asOf: 
   return { risk: life.risk, ageYears: (asOf - from) / DAYS_PER_YEAR };
 }
 
-/** The day of the last failed test that no later pass has cleared, by pack key. */
+/** The day of the last failed test that no pass of a later day has cleared, by pack key. */
 function standingFailures(fleet: Fleet, asOf: Day): Map<string, Day> {
   const judged = fleet.runtimeTests.filter(({ date, result, fullCharge }) => {
     return date <= asOf && result !== null && fullCharge !== false;
   });
   const failed = new Map<string, Day>();
   for (const { serial, date, result } of judged.sort((a, b) => a.date - b.date)) {
-    if (result === "fail") failed.set(nameKey(serial), date);
-    else failed.delete(nameKey(serial));
+    const key = nameKey(serial);
+    if (result === "fail") failed.set(key, date);
+    else if (failed.get(key) !== date) failed.delete(key);
   }
   return failed;
 }

@@ -117,6 +117,13 @@ describe("readingsByPack", () => {
     const pass = test("2025-02-01", { result: "pass" });
     expect(readingsOf([fail]).failedOn).toBe(day("2025-01-01"));
     expect(readingsOf([pass, fail]).failedOn).toBeNull();
+    // which of a day's two came first nothing tells: the times are dropped
+    const passedThatDay = test("2025-01-01", { result: "pass" });
+    for (const tests of [
+      [fail, passedThatDay],
+      [passedThatDay, fail],
+    ])
+      expect(readingsOf(tests).failedOn).toBe(day("2025-01-01"));
     expect(readingsOf([fail]).bounds[0]).toMatchObject({ threshold: 0.8, below: true });
   });
 });
