@@ -4,7 +4,7 @@ import type { FadingItem } from "../fade/fade-items.ts";
 import type { Finding } from "../fleet/finding.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { lifeFinding } from "./life-finding.ts";
-import { type SwappedPack, swappedOn } from "./swapped-packs.ts";
+import type { SwappedPack } from "./swapped-packs.ts";
 
 /** Findings of one sheet from which they are told as one. */
 const TOO_MANY = 12;
@@ -45,8 +45,8 @@ function toldOf({ serial, day, capacity, expected }: DoubtedReading): string {
 /** Findings for serials under which a newer pack goes on, on the line of its first test. */
 export function swapFindings(swaps: readonly SwappedPack[]): Finding[] {
   return swaps.map((swap) => {
-    const { serial, before, after } = swap;
-    const message = `"${serial}" had ${before.cycles} cycles on ${isoFromDay(before.date)} and ${after.cycles} on ${isoFromDay(after.date)}, and its capacity came back: it is taken for a newer pack, in service since ${isoFromDay(swappedOn(swap))}.`;
+    const { serial, before, after, since } = swap;
+    const message = `"${serial}" had ${before.cycles} cycles on ${isoFromDay(before.date)} and ${after.cycles} on ${isoFromDay(after.date)}, and its capacity came back: it is taken for a newer pack, in service since ${isoFromDay(since)}.`;
     return lifeFinding("pack-swapped", after.source, String(after.cycles), message);
   });
 }

@@ -3,7 +3,7 @@ import { readingsByPack } from "../fade/capacity-readings.ts";
 import { knownBy } from "../fade/known-fleet.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { nameKey } from "../fleet/name-key.ts";
-import type { Fleet, RuntimeTestRow } from "../fleet/rows.ts";
+import type { Fleet, PackRow, RuntimeTestRow } from "../fleet/rows.ts";
 import { thresholdInForce } from "../fleet/threshold-in-force.ts";
 
 /** A serial number under which a newer pack goes on: its counter began anew, and its capacity came back. */
@@ -12,6 +12,8 @@ export interface SwappedPack {
   /** The last test of the old pack and the first of the new one. */
   before: RuntimeTestRow;
   after: RuntimeTestRow;
+  /** First day in service of the new pack: the sheet's where it lies between the two tests, else the middle of the days between. */
+  since: Day;
 }
 
 /** A counter begins anew where it falls to less than this share. */
@@ -31,8 +33,8 @@ interface Known {
 const known = new WeakMap<Fleet, Map<Day, Known>>();
 
 /**
- * The fleet with swapped packs as the packs they are now: without the old one's tests and counts, in service since the
- * middle of the days between, made on an unknown day. A counter that began anew while the capacity went on as before
+ * The fleet with swapped packs as the packs they are now: without the old one's tests and counts, and made on an unknown
+ * day unless the sheet's dates are the new one's. A counter that began anew while the capacity went on as before
  * was only reset, and stays the same pack. The same fleet gives the same answer, so that what hangs on it is kept.
  *
  * @param asOf  later tests are not known yet
@@ -50,6 +52,7 @@ function findOldPacks(fleet: Fleet, asOf: Day): Known {
   if (falls.size === 0) return NONE;
   const readings = readingsByPack(knownBy(fleet, asOf), thresholdInForce(fleet));
   const swaps = new Map<string, SwappedPack>();
+  const rows = new Map(fleet.packs.map((pack) => [nameKey(pack.serial), pack]));
   for (const [key, fall] of falls) {
     const list = readings.get(key)?.readings ?? [];
     const before = list.filter(({ day }) => day <= fall.before.date).slice(-READINGS_ASKED);
@@ -58,7 +61,8 @@ function findOldPacks(fleet: Fleet, asOf: Day): Known {
     const highest = Math.max(...before.map(({ capacity }) => capacity));
     const lowest = Math.min(...after.map(({ capacity }) => capacity));
     const rise = after[0]!.capacity - before.at(-1)!.capacity;
-    if (lowest >= highest && rise >= CAPACITY_RISES_BY) swaps.set(key, fall);
+    if (lowest >= highest && rise >= CAPACITY_RISES_BY)
+      swaps.set(key, { ...fall, since: sinceOf(fall, rows.get(key)) });
   }
   if (swaps.size === 0) return NONE;
   const isOld = ({ serial, date }: RuntimeTestRow) => date <= (swaps.get(nameKey(serial))?.before.date ?? -Infinity);
@@ -71,21 +75,25 @@ function findOldPacks(fleet: Fleet, asOf: Day): Known {
         const swap = swaps.get(nameKey(pack.serial));
         if (swap === undefined) return pack;
         const ofOld = pack.cyclesOn !== null && pack.cyclesOn <= swap.before.date;
-        return { ...pack, made: null, inService: swappedOn(swap), ...(ofOld ? { cycles: null, cyclesOn: null } : {}) };
+        const { since } = swap;
+        const made = pack.inService === since ? pack.made : null;
+        return { ...pack, made, inService: since, ...(ofOld ? { cycles: null, cyclesOn: null } : {}) };
       }),
     },
   };
 }
 
-/** The day taken for the swap: the middle between the two tests. */
-export function swappedOn({ before, after }: SwappedPack): Day {
-  return Math.floor((before.date + after.date) / 2);
+function sinceOf({ before, after }: Fall, pack: PackRow | undefined): Day {
+  const told = pack?.inService ?? null;
+  return told !== null && told > before.date && told <= after.date ? told : Math.floor((before.date + after.date) / 2);
 }
 
+type Fall = Omit<SwappedPack, "since">;
+
 /** The last fall of each pack's counter, by pack key. */
-function countFalls(fleet: Fleet, asOf: Day): Map<string, SwappedPack> {
+function countFalls(fleet: Fleet, asOf: Day): Map<string, Fall> {
   const counted = fleet.runtimeTests.filter(({ date, cycles }) => cycles !== null && date <= asOf);
-  const falls = new Map<string, SwappedPack>();
+  const falls = new Map<string, Fall>();
   for (const [key, tests] of groupBy(counted, ({ serial }) => nameKey(serial))) {
     tests.sort((a, b) => a.date - b.date || a.source.line - b.source.line);
     for (let j = 1; j < tests.length; j++) {

@@ -62,6 +62,19 @@ describe("withoutOldPacks", () => {
     expect(withoutOldPacks(given, asOf)).toEqual({ fleet: given, swaps: [] });
   });
 
+  it("keeps the sheet's dates where they are the newer pack's: in service between the last test of the old and the first of the new", () => {
+    const given = fleetOf([...OLD, ["2025-07-01", 99, 5], ["2026-07-01", 97, 60]]);
+    const since = (iso: string) => {
+      const packs = [pack("S-1", { item: "p", made: day("2024-09-01"), inService: day(iso) })];
+      const [row] = withoutOldPacks({ ...given, packs }, asOf).fleet.packs;
+      return [row!.made, row!.inService].map((one) => one && isoFromDay(one));
+    };
+    expect(since("2025-01-02")).toEqual(["2024-09-01", "2025-01-02"]);
+    expect(since("2025-07-01")).toEqual(["2024-09-01", "2025-07-01"]);
+    expect(since("2025-01-01")).toEqual([null, "2025-04-01"]);
+    expect(since("2025-07-02")).toEqual([null, "2025-04-01"]);
+  });
+
   it("knows nothing of a swap that comes after as-of", () => {
     const given = fleetOf([...OLD, ["2025-07-01", 99, 5]]);
     expect(withoutOldPacks(given, day("2025-03-01")).swaps).toEqual([]);
