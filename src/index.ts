@@ -64,6 +64,7 @@ export { ordersCsv } from "./out/orders-csv.ts";
 export { ordersIcs } from "./out/orders-ics.ts";
 export { ordersText } from "./out/orders-text.ts";
 export { outNow } from "./out/out-now.ts";
+export { packNeeds } from "./out/pack-needs.ts";
 export { packsCsv } from "./out/packs-csv.ts";
 export { packsText } from "./out/packs-text.ts";
 export { pairMoves } from "./out/pair-moves.ts";

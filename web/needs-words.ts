@@ -1,4 +1,4 @@
-import type { Plan, Reading } from "../src/index.ts";
+import { type Plan, packNeeds } from "../src/index.ts";
 import { numberWords } from "./format.ts";
 import { say } from "./strings.ts";
 
@@ -8,15 +8,13 @@ const SHOWN = 4;
  * What the fleet is likely to need within the first `months` months, in words: all packs together, then the items
  * with the largest needs, named, and how many there are besides. Each item at its own P50.
  */
-export function needsInWords(plan: Plan, reading: Reading, months: number): string[] {
-  const kinds = new Map(reading.fleet.catalogue.map((row) => [row.item, row.kind]));
-  const packItems = new Set(plan.packs.map((pack) => pack.item));
-  const isPack = (item: string) => kinds.get(item) === "pack" || packItems.has(item);
+export function needsInWords(plan: Plan, months: number): string[] {
+  const isOfPacks = packNeeds(plan);
   let packs = 0;
   const others: { item: string; units: number }[] = [];
   for (const demand of plan.demand) {
     const units = demand.cumulative.p50[Math.min(months, demand.cumulative.p50.length) - 1] ?? 0;
-    if (isPack(demand.item)) packs += units;
+    if (isOfPacks(demand)) packs += units;
     else if (units >= 0.5) others.push({ item: demand.item, units });
   }
   others.sort((a, b) => b.units - a.units || a.item.localeCompare(b.item));

@@ -60,7 +60,7 @@ export function ahead({ plan, reading, behind }: PlannedSession): HTMLElement {
     const day = ({ orderBy }: { orderBy: string }) => dayWords(orderBy).replaceAll(" ", "\u00a0");
     const months = Math.min(YEAR, plan.demand[0]?.mean.length ?? YEAR);
     const until = monthWords(monthAfter(plan.horizon.from, months - 1));
-    const needs = needsInWords(plan, reading, months);
+    const needs = needsInWords(plan, months);
     const late = plan.orders.filter((order) => order.late).length;
     const first = byDate[0];
     const what = needs.length > 0 ? say.ahead.needs(until, listWords(needs, say.and)) : say.ahead.needsNothing(until);
