@@ -1,6 +1,6 @@
 import { addMonths, type Day } from "../../calendar/day.ts";
 import type { Fleet } from "../../fleet/rows.ts";
-import { withoutOldPacks } from "../swapped-packs.ts";
+import { type SwappedPack, withoutOldPacks } from "../swapped-packs.ts";
 
 /** A fleet as the packs of a day make it up; what was learned later is still in it, and left out by as-of. */
 export interface PastFleet {
@@ -17,10 +17,10 @@ export function pastFleets(
   fleet: Fleet,
   asOf: Day,
   monthsBack: readonly number[],
-): { now: PastFleet; past: PastFleet[] } {
+): { now: PastFleet & { swaps: SwappedPack[] }; past: PastFleet[] } {
   const cuts = monthsBack.map((months) => addMonths(asOf, -months));
   return {
-    now: { asOf, fleet: withoutOldPacks(fleet, asOf).fleet },
+    now: { asOf, ...withoutOldPacks(fleet, asOf) },
     past: cuts.map((cut) => ({ asOf: cut, fleet: withoutOldPacks(startedBy(fleet, cut), cut).fleet })),
   };
 }

@@ -54,10 +54,12 @@ export function prove(sheets: Fleet, policy: Policy, monthsBack: readonly number
   for (const { asOf: cut, fleet: then } of fleets.past) {
     const known = fadeItems(then, { ...policy, asOf: cut }, isRechargeable);
     const knownBy = new Map(known.map((item) => [nameKey(item.item), item]));
+    const since = fleets.now.swaps.filter(({ after }) => after.date > cut);
+    const swapped = new Set(since.map(({ serial }) => nameKey(serial)));
     for (const item of now) {
       const itemThen = knownBy.get(nameKey(item.item));
       if (itemThen === undefined) continue;
-      proveItem(itemThen, item, { cut, asOf: policy.asOf, threshold }, { lives, readings, counts });
+      proveItem(itemThen, item, { cut, asOf: policy.asOf, threshold, swapped }, { lives, readings, counts });
     }
   }
   const of =
@@ -81,13 +83,15 @@ interface Window {
   cut: Day;
   asOf: Day;
   threshold: number;
+  /** Serials, as keys, under which a newer pack was first tested after the cut-off. */
+  swapped: ReadonlySet<string>;
 }
 
 /** Forecasts every pack that was in service at the cut-off, from what was known then. */
 function proveItem(
   known: FadingItem,
   now: FadingItem,
-  { cut, asOf, threshold }: Window,
+  { cut, asOf, threshold, swapped }: Window,
   into: { lives: ProvedLife[]; readings: ProvedReading[]; counts: ProvedCount[] },
 ): void {
   const { item } = now;
@@ -97,10 +101,10 @@ function proveItem(
   let came = 0;
   for (const pack of known.packs) {
     const { start } = pack.clock;
-    if (pack.pack.retired !== null || start === null || start > cut) continue;
-    const after = later.get(nameKey(pack.pack.serial))!;
+    const key = nameKey(pack.pack.serial);
     // swapped since: what came later came of another pack
-    if (after.pack.inService !== pack.pack.inService) continue;
+    if (pack.pack.retired !== null || start === null || start > cut || swapped.has(key)) continue;
+    const after = later.get(key)!;
     const outcome = outcomeAfter(after, cut, threshold);
     proveReadings(pack, after, known, cut, into.readings);
     if (outcome.kind === "unknown") continue;

@@ -123,17 +123,21 @@ describe("prove", () => {
       [cut + 200, 99, 8],
       [cut + 400, 98, 35],
     ] as const;
-    const swapped: Fleet = {
-      ...fleet,
-      packs: [...fleet.packs, pack("SWAP", { item: "p", inService: cut - 700 })],
-      runtimeTests: [
-        ...fleet.runtimeTests,
-        ...tests.map(([date, percent, cycles]) => ({ ...percentTest("SWAP", date, percent), cycles })),
-      ],
-    };
-    const [before, after] = [fleet, swapped].map((one) => prove(one, policy, [18]).scores[0]!);
-    expect(after!.readings).toBe(before!.readings);
-    expect(after!.ends).toBe(before!.ends);
+    const before = prove(fleet, policy, [18]).scores[0]!;
+    // the sheet's day in service is the old pack's, or the newer one's, ten days before the cut-off
+    for (const inService of [cut - 700, cut - 10]) {
+      const swapped: Fleet = {
+        ...fleet,
+        packs: [...fleet.packs, pack("SWAP", { item: "p", inService })],
+        runtimeTests: [
+          ...fleet.runtimeTests,
+          ...tests.map(([date, percent, cycles]) => ({ ...percentTest("SWAP", date, percent), cycles })),
+        ],
+      };
+      const after = prove(swapped, policy, [18]).scores[0]!;
+      expect(after.readings).toBe(before.readings);
+      expect(after.ends).toBe(before.ends);
+    }
   });
 
   it("has nothing to say of a fleet without a past", () => {
