@@ -454,6 +454,12 @@ export const FINDING_CODES = {
     "Health with 72 % below it, and no date of a test",
     "Give the day of the measurement a column, such as Test date.",
   ),
+  "age-undated": code(
+    "warning",
+    "A list of packs gives their ages, and no day on which they were made or put in service.",
+    "Age (months) with 14 below it",
+    "Give the day on which each was made or put in service a column of its own.",
+  ),
   "count-unread": code(
     "warning",
     "A list of dated stock says nothing that is understood of how many there are, or one of packs counts several in a line; each counts as one unit.",

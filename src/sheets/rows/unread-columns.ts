@@ -1,6 +1,7 @@
 import { listed } from "../../fleet/listed.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
+import { REPLACED } from "../tables/battery-dates.ts";
 import { datedColumns } from "../tables/dated-columns.ts";
 import { profileColumn } from "../tables/profile.ts";
 import { CAME_OUT } from "../tables/replacements.ts";
@@ -42,16 +43,17 @@ const UNREAD = {
     `"${name}" tells of batteries or pads, and is not read: what it tells of is not in the plan.`,
   "capacity-undated": (name: string) =>
     `Nothing says when the capacities under "${name}" were measured, so none is used.`,
+  "age-undated": (name: string) => `Nothing says on which day the ages under "${name}" were told, so none is used.`,
   "count-unread": (name: string) =>
     `Each line, or each serial in it, was taken for one unit, and the numbers under "${name}" were not read.`,
 } as const;
 
 /**
- * What is lost with an unread column: expiries of nothing named, capacities of packs of no day, how many units there are,
- * or nothing much.
+ * What is lost with an unread column: expiries of nothing named, capacities and ages of packs of no day, how many units
+ * there are, or nothing much.
  */
 function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof typeof UNREAD {
-  const { says, things, coverage } = parseHeader(name);
+  const { says, things, coverage, words } = parseHeader(name);
   const uncounted = ({ sheet, fields, own }: Output) =>
     (sheet.kind === "packs" && says === "quantity") ||
     (sheet.kind === "dated_stock" &&
@@ -69,6 +71,12 @@ function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof
     return "expiry-unread";
   if (ofThings(name, column, rows) && outputs.some(ofUnits)) return "thing-unread";
   const kinds = new Set(outputs.map(({ sheet }) => sheet.kind));
+  const ofPacks = things === "battery" || (things === "" && (kinds.has("packs") || kinds.has("runtime_tests")));
+  const { dates, numbers } = profileColumn(rows, column);
+  // the battery's first day or its last
+  if (ofPacks && kinds.has("packs") && says === "install" && REPLACED.test(words) && dates > 0) return "thing-unread";
+  const began = outputs.some(({ fields }) => fields.some(({ spec }) => /^(inService|made)$/.test(spec.field)));
+  if (ofPacks && AGE.test(words) && numbers > 0 && !began) return "age-undated";
   const measures =
     /\b(capacity|wh|ah|minutes)\b/.test(says) &&
     !/rated|least|aside|lot/.test(says) &&
@@ -92,6 +100,9 @@ function ofThings(name: string, column: number, rows: Table["rows"]): boolean {
 function ofUnits({ sheet: { kind } }: Output): boolean {
   return kind !== "use_log" && kind !== "catalogue";
 }
+
+/** Words, folded, for how old a thing is. */
+const AGE = /\b(age|alter|edad|leeftijd)\b/;
 
 /** The share of a header's letters that must be known where what is lost with its column is told. */
 const SURE = 0.84;

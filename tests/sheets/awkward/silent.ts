@@ -36,4 +36,82 @@ D2,Wache 2,A-101,A-201
       ],
     },
   },
+  {
+    name: "batteries with the day each was fitted and the one it was replaced on, which one that is in has not",
+    text: `Battery serial,AED,Fitted,Replaced on
+B1,AED 1,2020-01-01,2024-02-01
+B2,AED 1,2024-02-01,
+B3,AED 2,2022-01-01,
+`,
+    rows: {
+      devices: [],
+      packs: [
+        { serial: "B1", device: "AED 1", in_service: "2020-01-01", retired: "2024-02-01" },
+        { serial: "B2", device: "AED 1", in_service: "2024-02-01", retired: null },
+        { serial: "B3", device: "AED 2", in_service: "2022-01-01", retired: null },
+      ],
+    },
+  },
+  {
+    name: "the same in German, by words for putting in and taking out",
+    text: `Akku-Nr,Gerät,Eingebaut,Ausgebaut
+B1,D1,01.01.2020,21.02.2024
+B2,D1,21.02.2024,
+`,
+    rows: {
+      packs: [
+        { serial: "B1", in_service: "2020-01-01", retired: "2024-02-21" },
+        { serial: "B2", in_service: "2024-02-21", retired: null },
+      ],
+    },
+  },
+  {
+    name: "a day of replacement of every battery, which may be the last of each or the first of the one after it",
+    text: `Battery S/N,Fitted,Replaced
+B1,2020-01-01,2024-02-01
+B2,2021-02-01,2025-03-01
+`,
+    rows: {
+      packs: [
+        { serial: "B1", in_service: "2020-01-01", retired: null },
+        { serial: "B2", in_service: "2021-02-01", retired: null },
+      ],
+    },
+    findings: ["thing-unread"],
+    unread: ["Replaced"],
+  },
+  {
+    name: "a device's own installation before its battery's replacement, of which some have none",
+    text: `AED,Installed,Battery S/N,Battery replaced
+AED 1,2019-01-01,B2,2024-02-01
+AED 2,2022-01-01,B3,
+`,
+    rows: {
+      devices: [{ in_service: "2019-01-01" }, { in_service: "2022-01-01" }],
+      packs: [
+        { serial: "B2", in_service: "2024-02-01", retired: null },
+        { serial: "B3", in_service: null, retired: null },
+      ],
+    },
+  },
+  {
+    name: "ages of batteries on no day that is told",
+    text: `Standort,Gerät,Akku-SN,Alter (Jahre)
+Wache 1,D1,A-100,2.5
+Wache 1,D2,A-101,4
+`,
+    rows: { packs: [{ serial: "A-100", in_service: null }, { serial: "A-101" }] },
+    findings: ["age-undated"],
+    unread: ["Alter (Jahre)"],
+  },
+  {
+    name: "ages beside the days that tell more",
+    text: `Battery,Fitted,Age (months)
+B1,2024-01-01,22
+B2,2023-01-01,34
+`,
+    rows: { packs: [{ in_service: "2024-01-01" }, { in_service: "2023-01-01" }] },
+    findings: ["column-unread"],
+    unread: ["Age (months)"],
+  },
 ];
