@@ -17,7 +17,7 @@ type Row = Record<string, Cell>;
 const DATE_WIDTH = 11;
 const MONEY_WIDTH = 12;
 
-const LINE_COLUMNS: { key: string; width: number; of: "date" | "money" | "text" | "words" | "count" }[] = [
+const LINE_COLUMNS: { key: string; width: number; of: "date" | "price" | "money" | "text" | "words" | "count" }[] = [
   { key: "order_by", width: DATE_WIDTH, of: "date" },
   { key: "late", width: 6, of: "text" },
   { key: "forecast", width: 9, of: "text" },
@@ -25,7 +25,7 @@ const LINE_COLUMNS: { key: string; width: number; of: "date" | "money" | "text" 
   { key: "gtin", width: 16, of: "text" },
   { key: "quantity", width: 9, of: "count" },
   { key: "boxes", width: 7, of: "count" },
-  { key: "unit_price", width: MONEY_WIDTH, of: "money" },
+  { key: "unit_price", width: MONEY_WIDTH, of: "price" },
   { key: "line_cost", width: MONEY_WIDTH, of: "money" },
   { key: "fee_share", width: MONEY_WIDTH, of: "money" },
   { key: "total", width: MONEY_WIDTH, of: "money" },
@@ -69,8 +69,15 @@ function tab(
   rows: readonly Row[],
   lines: readonly Line[],
 ): Tab {
-  const digits = lines.reduce((most, { currency }) => Math.max(most, minorDigits(currency)), 0);
-  const formats = { date: "yyyy-mm-dd", money: digits === 0 ? "#,##0" : `#,##0.${"0".repeat(digits)}` };
+  const amount = (digitsOf: (line: Line) => number) => {
+    const digits = lines.reduce((most, line) => Math.max(most, digitsOf(line)), 0);
+    return digits === 0 ? "#,##0" : `#,##0.${"0".repeat(digits)}`;
+  };
+  const formats: Record<string, string> = {
+    date: "yyyy-mm-dd",
+    price: amount(({ unitPrice }) => unitPrice.split(".")[1]?.length ?? 0),
+    money: amount(({ currency }) => minorDigits(currency)),
+  };
   return {
     name,
     columns: columns.map(({ key, width, of }) => ({
@@ -78,7 +85,7 @@ function tab(
       key,
       width,
       wraps: of === "words",
-      ...(of === "date" || of === "money" ? { numFmt: formats[of] } : {}),
+      ...(formats[of] === undefined ? {} : { numFmt: formats[of] }),
     })),
     data: rows.map((row) => Object.fromEntries(columns.map(({ key }) => [key, row[key] ?? null]))),
     footer: `Planned as of ${plan.asOf}`,

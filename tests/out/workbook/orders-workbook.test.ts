@@ -126,6 +126,20 @@ describe("ordersWorkbook", () => {
     ]);
   });
 
+  // By hand: a thousand at 0.125 are 125.00, which nobody can check beside a price of 0.13; yen have no smaller unit
+  it("shows a unit price with all its digits, and sums with those of their currency", async () => {
+    const formatsOf = async (...orders: Plan["orders"]) => {
+      const { sheets } = await readXlsx(await ordersWorkbook(aPlan({ orders })), { readStyles: true });
+      return [7, 8, 10].map((column) => sheets[1]!.cells!.get(`1,${column}`)!.style!.numFmt);
+    };
+    const swab = order({ quantity: 1000, unitPrice: "0.125", lineCost: 12_500, feeShare: 0 });
+    expect(await formatsOf(swab, line!)).toEqual(["#,##0.000", "#,##0.00", "#,##0.00"]);
+    expect(await formatsOf(line!)).toEqual(["#,##0.00", "#,##0.00", "#,##0.00"]);
+    const yen = order({ currency: "JPY", unitPrice: "250", lineCost: 3000, feeShare: 0 });
+    expect(await formatsOf(yen)).toEqual(["#,##0", "#,##0", "#,##0"]);
+    expect(await formatsOf({ ...yen, unitPrice: "250.5" })).toEqual(["#,##0.0", "#,##0", "#,##0"]);
+  });
+
   it("has the totals' header alone where nothing is ordered", async () => {
     const [totals, ...more] = await tabsOf([]);
     expect(more).toEqual([]);
