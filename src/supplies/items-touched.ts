@@ -7,7 +7,7 @@ import { shelfPacks } from "../fleet/shelf-packs.ts";
 import type { WhoTakes } from "../fleet/who-takes.ts";
 import { dayCovered } from "./day-covered.ts";
 import type { Touched, TracedItem } from "./traced.ts";
-import { fittableUntil } from "./unit-life.ts";
+import { fittableUntil, packShelfEnd } from "./unit-life.ts";
 
 /** The fleet in which something is traced. */
 interface TracedFleet {
@@ -86,8 +86,11 @@ function countUsableElsewhere(
   }
   for (const pack of fleet.packs) {
     if (pack.item === null || tracedPacks.has(pack) || pack.held !== null || hasLeft(pack, policy)) continue;
-    const found = items.get(book.find(pack.item).key);
-    if (found && isSpare(pack) && !unfit.has(nameKey(pack.serial))) found.usableElsewhere += 1;
+    const item = book.find(pack.item);
+    const found = items.get(item.key);
+    const isFit =
+      !unfit.has(nameKey(pack.serial)) && (packShelfEnd(item, pack.made, policy) ?? Infinity) >= policy.asOf;
+    if (found && isSpare(pack) && isFit) found.usableElsewhere += 1;
   }
 }
 

@@ -41,9 +41,13 @@ export function swapDayOfReplacement(item: Item, left: Month, policy: Policy): D
   return day > lastDayOfMonth(left) ? day : Number.POSITIVE_INFINITY;
 }
 
-/** Day on which a pack from the shelf passes its shelf life; null = no limit known. */
-export function packShelfEnd(item: Item, made: Day | null): Day | null {
-  return made === null || item.shelfMonths === null ? null : addMonths(made, item.shelfMonths);
+/**
+ * Day on which a pack from the shelf passes its shelf life, or the age at which packs are replaced whatever their capacity;
+ * null = no limit known.
+ */
+export function packShelfEnd({ shelfMonths }: Item, made: Day | null, { packMaxAgeMonths }: Policy): Day | null {
+  const months = Math.min(shelfMonths ?? Infinity, packMaxAgeMonths ?? Infinity);
+  return made === null || months === Infinity ? null : addMonths(made, months);
 }
 
 /** Month index of a day, counted from as-of's month; days before as-of count as as-of. */

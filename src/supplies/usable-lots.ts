@@ -57,8 +57,9 @@ function sparePacks(
   stockPacks: readonly PackRow[],
   useBy: ReadonlyMap<string, Day>,
   book: ItemBook,
-  { asOf }: Policy,
+  policy: Policy,
 ): UsableLot[] {
+  const { asOf } = policy;
   return stockPacks.flatMap((pack): UsableLot[] => {
     if (pack.item === null || pack.held !== null || (pack.retired !== null && pack.retired <= asOf)) return [];
     const item = book.find(pack.item);
@@ -67,7 +68,7 @@ function sparePacks(
         item: item.name,
         quantity: 1,
         availableFrom: asOf,
-        usableUntil: earlier(packShelfEnd(item, pack.made), useBy.get(nameKey(pack.serial)) ?? null),
+        usableUntil: earlier(packShelfEnd(item, pack.made, policy), useBy.get(nameKey(pack.serial)) ?? null),
         place: pack.site,
         origin: "shelf",
         reference: pack.serial,

@@ -39,6 +39,18 @@ describe("what it takes to do without what is traced", () => {
     expect(items({ devices, packs: leaving(AS_OF + 1) }, "P1")[0]!.usableElsewhere).toBe(1);
   });
 
+  // By hand: made on 30 November 2022, a cell of 48 months of shelf life is good to this day, and one made the day before is not
+  it("takes no pack for a spare that has passed its shelf life, or the age at which packs are replaced", () => {
+    const catalogue = [catalogued("Cell", "pack", { shelfMonths: 48 })];
+    const spare = (iso: string) => [packs[0]!, pack("P4", { item: "Cell", made: day(iso) })];
+    const usable = (iso: string, packMaxAgeMonths: number | null = null) =>
+      traceIds({ ...emptyFleet(), catalogue, packs: spare(iso) }, { ...policy, packMaxAgeMonths }, ["P1"]).items[0]!
+        .usableElsewhere;
+    expect(usable("2022-11-30")).toBe(1);
+    expect(usable("2022-11-29")).toBe(0);
+    expect(usable("2022-11-30", 47)).toBe(0);
+  });
+
   // By hand: 3 lack. 2 come on 10 December and 2, in another's spelling, on the 20th: the third is there on the 20th. Of what
   // is traced itself, 9 of order X, nothing covers anything
   it("covers what lacks by the orders that are not touched themselves", () => {

@@ -1,0 +1,79 @@
+import { describe, expect, it } from "vitest";
+import { isoFromDay } from "../../src/calendar/day.ts";
+import { defaultPolicy, type Policy } from "../../src/fleet/policy.ts";
+import { emptyFleet, type Fleet } from "../../src/fleet/rows.ts";
+import { usableLots } from "../../src/supplies/usable-lots.ts";
+import { catalogued, day, device, ordered, pack, stock } from "../fleet/make-rows.ts";
+
+/** Lots as "reference x quantity from .. until", as of 1 November 2026 with 14 days of life asked of a dated unit. */
+function lots(fleet: Partial<Fleet>, spares: Fleet["packs"] = [], changes: Partial<Policy> = {}): string[] {
+  const policy = { ...defaultPolicy(day("2026-11-01")), ...changes };
+  return usableLots({ ...emptyFleet(), ...fleet, packs: spares }, policy, spares).map(
+    ({ reference, quantity, availableFrom, usableUntil }) =>
+      `${reference} x${quantity} ${isoFromDay(availableFrom)} ${usableUntil === null ? "never" : isoFromDay(usableUntil)}`,
+  );
+}
+
+describe("usableLots", () => {
+  it("has what a store holds, to the day on which it has least life left, and nothing that is held or at a device", () => {
+    const [devices, catalogue] = [
+      [device("D1"), device("D2", { retired: day("2026-01-01") })],
+      [catalogued("Gel", "gel", { openedDays: 30 })],
+    ];
+    const datedStock = [
+      stock("Pads", "2026-11-15", "Store", { lot: "today", quantity: 2 }),
+      stock("Pads", "2026-11-14", "Store", { lot: "too late" }),
+      stock("Pads", "2027-06-30", "Store", { lot: "held", held: "recalled" }),
+      stock("Pads", "2027-06-30", "Store", { lot: "none", quantity: 0 }),
+      stock("Pads", "2027-06-30", "d1 ", { lot: "fitted" }),
+      stock("Pads", "2027-06-30", "D2", { lot: "stranded" }),
+      stock("Pads", "2027-06-30", null, { lot: "anywhere" }),
+      // opened on 20 October, good for 30 days
+      stock("Gel", "2028-06-30", "Store", { lot: "opened", opened: day("2026-10-20") }),
+    ];
+    expect(lots({ devices, catalogue, datedStock })).toEqual([
+      "opened x1 2026-11-01 2026-11-19",
+      "today x2 2026-11-01 2026-11-01",
+      "anywhere x1 2026-11-01 2027-06-16",
+    ]);
+  });
+
+  it("has what is on order from its day, else after the lead time, with the life that it arrives with", () => {
+    const catalogue = [catalogued("Pads", "pads", { leadDays: 40, arrivesWithMonths: 20, shelfMonths: 24 })];
+    const onOrder = [
+      ordered("Pads", 5, { order: "undated" }),
+      ordered("pads", 6, { order: "overdue", arrives: day("2026-10-01") }),
+      ordered("Pads", 7, { order: "dated", arrives: day("2026-12-24"), expiry: day("2027-03-31") }),
+      ordered("Pads", 0, { order: "none" }),
+    ];
+    // 40 days on is 11 December; 20 months from December and November to the months' ends, less 14 days
+    expect(lots({ catalogue, onOrder })).toEqual([
+      "dated x7 2026-12-24 2027-03-17",
+      "overdue x6 2026-11-01 2028-07-17",
+      "undated x5 2026-12-11 2028-08-17",
+    ]);
+  });
+
+  it("has spare packs to the end of their shelf life, their use-by and the age at which packs are replaced, whichever is first", () => {
+    const catalogue = [catalogued("Cell", "pack", { shelfMonths: 48 })];
+    const made = day("2023-05-10");
+    const spares = [
+      pack("old", { item: "Cell", made: day("2021-10-31") }),
+      pack("made", { item: "Cell", made }),
+      pack("dated", { item: "Cell", made }),
+      pack("undated", { item: "cell" }),
+      pack("held", { item: "Cell", held: "swollen" }),
+      pack("left", { item: "Cell", retired: day("2026-11-01") }),
+    ];
+    const datedStock = [stock("Cell", "2027-01-31", "Store", { serial: "DATED" })];
+    expect(lots({ catalogue, datedStock }, spares)).toEqual([
+      "dated x1 2026-11-01 2027-01-31",
+      "made x1 2026-11-01 2027-05-10",
+      "undated x1 2026-11-01 never",
+    ]);
+    // of 44 months from May 2023 the last is January 2027; at 40 both made then are too old, and five years are past the shelf's four
+    expect(lots({ catalogue, datedStock }, spares, { packMaxAgeMonths: 44 })[1]).toBe("made x1 2026-11-01 2027-01-10");
+    expect(lots({ catalogue, datedStock }, spares, { packMaxAgeMonths: 40 })).toEqual(["undated x1 2026-11-01 never"]);
+    expect(lots({ catalogue, datedStock }, spares, { packMaxAgeMonths: 60 })[1]).toBe("made x1 2026-11-01 2027-05-10");
+  });
+});
