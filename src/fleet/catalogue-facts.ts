@@ -8,7 +8,7 @@ import type { CatalogueRow, Fleet } from "./rows.ts";
  * does not hang on the order of the sheet.
  */
 export function catalogueRowsByItem(fleet: Fleet): Map<string, CatalogueRow[]> {
-  const sorted = sortBy(fleet.catalogue, (row) => [nameKey(row.supplier ?? "")]);
+  const sorted = sortBy(fleet.catalogue, ({ supplier, item }) => [nameKey(supplier ?? ""), nameKey(item)]);
   return groupBy(sorted, (row) => nameKey(row.item));
 }
 

@@ -43,7 +43,7 @@ export function itemBook(fleet: Fleet, alsoNamed: readonly string[] = []): ItemB
   const rowsOf = catalogueRowsByItem(fleet);
   const names = itemNames(fleet, alsoNamed);
   const boughtAs = new Map([...names.keys()].map((key) => [key, lastReplacement(key, rowsOf)]));
-  const formerOf = groupBy([...names.keys()], (key) => boughtAs.get(key)!);
+  const formerOf = groupBy([...names.keys()].sort(), (key) => boughtAs.get(key)!);
   const items = new Map<string, Item>();
   for (const [key, formers] of formerOf) {
     items.set(key, mergeFacts(key, names.get(key)!, formers, rowsOf, boughtAs));
@@ -69,8 +69,9 @@ export function itemNames(fleet: Fleet, alsoNamed: readonly string[] = []): Map<
   const note = (name: string | null) => {
     if (name !== null && !names.has(nameKey(name))) names.set(nameKey(name), name.trim());
   };
-  for (const row of fleet.catalogue) note(row.item);
-  // sorted, so that the spelling kept does not hang on the order of rows
+  // in the order of suppliers and sorted, so that the spelling kept does not hang on the order of rows
+  const listed = [...catalogueRowsByItem(fleet).values()].flat();
+  for (const row of listed) note(row.item);
   const others = new Set<string>();
   for (const rows of [fleet.packs, fleet.datedStock, fleet.useLog, fleet.onOrder, fleet.routine]) {
     // rows of one item mostly stand together
@@ -83,7 +84,7 @@ export function itemNames(fleet: Fleet, alsoNamed: readonly string[] = []): Map<
   }
   for (const name of [...others].sort()) note(name);
   for (const name of alsoNamed) note(name);
-  for (const row of fleet.catalogue) note(row.replacedBy);
+  for (const row of listed) note(row.replacedBy);
   return names;
 }
 
