@@ -35,7 +35,14 @@ describe("the items of a fleet", () => {
 
   // By hand: devices that took the old pads take the new; what the old cost, and how long it kept, says nothing of the new
   it("take from what they replace who takes them, not their prices and lives", () => {
-    const old = { replacedBy: "new", price: "3.00", currency: "EUR", shelfMonths: 24, leadDays: 5, arrivesWithMonths: 20 };
+    const old = {
+      replacedBy: "new",
+      price: "3.00",
+      currency: "EUR",
+      shelfMonths: 24,
+      leadDays: 5,
+      arrivesWithMonths: 20,
+    };
     const book = itemBook(
       fleetOf(sold("old", "Alpha", { ...old, fits: ["Monitor"], perDevice: 2, openedDays: 30 }), sold("new", "Alpha")),
     );
