@@ -4,6 +4,7 @@ import { assign } from "./assign.ts";
 import { unclearCounts } from "./counted-things.ts";
 import { withOneItem } from "./dated-batteries.ts";
 import { datedOutputs } from "./dated-columns.ts";
+import { devicesInALine } from "./devices-in-a-line.ts";
 import { withDevicesOfPlaces } from "./devices-of-places.ts";
 import { groupOutputs } from "./group-outputs.ts";
 import type { Heading } from "./heading.ts";
@@ -70,6 +71,7 @@ function interpretAll(views: readonly ColumnView[], heading: Heading | null): In
   const open = uses !== null && "message" in uses ? uses : null;
   const special =
     replacedPacks(views) ??
+    devicesInALine(views, (some) => interpretPlain(some, heading).best?.outputs ?? []) ??
     placedOutputs(views) ??
     placedGroups(views) ??
     numberedLots(views) ??

@@ -114,4 +114,74 @@ B2,2023-01-01,34
     findings: ["column-unread"],
     unread: ["Age (months)"],
   },
+  {
+    name: "several devices in a line, each with the expiry of its pads",
+    text: `Site,AED 1,AED 1 pads expiry,AED 2,AED 2 pads expiry
+Hall,S100,2027-03-01,S101,2027-05-01
+Gym,S102,2027-04-01,,
+`,
+    rows: {
+      devices: [
+        { device: "S100", site: "Hall" },
+        { device: "S101", site: "Hall" },
+        { device: "S102", site: "Gym" },
+      ],
+      dated_stock: [
+        { item: "pads", expiry: "2027-03-01", place: "S100" },
+        { item: "pads", expiry: "2027-05-01", place: "S101" },
+        { item: "pads", expiry: "2027-04-01", place: "S102" },
+      ],
+    },
+  },
+  {
+    name: "the same where the columns behind each device do not number it",
+    text: `Site,AED 1,Pads exp,AED 2,Pads exp
+Hall,S100,2027-03-01,S101,2027-05-01
+Gym,S102,2027-04-01,,
+`,
+    rows: {
+      devices: [{ device: "S100" }, { device: "S101" }, { device: "S102" }],
+      dated_stock: [
+        { expiry: "2027-03-01", place: "S100" },
+        { expiry: "2027-05-01", place: "S101" },
+        { expiry: "2027-04-01", place: "S102" },
+      ],
+    },
+  },
+  {
+    name: "several devices in a line with two batteries each",
+    text: `Site,AED 1 S/N,AED 1 battery 1 S/N,AED 1 battery 2 S/N,AED 2 S/N,AED 2 battery 1 S/N,AED 2 battery 2 S/N
+Hall,S1,B1,B2,S2,B3,B4
+Gym,S3,B5,B6,,,
+`,
+    rows: {
+      devices: [{ device: "S1" }, { device: "S2" }, { device: "S3" }],
+      packs: [
+        { serial: "B1", device: "S1" },
+        { serial: "B2", device: "S1" },
+        { serial: "B3", device: "S2" },
+        { serial: "B4", device: "S2" },
+        { serial: "B5", device: "S3" },
+        { serial: "B6", device: "S3" },
+      ],
+    },
+  },
+  {
+    name: "several devices in a vehicle, and pads of which none is said to be at either",
+    text: `Vehicle,Monitor 1 SN,Monitor 2 SN,Pads exp
+M1,MN-1,MN-2,2027-03-31
+M2,MN-3,,2027-04-30
+`,
+    rows: {
+      devices: [
+        { device: "MN-1", site: "M1" },
+        { device: "MN-2", site: "M1" },
+        { device: "MN-3", site: "M2" },
+      ],
+      dated_stock: [
+        { expiry: "2027-03-31", place: "M1" },
+        { expiry: "2027-04-30", place: "M2" },
+      ],
+    },
+  },
 ];
