@@ -1,7 +1,7 @@
 import type { Day } from "../calendar/day.ts";
 import { nearestWord } from "./nearest-word.ts";
 import { defaultPolicy, type Policy } from "./policy.ts";
-import { POLICY_KEYS, readPolicyValue } from "./policy-keys.ts";
+import { POLICY_KEYS, type PolicyKey, readPolicyValue } from "./policy-keys.ts";
 import { shortened } from "./shortened.ts";
 
 /** One choice as text, from a sheet or an option. */
@@ -18,7 +18,7 @@ export interface PolicyProblem extends PolicyChoice {
 
 /**
  * Fills a policy from choices; later choices win over earlier ones, all win over the defaults. A blank value chooses
- * nothing, and what the default is called ("none") goes back to it.
+ * nothing, and what the default is called goes back to it, as does "none" where it is no value.
  *
  * @param choices  from the weakest to the strongest: sheet rows, then `--policy`, then options
  * @param today    as-of where no choice names it
@@ -30,22 +30,28 @@ export function resolvePolicy(
 ): { policy: Policy; problems: PolicyProblem[] } {
   const problems: PolicyProblem[] = [];
   const chosen: Partial<Record<keyof Policy, unknown>> = {};
+  const byDefault = defaultPolicy(today);
   for (const choice of choices) {
     const read = readPolicyValue(choice.key.trim().toLowerCase(), choice.value);
     if (read === null) problems.push(unknownKey(choice));
     else if (choice.value.trim() === "") continue;
-    else if (choice.value.trim().toLowerCase() === read.key.default) delete chosen[read.key.field];
+    else if (isDefault(choice.value.trim().toLowerCase(), read.key, byDefault)) delete chosen[read.key.field];
     else if ("value" in read) chosen[read.key.field] = read.value;
     else {
-      const { key, unit, default: byDefault } = read.key;
+      const { key, unit, default: usual } = read.key;
       const message = `"${shortened(choice.value)}" cannot be used for ${key}: ${read.expected} was expected.`;
-      const fix = `Write, for example, ${read.example} (${unit}); the default is ${byDefault}.`;
+      const fix = `Write, for example, ${read.example} (${unit}); the default is ${usual}.`;
       problems.push({ ...choice, message, fix });
     }
   }
-  const policy = { ...defaultPolicy(today), ...chosen } as Policy;
+  const policy = { ...byDefault, ...chosen } as Policy;
   if (chosen.minLifeDays === undefined) policy.minLifeDays = policy.swapBeforeExpiryDays;
   return { policy, problems };
+}
+
+/** True for what people call the default, and for "none" where that is what it comes to. */
+function isDefault(value: string, key: PolicyKey, byDefault: Policy): boolean {
+  return value === key.default || (value === "none" && byDefault[key.field] === null);
 }
 
 function unknownKey(choice: PolicyChoice): PolicyProblem {

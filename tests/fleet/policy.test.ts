@@ -41,6 +41,8 @@ describe("resolvePolicy", () => {
     const { packMaxAgeMonths, budgetPerFiscalYear, currency, minLifeDays } = policy;
     expect([packMaxAgeMonths, budgetPerFiscalYear, currency, minLifeDays]).toEqual([null, null, null, 30]);
     expect(problems).toEqual([]);
+    const { useLogFrom } = resolve(["use_log_from", "2025-05-01"], ["use_log_from", "none"]).policy;
+    expect(useLogFrom).toBeNull();
     // what has another default is not to be done without
     expect(resolve(["horizon_months", "none"]).problems).toHaveLength(1);
   });
