@@ -1,4 +1,4 @@
-import { heldTold, type Plan, type Reading } from "../../src/index.ts";
+import { heldTold, notHeld, type Plan, type Reading } from "../../src/index.ts";
 import { forgetFigures } from "../charts/figure.ts";
 import { unitsDue } from "../charts/units-due.ts";
 import { keyName } from "../difference.ts";
@@ -20,14 +20,18 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
   const words = say.dates;
   if (plan.datedStock.length === 0) return section("dates", words.heading, lead(words.noStock));
   const siteOf = sitesIn(reading);
-  const due = unitsDueByMonth(plan, reading, null).reduce((sum, row) => sum + row.fitted + row.stored, 0);
+  const heldStock = behind?.heldStock ?? [];
+  const { datedStock } = plan;
+  // what is held serves nothing, and is told by itself
+  const stock = notHeld({ datedStock, heldStock });
+  const due = unitsDueByMonth(plan, reading, stock, null).reduce((sum, row) => sum + row.fitted + row.stored, 0);
   const swapVisits = make("a", { href: "#policy-swaps_per_month" }, keyName("swaps_per_month"));
   return section(
     "dates",
     words.heading,
-    lead(leadText(plan, due)),
-    ...heldTold(behind?.heldStock ?? []).map((says) => make("p", {}, says)),
-    due > 0 && dueChart(plan, reading),
+    lead(leadText(plan, stock, due)),
+    ...heldTold(heldStock).map((says) => make("p", {}, says)),
+    due > 0 && dueChart(plan, reading, stock),
     plan.crowdedMonths.length > 0 && answer(words.crowdedHeading, crowdedTable(plan)),
     answer(words.stockHeading, stockTable(plan, siteOf)),
     traceBox({ reading, plan }),
@@ -40,18 +44,16 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
   );
 }
 
-function leadText(plan: Plan, due: number): string {
-  const count = (is: (row: Plan["datedStock"][number]) => boolean) =>
-    plan.datedStock.reduce((sum, row) => sum + (is(row) ? row.quantity : 0), 0);
-  const overdue = count((row) => row.swapBy < plan.asOf);
-  const expired = count((row) => row.expiry < plan.asOf);
-  return say.dates.lead(due, monthWords(plan.horizon.to), overdue, expired);
+function leadText({ asOf, horizon }: Plan, stock: Plan["datedStock"], due: number): string {
+  const count = (by: "swapBy" | "expiry") => stock.reduce((sum, row) => sum + (row[by] < asOf ? row.quantity : 0), 0);
+  const [overdue, expired] = [count("swapBy"), count("expiry")];
+  return say.dates.lead(due, monthWords(horizon.to), overdue, expired);
 }
 
 /** Units due by month, of everything or of an item that the reader picks. */
-function dueChart(plan: Plan, reading: Reading): HTMLElement {
+function dueChart(plan: Plan, reading: Reading, stock: Plan["datedStock"]): HTMLElement {
   const words = say.dates;
-  const items = [...new Set(plan.datedStock.map((row) => row.item))].sort();
+  const items = [...new Set(stock.map((row) => row.item))].sort();
   const chart = make("div");
   draw(items.find((name) => name === keptChoice("item-choice")) ?? null);
   return chart;
@@ -62,7 +64,12 @@ function dueChart(plan: Plan, reading: Reading): HTMLElement {
     const options = [option("", words.everything), ...items.map((name) => option(name, name))];
     const choices = picker("item-choice", words.pick, options, (name) => draw(name || null));
     chart.replaceChildren(
-      unitsDue(unitsDueByMonth(plan, reading, item), item, Number(plan.policy.swap_before_expiry_days ?? 0), choices),
+      unitsDue(
+        unitsDueByMonth(plan, reading, stock, item),
+        item,
+        Number(plan.policy.swap_before_expiry_days ?? 0),
+        choices,
+      ),
     );
   }
 }
