@@ -27,9 +27,10 @@ export function setAsideCsv(setAside: readonly SetAsideRow[], inputs: readonly R
   for (const [key, { row, table, width }] of tables) {
     const shared = inputs.length === 0;
     starts.set(key, shared ? 0 : header.length);
-    const named = namesOf(table, width).map((name) =>
-      tables.size === 1 || shared ? name : `[${title(row, table)}] ${name}`,
-    );
+    const names = namesOf(table, width);
+    // a name that begins with a bracket of its own needs its table's before it
+    const isPlain = shared || (tables.size === 1 && names.every((name) => !name.startsWith("[")));
+    const named = isPlain ? names : names.map((name) => `[${title(row, table)}] ${name}`);
     if (!shared) header.push(...named);
     else if (named.length > header.length) header.splice(0, header.length, ...named);
   }

@@ -28,6 +28,32 @@ describe("set-aside.csv", () => {
     expect(again.setAside.map(({ reason }) => reason)).toEqual(["total-row"]);
   });
 
+  // By hand: a number that a heading had stays, since the two are not one column told twice; one that was added goes
+  it("keeps the numbers that headings had, and takes away those that it added", () => {
+    const head = "file,sheet,line,reason,message";
+    const numbered = read({ "set-aside.csv": `${head},AED,Batt S/N #1,Batt S/N #2\nold.csv,,4,repeat,x,D9,S5,S6\n` });
+    expect(numbered.fleet.packs.map(({ serial, device }) => [serial, device])).toEqual([
+      ["S5", "D9"],
+      ["S6", "D9"],
+    ]);
+    const twice = "serial,date,percent,percent\nP1,2026-02-28,90,\nP2,2026-02-30,,91\n";
+    const { setAside, inputs } = read({ "tests.csv": twice });
+    const written = setAsideCsv(setAside, inputs);
+    expect(written).toContain(`${head},serial,date,percent,percent #2\r\n`);
+    expect(read({ "set-aside.csv": written.replace("02-30", "02-28") }).fleet.runtimeTests).toMatchObject([
+      { serial: "P2", percent: 91 },
+    ]);
+  });
+
+  // By hand: what stands in brackets before a heading of the sheet's own is no table's name
+  it("tells a heading that begins with a bracket from a table's name", () => {
+    const { setAside, inputs } = read({ "stock.csv": "item,expiry,[a] lot\nA,soon,L1\n" });
+    const again = read({ "set-aside.csv": setAsideCsv(setAside, inputs).replace(",soon,", ",2027-02-28,") });
+    expect(again.inputs.map(({ columns }) => columns.map(({ header }) => header))).toEqual([
+      ["item", "expiry", "[a] lot"],
+    ]);
+  });
+
   it("of one table alone needs no table's name in its headers", () => {
     const { setAside, inputs } = read({ "stock.csv": SHEETS["stock.csv"] });
     expect(setAsideCsv(setAside, inputs).split("\r\n")[0]).toBe(

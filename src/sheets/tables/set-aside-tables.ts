@@ -21,8 +21,9 @@ export function setAsideParts(rows: readonly GridRow[]): SetAsidePart[] | null {
     if (name === null) return;
     const [, title = "", own = name] = /^\[([^\]]*)\] (.*)$/s.exec(name) ?? [];
     const part = parts.get(title) ?? { line: head.line, header: head.cells.map(() => null), rows: [] };
-    // The number that tells two columns of one name apart was added on writing.
-    part.header[column] = own.replace(/ #\d+$/, "");
+    // The number that tells a column from one of its name before it was added on writing.
+    const bare = own.replace(/ #\d+$/, "");
+    part.header[column] = part.header.includes(bare) ? bare : own;
     parts.set(title, part);
   });
   for (const record of rows.slice(1)) {
