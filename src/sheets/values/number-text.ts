@@ -14,7 +14,7 @@ export type DecimalMark = "." | ",";
 
 /** What one written number proves about the column's decimal mark; null where it proves nothing. */
 export function decimalMarkProof(text: string): DecimalMark | null {
-  const digits = NUMBER.exec(text)?.[3];
+  const digits = NUMBER.exec(text)?.[3]?.trim();
   if (digits === undefined) return null;
   const comma = digits.lastIndexOf(",");
   const point = digits.lastIndexOf(".");
