@@ -5,7 +5,6 @@ import type { ColumnsFile } from "./mapping/columns-file.ts";
 import { openFile } from "./open-file.ts";
 import type { SheetFile } from "./reading.ts";
 import { buildEntries } from "./rows/build-entries.ts";
-import { policyChoice } from "./rows/policy-value.ts";
 import { withoutRepeats } from "./rows/repeats.ts";
 
 /**
@@ -18,7 +17,8 @@ export function policyChoicesIn(files: readonly SheetFile[], columns: ColumnsFil
     .flatMap(({ tables }) => tables)
     .filter(({ outputs }) => outputs.some(({ sheet }) => sheet.kind === "policy"))
     .flatMap((table) => buildEntries(table, { asOf: 0, dateOrder: null }, new FindingLog()).entries);
-  return withoutRepeats(entries, new FindingLog()).map(({ values }) =>
-    policyChoice(String(values.key), String(values.value)),
-  );
+  return withoutRepeats(entries, new FindingLog()).map(({ values: { key, value } }) => ({
+    key: String(key),
+    value: String(value),
+  }));
 }

@@ -1,5 +1,4 @@
 import type { SheetKind } from "../../fleet/columns.ts";
-import { policyChoice } from "./policy-value.ts";
 
 /** A kept entry's values as the fleet's row, with the defaults of blank cells filled in. */
 export function fleetRow(kind: SheetKind, values: Record<string, unknown>): Record<string, unknown> {
@@ -7,6 +6,6 @@ export function fleetRow(kind: SheetKind, values: Record<string, unknown>): Reco
   else if (kind === "use_log") values.reason ??= "use";
   else if (kind === "catalogue") {
     for (const list of ["priceBreaks", "fits", "carriedBy", "alternatives"]) values[list] ??= [];
-  } else if (kind === "policy") Object.assign(values, policyChoice(String(values.key), String(values.value)));
+  }
   return values;
 }

@@ -1,7 +1,9 @@
 import { isoFromDay } from "../../calendar/day.ts";
+import type { Unit } from "../../fleet/columns.ts";
 import { mayPartThousands } from "../../fleet/policy-keys.ts";
 import { readDateText } from "../values/date-text.ts";
 import { decimalMarkProof, readNumber } from "../values/number-text.ts";
+import { unitFactor } from "../values/units.ts";
 import { headerWords } from "../words/header-words.ts";
 
 const DATE_KEYS = new Set(["as_of", "use_log_from"]);
@@ -23,6 +25,12 @@ function policyValue(key: string, value: string): string {
   if (key === "budget_per_fiscal_year" && mayPartThousands(value)) return value;
   const number = readNumber(value, decimalMarkProof(value) ?? ".");
   if (number === null) return value;
+  const unit = /_(days|months)$/.exec(key)?.[1] as Unit | undefined;
+  if (unit) {
+    const amount = number.value * (unitFactor(number.word, unit) ?? Number.NaN);
+    // "six weeks" are no whole number of months, and "as the swap margin" is none at all
+    return Number.isInteger(amount) ? String(amount) : value;
+  }
   const share = number.word === "%" && (key === "service_level" || key.endsWith("_per_year"));
   return String(share ? Number((number.value / 100).toPrecision(12)) : number.value);
 }

@@ -8,6 +8,7 @@ import { DaysOfNames } from "./days-of-names.ts";
 import { differ, folded } from "./differ.ts";
 import type { Entry } from "./entry.ts";
 import { noteLikelyCopies } from "./likely-copies.ts";
+import { policyChoice } from "./policy-value.ts";
 
 /**
  * Takes repeats and clashes out of the entries of one kind and returns those that stay.
@@ -18,6 +19,9 @@ import { noteLikelyCopies } from "./likely-copies.ts";
 export function withoutRepeats(entries: Entry[], log: FindingLog): Entry[] {
   const sheet = entries[0]?.sheet;
   if (!sheet) return [];
+  // "Service level", "95 %" says what service_level, 0.95 does
+  if (sheet.kind === "policy")
+    for (const { values } of entries) Object.assign(values, policyChoice(String(values.key), String(values.value)));
   if (entries.every((entry) => lacksKey(entry))) {
     noteLoose(entries, log);
     return entries;
