@@ -64,6 +64,18 @@ describe("columns files", () => {
     expect(again.fleet).toEqual(readSheets([file], options).fleet);
   });
 
+  it("written from a list whose items carry their lot and expiry read it the same way again", () => {
+    const text = 'Item,Qty\n"Adult pads (L1, exp 03/2027)",2\n"Child pads (L2, exp 04/2027)",3\n';
+    const file = textFile("a.csv", text);
+    const options = { asOf: AS_OF, dateOrder: null };
+    const { fleet } = readSheets([file], options);
+    expect(fleet.datedStock.map(({ item, lot, quantity }) => [item, lot, quantity])).toEqual([
+      ["Adult pads", "L1", 2],
+      ["Child pads", "L2", 3],
+    ]);
+    expect(readSheets([textFile("a.csv", text)], { ...options, columns: columnsFileOf([file]) }).fleet).toEqual(fleet);
+  });
+
   it("written from tests with their rating beside them read them the same way again", () => {
     const text = "Serial,Test date,Ah,Rated Ah\nB-1,2026-01-05,2.5,4\n";
     const file = textFile("a.csv", text);

@@ -70,7 +70,7 @@ export function mappedOutputs({ rows: { header, groups }, mapped }: MappedHeader
         by: "mapping",
         headerUnit: parseHeader(header[column] ?? "").unit,
         part:
-          column === lists
+          column === lists || (name === columns.item && (name === columns.lot || name === columns.expiry))
             ? listedPartOf(kind, spec.field)
             : columns.lot === undefined || columns.lot !== columns.expiry
               ? null

@@ -23,7 +23,7 @@ import {
   SOME_DATES,
 } from "./score-column.ts";
 import { withSlots } from "./slots.ts";
-import { holdsLists } from "./supply-lists.ts";
+import { holdsLists, namedParts } from "./supply-lists.ts";
 import { withNewUnits } from "./swapped-units.ts";
 import { toldByCells } from "./told-by-cells.ts";
 
@@ -57,8 +57,9 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
       profile: whole,
       part: null,
     };
-    if (holdsLists(meaning, rows, column)) return [{ ...view, part: "listed item" }];
-    const parts = partsHeld(meaning.says, rows, column);
+    const inName = namedParts(meaning, header, rows, column);
+    if (inName === null && holdsLists(meaning, rows, column)) return [{ ...view, part: "listed item" }];
+    const parts = inName ?? partsHeld(meaning.says, rows, column);
     if (parts === null) return [view];
     // what lies at a place that heads its column stands below it as in a group
     const lies = things === "" &&

@@ -53,7 +53,7 @@ const SETTLED_BY: readonly ((outputs: Output[], views: readonly ColumnView[]) =>
 
 /** The best reading of a header's columns; the tied readings where two are as good; nothing where none fits. */
 export function interpret(views: readonly ColumnView[], heading: Heading | null): Interpreted {
-  const lists = views.filter(({ part }) => part === "listed item");
+  const lists = views.filter(({ part }, at) => part === "listed item" && views[at + 1]?.column !== views[at]!.column);
   if (lists.length > 0) {
     const others = views.filter((view) => !lists.includes(view));
     return withLists(interpret(others, heading), lists, others, heading);

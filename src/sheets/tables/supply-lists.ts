@@ -1,8 +1,8 @@
 import { type SheetKind, sheetSpec } from "../../fleet/columns.ts";
 import { cellAt, type GridRow } from "../grid.ts";
-import { cellText, meansEmpty } from "../values/cell-text.ts";
-import { type ListedPart, listsSeveral, listsSupplies } from "../values/listed-supplies.ts";
-import type { HeaderMeaning } from "../words/parse-header.ts";
+import { cellText, meansEmpty, textsAt } from "../values/cell-text.ts";
+import { type ListedPart, listedIn, listedPart, listsSeveral, listsSupplies } from "../values/listed-supplies.ts";
+import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { saysUse } from "../words/says-use.ts";
 import { VOCABULARY } from "../words/vocabulary.ts";
 import { assign } from "./assign.ts";
@@ -57,6 +57,29 @@ export function holdsLists({ says, words }: HeaderMeaning, rows: readonly GridRo
     several ||= listsSeveral(cell);
   }
   return several && lists >= filled * MOSTLY;
+}
+
+/**
+ * The parts of a column's cells that name one item each with its lot or expiry ("Adult pads (L1, exp 03/2027)"), beside what
+ * is said of it, and what each part says; null for others.
+ */
+export function namedParts(
+  { things, says }: HeaderMeaning,
+  header: readonly (string | null)[],
+  rows: readonly GridRow[],
+  column: number,
+): [ListedPart, string][] | null {
+  const others = header.flatMap((name, at) => (name === null || at === column ? [] : parseHeader(name).says));
+  if (things !== "item" || says !== "" || !others.some((other) => /^(quantity|expiry)$/.test(other))) return null;
+  const texts = textsAt(rows.slice(0, LOOKED_AT), column);
+  const hold = (part: ListedPart, what: string): [ListedPart, string][] =>
+    texts.filter((text) => listedPart(text, part)).length > texts.length * MOSTLY && !others.includes(what)
+      ? [[part, what]]
+      : [];
+  const parts = [...hold("listed expiry", "expiry"), ...hold("listed lot", "lot")];
+  return parts.length > 0 && texts.every((text) => listedIn(text).length === 1)
+    ? [["listed item", ""], ...parts]
+    : null;
 }
 
 /** The word for pads in a header, in small letters; empty where there is none. */

@@ -25,7 +25,9 @@ const DATE =
 /** Words around an expiry. */
 const SAYS_EXPIRY = new RegExp(`(?<!\\p{L})(?:${EXPIRES})(?!\\p{L})[.:]*`, "giu");
 const LOT =
-  /(?<!\p{L})(?:lote?|lotto|batch|charge|ch\.-b\.?|partij?)(?!\p{L})[\s.:#]*(?:no\.?|nr\.?)?\s*([\w-]*\d[\w-]*)/iu;
+  /(?<!\p{L})(?:lote?|lotto|batch|charge|ch\.(?:-b\.?)?|partij?)(?!\p{L})[\s.:#]*(?:no\.?|nr\.?)?\s*([\w-]*\d[\w-]*)/iu;
+/** The number of a lot in brackets that held a date besides, which is no count: "(L1, )". */
+const BRACKETED = /\(\s*(?!x?\d{1,3}\p{L}*\b)([\w-]*\d[\w-]*)[\s,;:/-]*\)/iu;
 const COUNT_FIRST = /^(\d{1,4})\s*(?:[x×*]\s*)?(?:(\p{L}+\.?)\s+(?:of\s+)?(?=[\p{L}(]))?(?=[\s\p{L}(])/iu;
 const COUNT_LAST = /(?:[x×*:=-]\s*|\s|\()(\d{1,4})\s*(?:[x×*]|(\p{L}+\.?))?\)?$/iu;
 /** Words that count units in a column of numbers, and name the thing in a list. */
@@ -95,7 +97,7 @@ const known = new Map<string, Listed>();
 function partsOf(text: string): Listed {
   let listed = known.get(text);
   if (listed === undefined) {
-    listed = takeApart(text);
+    listed = takeApart(text.length > LONGEST ? "" : text);
     if (known.size > 10_000) known.clear();
     known.set(text, listed);
   }
@@ -105,7 +107,7 @@ function partsOf(text: string): Listed {
 function takeApart(text: string): Listed {
   const dates = datesIn(text);
   let rest = dates.reduce((left, date) => left.replace(date, " "), text).replace(SAYS_EXPIRY, " ");
-  const lot = LOT.exec(rest);
+  const lot = LOT.exec(rest) ?? (dates.length > 0 ? BRACKETED.exec(rest) : null);
   if (lot) rest = rest.replace(lot[0], " ");
   rest = rest
     .replace(/\([\s,;:/-]*\)/g, " ")

@@ -184,4 +184,43 @@ M2,MN-3,,2027-04-30
       ],
     },
   },
+  {
+    name: "items that carry their lot and expiry in brackets, beside how many there are",
+    text: `Item,Qty,Place
+"Adult pads (L1, exp 03/2027)",2,AED 1
+"Child pads (L2, exp 04/2027)",3,AED 2
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", lot: "L1", expiry: "2027-03-31", quantity: 2, place: "AED 1" },
+        { item: "Child pads", lot: "L2", expiry: "2027-04-30", quantity: 3, place: "AED 2" },
+      ],
+    },
+  },
+  {
+    name: "the same in German, cut short, and one size whose number is no count",
+    text: `Artikel,Menge
+"Elektroden Erw. (Ch. K12, verw. bis 03/2027)",2
+"Elektroden 12 cm (Ch. K13, verw. bis 04/2027)",3
+`,
+    rows: {
+      dated_stock: [
+        { item: "Elektroden Erw.", lot: "K12", expiry: "2027-03-31", quantity: 2 },
+        { item: "Elektroden 12 cm", lot: "K13", expiry: "2027-04-30", quantity: 3 },
+      ],
+    },
+  },
+  {
+    name: "items that carry their lot, beside their expiry: two lots of one item",
+    text: `Item,Qty,Expiry
+Adult pads (lot 22413),2,2027-03-31
+Adult pads (lot 22414),3,2027-05-31
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", lot: "22413", quantity: 2 },
+        { item: "Adult pads", lot: "22414", quantity: 3 },
+      ],
+    },
+  },
 ];
