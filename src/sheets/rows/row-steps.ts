@@ -11,7 +11,7 @@ import { cellText, textAt } from "../values/cell-text.ts";
 import { kindNamed } from "../values/choice-words.ts";
 import { mayMean } from "../values/date-text.ts";
 import { Gone } from "../values/status-words.ts";
-import { packIn } from "../values/units.ts";
+import { isBoxWord, packIn } from "../values/units.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { saysUse } from "../words/says-use.ts";
 import { columnName } from "./column-name.ts";
@@ -137,7 +137,16 @@ function kindByItsName({ table, output, log }: About): RowStep | null {
     const perWhat = textAt(record, per);
     const size = packIn(perWhat)?.size ?? Number(perWhat);
     if (size > 1) values.unitsPerBox ??= size;
-    values.currency ??= currencyIn(textAt(record, price));
+    const amount = textAt(record, price);
+    values.currency ??= currencyIn(amount);
+    // "12.50/box"
+    if (
+      amount
+        .toLowerCase()
+        .split(/[^\p{L}]+/u)
+        .some(isBoxWord)
+    )
+      values.pricePer ??= "box";
     // what a list of other things says of an item stands by the item's name alone
     if (output.beside || sortsOnly) values.kind ??= "other";
     return null;

@@ -20,3 +20,17 @@ describe("dated units with a day on which they go", () => {
     expect(left("Disposed on", { L1: "06/12/2026", L2: "06/12/2027" })).toEqual(["L2"]);
   });
 });
+
+it("a price that says so is a box's, and any other as its column says", () => {
+  const prices = ["12.50/box", "12.50 EUR per box", "€12.50 / carton", "12.50 each", "12.50"];
+  const rows = prices.map((price, at) => `item ${at},pads,${price},10\n`).join("");
+  expect(
+    read(`item,kind,price,units_per_box\n${rows}`).fleet.catalogue.map(({ price, pricePer }) => [price, pricePer]),
+  ).toEqual([
+    ["12.50", "box"],
+    ["12.50", "box"],
+    ["12.50", "box"],
+    ["12.50", null],
+    ["12.50", null],
+  ]);
+});
