@@ -364,6 +364,12 @@ export const FINDING_CODES = {
     "one serial at two sites",
     "Correct or remove all but one of them.",
   ),
+  "device-again": code(
+    "warning",
+    "Lists under the same columns name a device each, and say of neither where it is: two that are called alike would be read as one.",
+    "AED 1 in the tabs North and South",
+    "Nothing, if it is one; else give each a name of its own, as North AED 1.",
+  ),
   merged: code(
     "info",
     "Rows of one key fill each other's blanks and became one.",

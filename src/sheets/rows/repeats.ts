@@ -3,6 +3,7 @@ import type { ColumnSpec } from "../../fleet/columns.ts";
 import { placeText } from "../../fleet/place-text.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
+import { headerKey } from "../tables/header-at.ts";
 import { noteCountedAgain } from "./counted-again.ts";
 import { DaysOfNames } from "./days-of-names.ts";
 import { differ, folded } from "./differ.ts";
@@ -110,6 +111,13 @@ function settleGroup(group: readonly Entry[], gone: Set<Entry>, log: FindingLog)
       const message = `${name} stands here and in ${placeText(kept.values.source)}; each fills blanks of the other, so they are read as one.`;
       log.add("merged", { file, sheet, line, column: null, value: null }, () => ({ message }), entry.sheet.kind);
     }
+    if (!added && entry.state.live[entry.row]! > 1 && mayBeTwo(entry, kept))
+      tell(
+        entry,
+        "device-again",
+        `${name} stands here and in ${placeText(kept.values.source)}, and was taken for one.`,
+        log,
+      );
     if (!added) drop(entry, "repeat", `${name} adds nothing to ${placeText(kept.values.source)}.`, gone, log);
   }
 }
@@ -119,9 +127,23 @@ function drop(entry: Entry, code: "clash" | "repeat", message: string, gone: Set
   entry.state.drop(entry.row, code, message);
   // A wide row that repeats its device still says something of its packs and pads.
   if (code === "repeat" && entry.state.live[entry.row]! > 0) return;
+  tell(entry, code, message, log);
+}
+
+function tell(entry: Entry, code: "clash" | "repeat" | "device-again", message: string, log: FindingLog): void {
   const { file, sheet, line } = entry.values.source;
   const key = entry.values[entry.sheet.key[0]!];
   log.add(code, { file, sheet, line, column: null, value: String(key) }, () => ({ message }), entry.sheet.kind);
+}
+
+/** True for a device that lists alike name, which say of neither where it is: one in each of two places may be called so. */
+function mayBeTwo({ sheet, values, state }: Entry, other: Entry): boolean {
+  return (
+    sheet.kind === "devices" &&
+    values.site === null &&
+    state !== other.state &&
+    headerKey(state.table) === headerKey(other.state.table)
+  );
 }
 
 /** The first field in which two of the rows hold different values. */
