@@ -62,18 +62,25 @@ export function rowSteps(about: About): RowStep[] {
   return STEPS.flatMap((stepOf) => stepOf(about) ?? []);
 }
 
-function whatIsGone({ output: { sheet, fields }, table: { header, outputs }, asOf, log }: About): RowStep | null {
+/** Of supplies, unlike batteries, what was used is gone. */
+const USED_UP =
+  /^(used|issued|consum(ed|id)|empty|out of stock|consomm|verbraucht|entnommen|utilis[eé]|utilizad|usad|gebruikt|verbruikt)/i;
+
+function whatIsGone({ output, table: { header, outputs }, asOf, log }: About): RowStep | null {
+  const { sheet, fields } = output;
   if (outputs.every((output) => output.beside || output.sheet.kind === "dated_stock")) {
     const goneOn = header.findIndex((name) => {
       const { says } = parseHeader(name ?? "");
       return says === "retired" || (says === "date" && saysUse(name ?? ""));
     });
-    const goneSince = (record: GridRow) => textAt(record, goneOn);
-    if (goneOn !== -1)
-      return (values, record) =>
-        mayMean(goneSince(record), (day) => day <= asOf)
-          ? { code: "gone", message: `It is gone since ${goneSince(record)}.` }
-          : settleGone(values, sheet, log);
+    const [status = -1] = columnsOf(output, "held");
+    return (values, record) => {
+      const [since, standing] = [textAt(record, goneOn), textAt(record, status)];
+      if (mayMean(since, (day) => day <= asOf)) return { code: "gone", message: `It is gone since ${since}.` };
+      return USED_UP.test(standing)
+        ? { code: "gone", message: `"${shortened(standing)}" says that it is gone.` }
+        : settleGone(values, sheet, log);
+    };
   }
   if (!sheet.columns.some(({ tellsGone }) => tellsGone)) return null;
   const onlyIfGone = fields.some(({ ifGone }) => ifGone);

@@ -18,7 +18,7 @@ export function readYesNo(text: string): boolean | Problem {
 const WORDS: Record<string, Record<string, string>> = {
   result: {
     pass: "passed|yes|y|true|ja|oui|si|ok|p|good|bestanden|io|i.o.|in ordnung|reussi|conforme|apto|apta|aptos|aptas|aprobado|aprobada|bonne|bon|goed|geslaagd|goedgekeurd|positivo|positiv|pozytywny|idoneo|superato|godkand|godkendt|godkjent|sprawny|zaliczony|tak|sim|✓|✔",
-    fail: "failed|no|n|false|nein|non|nee|f|bad|nok|nio|n.i.o.|durchgefallen|nicht bestanden|nicht ok|not ok|echec|non conforme|no apto|no apta|no aptos|no aptas|no aprobado|no aprobada|rechazado|rechazada|i n o|fallo|flat|empty|leer|vide|afgekeurd|gezakt|defekt|negativo|negativ|negatywny|non idoneo|non superato|no conforme|nao conforme|reprovado|underkand|ikke godkendt|ikke godkjent|niesprawny|niezaliczony|nej|nei|nie|nao|✗|✘|replace|weak|dead|faulty|defective|swollen|low|low battery|tauschen|ersetzen|schwach|faible|a remplacer|debil|reemplazar|zwak|vervangen|kapot",
+    fail: "failed|no|n|false|nein|non|nee|f|bad|nok|nio|n.i.o.|durchgefallen|nicht bestanden|nicht ok|not ok|not passed|unsatisfactory|echec|non conforme|no apto|no apta|no aptos|no aptas|no aprobado|no aprobada|rechazado|rechazada|i n o|fallo|flat|empty|leer|vide|afgekeurd|gezakt|defekt|negativo|negativ|negatywny|non idoneo|non superato|no conforme|nao conforme|reprovado|underkand|ikke godkendt|ikke godkjent|niesprawny|niezaliczony|nej|nei|nie|nao|✗|✘|replace|weak|dead|faulty|defective|swollen|low|low battery|tauschen|ersetzen|schwach|faible|a remplacer|debil|reemplazar|zwak|vervangen|kapot",
   },
   retired_because: {
     faded: "end of life|eol|aged|weak",

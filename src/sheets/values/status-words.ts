@@ -21,7 +21,7 @@ const STEMS: readonly [Standing, RegExp][] = [
   ],
   [
     "held",
-    /quarant|cuarenten|block|sperr|bloqu|blokk|bloccat|on hold|\bheld\b|do not use|repair|repara[cdt]|riparaz|naprawa|defe[ck]t|defaill|faulty|\bfault\b|broken|kaputt|kapot|damaged|beschadig|endommag|danad|danneggiat|uszkodz|swollen|recall|\bfail|panne|averi|guast|fallo\b|out of (service|order|use)|\boos\b|hors service|\bhs\b|ausser betrieb|nicht (einsatz|verwend|in ordnung)|fuera de servicio|buiten (dienst|gebruik)|fuori servizio|fora de servico|ur drift|ude af drift|ute av drift|unserviceable|unusable|not (ready|serviceable|usable|in service|ok)|suspended|awaiting|pending/,
+    /quarant|cuarenten|block|sperr|bloqu|blokk|bloccat|on hold|\bheld\b|do not use|repair|repara[cdt]|riparaz|naprawa|defe[ck]t|defaill|faulty|\bfault\b|broken|kaputt|kapot|damaged|beschadig|endommag|danad|danneggiat|uszkodz|swollen|recall|\bfail|panne|averi|guast|fallo\b|out of (service|order|use)|\boos\b|hors service|\bhs\b|ausser betrieb|nicht (einsatz|verwend|in ordnung)|fuera de servicio|buiten (dienst|gebruik)|fuori servizio|fora de servico|ur drift|ude af drift|ute av drift|unserviceable|unusable|not (ready|serviceable|usable|in service|ok)|suspended|awaiting|pending|\bdead\b|(?<!not |un)expired|end of life|\beol\b|(to be|needs?) replac/,
   ],
   [
     "serves",

@@ -9,6 +9,14 @@ const left = (header: string, days: Record<string, string>) =>
       .join("")}`,
   ).fleet.datedStock.map(({ lot }) => lot);
 
+it("supplies whose status says that they were used are gone, and batteries that are used are not", () => {
+  const gone = ["Used", "Issued", "consumed", "Utilisé", "verbraucht", "Out of stock"];
+  const there = ["In use", "Unused", "Not used", "OK", "new", "in Gebrauch"];
+  const days = Object.fromEntries([...gone, ...there].map((status) => [status, status]));
+  expect(left("Status", days)).toEqual(there);
+  expect(read("serial,device,status\nB1,AED-1,Used\nB2,AED-2,Issued\n").fleet.packs).toHaveLength(2);
+});
+
 describe("dated units with a day on which they go", () => {
   it("are gone from that day on, and not before it", () => {
     const days = { L1: "2026-10-31", L2: "2026-11-01", L3: "2027-05-31", L4: "" };
