@@ -59,7 +59,7 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     };
     const inName = namedParts(meaning, header, rows, column);
     if (inName === null && holdsLists(meaning, rows, column)) return [{ ...view, part: "listed item" }];
-    const parts = inName ?? partsHeld(meaning.says, rows, column);
+    const parts = inName ?? partsHeld(meaning, rows, column);
     if (parts === null) return [view];
     // what lies at a place that heads its column stands below it as in a group
     const lies = things === "" &&
@@ -132,8 +132,15 @@ const COUNT_AND_EXPIRY: [CellPart, string][] = [
   ["date", "expiry"],
 ];
 
+/** What a cell holds beside the day on which it was measured: "92 % (03/2026)". */
+const MEASURED = /^\d[\d.,:]* ?(%|min|h)$/;
+
 /** The parts that a column's cells hold, each with what it says, where its header allows it and most cells come apart so. */
-function partsHeld(says: string, rows: readonly GridRow[], column: number): [CellPart, string][] | null {
+function partsHeld(
+  { says, things }: HeaderMeaning,
+  rows: readonly GridRow[],
+  column: number,
+): [CellPart, string][] | null {
   const cells = rows
     .slice(0, PARTED_ROWS)
     .flatMap(({ cells }) => cells[column] ?? [])
@@ -150,6 +157,12 @@ function partsHeld(says: string, rows: readonly GridRow[], column: number): [Cel
           ["date", "expiry"],
         ]
       : null;
+  const measured = says || (/test$/.test(things) ? "capacity" : "");
+  if (/^(capacity|minutes)$/.test(measured) && mostly((cell) => MEASURED.exec(lotAndDate(cell)?.lot ?? "")))
+    return [
+      ["lot", measured],
+      ["date", "date test"],
+    ];
   return /^(result|status|capacity|)$/.test(says) && mostly(resultAndPercent)
     ? [
         ["percent", "capacity"],

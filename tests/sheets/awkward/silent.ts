@@ -223,4 +223,32 @@ Adult pads (lot 22414),3,2027-05-31
       ],
     },
   },
+  {
+    name: "capacities with the day they were measured in the same cell",
+    text: `Battery,Device,Capacity
+B1,AED 1,92% (03/2026)
+B2,AED 2,85 % (2026-04-02)
+`,
+    rows: {
+      packs: [{ serial: "B1" }, { serial: "B2" }],
+      runtime_tests: [
+        { serial: "B1", date: "2026-03-31", percent: 92 },
+        { serial: "B2", date: "2026-04-02", percent: 85 },
+      ],
+    },
+  },
+  {
+    name: "the day of each battery's last test with what it gave",
+    text: `Battery,Device,Last test
+B1,AED 1,12.03.2026 - 92%
+B2,AED 2,14.03.2026 - 85%
+`,
+    rows: {
+      packs: [{ serial: "B1" }, { serial: "B2" }],
+      runtime_tests: [
+        { serial: "B1", date: "2026-03-12", percent: 92 },
+        { serial: "B2", date: "2026-03-14", percent: 85 },
+      ],
+    },
+  },
 ];
