@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { defaultPolicy } from "../src/fleet/policy.ts";
+import { defaultPolicy, type Policy } from "../src/fleet/policy.ts";
 import { makePlan } from "../src/plan.ts";
 import { AS_OF, read } from "./sheets/sheet-file.ts";
 
 /** Small fleets whose needs are certain, from their sheets to their orders; all figures are worked out by hand. */
-function planOf(sheets: Record<string, readonly string[]>) {
+function planOf(sheets: Record<string, readonly string[]>, choices: Partial<Policy> = {}) {
   const files = Object.entries(sheets).map(([name, lines]) => [`${name}.csv`, lines.join("\n")]);
-  return makePlan(read(Object.fromEntries(files)), { ...defaultPolicy(AS_OF), horizonMonths: 24 });
+  return makePlan(read(Object.fromEntries(files)), { ...defaultPolicy(AS_OF), horizonMonths: 24, ...choices });
 }
 
 /** The months in which units are needed, with their number. */
@@ -47,6 +47,27 @@ describe("a plan worked out by hand", () => {
       ["2028", 16_000, 16_000, 16_000],
     ]);
     expect(plan.short.every(({ withSchedule }) => withSchedule.anyChance === 0)).toBe(true);
+  });
+
+  /*
+   * Beta is the cheaper in the same currency, however it is written, and its fee is in that currency, too: 34.00 and 5.00 are 39.00 to 40.00.
+   * The budget of 20 euros a year is held against it, so that the one line is put off in 2027, and again in 2028.
+   */
+  it("takes a currency told by its sign, its name or its code for one", () => {
+    const sheets = {
+      devices: [...DEVICES, "D1,aed,,"],
+      catalogue: [...CATALOGUE, "pads,pads,Alpha,40.00,EUR,30,24,aed,1", "pads,pads,Beta,34.00,€,30,24,aed,1"],
+      suppliers: ["supplier,order_fee,currency", "Beta,5.00,euro"],
+      dated_stock: [...STOCK, "pads,2027-08-31,1,D1"],
+    };
+    const plan = planOf(sheets, { currency: "EUR", budgetPerFiscalYear: "20" });
+    expect(ordered(plan)).toEqual(["2027-06-18 Beta 1"]);
+    expect(plan.budget.map(({ currency, planned }) => [currency, planned])).toEqual([["EUR", 3_900]]);
+    expect(plan.deferrals.map(({ fiscalYear, saves }) => [fiscalYear, saves])).toEqual([
+      ["2027", 3_900],
+      ["2028", 3_900],
+    ]);
+    expect(plan.cautions.filter((caution) => caution.includes("EUR"))).toEqual([]);
   });
 
   // D1's pads would be swapped after it has left, D2's four days before; D3 stays. Orders: less 14 days and 30.

@@ -5,6 +5,15 @@ const THOUSANDTHS = "BHD IQD JOD KWD LYD OMR TND".split(" ");
 /** ISO 4217 code for "no currency": nobody has named one. */
 export const NO_CURRENCY = "XXX";
 
+/** What names one currency and no other, beside its code. */
+const NAMED: Readonly<Record<string, string>> = { "€": "EUR", EURO: "EUR", EUROS: "EUR", "£": "GBP", US$: "USD" };
+
+/** A currency by its code, however it is named: "eur" and "€" are EUR. What names none for certain stays, in capitals. */
+export function currencyCode(name: string): string {
+  const text = name.trim().toUpperCase();
+  return NAMED[text] ?? text;
+}
+
 /**
  * Decimal digits of a currency's minor unit: 2 for EUR, 0 for JPY, 3 for KWD; 2 for a code that is not known.
  *

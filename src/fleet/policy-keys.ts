@@ -1,6 +1,7 @@
 import { dayFromIso } from "../calendar/day.ts";
 import { monthNamed } from "../calendar/month-words.ts";
 import { camelCase } from "./camel-case.ts";
+import { currencyCode } from "./currency.ts";
 import { expectedOf } from "./expected-cell.ts";
 import { FADE_ACTIVATION_EV, type Policy } from "./policy.ts";
 
@@ -165,7 +166,11 @@ const POLICY_RULES: readonly PolicyRule[] = [
     day("2025-05-01"),
   ),
   rule("budget_per_fiscal_year", "money", "none", "What may be spent in one fiscal year.", money),
-  rule("currency", "code", "the catalogue's", "The currency of budgets and totals.", matching(/./, "a code", "EUR")),
+  rule("currency", "code", "the catalogue's", "The currency of budgets and totals.", {
+    expected: "a code",
+    read: currencyCode,
+    example: "EUR",
+  }),
   rule(
     "date_order",
     "dmy, mdy or ymd",

@@ -1,5 +1,6 @@
 import { type Day, isoFromDay } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
+import { currencyCode } from "../../fleet/currency.ts";
 import type { Source } from "../../fleet/rows.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
@@ -53,6 +54,7 @@ const STEPS: readonly ((about: About) => RowStep | null)[] = [
   unitsOfBoxes,
   whatItsLabelSays,
   kindByItsName,
+  currencyByItsCode,
   whatItMustHold,
   whatItMeasures,
 ];
@@ -156,6 +158,14 @@ function kindByItsName({ table, output, log }: About): RowStep | null {
       values.pricePer ??= "box";
     // what a list of other things says of an item stands by the item's name alone
     if (output.beside || sortsOnly) values.kind ??= "other";
+    return null;
+  };
+}
+
+function currencyByItsCode({ output: { sheet } }: About): RowStep | null {
+  if (!sheet.columns.some(({ field }) => field === "currency")) return null;
+  return (values) => {
+    if (typeof values.currency === "string") values.currency = currencyCode(values.currency);
     return null;
   };
 }
