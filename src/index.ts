@@ -57,7 +57,7 @@ export { datesCsv } from "./out/dates-csv.ts";
 export { datesText } from "./out/dates-text.ts";
 export { CAUSE_WORDS } from "./out/due-text.ts";
 export { embedInPage } from "./out/embed-in-page.ts";
-export { heldTold, notHeld } from "./out/held-stock.ts";
+export { heldTold } from "./out/held-stock.ts";
 export { knowsNothing } from "./out/knows-nothing.ts";
 export { FORECAST_NOTE, isForecast, isPriced } from "./out/line-standing.ts";
 export { ordersCsv } from "./out/orders-csv.ts";

@@ -13,16 +13,16 @@ export interface DueMonth {
 }
 
 /**
- * Units that fall due (by their swap-by day) in each month of the plan, without those already overdue. A place is a
- * device where the devices sheet knows it; else a store.
+ * Units that fall due (by their swap-by day) in each month of the plan, without those already overdue, and those that are
+ * held, which serve nothing. A place is a device where the devices sheet knows it; else a store.
  *
- * @param stock  the plan's dated stock that is not held
- * @param item   one item only, or null for all
+ * @param held  which of the plan's rows are held
+ * @param item  one item only, or null for all
  */
 export function unitsDueByMonth(
   plan: Plan,
   reading: Reading,
-  stock: Plan["datedStock"],
+  held: Plan["datedStock"],
   item: string | null,
 ): DueMonth[] {
   const devices = new Set(reading.fleet.devices.map((row) => nameKey(row.device)));
@@ -33,12 +33,15 @@ export function unitsDueByMonth(
     crowded: [] as string[],
   }));
   const byMonth = new Map(months.map((row) => [row.month, row]));
-  for (const unit of stock) {
-    const row = byMonth.get(unit.swapBy.slice(0, 7));
-    if (!row || unit.swapBy < plan.asOf || (item !== null && unit.item !== item)) continue;
-    if (unit.place !== null && devices.has(nameKey(unit.place))) row.fitted += unit.quantity;
-    else row.stored += unit.quantity;
-  }
+  const count = (rows: Plan["datedStock"], sign: 1 | -1) => {
+    for (const unit of rows) {
+      const row = byMonth.get(unit.swapBy.slice(0, 7));
+      if (!row || unit.swapBy < plan.asOf || (item !== null && unit.item !== item)) continue;
+      row[unit.place !== null && devices.has(nameKey(unit.place)) ? "fitted" : "stored"] += sign * unit.quantity;
+    }
+  };
+  count(plan.datedStock, 1);
+  count(held, -1);
   for (const crowd of plan.crowdedMonths) {
     if (item === null || crowd.item === item) byMonth.get(crowd.month)?.crowded.push(crowd.item);
   }

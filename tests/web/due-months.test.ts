@@ -1,13 +1,5 @@
 import { expect, it } from "vitest";
-import {
-  dayFromIso,
-  makeDatesBehind,
-  makePlan,
-  notHeld,
-  readSheets,
-  rememberStages,
-  resolvePolicy,
-} from "../../src/index.ts";
+import { dayFromIso, makeDatesBehind, makePlan, readSheets, rememberStages, resolvePolicy } from "../../src/index.ts";
 import { unitsDueByMonth } from "../../web/due-months.ts";
 import { textFile } from "../sheets/sheet-file.ts";
 
@@ -29,9 +21,9 @@ it("counts units that are not held in the month in which they are to be swapped,
   const { policy } = resolvePolicy([{ key: "horizon_months", value: "4" }], asOf);
   const reading = readSheets(files, { asOf, dateOrder: null });
   const plan = makePlan(reading, policy);
-  const stock = notHeld({ ...plan, heldStock: makeDatesBehind(reading, policy, rememberStages()).heldStock });
+  const { heldStock } = makeDatesBehind(reading, policy, rememberStages());
   const counts = (item: string | null) =>
-    unitsDueByMonth(plan, reading, stock, item).map(({ month, fitted, stored }) => [month, fitted, stored]);
+    unitsDueByMonth(plan, reading, heldStock, item).map(({ month, fitted, stored }) => [month, fitted, stored]);
   expect(counts("pads")).toEqual([
     ["2026-11", 0, 32],
     ["2026-12", 0, 0],

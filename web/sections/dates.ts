@@ -1,4 +1,4 @@
-import { heldTold, notHeld, type Plan, type Reading } from "../../src/index.ts";
+import { heldTold, type Plan, type Reading } from "../../src/index.ts";
 import { forgetFigures } from "../charts/figure.ts";
 import { unitsDue } from "../charts/units-due.ts";
 import { keyName } from "../difference.ts";
@@ -20,18 +20,15 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
   const words = say.dates;
   if (plan.datedStock.length === 0) return section("dates", words.heading, lead(words.noStock));
   const siteOf = sitesIn(reading);
-  const heldStock = behind?.heldStock ?? [];
-  const { datedStock } = plan;
-  // what is held serves nothing, and is told by itself
-  const stock = notHeld({ datedStock, heldStock });
-  const due = unitsDueByMonth(plan, reading, stock, null).reduce((sum, row) => sum + row.fitted + row.stored, 0);
+  const held = behind?.heldStock ?? [];
+  const due = unitsDueByMonth(plan, reading, held, null).reduce((sum, row) => sum + row.fitted + row.stored, 0);
   const swapVisits = make("a", { href: "#policy-swaps_per_month" }, keyName("swaps_per_month"));
   return section(
     "dates",
     words.heading,
-    lead(leadText(plan, stock, due)),
-    ...heldTold(heldStock).map((says) => make("p", {}, says)),
-    due > 0 && dueChart(plan, reading, stock),
+    lead(leadText(plan, held, due)),
+    ...heldTold(held).map((says) => make("p", {}, says)),
+    due > 0 && dueChart(plan, reading, held),
     plan.crowdedMonths.length > 0 && answer(words.crowdedHeading, crowdedTable(plan)),
     answer(words.stockHeading, stockTable(plan, siteOf)),
     traceBox({ reading, plan }),
@@ -44,16 +41,17 @@ export function dates({ plan, reading, behind }: PlannedSession): HTMLElement {
   );
 }
 
-function leadText({ asOf, horizon }: Plan, stock: Plan["datedStock"], due: number): string {
-  const count = (by: "swapBy" | "expiry") => stock.reduce((sum, row) => sum + (row[by] < asOf ? row.quantity : 0), 0);
-  const [overdue, expired] = [count("swapBy"), count("expiry")];
-  return say.dates.lead(due, monthWords(horizon.to), overdue, expired);
+function leadText({ asOf, horizon, datedStock }: Plan, held: Plan["datedStock"], due: number): string {
+  const before = (rows: Plan["datedStock"], by: "swapBy" | "expiry") =>
+    rows.reduce((sum, row) => sum + (row[by] < asOf ? row.quantity : 0), 0);
+  const [overdue, expired] = (["swapBy", "expiry"] as const).map((by) => before(datedStock, by) - before(held, by));
+  return say.dates.lead(due, monthWords(horizon.to), overdue!, expired!);
 }
 
 /** Units due by month, of everything or of an item that the reader picks. */
-function dueChart(plan: Plan, reading: Reading, stock: Plan["datedStock"]): HTMLElement {
+function dueChart(plan: Plan, reading: Reading, held: Plan["datedStock"]): HTMLElement {
   const words = say.dates;
-  const items = [...new Set(stock.map((row) => row.item))].sort();
+  const items = [...new Set(plan.datedStock.map((row) => row.item))].sort();
   const chart = make("div");
   draw(items.find((name) => name === keptChoice("item-choice")) ?? null);
   return chart;
@@ -65,7 +63,7 @@ function dueChart(plan: Plan, reading: Reading, stock: Plan["datedStock"]): HTML
     const choices = picker("item-choice", words.pick, options, (name) => draw(name || null));
     chart.replaceChildren(
       unitsDue(
-        unitsDueByMonth(plan, reading, stock, item),
+        unitsDueByMonth(plan, reading, held, item),
         item,
         Number(plan.policy.swap_before_expiry_days ?? 0),
         choices,
