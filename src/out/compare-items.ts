@@ -12,7 +12,9 @@ import { roundUnits } from "./rounding.ts";
 export function compareItems(a: Plan, b: Plan, months: Comparison["months"]): ItemBeside[] {
   // the plans, and sheets of the same plan, may spell an item in their own way
   const names = new Map(
-    [a, b].flatMap((plan) => [...plan.demand, ...plan.orders].map(({ item }) => [nameKey(item), item])),
+    [a, b].flatMap(({ demand, orders, datedStock, packs }) =>
+      [...datedStock, ...packs, ...demand, ...orders].map(({ item }) => [nameKey(item), item]),
+    ),
   );
   const [inA, inB] = [itemsIn(a, months), itemsIn(b, months)];
   return sortBy([...names], ([, item]) => [item]).map(([key, item]) => {

@@ -13,6 +13,8 @@ const SHOWN = 20;
 export function compareText(of: Comparison, setting: TextSetting): string {
   const { width } = setting;
   const { a, b } = of.plans;
+  // what is bought under another name has stock and packs alone
+  const items = of.items.filter(({ needed, units }) => needed.a + needed.b + units.a + units.b > 0);
   const months = of.months === null ? "no month in common" : `${of.months.from} to ${of.months.to}`;
   return joinLines([
     titleLine(`Compared over ${months}`, setting),
@@ -24,7 +26,7 @@ export function compareText(of: Comparison, setting: TextSetting): string {
       of.spend.some(hasAmount) ? [spendTable(of.spend.filter(hasAmount), width)] : [],
       setting,
     ),
-    ...section("Items", of.items.length > 0 ? [itemsTable(of.items, width)] : [], setting),
+    ...section("Items", items.length > 0 ? [itemsTable(items, width)] : [], setting),
     ...section(
       "Packs whose likely date moved",
       firstShown(of.packs, (packs) => packsTable(packs, width)),

@@ -191,6 +191,27 @@ describe("comparePlans", () => {
     expect(says).toContain("Packs whose likely date moved: 0 later, 1 earlier, 1 of them with new readings.");
   });
 
+  // By hand: what lies there under the name that is replaced is neither needed nor bought under it, and 30 less 24 are 6; of its
+  // packs, 11 less 9 readings are 2
+  it("tells used stock and new readings also of what is bought under another name", () => {
+    const of = (quantity: number, readings: number) =>
+      aPlan({
+        demand: [{ ...plan.demand[0]!, item: "new" }],
+        datedStock: [{ ...plan.datedStock[0]!, item: "old", quantity }],
+        packs: [{ ...pack, item: "old-pack", readings }],
+        orders: [],
+      });
+    const both = comparePlans({ label: "a", plan: of(30, 9) }, { label: "b", plan: of(24, 11) });
+    expect(both.says).toEqual(["old: 6 dated units fewer.", "old-pack: 2 readings more."]);
+    const [, table] = compareText(both, { width: 90 }).split("Items\n");
+    expect(
+      table!
+        .split("\n")
+        .slice(2)
+        .map((row) => row.split(" ")[0]),
+    ).toEqual(["new", ""]);
+  });
+
   // By hand: 1.5 at one month's end and 2 at the next are 3.5 device-months; a line put off twice is one line
   it("tells what a budget puts off and whom that leaves short, as the schedule itself is the same", () => {
     const [row] = plan.short;
@@ -235,6 +256,7 @@ describe("comparePlans", () => {
         stock: { a: 0, b: 2 },
         readings: { a: 9, b: 9 },
       },
+      { item: "pads-adult", needed: { a: 0, b: 0 }, stock: { a: 30, b: 30 } },
     ]);
     expect(both.orders).toMatchObject([{ change: "changed", quantity: { a: 12, b: 13 } }]);
     expect(both.packs).toEqual([]);
