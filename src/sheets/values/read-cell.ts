@@ -65,8 +65,13 @@ export function readCell(text: string, spec: ColumnSpec, context: CellContext): 
   if (spec.type === "breaks") return readBreaks(text, context.mark);
   if (text.length > MAX_TYPED_CHARACTERS) return new Problem(unreadable(spec), `is far too long for ${spec.expects}`);
   switch (spec.type) {
-    case "date":
-      return readDate(text, spec, context);
+    case "date": {
+      const day = readDate(text, spec, context);
+      // "yes" and "scrapped" say that it is, though not since when
+      if (spec.name !== "retired" || !(day instanceof Problem)) return day;
+      const retired = standingOf(text) === "gone" || readYesNo(text);
+      return retired === true ? goneSince(text, context.order) : retired === false ? null : day;
+    }
     case "yes-no":
       return readYesNo(text);
     case "choice":
