@@ -21,9 +21,9 @@ export interface StockTally {
   due: readonly (readonly number[])[];
   /** By name of an item: of the units due in the plan, those expected to be used before their swap day. */
   used: Float64Array;
-  /** By place (as of `StockUnits.places`). */
+  /** By place (as of `StockUnits.places`), without what a device leaves service with. */
   atPlaces: readonly DueAtPlace[];
-  /** Installed units, by number of the place's key, then month of the plan; overdue ones in its first. */
+  /** The same of installed units, by number of the place's key, then month of the plan; overdue ones in its first. */
   toVisit: Float64Array;
 }
 
@@ -47,6 +47,7 @@ export function tallyStock(stock: StockUnits, { asOf, horizonMonths }: Policy): 
     due[name]![isOverdue ? 0 : Math.min(month, horizonMonths) + 1]! += count;
     if (!isOverdue && month < horizonMonths) used[name]! += count * chanceUsed[at]!;
     const place = placeAt[at]!;
+    if (swapBy[at]! >= places[place]!.until) continue;
     if (month < horizonMonths && places[place]!.installed)
       toVisit[keyAt[at]! * horizonMonths + Math.max(0, month)]! += count;
     if (month >= yearMonths) continue;

@@ -30,6 +30,8 @@ interface StockPlace {
   installed: boolean;
   /** True where the place is a device that has left service: nobody can count on finding the units there. */
   stranded: boolean;
+  /** When the device that is the place leaves service: from then on nothing is swapped there. */
+  until: Day;
 }
 
 /**
@@ -94,8 +96,12 @@ export class StockUnits {
     const numberOfKey = remembered((key: string) => keys.push(key) - 1);
     const numberOfPlace = remembered((name: string | null) => {
       const key = name === null ? "" : nameKey(name);
-      const installed = takes.devices.has(key);
-      return places.push({ name, key, keyNumber: numberOfKey(key), installed, stranded: takes.retired.has(key) }) - 1;
+      const device = takes.devices.get(key);
+      const stranded = takes.retired.has(key);
+      const until = stranded ? Number.NEGATIVE_INFINITY : (device?.retired ?? Number.POSITIVE_INFINITY);
+      return (
+        places.push({ name, key, keyNumber: numberOfKey(key), installed: device !== undefined, stranded, until }) - 1
+      );
     });
     const days: Day[] = [];
     const months: Month[] = [];

@@ -117,7 +117,8 @@ export function swapCapacity(counts: VisitCounts, perMonth: number | null): Swap
   return { perMonth, smallest, enough: perMonth === null || perMonth >= smallest, tradeOff };
 }
 
-/** True for what a visit has to swap, inside the horizon: an installed unit that serves. */
+/** True for what a visit has to swap, inside the horizon: an installed unit that serves, and whose device then still does. */
 export function needsVisit(stock: StockUnits, at: number, lastMonth: Month): boolean {
-  return stock.serves[at] === 1 && stock.swapMonth[at]! <= lastMonth && stock.placeOf(at).installed;
+  const { installed, until } = stock.placeOf(at);
+  return stock.serves[at] === 1 && stock.swapMonth[at]! <= lastMonth && installed && stock.swapBy[at]! < until;
 }

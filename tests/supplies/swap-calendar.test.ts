@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { monthFromText } from "../../src/calendar/month.ts";
 import { defaultPolicy } from "../../src/fleet/policy.ts";
 import { emptyFleet } from "../../src/fleet/rows.ts";
+import { datesBehind } from "../../src/out/dates-behind.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
 import { latestSchedule } from "../../src/supplies/swap-calendar.ts";
 import { countVisits, monthsGivenUp, smallestCapacity } from "../../src/supplies/swap-capacity.ts";
@@ -191,5 +192,38 @@ describe("a battery that stands among packs and, with its expiry, in dated stock
     expect(at(2).swapCapacity).toMatchObject({ smallest: 2, enough: true });
     expect(at(1).swapCapacity.enough).toBe(false);
     expect(at(1).cautions[0]).toMatch(/^With 1 swap visit a month not every expiry can be met: it takes 2\./);
+  });
+});
+
+describe("visits to devices that leave service", () => {
+  // By hand: swaps are 14 days before expiry. D1 has left and D2 will have by 17 August, when its pads are due; D3's are due on 6 May,
+  // four days before it leaves, and D4 stays
+  it("are made up to the day before they leave", () => {
+    const leaves = { retired: day("2027-05-10") };
+    const fleet = {
+      ...emptyFleet(),
+      devices: [device("D1", { retired: day("2026-11-01") }), device("D2", leaves), device("D3", leaves), device("D4")],
+      datedStock: [
+        stock("pads", "2026-10-31", "D1"),
+        stock("pads", "2027-08-31", "D2"),
+        stock("pads", "2027-05-20", "D3"),
+        stock("pads", "2027-05-24", "D4"),
+        stock("pads", "2027-05-24", "Store"),
+      ],
+    };
+    const policy = { ...defaultPolicy(day("2026-11-01")), swapsPerMonth: 5 };
+    const dated = forecastDatedStock(fleet, policy);
+    expect(dated.swapCalendar.map(({ place, swapBy }) => [place, swapBy])).toEqual([
+      ["D3", day("2027-05-06")],
+      ["D4", day("2027-05-10")],
+    ]);
+    // two visits by the seventh month are one in each of two months
+    expect(dated.swapCapacity.smallest).toBe(1);
+    const { places } = datesBehind(dated, []);
+    expect(places.map(({ place, overdue, year }) => [place, overdue, year])).toEqual([
+      ["D3", 0, 1],
+      ["D4", 0, 1],
+      ["Store", 0, 1],
+    ]);
   });
 });
