@@ -84,14 +84,16 @@ function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof
   return measures && kinds.has("packs") && !kinds.has("runtime_tests") ? "capacity-undated" : "column-unread";
 }
 
-/** True for a column that dates batteries or pads, or numbers batteries, which are there and not gone. */
+/** True for a column that dates or counts batteries or pads, or numbers batteries, which are there and not gone. */
 function ofThings(name: string, column: number, rows: Table["rows"]): boolean {
   const { says, things } = parseHeader(name);
   if (CAME_OUT.test(name) || /retired|aside|next/.test(says)) return false;
   const expires = /\b(battery|pads)\b/.test(things) && says.includes("expiry");
   const numbered = things === "battery" && says.includes("serial");
+  const counted = /^(battery|pads)$/.test(things) && says === "quantity";
   return (
     (expires && profileColumn(rows, column).dates > 0) ||
+    (counted && profileColumn(rows, column).severalEach) ||
     (numbered && profileColumn(rows, column).distinct > MOSTLY_DIFFERENT)
   );
 }

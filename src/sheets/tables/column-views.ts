@@ -90,6 +90,9 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
     numbered.map((view, at) => {
       if (supplies !== -1 && at >= supplies)
         return isOfWholeLine(view, numbered) ? { ...view, things: "device" } : view;
+      // "Vehicle, ID, Monitor": the vehicle's
+      const ofPlace = view.meaning.says === "id" && /unit|place/.test(numbered[at - 1]?.meaning.says ?? "");
+      if (ofPlace && at < device) return { ...view, things: "device", meaning: { ...view.meaning, says: "aside" } };
       // what describes a line between its device and its battery describes the device
       const described = at > 0 && battery > at && view.things === "item" && view.meaning.says === "";
       if (described) return { ...view, things: "device item" };
@@ -213,9 +216,9 @@ function withCellUnit(meaning: HeaderMeaning, { unit, results, thousands }: Prof
   return { ...meaning, says: [...known, measure].sort().join(" "), ...(inMilli && { unit: "mah" }) };
 }
 
-/** "Tag" heads days in German, and names of things in English; "Month" heads dates where they stand below it. */
+/** "Tag" heads days in German, and names of things in English; "Month" and "vom" head dates where they stand below them. */
 function asDay(meaning: HeaderMeaning, { dates }: Profile): HeaderMeaning {
-  return /^(tag|month|monat|mois|mes|maand|week|woche|semaine|semana|quarter|quartal|trimestre|kwartaal)$/.test(
+  return /^(tag|month|monat|mois|mes|maand|week|woche|semaine|semana|quarter|quartal|trimestre|kwartaal|vom|am|le|on)$/.test(
     meaning.words,
   ) && dates > MOSTLY_DATES
     ? { ...meaning, says: "date", coverage: 1 }

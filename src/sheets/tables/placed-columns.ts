@@ -11,15 +11,20 @@ import type { Output } from "./table.ts";
 const ALL_NUMBERS = 0.99;
 /** Words that say of a column that its numbers are names. */
 const NUMBERS_NAME = /#|\b(no|nr|id|num\w*|code)\b|n[°º]/i;
+/** Words before the name of a place. */
+const ON_OR_IN = /^([io]n|im|auf|au|en) /i;
 
 /** What a stock list with a column of counts for each place yields: a row for each count; null for other tables. */
 export function placedOutputs(views: readonly ColumnView[]): Output[] | null {
   const places = views.filter(
     ({ name, meaning, groupSubject, profile }) =>
       profile.numbers >= ALL_NUMBERS &&
-      ((namesPlace(name) && !NUMBERS_NAME.test(name)) || (meaning.says === "quantity" && isPlace(groupSubject))),
+      (((namesPlace(name) || (meaning.says === "" && ON_OR_IN.test(name))) && !NUMBERS_NAME.test(name)) ||
+        (meaning.says === "quantity" && isPlace(groupSubject))),
   );
-  if (places.length < 2) return null;
+  // "Shelf" alone may number it
+  const [only] = places;
+  if (places.length < 2 && !(only && ON_OR_IN.test(only.name) && only.profile.severalEach)) return null;
   const sheet = sheetSpec("dated_stock");
   // what else stands below a place, such as who counted there, is not of every row, and a count of all is no place's
   const others = views.filter(

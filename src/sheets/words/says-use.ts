@@ -1,7 +1,8 @@
 import { foldAccents } from "./fold.ts";
 
 /** Words that say of numbers that units were used up. */
-const SAYS_USE = /consum|usage|used|issued|uses\b|verbrauch|entnahme|consom|utilis|utiliz|gebrui|verbrui|forbru|zuzyc/;
+const SAYS_USE =
+  /consum|usage|used|taken\b|issued|uses\b|verbrauch|entnahme|consom|utilis|utiliz|gebrui|verbrui|forbru|zuzyc/;
 
 /** True where a text says that numbers are units used up. */
 export function saysUse(text: string): boolean {

@@ -251,4 +251,121 @@ B2,AED 2,14.03.2026 - 85%
       ],
     },
   },
+  {
+    name: "a vehicle's call sign between it and its defibrillator, which is what holds the batteries",
+    text: `Fahrzeug,Kennung,Defi,Akku 1,Akku 2
+RTW 1,HH-1,D100,A1,A2
+RTW 2,HH-2,D101,A3,A4
+`,
+    rows: {
+      devices: [
+        { device: "D100", site: "RTW 1" },
+        { device: "D101", site: "RTW 2" },
+      ],
+      packs: [
+        { serial: "A1", device: "D100" },
+        { serial: "A2", device: "D100" },
+        { serial: "A3", device: "D101" },
+        { serial: "A4", device: "D101" },
+      ],
+    },
+    unread: ["Kennung"],
+  },
+  {
+    name: "how full batteries were before and after a run, which is no capacity",
+    text: `Date;Battery;Start %;End %;Minutes
+05/01/2026;B1;100;20;180
+19/01/2026;B2;100;25;170
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "B1", date: "2026-01-05", minutes: 180, percent: null },
+        { serial: "B2", date: "2026-01-19", minutes: 170, percent: null },
+      ],
+    },
+    unread: ["Start %", "End %"],
+  },
+  {
+    name: "the day of a test headed by a German word for of the, beside the month of a count",
+    text: `Battery;Zyklen;Stand;Kapazität;vom
+A1;120;10/2026;88;14.10.2026
+A2;90;10/2026;93;15.10.2026
+`,
+    rows: {
+      runtime_tests: [
+        { serial: "A1", date: "2026-10-14", percent: 88 },
+        { serial: "A2", date: "2026-10-15", percent: 93 },
+      ],
+    },
+  },
+  {
+    name: "what people took on a day",
+    text: `Name,Item,Taken,Date
+P1,Adult pads,2,2026-03-01
+P2,Child pads,1,2026-04-01
+`,
+    rows: {
+      devices: [],
+      use_log: [
+        { item: "Adult pads", quantity: 2, date: "2026-03-01" },
+        { item: "Child pads", quantity: 1, date: "2026-04-01" },
+      ],
+    },
+    unread: ["Name"],
+  },
+  {
+    name: "pads lettered behind their expiry, or counted before it, and until when they last",
+    text: `Gerät,Elektroden bis,Pad exp A,Pad exp B,1st pads exp
+D1,31.03.2027,2027-03-01,2027-05-01,2027-07-01
+D2,30.04.2027,2027-04-01,2027-06-01,2027-08-01
+`,
+    rows: {
+      dated_stock: [
+        { item: "Elektroden", expiry: "2027-03-31" },
+        { item: "Pad", expiry: "2027-03-01" },
+        { item: "Pad", expiry: "2027-05-01" },
+        { item: "pads", expiry: "2027-07-01" },
+        { item: "Elektroden", expiry: "2027-04-30" },
+        { item: "Pad", expiry: "2027-04-01" },
+        { item: "Pad", expiry: "2027-06-01" },
+        { item: "pads", expiry: "2027-08-01" },
+      ],
+    },
+  },
+  {
+    name: "batteries that are counted beside their device and listed nowhere",
+    text: `Unit,Device type,Qty batteries
+M1,Monitor,2
+M2,Monitor,3
+`,
+    rows: { devices: [{ device: "M1" }, { device: "M2" }], packs: [] },
+    findings: ["thing-unread"],
+    unread: ["Qty batteries"],
+  },
+  {
+    name: "how many are on the shelf, with no other place counted beside it",
+    text: `Item,On shelf,Expiry
+Adult pads,4,03/2027
+Child pads,2,04/2027
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", quantity: 4, place: "On shelf" },
+        { item: "Child pads", quantity: 2, place: "On shelf" },
+      ],
+    },
+  },
+  {
+    name: "how many lie in bags beside those on the shelf, and in both together",
+    text: `Item,On shelf,In bags,Total,Next expiry
+Adult pads,4,6,10,03/2027
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", quantity: 4, place: "On shelf" },
+        { item: "Adult pads", quantity: 6, place: "In bags" },
+      ],
+    },
+    unread: ["Total"],
+  },
 ];
