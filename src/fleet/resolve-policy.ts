@@ -35,7 +35,7 @@ export function resolvePolicy(
     const read = readPolicyValue(choice.key.trim().toLowerCase(), choice.value);
     if (read === null) problems.push(unknownKey(choice));
     else if (choice.value.trim() === "") continue;
-    else if (isDefault(choice.value.trim().toLowerCase(), read.key, byDefault)) delete chosen[read.key.field];
+    else if (isDefault(choice.value, read.key, byDefault)) delete chosen[read.key.field];
     else if ("value" in read) chosen[read.key.field] = read.value;
     else {
       const { key, unit, default: usual } = read.key;
@@ -50,7 +50,8 @@ export function resolvePolicy(
 }
 
 /** True for what people call the default, and for "none" where that is what it comes to. */
-function isDefault(value: string, key: PolicyKey, byDefault: Policy): boolean {
+function isDefault(text: string, key: PolicyKey, byDefault: Policy): boolean {
+  const value = text.trim().toLowerCase();
   return value === key.default || (value === "none" && byDefault[key.field] === null);
 }
 

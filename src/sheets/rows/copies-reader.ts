@@ -5,6 +5,7 @@ import type { Table } from "../tables/table.ts";
 import { textAt } from "../values/cell-text.ts";
 import { Problem } from "../values/problem.ts";
 import { columnName } from "./column-name.ts";
+import { differ } from "./differ.ts";
 
 /**
  * Reads a field from several columns that hold copies of it: the first value, and null where another differs.
@@ -28,7 +29,7 @@ export function copiesReader(
       if (from === -1) {
         kept = value;
         from = column;
-      } else if (!same(kept, value)) {
+      } else if (differ(kept, value)) {
         const [one, two] = [from, column];
         const place = { file, sheet, line: record.line, column: two + 1, value: textAt(record, two) };
         log.add("copies-disagree", place, () => ({
@@ -39,10 +40,4 @@ export function copiesReader(
     }
     return kept;
   };
-}
-
-function same(a: unknown, b: unknown): boolean {
-  return typeof a === "string" && typeof b === "string"
-    ? a.toLowerCase() === b.toLowerCase()
-    : JSON.stringify(a) === JSON.stringify(b);
 }

@@ -7,5 +7,7 @@ export function vehicleAtSite(site: string, vehicle: string): string {
 }
 
 function words(name: string): string {
-  return ` ${nameKey(name).replace(/[^\p{L}\d]+/gu, " ").trim()} `;
+  return ` ${nameKey(name)
+    .replace(/[^\p{L}\d]+/gu, " ")
+    .trim()} `;
 }
