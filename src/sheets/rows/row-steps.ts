@@ -1,12 +1,13 @@
 import { type Day, isoFromDay } from "../../calendar/day.ts";
 import type { ColumnSpec } from "../../fleet/columns.ts";
 import { currencyCode } from "../../fleet/currency.ts";
-import type { Source } from "../../fleet/rows.ts";
+import type { PackRow, Source } from "../../fleet/rows.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import type { GridRow } from "../grid.ts";
 import { fillFromLabel } from "../labels/fill-from-label.ts";
 import { currencyIn } from "../tables/implied-by-price.ts";
+import { CAME_OUT } from "../tables/replacements.ts";
 import { columnsOf, type Output, type Table } from "../tables/table.ts";
 import { cellText, textAt } from "../values/cell-text.ts";
 import { kindNamed } from "../values/choice-words.ts";
@@ -45,6 +46,7 @@ interface About {
 
 /** Every step, in the order in which they are taken; null where it has no bearing on an output. */
 const STEPS: readonly ((about: About) => RowStep | null)[] = [
+  whatCameOut,
   whatIsGone,
   whatIsInNone,
   whatLiesInQuarantine,
@@ -89,6 +91,17 @@ function whatIsGone({ output, table: { header, outputs }, asOf, log }: About): R
   return (values) => {
     if (onlyIfGone && !(values.held instanceof Gone)) values.retired = null;
     return settleGone(values, sheet, log);
+  };
+}
+
+/** Of a battery that went in on the day on which the one before it came out, the line's last day is that one's. */
+function whatCameOut({ output: { sheet }, table: { header } }: About): RowStep | null {
+  const old = header.findIndex((name) => CAME_OUT.test(name ?? "") && parseHeader(name!).says.includes("serial"));
+  if (sheet.kind !== "packs" || old === -1) return null;
+  return (values, record) => {
+    const { inService, retired } = values as Partial<PackRow>;
+    if (retired && inService && retired <= inService && textAt(record, old) !== "") values.retired = null;
+    return null;
   };
 }
 

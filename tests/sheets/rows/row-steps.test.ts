@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { isoFromDay } from "../../../src/calendar/day.ts";
 import { read } from "../sheet-file.ts";
 
 /** The lots that stay of a list of stock, as of 2026-11-01. */
@@ -40,5 +41,21 @@ it("a price that says so is a box's, and any other as its column says", () => {
     ["12.50", "box"],
     ["12.50", null],
     ["12.50", null],
+  ]);
+});
+
+// B3 itself was retired after it had gone in; of E-4 no other battery is named, and the dates stand as they are
+it("a battery is not retired on the day on which the one before it came out", () => {
+  const { fleet } = read(`AED,Battery S/N,Installed,Old battery S/N,Removed on
+E-1,B1,2025-01-02,A1,2025-01-01
+E-2,B2,2025-01-01,A2,2025-01-01
+E-3,B3,2024-01-01,A3,2025-01-01
+E-4,B4,2025-01-01,,2025-01-01
+`);
+  expect(fleet.packs.map(({ serial, retired }) => [serial, retired && isoFromDay(retired)])).toEqual([
+    ["B1", null],
+    ["B2", null],
+    ["B3", "2025-01-01"],
+    ["B4", "2025-01-01"],
   ]);
 });
