@@ -70,6 +70,21 @@ describe("a plan worked out by hand", () => {
     expect(plan.cautions.filter((caution) => caution.includes("EUR"))).toEqual([]);
   });
 
+  // A price of nought stands for one that nobody filled in: it makes no supplier the cheapest, and no order free
+  it("takes a price of nought for one that is not known", () => {
+    const sheets = (...catalogue: string[]) => ({
+      devices: [...DEVICES, "D1,aed,,"],
+      catalogue: [...CATALOGUE, ...catalogue],
+      dated_stock: [...STOCK, "pads,2027-08-31,1,D1"],
+    });
+    const beta = "pads,pads,Beta,0.00,EUR,30,24,aed,1";
+    const both = planOf(sheets(beta, "pads,pads,Alpha,40.00,EUR,30,24,aed,1"));
+    expect(ordered(both)).toEqual(["2027-06-18 Alpha 1"]);
+    const alone = planOf(sheets(beta));
+    expect(ordered(alone)).toEqual(["2027-06-18 Beta 1"]);
+    expect(alone.cautions.filter((caution) => caution.startsWith("pads has no price"))).toHaveLength(1);
+  });
+
   // D1's pads would be swapped after it has left, D2's four days before; D3 stays. Orders: less 14 days and 30.
   it("buys nothing for a device that leaves before its swap", () => {
     const plan = planOf({

@@ -117,7 +117,7 @@ function mergeFacts(
   const rows = rowsOf.get(key) ?? [];
   // a former item's devices take its replacement
   const family = [...rows, ...formers.filter((former) => former !== key).flatMap((former) => rowsOf.get(former) ?? [])];
-  const priced = rows.filter((row) => row.price !== null && row.pricePer !== "box");
+  const priced = rows.filter((row) => Number(row.price) > 0 && row.pricePer !== "box");
   const currency = firstFact(priced, (row) => row.currency);
   const [cheapest] = priced
     .filter((row) => (row.currency ?? currency) === currency)

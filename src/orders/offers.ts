@@ -106,7 +106,8 @@ function offerFromRow(row: CatalogueRow, supplier: SupplierRow | undefined, poli
   const unitsPerBox = Math.max(1, row.unitsPerBox ?? 1);
   const perBox = row.pricePer === "box" ? unitsPerBox : 1;
   const breaks = [...row.priceBreaks].sort((a, b) => a.from - b.from);
-  const base = row.price ?? breaks[0]?.price ?? null;
+  // nought is a price that nobody has filled in
+  const base = [row.price, breaks[0]?.price].find((price) => Number(price) > 0);
   const leadDays = row.leadDays ?? 0;
   const spread = row.leadSdDays ?? 0;
   const leavesByExpiry = row.kind !== "pack";
@@ -127,7 +128,7 @@ function offerFromRow(row: CatalogueRow, supplier: SupplierRow | undefined, poli
         .filter((step) => step.from > 0)
         .map((step) => ({ fromUnits: step.from, price: dividedExact(exactFromText(step.price), perBox) })),
     ],
-    priced: base !== null,
+    priced: base !== undefined,
     leadDays,
     leadKnown: row.leadDays !== null,
     // never less than the expected lead time, so that a lead can only add safety

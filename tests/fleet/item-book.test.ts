@@ -59,7 +59,8 @@ describe("the items of a fleet", () => {
     expect(itemBook(fleetOf(old("old-1", 2), old("old-2", 3))).find("new").perDevice).toBe(2);
   });
 
-  // By hand: 9.50 is the least of 10.00, 9.50 and 11.00 euros; a box's 2.00 is no unit's price, and crowns are another currency
+  // By hand: 9.50 is the least of 10.00, 9.50 and 11.00 euros; a box's 2.00 is no unit's price, crowns are another currency, and
+  // nought is what nobody has filled in
   it("cost the least that a supplier takes for one unit, in one currency", () => {
     const book = itemBook(
       fleetOf(
@@ -67,6 +68,7 @@ describe("the items of a fleet", () => {
         sold("pads", "Beta", { price: "9.50", currency: "EUR" }),
         sold("pads", "Cara", { price: "2.00", currency: "EUR", pricePer: "box" }),
         sold("pads", "Dora", { price: "1.00", currency: "SEK" }),
+        sold("pads", "Cleo", { price: "0", currency: "EUR" }),
         sold("pads", "Ella", { price: "11.00", currency: "EUR", pricePer: "unit" }),
       ),
     );
