@@ -192,13 +192,18 @@ function datedOutput(
   );
   if (!fresh.some(({ spec }) => spec.field === "expiry" || spec.field === "label")) return null;
   const own = fresh.flatMap(({ columns }) => columns);
+  // "Pads x2 exp"
+  const [, times] = /\bx ?(\d)\b/.exec(group.views.map(({ name }) => name).join()) ?? [];
   const shared: Record<string, string> =
     group.thing === "battery" && pack ? { place: "device", item: "item", serial: "serial" } : { place: "device" };
   const all = withShared("dated_stock", fresh, shared, views, before);
   return {
     sheet: sheetSpec("dated_stock"),
     fields: all,
-    implied: { item: impliedItem(group.views) || group.thing },
+    implied: {
+      item: impliedItem(group.views).replace(/ x$/i, "") || group.thing,
+      ...(times !== undefined && !has("quantity") && { quantity: times }),
+    },
     own,
   };
 }

@@ -12,9 +12,9 @@ const SERIAL = "battery serial, serial, battery id, battery:5, battery name:5, i
 const MEANINGS: Record<SheetKind, Record<string, string>> = {
   devices: {
     device:
-      "device id, device serial, device name, device, device unit, id unit, serial unit, name unit, id:4, serial:4, name:4, unit:4, id name:4, device place:4",
+      "device id, device serial, device name, device, device unit, id unit:5, serial unit, name unit:5, id:4, serial:4, name:4, unit:4, id name:4, device place:4",
     type: "type, device type, type unit, category unit:4, device item:4, category:4, category device:4, device:3.5, item:2.5",
-    site: "site, device site, place, device place, id site:4, id place:4, place site, name site, site unit, unit:3.5",
+    site: "site, device site, place, device place, id site:4, id place:4, place site, name site, site unit, id unit:4, name unit:4, unit:3.5",
     duty: "duty, device duty, duty type, category duty",
     in_service: "install, device install, install unit",
     temperature_c: "temperature, site temperature, device temperature",

@@ -368,4 +368,56 @@ Adult pads,4,6,10,03/2027
     },
     unread: ["Total"],
   },
+  {
+    name: "what came in and went out, told by the direction",
+    text: `Date,Qty,Item,Direction
+2026-01-01,10,Adult pads,IN
+2026-02-01,3,Adult pads,OUT
+`,
+    rows: {
+      use_log: [
+        { quantity: 10, reason: "restock" },
+        { quantity: 3, reason: "use" },
+      ],
+    },
+  },
+  {
+    name: "how many pads a heading says that there are, at the defibrillators of named units",
+    text: `Name of unit,Defib,Pads x2 exp,Gel exp
+M1,Z1,2027-03-31,2027-08-31
+M2,Z2,2027-04-30,2027-09-30
+`,
+    rows: {
+      devices: [
+        { device: "Z1", site: "M1" },
+        { device: "Z2", site: "M2" },
+      ],
+      dated_stock: [
+        { item: "Pads", quantity: 2, place: "Z1" },
+        { item: "Gel", quantity: 1 },
+        { item: "Pads", quantity: 2, place: "Z2" },
+        { item: "Gel", quantity: 1 },
+      ],
+    },
+  },
+  {
+    name: "headings cut short, and days by which to replace",
+    text: `Loc,Dev,Bat S/N,Inst,Battery replace due,Pads replace due
+N,D1,B1,2024-01-05,2028-01-05,2027-03-31
+N,D2,B2,2024-02-05,2028-02-05,2027-04-30
+`,
+    rows: {
+      devices: [{ device: "D1", site: "N" }, { device: "D2" }],
+      packs: [
+        { serial: "B1", device: "D1", in_service: "2024-01-05" },
+        { serial: "B2", device: "D2" },
+      ],
+      dated_stock: [
+        { serial: "B1", expiry: "2028-01-05", place: "D1" },
+        { item: "Pads", expiry: "2027-03-31", place: "D1" },
+        { serial: "B2", expiry: "2028-02-05" },
+        { item: "Pads", expiry: "2027-04-30" },
+      ],
+    },
+  },
 ];
