@@ -11,7 +11,7 @@ const UNNAMED_ITEM = "unnamed pack";
 const named = new WeakMap<Fleet, Fleet>();
 
 /**
- * The fleet with each item, place and lot under one spelling, by which all that follows counts it, and with a name for every
+ * The fleet with each item, place, lot and supplier under one spelling, by which all that follows counts it, and with a name for every
  * pack's item: a sheet of serial numbers and dates often names none, and its packs are then one kind. What dated stock alone
  * tells of a pack is the pack's. The same fleet gives the same answer, so that what hangs on it is kept.
  */
@@ -19,7 +19,7 @@ export function withNamedItems(fleet: Fleet): Fleet {
   const known = named.get(fleet);
   if (known) return known;
   const stocked = packsAsInStock(fleet);
-  const { datedStock, useLog } = fleet;
+  const { datedStock, useLog, catalogue, suppliers, onOrder } = fleet;
   const names = itemNames(fleet);
   const item = remembered((name: string | null) => (name === null ? null : (names.get(nameKey(name)) ?? name)));
   const lot = oneSpelling([], textsIn(datedStock, "lot"));
@@ -27,12 +27,16 @@ export function withNamedItems(fleet: Fleet): Fleet {
     fleet.devices.map(({ device }) => device),
     [...textsIn(stocked, "device"), ...textsIn(datedStock, "place"), ...textsIn(useLog, "place")],
   );
+  const supplier = oneSpelling(
+    suppliers.map((one) => one.supplier),
+    [...textsIn(catalogue, "supplier"), ...textsIn(onOrder, "supplier")],
+  );
   const spelled = {
     packs: respelled(stocked, { item: (name) => (name === null ? UNNAMED_ITEM : item(name)), device: place }),
     datedStock: respelled(datedStock, { item, place, lot }),
-    catalogue: respelled(fleet.catalogue, { item }),
+    catalogue: respelled(catalogue, { item, supplier }),
     useLog: respelled(useLog, { item, place }),
-    onOrder: respelled(fleet.onOrder, { item }),
+    onOrder: respelled(onOrder, { item, supplier }),
     routine: respelled(fleet.routine, { item }),
   };
   const kinds = Object.keys(spelled) as (keyof typeof spelled)[];

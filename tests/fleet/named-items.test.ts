@@ -3,6 +3,7 @@ import { unnamedCautions, withNamedItems } from "../../src/fleet/named-items.ts"
 import { emptyFleet } from "../../src/fleet/rows.ts";
 import { catalogued, device, ordered, pack, routine, stock, use } from "./make-rows.ts";
 
+const source = { file: "suppliers.csv", sheet: null, line: 2 };
 const NONE = { ...emptyFleet(), packs: [pack("P1"), pack("P2"), pack("P3", { item: "pack-md" })] };
 
 describe("packs without an item", () => {
@@ -71,6 +72,23 @@ describe("places and lots that several rows spell in their own way", () => {
       expect(named.packs.map(({ device: at }) => at)).toEqual(["m1", "TR 9"]);
       expect(named.useLog.map(({ place }) => place)).toEqual(["STORE", "TR 9"]);
     }
+  });
+
+  // By hand: a supplier is called as the suppliers sheet calls it, and one that is not in it by the spelling first in order
+  it("are told of suppliers, too, so that what is bought from one is one order", () => {
+    const of = (supplier: string) => catalogued("pads", "pads", { supplier });
+    const suppliers = [
+      { supplier: "beta", orderFee: null, freeOver: null, orderEveryMonths: null, currency: null, source },
+    ];
+    const catalogue = [of("Beta"), of("alpha"), of("Alpha"), catalogued("pads", "pads")];
+    const named = withNamedItems({
+      ...emptyFleet(),
+      suppliers,
+      catalogue,
+      onOrder: [ordered("pads", 1, { supplier: "ALPHA" })],
+    });
+    expect(named.catalogue.map(({ supplier }) => supplier)).toEqual(["beta", "ALPHA", "ALPHA", null]);
+    expect(named.onOrder.map(({ supplier }) => supplier)).toEqual(["ALPHA"]);
   });
 
   it("stay the same rows where all spell them alike", () => {
