@@ -22,10 +22,12 @@ export interface SettledBy {
 /** What headers say of what has come; "delivery" alone is when it is to come. */
 const HAS_COME = /^(install( quantity)?|arrives quantity)$/;
 const ENDED = /cancel|storniert|annull?(e|at)|anulad/;
-/** Of what has not come, nothing will: "4 of 10 received, rest cancelled". */
-const REST_ENDED = new RegExp(`\\b(rest|balance|remain|saldo|solde)[a-z ]*(${ENDED.source})`);
+/** Nothing was ordered, or of what has not come nothing will: "Draft", "4 of 10 received, rest cancelled". */
+const NOTHING_MORE = new RegExp(
+  `\\b(draft|quot|reject|declin)|(not( yet)?|to be) ordered|\\b(rest|balance|remain|saldo|solde)[a-z ]*(${ENDED.source})`,
+);
 const SETTLED = new RegExp(
-  `${ENDED.source}|received|closed|complete|delivered|geliefert|erledigt|abgeschlossen|livree?\\b|recue?\\b|solde|cloture|rec[ei]bid|entreg(ad|ue)|cerrad|geleverd|ontvangen|afgesloten|ricevut|consegnat|chius|fechad`,
+  `${ENDED.source}|received|arrived|fulfil|closed|complete|delivered|geliefert|erledigt|abgeschlossen|livree?\\b|recue?\\b|solde|cloture|rec[ei]bid|entreg(ad|ue)|cerrad|geleverd|ontvangen|afgesloten|ricevut|consegnat|chius|fechad`,
 );
 const NOT_YET =
   /not|nicht|non|nao |no |niet|\b(to|will|should) be |\b(wird|werden|wordt|sera|sara) |\b(un|in)(?=rec|del|compl)/;
@@ -92,7 +94,7 @@ export function settleOrder(
   const part = partIn(said(received)) ?? partIn(standing) ?? partIn(remark);
   const done = (words: string) =>
     part !== undefined || NOT_YET.test(words) || PARTLY.test(words) ? -1 : words.search(SETTLED);
-  if (done(standing) !== -1 || REST_ENDED.test(standing))
+  if (done(standing) !== -1 || NOTHING_MORE.test(standing))
     return settled(`The order's status is "${textAt(record, status)}".`);
   // a remark begins so, and not with "complete set"
   if (done(remark) === 0 && !/^compl/.test(remark))

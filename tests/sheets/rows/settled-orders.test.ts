@@ -41,8 +41,17 @@ describe("the status of an order", () => {
       "Wird geliefert",
       "Sera livrée",
       "Não entregue",
+      "Not arrived",
+      "Ordered",
+      "Shipped",
+      "On back order",
     ])
       expect(isOpen(status), status).toBe(true);
+  });
+
+  it("counts nothing that nobody has ordered yet, or will deliver", () => {
+    for (const status of ["Draft", "Quote requested", "Not yet ordered", "To be ordered", "Rejected by supplier"])
+      expect(isOpen(status), status).toBe(false);
   });
 
   it("ends it where it has come, or what has not come was cancelled", () => {
@@ -51,6 +60,8 @@ describe("the status of an order", () => {
       "Ist geliefert",
       "Livrée",
       "Entregue",
+      "Arrived",
+      "Fulfilled",
       "part delivered (4), rest cancelled",
       "4 of 10 received; balance cancelled",
       "4 von 10 geliefert, Rest storniert",
