@@ -44,6 +44,12 @@ export const FINDING_CODES = {
     "a hidden tab of old packs",
     "Delete what should not count.",
   ),
+  "told-as-list": code(
+    "info",
+    "Names stand left of their values, as in a form or a table on its side; the sheet was read as a list below its names.",
+    "Serial, Tested and Capacity below each other, with their values beside them",
+    "Look at how its columns were read.",
+  ),
   "error-cell": code(
     "error",
     "A cell holds a spreadsheet's error instead of a value.",

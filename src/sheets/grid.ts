@@ -40,6 +40,13 @@ export interface Grid {
   hidden: { tab: boolean; rows: number; columns: number };
   /** Cells merged over several columns (0-based, inclusive), by line. */
   spans: { line: number; from: number; to: number }[];
+  /** Set for a list that a tab holds in another layout: the tab's own name, and where the list's lines stand in it. */
+  toldFrom?: { tab: string | null; where: string };
+}
+
+/** The name that a person gave the tab; null for a text file. */
+export function tabName({ sheet, toldFrom }: Grid): string | null {
+  return toldFrom === undefined ? sheet : toldFrom.tab;
 }
 
 /** True where no cell of the row holds anything but blanks. */

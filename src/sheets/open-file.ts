@@ -6,6 +6,7 @@ import type { RefusedFile, SheetFile } from "./reading.ts";
 import { findTables } from "./tables/find-tables.ts";
 import { withDevicesNamedElsewhere } from "./tables/named-as-devices.ts";
 import { withTabPlaces } from "./tables/named-places.ts";
+import { LONGEST_LAYOUT, otherLayout } from "./tables/other-layout.ts";
 import { tablesSideBySide } from "./tables/side-by-side.ts";
 import type { Table } from "./tables/table.ts";
 import { recordsOfFile } from "./text/records.ts";
@@ -71,9 +72,7 @@ function unpack(file: SheetFile): UnpackedFile {
   if (before?.name === file.name) return before.file;
   const verdict = judgeFile(file);
   if (verdict.kind === "workbook") return { grids: [], refused: refusal(file.name, "unopened"), passedOver: null };
-  const now = verdict.kind === "text" ? unpackText(file) : notOpened(verdict);
-  unpacked.set(file.bytes, { name: file.name, file: now });
-  return now;
+  return keep(file, verdict.kind === "text" ? unpackText(file) : notOpened(verdict));
 }
 
 /** Opens every workbook among the files, so that reading them needs no waiting. To be awaited before `readSheets`. */
@@ -81,9 +80,22 @@ export async function openWorkbooks(files: readonly SheetFile[]): Promise<void> 
   for (const file of files) {
     if (unpacked.get(file.bytes)?.name === file.name || judgeFile(file).kind !== "workbook") continue;
     const workbook = await openWorkbook(file, sha256(file.bytes));
+    // before its tables are looked for: what was put right decides what they are
     const grids = withCorrections(workbook.grids, file.corrections ?? []);
-    unpacked.set(file.bytes, { name: file.name, file: { ...workbook, grids, passedOver: null } });
+    keep(file, { ...workbook, grids, passedOver: null });
   }
+}
+
+/** Keeps what a file holds, each tab of which nothing can be read told as a list where it is one in another layout. */
+function keep({ name, bytes, corrections = [] }: SheetFile, { grids, ...opened }: UnpackedFile): UnpackedFile {
+  const file = { ...opened, grids: withCorrections(grids.map(asList), corrections) };
+  unpacked.set(bytes, { name, file });
+  return file;
+}
+
+function asList(grid: Grid): Grid {
+  const isShort = grid.rows.length <= LONGEST_LAYOUT;
+  return isShort ? otherLayout(grid, tablesIn(grid, null), (list) => tablesIn(list, null)) : grid;
 }
 
 function notOpened(verdict: Exclude<ReturnType<typeof judgeFile>, { kind: "text" | "workbook" }>): UnpackedFile {

@@ -47,6 +47,7 @@ function noteEmptyFile(file: SheetFile, { tabs, refused, passedOver }: OpenedFil
   }
   for (const { grid, tables } of tabs) {
     noteHidden(grid, log);
+    noteToldAsList(grid, log);
     noteOpenQuotes(grid, log);
     if (tables.length > 0) continue;
     const lines = grid.rows.filter(
@@ -66,6 +67,13 @@ function noteOpenQuotes({ file, sheet, openQuotes }: Grid, log: FindingLog): voi
       message: "A quote opens in the line and never closes, so the line was read as it stands.",
     }));
   }
+}
+
+function noteToldAsList({ file, sheet, toldFrom }: Grid, log: FindingLog): void {
+  if (!toldFrom) return;
+  log.add("told-as-list", { file, sheet, line: null, column: null, value: null }, () => ({
+    message: `The names stand left of their values, and the sheet was read as a list below its names. ${toldFrom.where}`,
+  }));
 }
 
 function noteHidden({ file, sheet, hidden }: Grid, log: FindingLog): void {

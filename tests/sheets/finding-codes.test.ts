@@ -18,6 +18,7 @@ const SHEETS: Partial<Record<FindingCodeName, Record<string, string>>> = {
   "serial-mangled": { "a.csv": "serial,cycles\n1.23457E+11,4\n" },
   "listed-undated": { "a.csv": "Vehicle,Kit\nA 1,2 x pads exp 03/2027; 1 roll paper\n" },
   "listed-unreadable": { "a.csv": "Vehicle,Kit\nA 1,2 x pads exp 03/2027; pads 04/2027 05/2027\n" },
+  "told-as-list": { "a.csv": "Device,AED 1\nPads expiry,2027-03-31\nSite,North\nBattery serial,B1\n" },
   "column-unread": { "a.csv": "serial,comment\nA,x\n" },
   "fault-unread": { "a.csv": "serial,in_service,remarks\nA,2024-05-01,swollen\n" },
   "gone-unread": { "a.csv": "serial,in_service,remarks\nA,2019-05-01,scrapped 2025\n" },

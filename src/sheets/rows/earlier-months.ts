@@ -2,6 +2,7 @@ import type { Day } from "../../calendar/day.ts";
 import { monthOfDay } from "../../calendar/month.ts";
 import { groupBy } from "../../fleet/group-by.ts";
 import type { FindingLog } from "../finding-log.ts";
+import { tabName } from "../grid.ts";
 import { monthInName } from "../values/month-in-name.ts";
 import { dropEarlierCheck } from "./earlier-check.ts";
 import { type Entry, type TableState, tablesOf } from "./entry.ts";
@@ -20,9 +21,10 @@ const MOSTLY = 0.5;
 export function withoutEarlierMonths(entries: Entry[], asOf: Day, log: FindingLog): Entry[] {
   const named = tablesOf(entries).flatMap((state) => {
     const { grid, header } = state.table;
-    const name = grid.sheet ?? grid.file.replace(/\.\w+$/, "");
+    const tab = tabName(grid);
+    const name = tab ?? grid.file.replace(/\.\w+$/, "");
     const found = monthInName(name, monthOfDay(asOf));
-    const series = [grid.sheet === null ? "" : grid.file, found?.rest, ...header].join("\0");
+    const series = [tab === null ? "" : grid.file, found?.rest, ...header].join("\0");
     return found === null ? [] : [{ state, name, time: found.time, series }];
   });
   const later = new Map<TableState, string>();

@@ -1,6 +1,6 @@
 import { groupBy } from "../../fleet/group-by.ts";
 import type { Grid, GridRow } from "../grid.ts";
-import { cellAt, holdsBlankRow, isBlankRow } from "../grid.ts";
+import { cellAt, holdsBlankRow, isBlankRow, tabName } from "../grid.ts";
 import { type MappedHeader, mappedHeader, mappedOutputs } from "../mapping/apply-mapping.ts";
 import { sameKey } from "../mapping/column-keys.ts";
 import type { ColumnsFile } from "../mapping/columns-file.ts";
@@ -156,7 +156,7 @@ function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number
   const own = isMapped ? null : ownOutput(rows.header);
   const views = own === null ? columnViews(rows, body) : [];
   const { best, tied, ...told } = own === null ? interpret(views, heading) : { best: null, tied: [], unclear: null };
-  const above = [grid.sheet ?? "", ...(heading?.text.split("\n") ?? [])];
+  const above = [tabName(grid) ?? "", ...(heading?.text.split("\n") ?? [])];
   const read = best && tied.length === 0 ? withRetirements(asSpares(best.outputs, views, above), views, above) : [];
   const unclear =
     told.unclear ?? recalledElsewhere(read, above) ?? deliveredOnly(read, views, above) ?? goneUndated(read, above);

@@ -19,7 +19,8 @@ export interface FormAbove {
 const MOST_LINES = 12;
 /** What parts several labels in one cell: blanks, or one before a word with a colon. */
 const BETWEEN_LABELS = /\s{3,}|\s+(?=\p{Lu}\p{L}*:\s)/u;
-const IN_ONE_CELL = /^([^:]{2,30}):\s+(\S.*)$/;
+/** A label and its value in one cell. */
+export const LABEL_AND_VALUE = /^([^:]{2,30}):\s+(\S.*)$/;
 const RATED: readonly [keyof FormAbove, RegExp][] = [
   ["ratedAh", /\d\s*m?ah$/i],
   ["ratedWh", /\d\s*wh$/i],
@@ -32,7 +33,7 @@ function pairsIn({ cells }: GridRow): [string, string][] | null {
   const pairs: [string, string][] = [];
   for (let at = 0; at < texts.length; at++) {
     const text = texts[at] as string;
-    const [, label, value] = IN_ONE_CELL.exec(text) ?? [];
+    const [, label, value] = LABEL_AND_VALUE.exec(text) ?? [];
     if (label !== undefined && value !== undefined) pairs.push([label, value]);
     else if (text.endsWith(":") && at + 1 < texts.length) pairs.push([text, texts[++at] as string]);
     else return null;

@@ -20,6 +20,11 @@ export function nameIn(cell: Cell | undefined): string | null {
   return text === "" || text.length > MAX_NAME ? null : text;
 }
 
+/** Text of a cell that may be a label, without its colon; null where it cannot. */
+export function labelIn(cell: Cell | undefined): string | null {
+  return nameIn(cell)?.replace(/\s*:$/, "") || null;
+}
+
 const CANONICAL = new Set(SHEETS.flatMap(({ columns }) => columns.map(({ name }) => headerWords(name))));
 
 /** How many of a row's cells name something known, and how many hold anything; exact ones are canonical names. */

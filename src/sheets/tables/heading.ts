@@ -1,4 +1,4 @@
-import type { Grid, GridRow } from "../grid.ts";
+import { type Grid, type GridRow, tabName } from "../grid.ts";
 import { isDate } from "../values/date-text.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { type FormAbove, formAbove } from "./form-lines.ts";
@@ -26,7 +26,7 @@ const TITLE_LINES = 3;
 const HEAD_LINES = 15;
 
 /** What stands above the header at a row; of a later table on a tab, the lines close above it. */
-export function headingAbove({ file, sheet }: Grid, rows: readonly GridRow[], at: number, first: boolean): Heading {
+export function headingAbove(grid: Grid, rows: readonly GridRow[], at: number, first: boolean): Heading {
   const above = rows.slice(Math.max(0, at - (first ? HEAD_LINES : TITLE_LINES)), at);
   const lone: string[] = [];
   let place: string | null = null;
@@ -39,9 +39,9 @@ export function headingAbove({ file, sheet }: Grid, rows: readonly GridRow[], at
   }
   const titles = lone.slice(0, TITLE_LINES).map(parseHeader);
   return {
-    title: titles.find(({ things }) => things !== "") ?? { ...parseHeader(sheet ?? ""), subject: "" },
+    title: titles.find(({ things }) => things !== "") ?? { ...parseHeader(tabName(grid) ?? ""), subject: "" },
     text: lone.join("\n"),
-    named: `${sheet ?? ""} ${file}`,
+    named: `${tabName(grid) ?? ""} ${grid.file}`,
     testedOn: first ? testedOn(above) : null,
     place,
     form: formAbove(rows, at),

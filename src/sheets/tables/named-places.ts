@@ -1,4 +1,5 @@
 import type { SheetKind } from "../../fleet/columns.ts";
+import { tabName } from "../grid.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import type { Output, Table } from "./table.ts";
@@ -35,11 +36,11 @@ export function placedAt(output: Output, where: string, place: string): Output {
 
 /** The tables of a workbook with a tab for each station: where no column says the place, the tab's name does. */
 export function withTabPlaces(tables: readonly Table[]): Table[] {
-  const tabs = new Set(tables.map(({ grid }) => grid.sheet ?? ""));
+  const tabs = new Set(tables.map(({ grid }) => tabName(grid) ?? ""));
   const places = [...tabs].filter(namesPlace);
   if (places.length < 2) return [...tables];
   return tables.map((table) => {
-    const name = table.grid.sheet ?? "";
+    const name = tabName(table.grid) ?? "";
     if (!places.includes(name)) return table;
     const outputs = table.outputs.map((output) => {
       const where = openPlace(output);

@@ -202,10 +202,22 @@ Battery serial,B-01,B-02
 Battery installed,12/02/2024,13/02/2024
 Pads expiry,05/2027,06/2027
 `,
-    rows: { devices: [], packs: [], dated_stock: [] },
-    aside: [3, 4, 5, 6].map((line) => [line, "unknown-table"]),
-    findings: ["unknown-table"],
-    unread: ["Serial number", "M-1001", "M-1002"],
+    rows: {
+      devices: [
+        { device: "Monitor 1", site: "Ward 1" },
+        { device: "Monitor 2", site: "Ward 2" },
+      ],
+      packs: [
+        { serial: "B-01", device: "Monitor 1", in_service: "2024-02-12" },
+        { serial: "B-02", device: "Monitor 2", in_service: "2024-02-13" },
+      ],
+      dated_stock: [
+        { place: "Monitor 1", expiry: "2027-05-31" },
+        { place: "Monitor 2", expiry: "2027-06-30" },
+      ],
+    },
+    findings: ["told-as-list"],
+    unread: ["Serial number"],
   },
   {
     name: "a form with a line for each monthly check, of which the last tells what is there",

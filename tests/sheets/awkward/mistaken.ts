@@ -514,9 +514,9 @@ AED-02: pads adult lot A13 exp 6/27; battery B-78 inst 5/24
 AED-03: pads adult lot A12 exp 3/27; pads child lot C1 exp 5/27; battery B-79 inst 6/25
 `,
     rows: { dated_stock: [], devices: [], packs: [] },
-    aside: [3, 4].map((line) => [line, "unknown-table"]),
+    aside: [2, 3, 4].map((line) => [line, "unknown-table"]),
     findings: ["unknown-table"],
-    unread: ["AED-01: pads adult lot A12 exp 3/27", "battery B-77 inst 5/24"],
+    unread: ["AED notes"],
   },
   {
     name: "a last line that names an expiry and heads nothing",

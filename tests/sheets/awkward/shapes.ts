@@ -51,15 +51,14 @@ Put in service,2022-03-01,2022-03-02,2023-09-11
 Device,Monitor 4,Monitor 5,Monitor 7
 Charge cycles,310,288,140
 `,
-    rows: {},
-    aside: [
-      [2, "unknown-table"],
-      [3, "unknown-table"],
-      [4, "unknown-table"],
-      [5, "unknown-table"],
-    ],
-    findings: ["unknown-table"],
-    unread: ["Battery serial", "BX-101", "BX-102", "BX-103"],
+    rows: {
+      packs: [
+        { serial: "BX-101", made: "2022-01-15", in_service: "2022-03-01", device: "Monitor 4" },
+        { serial: "BX-102", made: "2022-01-15", in_service: "2022-03-02", device: "Monitor 5" },
+        { serial: "BX-103", made: "2023-06-30", in_service: "2023-09-11", device: "Monitor 7" },
+      ],
+    },
+    findings: ["told-as-list"],
   },
   {
     name: "lot and expiry in one cell",
@@ -206,10 +205,22 @@ Adult pads lot:,PL-77,Child pads lot:,PC-12
 Adult pads exp:,2027-03-31,Child pads exp:,2027-08-31
 Self test:,Pass,Remarks:,
 `,
-    rows: { devices: [], packs: [], runtime_tests: [], dated_stock: [] },
-    aside: [2, 3, 4, 5, 6, 7, 8].map((line): [number, string] => [line, "unknown-table"]),
-    findings: ["unknown-table"],
-    unread: ["Monthly defibrillator check"],
+    rows: {
+      devices: [{ device: "MD-4471", site: "Medic 4" }],
+      packs: [
+        { serial: "BT-01", device: "MD-4471" },
+        { serial: "BT-02", device: "MD-4471" },
+      ],
+      runtime_tests: [],
+      dated_stock: [
+        { serial: "BT-01", expiry: "2028-06-30" },
+        { serial: "BT-02", expiry: "2028-09-30" },
+        { item: "Adult pads", lot: "PL-77", expiry: "2027-03-31", place: "MD-4471" },
+        { item: "Child pads", lot: "PC-12", expiry: "2027-08-31", place: "MD-4471" },
+      ],
+    },
+    findings: ["told-as-list"],
+    unread: ["Date", "Checked by", "Self test", "Remarks"],
   },
   {
     name: "two forms side by side, whose first lines are no header",
@@ -219,8 +230,22 @@ Battery A,B1,,Battery A,B3
 Battery B,B2,,Battery B,B4
 Pads exp,2027-03-31,,Pads exp,2027-06-30
 `,
-    rows: { devices: [], packs: [], dated_stock: [] },
-    aside: [2, 3, 4, 5].map((line): [number, string] => [line, "unknown-table"]),
-    unread: ["Medic unit", "M4", "Medic unit", "M5"],
+    rows: {
+      devices: [
+        { device: "MX-1", site: "M4" },
+        { device: "MX-2", site: "M5" },
+      ],
+      packs: [
+        { serial: "B1", device: "MX-1", site: "M4" },
+        { serial: "B2", device: "MX-1", site: "M4" },
+        { serial: "B3", device: "MX-2", site: "M5" },
+        { serial: "B4", device: "MX-2", site: "M5" },
+      ],
+      dated_stock: [
+        { place: "MX-1", expiry: "2027-03-31" },
+        { place: "MX-2", expiry: "2027-06-30" },
+      ],
+    },
+    findings: ["told-as-list"],
   },
 ];
