@@ -33,7 +33,7 @@ export async function runTrace(args: readonly string[], options: TraceOptions): 
   if (options.out !== undefined) {
     const written = [
       { name: "trace.json", chunks: json() },
-      { name: "trace.csv", chunks: [traceCsv(trace, mentions)] },
+      { name: "trace.csv", chunks: [traceCsv(trace, mentions, policy.asOf)] },
     ];
     await writeOut(options.out, written, paths);
   }

@@ -1,4 +1,5 @@
-import { isoFromDay, isoOrNull } from "../calendar/day.ts";
+import { type Day, isoFromDay, isoOrNull } from "../calendar/day.ts";
+import { nameKey } from "../fleet/name-key.ts";
 import type { Mention } from "../supplies/mentions.ts";
 import type { Trace } from "../supplies/traced.ts";
 import { type CsvCell, csvText } from "./csv.ts";
@@ -27,10 +28,11 @@ type TraceLine = Partial<Record<(typeof HEADER)[number], CsvCell>>;
  * trace.csv: one line a row of the sheets that is touched, as a list to walk round with: stock, packs, open orders,
  * and last the lines to look into. New columns go to the end.
  */
-export function traceCsv({ stock, packs, orders }: Trace, mentions: readonly Mention[]): string {
+export function traceCsv({ stock, packs, orders, places }: Trace, mentions: readonly Mention[], asOf: Day): string {
+  const devices = new Set(places.flatMap(({ place, device }) => (device ? [nameKey(place)] : [])));
   const lines = [
-    ...stock.map(stockLine),
-    ...packs.map(packLine),
+    ...stock.map((row) => stockLine(row, devices)),
+    ...packs.map((pack) => packLine(pack, asOf)),
     ...orders.map(orderLine),
     ...mentions.map(mentionLine),
   ];
@@ -40,14 +42,15 @@ export function traceCsv({ stock, packs, orders }: Trace, mentions: readonly Men
   );
 }
 
-function stockLine({ row, installed, swapBy }: Trace["stock"][number]): TraceLine {
+/** @param devices  keys of places that are devices, also of those that have left service */
+function stockLine({ row, installed, swapBy }: Trace["stock"][number], devices: ReadonlySet<string>): TraceLine {
   const { place, item, lot, serial, quantity, expiry, held, source } = row;
   const dates = { expiry: isoFromDay(expiry), swap_by: isoFromDay(swapBy) };
   const { file, line, sheet } = source;
   return {
     what: "dated stock",
     place,
-    device: yesNo(installed),
+    device: yesNo(installed || devices.has(nameKey(place ?? ""))),
     item,
     lot,
     serial,
@@ -60,8 +63,8 @@ function stockLine({ row, installed, swapBy }: Trace["stock"][number]): TraceLin
   };
 }
 
-function packLine({ device, site, item, serial, retired, held, source }: Trace["packs"][number]): TraceLine {
-  const what = retired === null ? "pack" : "retired pack";
+function packLine({ device, site, item, serial, retired, held, source }: Trace["packs"][number], asOf: Day): TraceLine {
+  const what = retired === null || retired > asOf ? "pack" : "retired pack";
   const { file, line, sheet } = source;
   return {
     what,

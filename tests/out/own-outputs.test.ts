@@ -21,7 +21,7 @@ const WRITTEN: Record<string, Uint8Array> = {
   "orders.ics": text(ordersIcs(plan)),
   "packs.csv": text(packsCsv(plan)),
   "dates.csv": text(datesCsv({ ...plan, heldStock: [] })),
-  "trace.csv": text(traceCsv({ stock: [], packs: [], orders: [] } as never, [])),
+  "trace.csv": text(traceCsv({ stock: [], packs: [], orders: [], places: [] } as never, [], AS_OF)),
   "plan.json": text(JSON.stringify(plan)),
   "page.html": text("<!doctype html><title>Plan</title><table><tr><td>item<td>quantity</table>"),
 };

@@ -1,10 +1,13 @@
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
+import { defaultPolicy } from "../../src/fleet/policy.ts";
+import { emptyFleet } from "../../src/fleet/rows.ts";
 import { traceCsv } from "../../src/out/trace-csv.ts";
 import { traceJson } from "../../src/out/trace-json.ts";
 import { traceText } from "../../src/out/trace-text.ts";
+import { traceIds } from "../../src/supplies/trace.ts";
 import type { Trace } from "../../src/supplies/traced.ts";
-import { day, ordered, pack, stock } from "../fleet/make-rows.ts";
+import { day, device, ordered, pack, stock } from "../fleet/make-rows.ts";
 
 const AS_OF = day("2026-11-01");
 const inDevice = stock("Pads", "2027-06-30", "D1", { lot: "AB12", quantity: 2 });
@@ -68,7 +71,10 @@ describe("traceText", () => {
     expect(told(2)).not.toContain("Not in these sheets");
     // eight are listed
     expect(told(10)).toContain("stock.csv, line 9 and 2 more.");
-    const csv = Papa.parse<Record<string, string>>(traceCsv(trace, lines(1)), { header: true, skipEmptyLines: true });
+    const csv = Papa.parse<Record<string, string>>(traceCsv(trace, lines(1), AS_OF), {
+      header: true,
+      skipEmptyLines: true,
+    });
     expect(csv.data.at(-1)).toMatchObject({ what: "not counted", lot: "none", file: "stock.csv", line: "2" });
     expect(traceJson(trace, lines(1), AS_OF)).toMatchObject({ notCounted: lines(1) });
   });
@@ -105,7 +111,10 @@ describe("traceText", () => {
 
 describe("traceCsv", () => {
   it("is a list to walk round with: a line a row, what it is and where, no cell a formula", () => {
-    const lines = Papa.parse<Record<string, string>>(traceCsv(trace, []), { header: true, skipEmptyLines: true }).data;
+    const lines = Papa.parse<Record<string, string>>(traceCsv(trace, [], AS_OF), {
+      header: true,
+      skipEmptyLines: true,
+    }).data;
     expect(lines.map(({ what, place, device, item, quantity }) => [what, place, device, item, quantity])).toEqual([
       ["dated stock", "D1", "yes", "Pads", "2"],
       ["dated stock", "Store", "no", "Pads", "6"],
@@ -125,9 +134,40 @@ describe("traceCsv", () => {
     for (const { file, line } of lines) expect([file, line]).not.toContain("");
     // a line of a workbook is found by its tab
     const source = { file: "fleet.xlsx", sheet: "Pads", line: 17 };
-    const inTab = traceCsv({ ...trace, stock: [{ row: { ...inDevice, source }, installed: true, swapBy: AS_OF }] }, []);
+    const inTab = traceCsv(
+      { ...trace, stock: [{ row: { ...inDevice, source }, installed: true, swapBy: AS_OF }] },
+      [],
+      AS_OF,
+    );
     const [first] = Papa.parse<Record<string, string>>(inTab, { header: true }).data;
     expect(first).toMatchObject({ file: "fleet.xlsx", sheet: "Pads", line: "17" });
+  });
+});
+
+// By hand: M1 left in October and is a device all the same; P1 leaves in a month's time and is in it today, P2 left today
+describe("traceCsv of what has left service, or will", () => {
+  it("calls a device a device, and a pack retired from the day on which it is", () => {
+    const fleet = {
+      ...emptyFleet(),
+      devices: [device("M1", { retired: day("2026-10-01") }), device("M2")],
+      packs: [
+        pack("P1", { item: "Pack", device: "M2", retired: day("2026-12-01") }),
+        pack("P2", { item: "Pack", device: "M2", retired: AS_OF }),
+      ],
+      datedStock: [
+        stock("Pads", "2027-06-30", "m1", { lot: "P7" }),
+        stock("Pads", "2027-06-30", "M2", { lot: "P8" }),
+        stock("Pads", "2027-06-30", "Store", { lot: "P9" }),
+      ],
+    };
+    const lines = traceCsv(traceIds(fleet, defaultPolicy(AS_OF), ["P*"]), [], AS_OF).split("\r\n");
+    expect(lines.slice(1, 6).map((line) => line.split(",").slice(0, 3).join(" "))).toEqual([
+      "dated stock M1 yes",
+      "dated stock M2 yes",
+      "dated stock Store no",
+      "pack M2 yes",
+      "retired pack M2 yes",
+    ]);
   });
 });
 
