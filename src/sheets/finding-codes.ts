@@ -372,7 +372,7 @@ export const FINDING_CODES = {
   ),
   "device-again": code(
     "warning",
-    "Lists under the same columns name a device each, and say of neither where it is: two that are called alike would be read as one.",
+    "Two lists of the same columns name a device alike, and neither says where it is.",
     "AED 1 in the tabs North and South",
     "Nothing, if it is one; else give each a name of its own, as North AED 1.",
   ),

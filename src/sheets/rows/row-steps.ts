@@ -52,6 +52,7 @@ const STEPS: readonly ((about: About) => RowStep | null)[] = [
   whatLiesInQuarantine,
   whatIsNoBattery,
   whatLeavesNothing,
+  whatItIsFor,
   whatHasCome,
   unitsOfBoxes,
   whatItsLabelSays,
@@ -132,6 +133,18 @@ function whatLeavesNothing({ output: { sheet }, readers, table, log }: About): R
   if (!sheet.columns.some(({ failsBelow }) => failsBelow)) return null;
   const nothingLeft = new NothingLeftSettler(readers, table, log);
   return (values, record) => nothingLeft.settle(values, record);
+}
+
+/** Below "Pad type" adult stands for adult pads. */
+function whatItIsFor({ output, table: { header } }: About): RowStep | null {
+  const [column = -1] = output.sheet.kind === "dated_stock" ? columnsOf(output, "item") : [];
+  const { things } = parseHeader(header[column] ?? "");
+  if (!/^(pads|sensor)$/.test(things)) return null;
+  return (values) => {
+    const { variant, says, things: named, coverage } = parseHeader(String(values.item ?? ""));
+    if (/^(adult|child)$/.test(variant) && says + named === "" && coverage === 1) values.item += ` ${things}`;
+    return null;
+  };
 }
 
 function unitsOfBoxes({ counting }: About): RowStep | null {

@@ -420,4 +420,18 @@ N,D2,B2,2024-02-05,2028-02-05,2027-04-30
       ],
     },
   },
+  {
+    name: "pads that are told by whom they are for alone, below a heading that names pads",
+    text: `AED name,Pad type,Pad expiry,Pad type 2,Pad expiry 2
+Gym,Adult,2027-03-31,Child,2027-05-31
+Hall,Quick adult,2027-04-30,,
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-03-31", place: "Gym" },
+        { item: "Child pads", expiry: "2027-05-31", place: "Gym" },
+        { item: "Quick adult", expiry: "2027-04-30", place: "Hall" },
+      ],
+    },
+  },
 ];
