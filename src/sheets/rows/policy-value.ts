@@ -7,6 +7,8 @@ import { unitFactor } from "../values/units.ts";
 import { headerWords } from "../words/header-words.ts";
 
 const DATE_KEYS = new Set(["as_of", "use_log_from"]);
+/** What beside an amount names its currency, and does not multiply it. */
+const OF_MONEY = /^(?!mi[lo]|m[lr][nd]|t[sy][ds])([€£$¥]|us\$|euros?|kr|[a-z]{3})?$/;
 const WORD_KEYS = new Set(["currency", "date_order"]);
 
 /** A policy row's key and value as the policy's own words: "As of", "1 Nov 2026" is as_of, 2026-11-01. */
@@ -24,7 +26,7 @@ function policyValue(key: string, value: string): string {
   // an amount that is open is refused as it stands
   if (key === "budget_per_fiscal_year" && mayPartThousands(value)) return value;
   const number = readNumber(value, decimalMarkProof(value) ?? ".");
-  if (number === null) return value;
+  if (number === null || (key === "budget_per_fiscal_year" && !OF_MONEY.test(number.word))) return value;
   const unit = /_(days|months)$/.exec(key)?.[1] as Unit | undefined;
   if (unit) {
     const amount = number.value * (unitFactor(number.word, unit) ?? Number.NaN);

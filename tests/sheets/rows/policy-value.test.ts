@@ -27,6 +27,15 @@ describe("policyChoice", () => {
       expect(valueIn(key!, text!)).toBe(text);
   });
 
+  // 25 thousand, million or milliard are no 25; a currency beside an amount says nothing of its size
+  it("leaves an amount as it stands that a word multiplies, and takes one beside its currency", () => {
+    const key = "budget_per_fiscal_year";
+    for (const text of ["25k", "25 k€", "1.5 Mio", "EUR 25 tsd", "25 TEUR", "2 million", "3 mln", "25000 a month"])
+      expect(valueIn(key, text)).toBe(text);
+    for (const text of ["25000", "€ 25,000", "25 000 SEK", "25000 Euro", "US$ 25000", "25'000 kr"])
+      expect(valueIn(key, text)).toBe("25000");
+  });
+
   it("reads shares, amounts and days as people write them", () => {
     expect(valueIn("Service level", "95 %")).toBe("0.95");
     expect(valueIn("price_rise_per_year", "2,5 %")).toBe("0.025");
