@@ -20,7 +20,6 @@ export function currencyCode(name: string): string {
  * @see ISO 4217, minor units
  */
 export function minorDigits(currency: string): number {
-  const code = currency.trim().toUpperCase();
-  if (NO_MINOR_UNIT.includes(code)) return 0;
-  return THOUSANDTHS.includes(code) ? 3 : 2;
+  if (NO_MINOR_UNIT.includes(currency)) return 0;
+  return THOUSANDTHS.includes(currency) ? 3 : 2;
 }

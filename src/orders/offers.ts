@@ -77,8 +77,7 @@ export function offersForItem(
     cautions.push({ item, one, many: "have no price in the catalogue: their orders count as 0 in every total." });
   }
   const currencies = [...new Set(priced.map((offer) => offer.currency))];
-  const wanted = policy.currency?.trim().toUpperCase() ?? "";
-  const kept = currencies.includes(wanted) ? wanted : currencies[0]!;
+  const kept = currencies.find((currency) => currency === policy.currency) ?? currencies[0]!;
   if (currencies.length > 1) {
     const sold = `sold in ${listed(currencies)}, which cannot be compared: only ${kept} is used.`;
     cautions.push({ item, one: `is ${sold}`, many: `are ${sold}` });
@@ -100,7 +99,7 @@ export function offersForItem(
 }
 
 function offerFromRow(row: CatalogueRow, supplier: SupplierRow | undefined, policy: Policy, level: number): Offer {
-  const currency = (row.currency ?? supplier?.currency ?? policy.currency ?? NO_CURRENCY).trim().toUpperCase();
+  const currency = row.currency ?? supplier?.currency ?? policy.currency ?? NO_CURRENCY;
   // however a row spells it, the supplier's fee is one
   const name = (supplier ?? row).supplier?.trim() || UNNAMED_SUPPLIER;
   const unitsPerBox = Math.max(1, row.unitsPerBox ?? 1);
@@ -144,5 +143,5 @@ function offerFromRow(row: CatalogueRow, supplier: SupplierRow | undefined, poli
 
 /** Whether a supplier's fee is in a currency; one that names none charges in that of its prices. */
 function inCurrency(supplier: SupplierRow | undefined, currency: string): boolean {
-  return (supplier?.currency ?? currency).trim().toUpperCase() === currency;
+  return (supplier?.currency ?? currency) === currency;
 }

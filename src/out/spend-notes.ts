@@ -49,9 +49,9 @@ export function itemsWithoutPrice({ orders }: Pick<Plan, "orders">): Set<string>
 
 /** A currency named in the policy that no price is in. */
 function otherCurrency({ policy, budget }: Plan): string[] {
-  const wanted = String(policy.currency ?? "").trim();
+  const wanted = policy.currency;
   const used = [...new Set(budget.map(({ currency }) => currency))].filter((currency) => currency !== NO_CURRENCY);
-  if (wanted === "" || used.length === 0 || used.includes(wanted.toUpperCase())) return [];
+  if (!wanted || used.length === 0 || used.some((currency) => currency === wanted)) return [];
   return [`The policy's currency is ${wanted}, the prices are in ${listed(used)}: nothing is converted.`];
 }
 

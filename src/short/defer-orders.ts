@@ -32,8 +32,7 @@ export function deferOrders(scheduled: Scheduled): CappedSchedule | null {
   if (policy.budgetPerFiscalYear === null) return null;
   // what has no price has no currency either
   const currencies = [...new Set(schedule.orders.flatMap((line) => (line.lineCost > 0 ? line.currency : [])))];
-  const named = policy.currency?.trim().toUpperCase();
-  const currency = named ?? currencies[0] ?? "";
+  const currency = policy.currency ?? currencies[0] ?? "";
   const cap = minorUnits(exactFromText(policy.budgetPerFiscalYear), currency);
   const model = shortModel(scheduled);
   const harm = new ItemHarm(model, lotsByItem(lots, dated));
@@ -76,7 +75,11 @@ export function deferOrders(scheduled: Scheduled): CappedSchedule | null {
   }
   const left = linesByItem(lines);
   const waiting = model.items.map((key, item) => model.waiting(item, harm.supplyOf(key, left)));
-  return { deferrals, short: model.shortBy(waiting), cautions: cautionsOn(currency, currencies, named !== undefined) };
+  return {
+    deferrals,
+    short: model.shortBy(waiting),
+    cautions: cautionsOn(currency, currencies, policy.currency !== null),
+  };
 }
 
 function cautionsOn(currency: string, currencies: readonly string[], named: boolean): string[] {

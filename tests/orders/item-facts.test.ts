@@ -219,7 +219,7 @@ it("offersForItem says so where a supplier's fee is in another currency than its
     0,
     "is bought from Fenwold in EUR, whose order fee is in USD: it is not counted.",
   ]);
-  expect(cautionsWith("eur")).toEqual([2500]);
+  expect(cautionsWith("EUR")).toEqual([2500]);
   expect(cautionsWith(null)).toEqual([2500]);
 });
 

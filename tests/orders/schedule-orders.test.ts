@@ -230,7 +230,7 @@ describe("scheduleOrders: from whom", () => {
     });
     const { orders, cautions } = scheduleOrders(
       fleet,
-      policyWith({ currency: "jpy" }),
+      policyWith({ currency: "JPY" }),
       [certainDemand(ITEM, [0, 2])],
       [],
     );

@@ -79,7 +79,7 @@ describe("spendNotes", () => {
     expect(inCurrency("USD")).toEqual([
       "The policy's currency is USD, the prices are in EUR and SEK: nothing is converted.",
     ]);
-    expect(inCurrency(" eur ")).toEqual([]);
+    expect(inCurrency("EUR")).toEqual([]);
     const policy = { ...plan.policy, currency: "USD" };
     expect(spendNotes({ ...plan, policy, budget: [year("2026", 5, 5, "XXX")] })).toEqual([]);
   });
