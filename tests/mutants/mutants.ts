@@ -134,7 +134,7 @@ export const MUTANTS: readonly Mutant[] = [
   broken("sheets/rows/earlier-months", "sheets/earlier-months", "const MOSTLY = 0.5", "const MOSTLY = 0"),
   broken("sheets/rows/earlier-months", "sheets/earlier-months", "([a], [b]) => b - a", "([a], [b]) => a - b"),
   broken("sheets/values/month-in-name", "sheets/values/month-in-name", "(number - 1)) % 12", "number) % 12"),
-  broken("sheets/rows/record-entries", "sheets/awkward", '=== "gone-undated") break', '=== "") break'),
+  broken("sheets/rows/settle-gone", "sheets/awkward", '(kind === "devices" ? asOf : null)', "null"),
   broken("supplies/chance-served", "supplies/chance-served", "taken[most]! += more[n]!", "taken[most]! += 0"),
   broken("life/pack-sentence", "life/pack-sentence", '&& kind !== "already-due"', ""),
   broken("sheets/rows/row-steps", "sheets/awkward", "output.beside || sortsOnly", "output.beside"),

@@ -1,4 +1,5 @@
 import { nameKey } from "../../fleet/name-key.ts";
+import { Gone } from "../values/status-words.ts";
 
 const foldedNames = new Map<string, string>();
 
@@ -13,9 +14,12 @@ export function folded(name: string): string {
   return key;
 }
 
-/** True for two values of a column that contradict each other; names are compared without case, and a blank contradicts nothing. */
+/**
+ * True for two values of a column that contradict each other; names are compared without case, and neither a blank nor a
+ * word that a thing is gone contradicts anything.
+ */
 export function differ(a: unknown, b: unknown): boolean {
-  if (a === b || a === null || b === null) return false;
+  if (a === b || a === null || b === null || a instanceof Gone || b instanceof Gone) return false;
   if (typeof a === "string" && typeof b === "string") return folded(a) !== folded(b);
   return typeof a !== "object" || JSON.stringify(a) !== JSON.stringify(b);
 }

@@ -49,8 +49,6 @@ export class RecordEntries {
       const first = entries.length;
       const parts = lots ? lotsOfRecord(record, lots) : [record as LotRow];
       for (const part of parts) this.addPart(part, { record, row, thing, by, before });
-      // what is in a device that is gone serves no more
-      if (plan.output.sheet.kind === "devices" && state.reasons.get(row)?.code === "gone-undated") break;
       if (parts.length === 1 || parts.some((part) => part.count !== undefined)) continue;
       const [count] = columnsOf(plan.output, "quantity");
       if (count !== undefined) partCount(entries.slice(first), table, count, log);

@@ -4,6 +4,7 @@ import { placeText } from "../../fleet/place-text.ts";
 import { shortened } from "../../fleet/shortened.ts";
 import type { FindingLog } from "../finding-log.ts";
 import { headerKey } from "../tables/header-at.ts";
+import { Gone } from "../values/status-words.ts";
 import { noteCountedAgain } from "./counted-again.ts";
 import { DaysOfNames } from "./days-of-names.ts";
 import { differ, folded } from "./differ.ts";
@@ -100,8 +101,9 @@ function settleGroup(group: readonly Entry[], gone: Set<Entry>, log: FindingLog)
   for (const entry of others) {
     let added = false;
     for (const { field } of entry.sheet.columns) {
-      if (kept.values[field] === null && entry.values[field] !== null) {
-        kept.values[field] = entry.values[field];
+      const [here, there] = [kept.values[field], entry.values[field]];
+      if (there !== null && (here === null || (here instanceof Gone && typeof there === "number"))) {
+        kept.values[field] = there;
         added = true;
       }
     }

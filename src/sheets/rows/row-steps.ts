@@ -84,14 +84,14 @@ function whatIsGone({ output, table: { header, outputs }, asOf, log }: About): R
       if (mayMean(since, (day) => day <= asOf)) return { code: "gone", message: `It is gone since ${since}.` };
       return USED_UP.test(standing)
         ? { code: "gone", message: `"${shortened(standing)}" says that it is gone.` }
-        : settleGone(values, sheet, log);
+        : settleGone(values, sheet, asOf, log);
     };
   }
   if (!sheet.columns.some(({ tellsGone }) => tellsGone)) return null;
   const onlyIfGone = fields.some(({ ifGone }) => ifGone);
   return (values) => {
     if (onlyIfGone && !(values.held instanceof Gone)) values.retired = null;
-    return settleGone(values, sheet, log);
+    return settleGone(values, sheet, asOf, log);
   };
 }
 

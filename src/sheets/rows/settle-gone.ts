@@ -12,13 +12,15 @@ const MAY_TELL = ["held", "retired", "site", "place", "device"];
 /**
  * Settles a row whose status, or a word in the place of its site, place or device, says that the thing is gone: retired on the day
  * that its own column or the cell gives. With no day it cannot be told how long it served, and as a thing in service it
- * would be planned for: the row is refused.
+ * would be planned for: the row is refused. How long a device served tells nothing of others, and what sheets have in it
+ * must not be planned for either: it counts as retired on as-of.
  *
  * @returns why the row cannot be used; null where it can
  */
 export function settleGone(
   values: Record<string, unknown> & { source: Source },
   sheet: SheetSpec,
+  asOf: Day,
   log: FindingLog,
 ): Filled | null {
   let said: Gone | null = null;
@@ -28,30 +30,33 @@ export function settleGone(
     said ??= told;
     values[field] = null;
   }
-  return said && settle(values, said, sheet, log);
+  return said && settle(values, said, sheet, asOf, log);
 }
 
 function settle(
   values: Record<string, unknown> & { source: Source },
   said: Gone,
   { kind, columns }: SheetSpec,
+  asOf: Day,
   log: FindingLog,
 ): Filled | null {
   const retires = columns.some(({ field }) => field === "retired");
   const own = retires && typeof values.retired === "number";
-  const day = own ? (values.retired as Day) : said.since;
+  const told = own ? (values.retired as Day) : said.since;
+  const day = told ?? (kind === "devices" ? asOf : null);
   const dated = retires && day !== null;
   if (dated) {
-    values.retired = day;
+    // another sheet may tell the day
+    values.retired = told ?? new Gone(said.text, day);
     const spec = columns.find(({ field }) => field === "retiredBecause");
     const because = spec === undefined || values.retiredBecause !== null ? null : readChoice(said.text, spec);
     if (typeof because === "string") values.retiredBecause = because;
     // of words that tell two things it is said how they were understood
-    if (own || !goneAfterFault(said.text)) return null;
+    if (own || (told !== null && !goneAfterFault(said.text))) return null;
   }
-  const since = dated ? `: it counts as retired on ${isoFromDay(day)}` : ", and nothing tells since when";
+  const since = `${told === null ? ", and nothing tells since when" : ""}${dated ? `: it counts as retired on ${isoFromDay(day)}` : ""}`;
   const message = `"${shortened(said.text)}" says that it is gone${retires ? since : ""}.`;
-  const code = retires && !dated ? "gone-undated" : "gone";
+  const code = retires && told === null ? "gone-undated" : "gone";
   const { file, sheet, line } = values.source;
   log.add(code, { file, sheet, line, column: null, value: said.text }, () => ({ message }), kind);
   return dated ? null : { code, message };

@@ -130,6 +130,9 @@ D7,Planta baja,B7,2024-05-13
     rows: {
       devices: [
         { device: "D1", site: "North", retired: null },
+        { device: "D2", site: null, retired: "2026-11-01" },
+        { device: "D3", site: null, retired: "2026-11-01" },
+        { device: "D4", site: null, retired: "2026-11-01" },
         { device: "D5", site: null, retired: "2025-06-13" },
         { device: "D6", site: "Scrap Yard", retired: null },
         { device: "D7", site: "Planta baja", retired: null },
@@ -141,11 +144,7 @@ D7,Planta baja,B7,2024-05-13
         { serial: "B7", site: "Planta baja", retired: null },
       ],
     },
-    aside: [
-      [3, "gone-undated"],
-      [4, "gone-undated"],
-      [5, "gone-undated"],
-    ],
+    findings: ["gone-undated"],
   },
   {
     name: "stock that is gone by a word in the place of its place",

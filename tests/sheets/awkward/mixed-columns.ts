@@ -32,13 +32,13 @@ MN-05,In use,2023-03-03,Ward 2,replace,exp 2027-09
       devices: [
         { device: "MN-01", in_service: null },
         { device: "MN-02", in_service: null },
+        { device: "MN-03", in_service: null, retired: "2026-11-01" },
         { device: "MN-04", in_service: null },
         { device: "MN-05", in_service: null },
       ],
       dated_stock: [{ place: "MN-01" }, { place: "MN-02" }, { place: "MN-04" }, { place: "MN-05" }],
     },
-    aside: [[4, "gone-undated"]],
-    findings: ["fault-unread"],
+    findings: ["fault-unread", "gone-undated"],
     unread: ["Since", "Battery"],
   },
   {

@@ -273,11 +273,20 @@ D1,In use,B1,2023-01-05,2027-03-31
 D2,Retired,B2,2019-06-05,2025-05-31
 `,
     rows: {
-      devices: [{ device: "D1", retired: null }],
-      packs: [{ serial: "B1", device: "D1" }],
-      dated_stock: [{ place: "D1", expiry: "2027-03-31" }],
+      // gone by as-of, so that what is in it serves nothing
+      devices: [
+        { device: "D1", retired: null },
+        { device: "D2", retired: "2026-11-01" },
+      ],
+      packs: [
+        { serial: "B1", device: "D1" },
+        { serial: "B2", device: "D2" },
+      ],
+      dated_stock: [
+        { place: "D1", expiry: "2027-03-31" },
+        { place: "D2", expiry: "2025-05-31" },
+      ],
     },
-    aside: [[3, "gone-undated"]],
     findings: ["gone-undated"],
   },
   {
@@ -287,8 +296,8 @@ D1,AED,Hall,Active
 D2,AED,Gym,Decommissioned
 D3,AED,Pool,Out for repair
 `,
-    rows: { devices: [{ device: "D1" }, { device: "D3", retired: null }] },
-    aside: [[3, "gone-undated"]],
+    rows: { devices: [{ device: "D1" }, { device: "D2", retired: "2026-11-01" }, { device: "D3", retired: null }] },
+    findings: ["gone-undated"],
   },
   {
     name: "a status that is the result of a test",

@@ -21,9 +21,19 @@ describe("a column of the days on which things were retired", () => {
     ]);
   });
 
-  it("says so of devices, too", () => {
-    const { fleet } = read("device,type,retired\nA1,aed,yes\nA2,aed,no\nA3,aed,decommissioned\nA4,aed,2025-01-13\n");
-    expect(fleet.devices.map(({ device }) => device)).toEqual(["A2", "A4"]);
+  // as of 2026-11-01; A4's day and A1's other line tell more
+  it("has a device leave by as-of, unless another line tells the day, so that nothing is planned for it", () => {
+    const { fleet, setAside } = read({
+      "a.csv": "device,type,retired\nA1,aed,yes\nA2,aed,no\nA3,aed,decommissioned\nA4,aed,2025-01-13\n",
+      "b.csv": "device,site,retired\na1,North,2025-02-14\nA3,North,\n",
+    });
+    expect(fleet.devices.map(({ device, site, retired }) => [device, site, retired && isoFromDay(retired)])).toEqual([
+      ["A1", "North", "2025-02-14"],
+      ["A2", null, null],
+      ["A3", "North", "2026-11-01"],
+      ["A4", null, "2025-01-13"],
+    ]);
+    expect(setAside).toEqual([]);
   });
 
   it("leaves out a cell that tells neither, with a finding", () => {
