@@ -11,9 +11,11 @@ export function unpack(packed: Uint8Array, size: number, chances: typeof learned
   // where the questions of a kind begin: those asked in each of 12 states, of lengths, of distances, of bytes
   const [isRecent, isOlder, isThirdOrFourth, isFourth, isLong] = [0, 16, 32, 48, 64];
   const [lengths, recentLengths, slots, nearBits, lastBits] = [96, 512, 1024, 1280, 1408];
-  // and those asked by the byte before
-  const [isRepeat, bytes] = [2 ** 11, 2 ** 14];
-  const learned = chances(bytes + 512 * 768);
+  // and those asked by the byte before, and by the two before
+  const [isRepeat, bytes, byTwo] = [2 ** 11, 2 ** 14, 2 ** 19];
+  const learned = chances(byTwo + 2 ** 20 + 256);
+  // those are many, and hear few answers each
+  learned.paces.fill(2 / 3, byTwo);
 
   let place = 5;
   let range = 2 ** 32 - 1;
@@ -28,9 +30,13 @@ export function unpack(packed: Uint8Array, size: number, chances: typeof learned
     }
     return answer;
   };
-  const bit = (question: number) => {
-    const answer = told(Math.floor(range * learned.of[question]!));
+  const bit = (question: number, again?: number) => {
+    let chance = learned.of[question]!;
+    // asked of two at once, the second counts the more the more it has heard, and at most as much
+    if (again) chance += (learned.of[again]! - chance) * (1 / 2 - (3 / 4) * learned.paces[again]!);
+    const answer = told(Math.floor(range * chance));
     learned.hear(question, answer);
+    if (again) learned.hear(again, answer);
     return answer;
   };
   const number = (from: number, bits: number) => {
@@ -75,6 +81,7 @@ export function unpack(packed: Uint8Array, size: number, chances: typeof learned
   let recent = [1, 1, 1, 1];
   // a byte that ends a word's code (word-codes.ts) is none of its own
   const byteBefore = () => (all[at - 2]! > 13 && all[at - 2]! < 29 ? 256 : 0) + (all[at - 1] ?? 0);
+  const byPair = (node: number) => byTwo + (Math.imul((all[at - 2]! << 8) + all[at - 1]!, 0x9e3779b1) >>> 12) + node;
   const byte = () => {
     const from = bytes + 768 * byteBefore();
     // after a repeat a byte differs from the one that would have gone on: told beside its bits, while they are the same
@@ -84,7 +91,7 @@ export function unpack(packed: Uint8Array, size: number, chances: typeof learned
     while (node < 256) {
       other *= 2;
       const beside = other & apart;
-      const one = bit(from + apart + beside + node);
+      const one = bit(from + apart + beside + node, apart ? 0 : byPair(node));
       node = node * 2 + one;
       if (one !== beside >> 8) apart = 0;
     }
@@ -93,7 +100,7 @@ export function unpack(packed: Uint8Array, size: number, chances: typeof learned
   while (at < size) {
     let length = 0;
     const afterByte = state < 7;
-    if (!bit(isRepeat + 16 * byteBefore() + state)) {
+    if (!bit(isRepeat + 16 * byteBefore() + state, byPair(0))) {
       byte();
       state -= state < 4 ? state : state < 10 ? 3 : 6;
     } else if (!bit(isRecent + state)) {
