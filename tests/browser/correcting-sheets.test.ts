@@ -65,6 +65,28 @@ describe("a row of one of two files of one name", () => {
   });
 });
 
+describe("a column of a table on its side", () => {
+  it("is corrected as the row that it was read as, and kept over a reload", async () => {
+    const { page } = await openPage(browser, null);
+    const turned = "Item,Adult pads,Gel\nExpiry,2027-03-31,soon\nQuantity,2,3\nLot,L1,L2\n";
+    await page
+      .locator("input[data-chooses=files]")
+      .setInputFiles([{ name: "stock.csv", mimeType: "text/csv", buffer: Buffer.from(turned) }]);
+    await planned(page);
+    const sheets = page.locator("#sheets");
+    const row = sheets.locator("tr.explained", { hasText: "stock.csv · turned" });
+    expect(await row.locator("td").nth(1).textContent()).toBe("3");
+    await row.locator("+ tr").getByRole("button", { name: "Correct it" }).click();
+    await page.locator(".correction").getByLabel("Expiry").fill("2027-04-30");
+    await page.keyboard.press("Enter");
+    await page.locator("#sheets", { hasText: "None: every row was used." }).waitFor();
+    await page.locator("#dates", { hasText: "L2" }).waitFor();
+    await page.reload();
+    await page.locator("#sheets", { hasText: "None: every row was used." }).waitFor();
+    await page.locator("#dates", { hasText: "L2" }).waitFor();
+  });
+});
+
 describe("a column that was not recognised", () => {
   const ODD = {
     name: "odd_tests.csv",
