@@ -468,9 +468,9 @@ export const FINDING_CODES = {
   ),
   "age-undated": code(
     "warning",
-    "A list of packs gives their ages, and no day on which they were made or put in service.",
+    "A list of packs holds ages, and no column says when they were measured.",
     "Age (months) with 14 below it",
-    "Give the day on which each was made or put in service a column of its own.",
+    "Give the day on which each was made or put in service a column.",
   ),
   "count-unread": code(
     "warning",

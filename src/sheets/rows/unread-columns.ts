@@ -43,7 +43,7 @@ const UNREAD = {
     `"${name}" tells of batteries or pads, and is not read: what it tells of is not in the plan.`,
   "capacity-undated": (name: string) =>
     `Nothing says when the capacities under "${name}" were measured, so none is used.`,
-  "age-undated": (name: string) => `Nothing says on which day the ages under "${name}" were told, so none is used.`,
+  "age-undated": (name: string) => `Nothing says when the ages under "${name}" were measured, so none is used.`,
   "count-unread": (name: string) =>
     `Each line, or each serial in it, was taken for one unit, and the numbers under "${name}" were not read.`,
 } as const;

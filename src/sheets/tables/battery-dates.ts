@@ -43,7 +43,7 @@ function isPast({ things, meaning: { says } }: ColumnView): boolean {
 function withReplaced(views: readonly ColumnView[]): readonly ColumnView[] {
   const named = views.findIndex(
     ({ things, meaning: { says }, profile }) =>
-      ((things === "battery" && /^(id)?$/.test(says)) || (/^(battery)?$/.test(things) && says === "serial")) &&
+      /^(battery( id)?|(battery)? serial)$/.test(`${things} ${says}`.trimEnd()) &&
       profile.dates === 0 &&
       profile.distinct > MOSTLY_DIFFERENT,
   );

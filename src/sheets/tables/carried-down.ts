@@ -41,7 +41,8 @@ export function carriedDown({
       });
       continue;
     }
-    if (isData) {
+    // a sum names no place
+    if (isData && !/^(total|summe)/.test(key)) {
       if (names.has(key)) return null;
       names.add(key);
       last = row;

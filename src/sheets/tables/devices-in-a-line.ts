@@ -16,8 +16,7 @@ export function devicesInALine(
   read: (views: readonly ColumnView[]) => readonly Output[],
 ): Output[] | null {
   const named = views.filter(
-    ({ things, index, meaning, profile }) =>
-      things === "device" && index !== null && NAMES.test(meaning.says) && profile.numbers + profile.dates < 1,
+    ({ things, index, meaning }) => things === "device" && index !== null && NAMES.test(meaning.says),
   );
   const numbers = named.map(({ index }) => index);
   if (named.length < 2 || new Set(numbers).size < named.length) return null;

@@ -13,7 +13,7 @@ const SHORT_TAILS = new Set(["no", "nr", "id", "sn", "dt"]);
 
 /** Behind a battery or pads, words for those that a device works with, which tell them from its spares and name nothing. */
 const IN_PLACE =
-  /^(connected|attached|plugged in|([io]n|im|dans|en) ((the|l[ae]?|el) )?(unit|monitor|machine|defib|aed|device|gerat|defi|appareil|equipo|dae|dea))$/;
+  /^(connected|attached|plugged in|[ei]n place|([io]n|im|dans|en) ((the|l[ae]?|el) )?(unit|monitor|machine|defib|aed|device|gerat|defi|appareil|equipo|dae|dea))$/;
 /** The same for those that wait. */
 const ON_SHELF = /^(on|in) (the )?(shelf|drawer|store|stock)$/;
 

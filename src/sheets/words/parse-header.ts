@@ -54,6 +54,7 @@ const WEAKER: [string, string[]][] = [
   ["cycles", ["minutes", "wh", "ah"]],
   ["install", ["minutes", "wh", "ah"]],
   ["reason", ["held"]],
+  ["result", ["expiry"]],
   ["next", ["expiry", "arrives"]],
   ["unit", ["priceper", "serial", "box"]],
 ];
@@ -71,9 +72,9 @@ const OTHERS: [string, RegExp][] = [
   ["wh", /\bj(oules?)?$/],
   ["quantity", /\b(requ(ir|ise|er)|need|std|standard|target)/],
 ];
-/** How full a battery was is not what it holds: "End %". What went into it is not what it gave: "Chg mAh", "Charge time". */
-const LEVEL = /^(start|end|anfang|ende|debut|fin)( percent| charge)+$/;
-const CHARGED = /^(re)?(chg|charg|lade|carga)[a-z]* (.* )?(min|time|m?[aw]h|dauer|zeit)\b/;
+/** What went into a battery is not what it gave, nor is how full it was: "Chg mAh", "Charge time", "End %". */
+const CHARGED =
+  /^((re)?(chg|charg|lade|carga)[a-z]* (.* )?(min|time|m?[aw]h|dauer|zeit)\b|(start|end|anfang|ende|debut|fin) percent$)/;
 /** A day of purchase stands for that of putting in service where no better one does. */
 const BOUGHT_WORTH = 0.95;
 const MAX_HEADER = 120;
@@ -199,7 +200,7 @@ function settled(found: readonly string[], words: string, unit: string, saysBoth
   // beside what should be there
   if (words === "actual") set.add("quantity");
   if (OTHERS.some(([concept, said]) => set.has(concept) && said.test(words))) set.add("aside");
-  if (CHARGED.test(words) || LEVEL.test(words)) set.add("aside");
+  if (CHARGED.test(words)) set.add("aside");
   if (MEASURES.some((concept) => set.has(concept)) && LEAST_THAT_PASSES.test(words)) set.add("least");
   // "Qty (boxes)" counts boxes; it does not say how many units one holds.
   if (isBoxWord(unit) && COUNTS.some((concept) => set.has(concept))) set.delete("box");
@@ -227,9 +228,9 @@ function ordinalOf(tokens: readonly string[], at: number, found: readonly string
   if (/^\d+$/.test(token)) return Number(token) <= MAX_INDEX ? Number(token) : null;
   // the other of a pair of pads
   if (token === "right") return 2;
-  const isNamed =
-    at === tokens.length - 1 ? found.some((named) => DATED_THINGS.has(named)) : THING_SET.has(found.at(-1) ?? "");
-  if (!/^[a-d]$/.test(token) || !isNamed) return null;
+  const before = found.at(-1) ?? "";
+  const isLast = at === tokens.length - 1 && /lot|expiry|quantity/.test(before);
+  if (!/^[a-d]$/.test(token) || !(isLast || THING_SET.has(before))) return null;
   // the letter may begin a phrase instead ("Pads à changer avant")
   const isWord = [2, 3].some(
     (taken) => at + taken <= tokens.length && VOCABULARY.has(tokens.slice(at, at + taken).join(" ")),

@@ -434,4 +434,70 @@ Hall,Quick adult,2027-04-30,,
       ],
     },
   },
+  {
+    name: "batteries in place and their spares, in French, with the test of those in place",
+    text: `Ambulance;Moniteur;Batterie en place;Batterie de réserve;Test batt. (min);Date test
+VSAV 1;M1;B1;B2;210;12/03/2026
+VSAV 2;M2;B3;B4;190;23/03/2026
+`,
+    rows: {
+      devices: [
+        { device: "M1", site: "VSAV 1" },
+        { device: "M2", site: "VSAV 2" },
+      ],
+      packs: [{ serial: "B1" }, { serial: "B2" }, { serial: "B3" }, { serial: "B4" }],
+      runtime_tests: [
+        { serial: "B1", minutes: 210 },
+        { serial: "B3", minutes: 190 },
+      ],
+    },
+  },
+  {
+    name: "two lots in a line, which letters tell apart",
+    text: `Item,Lot A,Lot B,Exp A,Exp B,Qty A,Qty B
+Adult pads,L1,L2,2027-03-31,2027-09-30,4,6
+Child pads,C1,,2027-04-30,,2,
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", lot: "L1", expiry: "2027-03-31", quantity: 4 },
+        { item: "Adult pads", lot: "L2", expiry: "2027-09-30", quantity: 6 },
+        { item: "Child pads", lot: "C1", expiry: "2027-04-30", quantity: 2 },
+      ],
+    },
+  },
+  {
+    name: "until when pads and batteries are all right",
+    text: `AED,Elektr. bis,Child pads ok until,Battery ok until
+D1,03/2027,05/2027,06/2029
+D2,04/2027,,07/2029
+`,
+    rows: {
+      dated_stock: [
+        { item: "Elektr", expiry: "2027-03-31" },
+        { item: "Child pads", expiry: "2027-05-31" },
+        { item: "Battery", expiry: "2029-06-30" },
+        { item: "Elektr", expiry: "2027-04-30" },
+        { item: "Battery", expiry: "2029-07-31" },
+      ],
+    },
+  },
+  {
+    name: "a place that is blank in the lines below it, above a line that sums up",
+    text: `Location,Item,Qty,Exp
+M1,Adult pads,2,03/2027
+,Child pads,1,05/2027
+M2,Adult pads,2,04/2027
+Total,,5,
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", place: "M1" },
+        { item: "Child pads", place: "M1" },
+        { item: "Adult pads", place: "M2" },
+      ],
+    },
+    aside: [[5, "total-row"]],
+    findings: ["carried-down"],
+  },
 ];
