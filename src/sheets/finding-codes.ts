@@ -456,7 +456,7 @@ export const FINDING_CODES = {
   ),
   "thing-unread": code(
     "warning",
-    "A column names batteries one by one, counts batteries or pads, or says when they expire, and is not read.",
+    "A column names batteries one by one, counts batteries or pads, or says when they expire or are next due, and is not read.",
     '"Child pads / key (exp)"',
     "Head it as the others of its sort are headed, as in Battery 2 S/N or Child pads exp, or map it with --columns; nothing, if it tells of none that is there.",
   ),

@@ -87,8 +87,8 @@ function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof
 /** True for a column that dates or counts batteries or pads, or numbers batteries, which are there and not gone. */
 function ofThings(name: string, column: number, rows: Table["rows"]): boolean {
   const { says, things } = parseHeader(name);
-  if (CAME_OUT.test(name) || /retired|aside|next/.test(says)) return false;
-  const expires = /\b(battery|pads)\b/.test(things) && says.includes("expiry");
+  if (CAME_OUT.test(name) || /retired|aside/.test(says)) return false;
+  const expires = /^(battery|pads) (.* )?(expiry|next$)/.test(`${things} ${says}`);
   const numbered = things === "battery" && says.includes("serial");
   const counted = /^(battery|pads)$/.test(things) && says === "quantity";
   return (

@@ -500,4 +500,22 @@ Total,,5,
     aside: [[5, "total-row"]],
     findings: ["carried-down"],
   },
+  {
+    name: "what happened at each use, told by the event",
+    text: `Date,Device,Event,Item,Qty
+2026-01-05,D1,Pads replaced - expired,Adult pads,1
+2026-02-05,D2,Pads used on patient,Adult pads,1
+`,
+    rows: { use_log: [{ reason: "lapsed" }, { reason: "use" }] },
+  },
+  {
+    name: "the next batteries and pads, which may be a day to change them or only to look",
+    text: `Site,AED,Battery replaced,Next battery,Next pads
+N,D1,2024-01-05,2028-01-05,2027-03-01
+S,D2,2024-02-05,2028-02-05,2027-04-01
+`,
+    rows: { packs: [{ in_service: "2024-01-05" }, { in_service: "2024-02-05" }], dated_stock: [] },
+    findings: ["thing-unread"],
+    unread: ["Next battery", "Next pads"],
+  },
 ];
