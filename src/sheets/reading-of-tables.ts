@@ -13,6 +13,7 @@ import { withCatalogueBeside } from "./rows/catalogue-beside.ts";
 import { withoutEarlierMonths } from "./rows/earlier-months.ts";
 import type { Entry } from "./rows/entry.ts";
 import { fleetRow } from "./rows/fleet-row.ts";
+import { lastFormChecks } from "./rows/last-checks.ts";
 import { withoutPacksToldTwice } from "./rows/packs-by-device.ts";
 import { packsOfTests } from "./rows/packs-of-tests.ts";
 import { withoutRepeats } from "./rows/repeats.ts";
@@ -34,7 +35,10 @@ export function readingOf(built: readonly BuiltTable[], asOf: Day, log: FindingL
 /** The entries that stay once boxes, labels, repeats and ratings are settled across all sheets. */
 function keptEntries(built: readonly BuiltTable[], asOf: Day, log: FindingLog): Map<string, Entry[]> {
   const byKind = new Map<string, Entry[]>();
-  for (const { entries, state } of built) {
+  const checked = lastFormChecks(built, log);
+  for (const table of built) {
+    const { state } = table;
+    const entries = checked.get(table) ?? table.entries;
     // A table of one kind, the commonest, is taken as it is.
     const [only, ...others] = state.table.outputs.filter(({ beside }) => !beside);
     if (only && others.length === 0 && !byKind.has(only.sheet.kind)) {

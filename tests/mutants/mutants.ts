@@ -124,7 +124,7 @@ export const MUTANTS: readonly Mutant[] = [
   broken("supplies/unit-life", "supplies/unit-life", "day > lastDayOfMonth(left) ? day", "day > 0 ? day"),
   broken("out/orders-ics", "out/orders-ics", "isoFromDay(day + 1)", "isoFromDay(day)"),
   broken("orders/order-together", "orders/schedule-orders", "items.filter(bought)", "items"),
-  broken("sheets/rows/last-checks", "sheets/awkward", "if (day === latest) continue", "if (day !== latest) continue"),
+  broken("sheets/rows/last-checks", "sheets/awkward", "check?.day === latest", "check?.day !== latest"),
   broken("sheets/rows/last-checks", "sheets/awkward", "...named.map((at) => textAt(record, at))", ""),
   broken("short/kept-order", "short/defer-orders", "this.lines + lines > 0", "this.lines + lines > 1"),
   broken("short/units-in-devices", "short/forecast-short", "const until = leaves(key)", "const until = Infinity"),

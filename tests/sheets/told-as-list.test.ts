@@ -131,6 +131,23 @@ describe("forms", () => {
     expect(test).toMatchObject({ serial: "BT-1", minutes: 212, result: "pass" });
   });
 
+  it("with few labels are known by their colons, and of one filled in again the last check of each place counts", () => {
+    const form = (device: string, checked: string, expiry: string, lot: string) =>
+      `Device:,${device},Check date:,${checked}\nAdult pads expiry:,${expiry},Adult pads lot:,${lot}\nStatus:,ok,Site:,North\nRemarks:,,,\n`;
+    const { fleet, setAside } = read({
+      "a.csv": form("AED 3", "2026-10-03", "2028-03-31", "L2"),
+      "b.csv": form("AED 3", "2026-09-03", "2027-03-31", "L1"),
+      "c.csv": form("AED 4", "2026-08-03", "2027-03-31", "L1"),
+    });
+    expect(fleet.datedStock.map(({ place, lot }) => [place, lot])).toEqual([
+      ["AED 3", "L2"],
+      ["AED 4", "L1"],
+    ]);
+    // the earlier form tells nothing that the later one does not
+    expect(setAside.map(({ file, line }) => [file, line])).toEqual([["b.csv", 2]]);
+    expect(fleet.devices.map(({ device }) => device)).toEqual(["AED 3", "AED 4"]);
+  });
+
   it("with several values for a label are refused, and no line is lost", () => {
     const text =
       "Serial,BT-1,Device,AED 3\nTest date,2026-01-02,Result,pass\nCapacity,88,90,Site,North\nInstalled,2023-05-01,Cycles,120\n";

@@ -10,7 +10,7 @@ import { type Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader } from "./field-reader.ts";
 import { rowPlan } from "./fill-row.ts";
 import { holdByDevices } from "./held-by-device.ts";
-import { lastChecks } from "./last-checks.ts";
+import { type Checks, lastChecks } from "./last-checks.ts";
 import { listedTable } from "./listed-rows.ts";
 import { lotColumns, tableOfLots } from "./lots-in-a-cell.ts";
 import { ODD_ROW_MESSAGES, oddRowTest } from "./odd-rows.ts";
@@ -25,6 +25,8 @@ import { noteUnreadFaults } from "./unread-faults.ts";
 export interface BuiltTable {
   state: TableState;
   entries: Entry[];
+  /** The checks of places that it is a log of; null where it is none. */
+  checks: Checks | null;
   /** What the table's lines say of their items besides. */
   beside: Entry[];
   readers: FieldReader[][];
@@ -81,10 +83,10 @@ export function buildEntries(table: Table, options: ReadOptions, log: FindingLog
   // days of checks may all be readable in two orders: people write one list in one
   const orders = readers.flat().flatMap((reader) => reader.orders);
   const dateOrder = options.dateOrder ?? orders.find((order) => order !== null) ?? null;
-  const entries = lastChecks(table, readers, made.entries, { ...options, dateOrder }, log);
+  const { entries, checks } = lastChecks(table, readers, made.entries, { ...options, dateOrder }, log);
   lines.note();
   noteUnreadFaults(table, unread, entries, log);
   if (sorted) holdByDevices(table, entries, log);
   else noteBlankUnits(table, plans, state, log);
-  return { state, entries, beside, readers, mayHoldBoxes: plans.some((plan) => plan.mayHoldBoxes) };
+  return { state, entries, checks, beside, readers, mayHoldBoxes: plans.some((plan) => plan.mayHoldBoxes) };
 }

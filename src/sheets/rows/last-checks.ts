@@ -1,5 +1,6 @@
 import { type Day, isoFromDay } from "../../calendar/day.ts";
 import { columnOfField, sheetSpec } from "../../fleet/columns.ts";
+import { groupBy } from "../../fleet/group-by.ts";
 import { nameKey } from "../../fleet/name-key.ts";
 import { FindingLog } from "../finding-log.ts";
 import type { GridRow } from "../grid.ts";
@@ -10,12 +11,20 @@ import { standingOf } from "../values/status-words.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { saysCheck } from "../words/says-check.ts";
 import { dropEarlierCheck } from "./earlier-check.ts";
-import type { Entry } from "./entry.ts";
+import type { Entry, TableState } from "./entry.ts";
 import { type FieldReader, fieldReader } from "./field-reader.ts";
 import type { ReadOptions } from "./read-options.ts";
 
 /** What may tell one bag or unit of a place from another: a line of another one is no later check. */
 const NAMES = /place|site|holder|serial|unit|\bid\b/;
+
+/** The checks of places that a table tells of: the day of the last by what was looked at, and that of each entry. */
+export interface Checks {
+  /** The column (0-based) of their days. */
+  column: number;
+  last: Map<string, Day>;
+  found: Map<Entry, { place: string; key: string; day: Day }>;
+}
 
 /**
  * Of a log with a line for each check of a place, the units that its last check found there, or the word that there are
@@ -23,7 +32,7 @@ const NAMES = /place|site|holder|serial|unit|\bid\b/;
  * by line is none: its lines tell of different units.
  *
  * @param readers  of each of the table's outputs
- * @returns the entries that stand; the others are dropped, with a finding
+ * @returns the entries that stand, the others being dropped with a finding, and the checks; null for no log of any
  */
 export function lastChecks(
   table: Table,
@@ -31,9 +40,9 @@ export function lastChecks(
   entries: Entry[],
   options: ReadOptions,
   log: FindingLog,
-): Entry[] {
+): { entries: Entry[]; checks: Checks | null } {
   const column = checkColumn(table);
-  if (column === -1) return entries;
+  if (column === -1) return { entries, checks: null };
   const spec = columnOfField(sheetSpec("runtime_tests"), "date");
   const source: FieldSource = { spec, columns: [column], by: "header", headerUnit: "", part: null, points: 0 };
   const { peek } = fieldReader(table, source, options, new FindingLog());
@@ -46,11 +55,12 @@ export function lastChecks(
     last.set(key, Math.max(day, last.get(key) ?? day));
     return { day, place, key };
   };
-  const found = entries.flatMap((entry) => {
+  const found: Checks["found"] = new Map();
+  for (const entry of entries) {
     const { item, place } = entry.values;
     const of = entry.sheet.kind === "dated_stock" ? check(table.rows[entry.row]!, place, item) : null;
-    return of === null ? [] : { entry, ...of };
-  });
+    if (of !== null) found.set(entry, of);
+  }
   table.outputs.forEach((output, at) => {
     const [expiry] = columnsOf(output, "expiry");
     if (output.sheet.kind !== "dated_stock" || expiry === undefined) return;
@@ -59,15 +69,49 @@ export function lastChecks(
       if (saysNone(textAt(record, expiry)))
         check(record, place?.peek(record) ?? output.implied.place, output.implied.item);
   });
-  const dropped = new Set<Entry>();
-  for (const { entry, day, place, key } of found) {
-    const latest = last.get(key)!;
-    if (day === latest) continue;
-    const message = `${place} was checked again on ${isoFromDay(latest)}: what was found then counts.`;
-    dropEarlierCheck(entry, column + 1, message, log);
-    dropped.add(entry);
+  const checks = { column, last, found };
+  return { entries: withoutEarlier(entries, checks, last, log), checks };
+}
+
+/**
+ * Of forms that are all filled in from one, each in a file or tab of its own, what the last check of each place found.
+ *
+ * @param tables  as read by themselves
+ */
+export function lastFormChecks(tables: readonly CheckedTable[], log: FindingLog): Map<CheckedTable, Entry[]> {
+  const forms = tables.filter(({ state, checks }) => checks !== null && state.table.grid.toldFrom !== undefined);
+  const kept = new Map<CheckedTable, Entry[]>();
+  for (const series of groupBy(forms, ({ state }) => state.table.header.join("\0")).values()) {
+    const last = new Map<string, Day>();
+    for (const { checks } of series)
+      for (const [key, day] of checks!.last) last.set(key, Math.max(day, last.get(key) ?? day));
+    for (const form of series) kept.set(form, withoutEarlier(form.entries, form.checks!, last, log));
   }
-  return entries.filter((entry) => !dropped.has(entry));
+  return kept;
+}
+
+/** A table's entries with its checks. */
+interface CheckedTable {
+  state: TableState;
+  entries: Entry[];
+  checks: Checks | null;
+}
+
+/** The entries that no later check has made old. */
+function withoutEarlier(
+  entries: readonly Entry[],
+  { column, found }: Checks,
+  last: ReadonlyMap<string, Day>,
+  log: FindingLog,
+): Entry[] {
+  return entries.filter((entry) => {
+    const check = found.get(entry);
+    const latest = check && last.get(check.key)!;
+    if (latest === undefined || check?.day === latest) return true;
+    const message = `${check!.place} was checked again on ${isoFromDay(latest)}: what was found then counts.`;
+    dropEarlierCheck(entry, column + 1, message, log);
+    return false;
+  });
 }
 
 /** True for "none" and "missing" in the place of an expiry, and no bare sign. */

@@ -3,7 +3,7 @@ import type { GridRow } from "../grid.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { knownNames, nameIn } from "./header-rows.ts";
 
-/** Columns in which names are looked for, those of a row that heads a list, and how many names make a form, or forms below each other. */
+/** Columns in which names are looked for, those of a row that heads a list, and how many names make a form, or forms below each other or names with colons. */
 const COLUMNS = 10;
 const OF_A_LIST = 3;
 const FEWEST_NAMES = 4;
@@ -28,7 +28,8 @@ export function nameColumns(rows: readonly GridRow[], labelled: boolean): number
     const said = new Set(names.map(({ says, things }) => `${says} ${things}`));
     const twice = standAgain(names);
     const repeated = twice >= FEWEST_AGAIN && twice * 2 >= said.size;
-    if (strong < 2 || known < filled * MOSTLY_KNOWN || (said.size < FEWEST_NAMES && !repeated)) continue;
+    const fewest = texts.every((text) => text.endsWith(":")) ? FEWEST_AGAIN : FEWEST_NAMES;
+    if (strong < 2 || known < filled * MOSTLY_KNOWN || (said.size < fewest && !repeated)) continue;
     if (columns.length === 0) again ||= repeated;
     columns.push(column);
     // the next column holds its values
