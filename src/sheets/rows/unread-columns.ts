@@ -91,11 +91,10 @@ function ofThings(name: string, column: number, rows: Table["rows"]): boolean {
   const expires = /^(battery|pads) (.* )?(expiry|next$)/.test(`${things} ${says}`);
   const numbered = things === "battery" && says.includes("serial");
   const counted = /^(battery|pads)$/.test(things) && says === "quantity";
-  return (
-    (expires && profileColumn(rows, column).dates > 0) ||
-    (counted && profileColumn(rows, column).severalEach) ||
-    (numbered && profileColumn(rows, column).distinct > MOSTLY_DIFFERENT)
-  );
+  const { dates, severalEach, distinct, batteries } = profileColumn(rows, column);
+  // "Component" over batteries and sensors
+  const sorts = things + says === "" && distinct < MOSTLY_DIFFERENT && batteries > 0;
+  return sorts || (expires && dates > 0) || (counted && severalEach) || (numbered && distinct > MOSTLY_DIFFERENT);
 }
 
 /** True for rows of things that may expire, not of what happened to them or what they cost. */

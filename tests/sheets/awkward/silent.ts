@@ -518,4 +518,15 @@ S,D2,2024-02-05,2028-02-05,2027-04-01
     findings: ["thing-unread"],
     unread: ["Next battery", "Next pads"],
   },
+  {
+    name: "parts of equipment that a column sorts, whose numbers could be taken for those of devices",
+    text: `Equipment no.,Equipment,Component,Serial,Fitted
+E1,Monitor,Battery,B1,2023-01-05
+E1,Monitor,Battery,B2,2023-01-05
+E2,Monitor,Sensor,S1,2025-01-05
+`,
+    rows: { packs: [], dated_stock: [] },
+    findings: ["thing-unread"],
+    unread: ["Equipment no.", "Component"],
+  },
 ];
