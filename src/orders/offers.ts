@@ -89,6 +89,10 @@ export function offersForItem(
     const fee = `bought from ${supplier} in ${currency}, whose order fee is in ${terms.currency}: it is not counted.`;
     cautions.push({ item, one: `is ${fee}`, many: `are ${fee}` });
   }
+  if (rows.some((row) => row.pricePer === "box" && row.unitsPerBox === null && Number(row.price) > 0)) {
+    const unsized = "priced by the box, and no units_per_box says what a box holds: each unit is counted as a box.";
+    cautions.push({ item, one: `is ${unsized}`, many: `are ${unsized}` });
+  }
   const at = offers.filter((offer) => !offer.leadKnown).map(({ supplier }) => supplier);
   if (at.length > 0) {
     const where = at.length < offers.length ? ` for ${listed(at)}` : "";

@@ -243,3 +243,21 @@ it("offersForItem names the suppliers whose lead time is not known", () => {
     "is not in the catalogue: its orders have no price and no supplier, and are planned to arrive on the day they leave.",
   ]);
 });
+
+// a box of ten for 40.00 would cost ten times as much if each unit were taken for a box: the reader has to know
+it("offersForItem says so where a price is a box's and nobody says what a box holds", () => {
+  const cautionsWith = (pricePer: "unit" | "box" | null, unitsPerBox: number | null, price: string | null = "40") => {
+    const catalogue = [
+      catalogueRow({ item: ITEM, price, currency: "EUR", supplier: "Fenwold", pricePer, unitsPerBox, leadDays: 5 }),
+    ];
+    return offersForItem(ITEM, fleetWith({ catalogue }), policyWith(), 0.95).cautions.map(({ one }) => one);
+  };
+  expect(cautionsWith("box", null)).toEqual([
+    "is priced by the box, and no units_per_box says what a box holds: each unit is counted as a box.",
+  ]);
+  expect(cautionsWith("box", 10)).toEqual([]);
+  expect(cautionsWith("unit", null)).toEqual([]);
+  expect(cautionsWith("box", null, null)).toEqual([
+    "has no price in the catalogue: its orders count as 0 in every total.",
+  ]);
+});
