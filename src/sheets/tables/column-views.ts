@@ -1,44 +1,35 @@
 import type { Cell, GridRow } from "../grid.ts";
-import { textsAt } from "../values/cell-text.ts";
 import { type CellPart, countAndDate, lotAndDate } from "../values/lot-and-date.ts";
 import { resultAndPercent } from "../values/result-and-percent.ts";
 import { type HeaderMeaning, parseHeader, tellsStatus } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
 import { withBatteryDates } from "./battery-dates.ts";
 import { asBought } from "./bought-columns.ts";
-import { MEASURE_BY_UNIT } from "./carried-unit.ts";
 import { withCounts } from "./counted-things.ts";
 import { asGoods } from "./goods-columns.ts";
 import type { HeaderRows } from "./header-rows.ts";
 import { withIssued } from "./ledgers.ts";
+import { meaningInColumn } from "./meaning-in-column.ts";
 import { withTestNumbers } from "./numbered-tests.ts";
-import { type Profile, profileColumn } from "./profile.ts";
+import { profileColumn } from "./profile.ts";
 import {
   type ColumnView,
   datedThing,
   isBatteryTested,
   MOSTLY_DIFFERENT,
-  MOSTLY_RESULTS,
   namesSupply,
   SOME_DATES,
 } from "./score-column.ts";
 import { withSlots } from "./slots.ts";
 import { holdsLists, namedParts } from "./supply-lists.ts";
 import { withNewUnits } from "./swapped-units.ts";
-import { toldByCells } from "./told-by-cells.ts";
 
 /** Every named column of a header, with what its words and its cells say. */
 export function columnViews({ header, groups }: HeaderRows, rows: readonly GridRow[]): ColumnView[] {
   const views = header.flatMap((name, column): ColumnView[] => {
     if (name === null) return [];
     const whole = profileColumn(rows, column);
-    const told = withCellUnit(asSince(parseHeader(name), header[column - 1]), whole);
-    const meaning = asInUse(
-      asCount(asDay(asMeasure(toldByCells(told, rows, column), whole), whole), whole),
-      whole,
-      rows,
-      column,
-    );
+    const meaning = meaningInColumn(name, header[column - 1], whole, rows, column);
     const group = groups[column] ?? null;
     const above = group === null ? null : parseHeader(group);
     const named = meaning.things || above?.things || "";
@@ -186,61 +177,6 @@ function asBefore(view: ColumnView, at: number, views: readonly ColumnView[]): C
     : view;
 }
 
-/** "Since" behind a status heads the days from which things have stood so, and not those of their fitting. */
-function asSince(meaning: HeaderMeaning, before: string | null | undefined): HeaderMeaning {
-  return /^(since|seit|depuis|desde)$/.test(meaning.words) && tellsStatus(parseHeader(before ?? ""))
-    ? { ...meaning, says: "since" }
-    : meaning;
-}
-
-/** A column headed "Unit" below which units of measure stand, and no vehicles, as what it is; "per" also above numbers. */
-function asMeasure(meaning: HeaderMeaning, { measures, numbers }: Profile): HeaderMeaning {
-  return (meaning.says === "unit" && measures > 0.5) || (meaning.words === "per" && measures + numbers > 0.5)
-    ? { ...meaning, says: "priceper" }
-    : meaning;
-}
-
-/** What is measured, where only a column's cells say so: "3900 mAh" under "Capacity" or "Rated", "91 %" or "pass" under "Test 1". */
-function withCellUnit(meaning: HeaderMeaning, { unit, results, thousands }: Profile): HeaderMeaning {
-  const { says, things } = meaning;
-  const isTest = says === "" && /\btest$/.test(things);
-  const isCapacity = /capacity|rated/.test(says);
-  // no battery holds so many ampere hours, watt hours or percent
-  const inMilli = isCapacity && thousands && !/\b(ah|wh|minutes)\b/.test(says);
-  const measure = inMilli ? "ah" : MEASURE_BY_UNIT[unit || (isTest ? meaning.unit : "")];
-  if (isTest && results > MOSTLY_RESULTS) return { ...meaning, says: "result" };
-  if (measure !== undefined && (isTest || says === "result"))
-    return { ...meaning, says: measure, words: `test ${measure}` };
-  const known = says.split(" ");
-  if (measure === undefined || !isCapacity || known.includes(measure)) return meaning;
-  return { ...meaning, says: [...known, measure].sort().join(" "), ...(inMilli && { unit: "mah" }) };
-}
-
-/** "Tag" heads days in German, and names of things in English; "Month" and "vom" head dates where they stand below them. */
-function asDay(meaning: HeaderMeaning, { dates }: Profile): HeaderMeaning {
-  return /^(tag|month|monat|mois|mes|maand|week|woche|semaine|semana|quarter|quartal|trimestre|kwartaal|vom|am|le|on)$/.test(
-    meaning.words,
-  ) && dates > MOSTLY_DATES
-    ? { ...meaning, says: "date", coverage: 1 }
-    : meaning;
-}
-
-/** "Counted" heads days on which something was read off, and, above small numbers, how many there were. */
-function asCount(meaning: HeaderMeaning, { numbers, fewEach }: Profile): HeaderMeaning {
-  return meaning.says === "asof" && fewEach && numbers > MOSTLY_DATES ? { ...meaning, says: "quantity" } : meaning;
-}
-
-/** "Battery in use", or "installed", above names and no days or years heads the batteries themselves. */
-function asInUse(meaning: HeaderMeaning, whole: Profile, rows: readonly GridRow[], column: number): HeaderMeaning {
-  if (meaning.things !== "battery" || meaning.says !== "install" || !IN_USE.test(meaning.words)) return meaning;
-  const { filled, dates, distinct, levels, fewEach, yesNo } = whole;
-  const texts = textsAt(rows.slice(0, PARTED_ROWS), column);
-  const names = filled > 0 && dates === 0 && distinct > MOSTLY_DIFFERENT && !levels && !fewEach && yesNo === 0;
-  return names && !texts.some((text) => YEAR.test(text)) ? { ...meaning, says: "" } : meaning;
-}
-
-const IN_USE = /\b(in use|installed|fitted|loaded|mounted|inserted|eingebaut|eingesetzt)$/;
-const YEAR = /(?<!\d)(19|20)\d\d$/;
 const MOSTLY_DATES = 0.5;
 const BEFORE = /\b(before|pre|vor|avant|antes|prima|voor)\b/i;
 const NAMES_ONE = /serial|\bid\b/;
