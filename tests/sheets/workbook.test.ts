@@ -89,6 +89,34 @@ describe("readSheets: workbooks", () => {
     expect(canonicalRows(sorts.fleet).dated_stock).toMatchObject([{ place: null }, { place: null }]);
   });
 
+  it("reads a form in each tab, with merged cells and dates as numbers, at the place that its tab is", async () => {
+    const form = (name: string, device: string, expiry: number): Tab => ({
+      name,
+      rows: [
+        ["AED CHECK FORM", null, null, null],
+        ["Device:", device, "Checked on:", 46300],
+        ["Adult pads expiry:", expiry, "Adult pads lot:", "L1"],
+        ["Status:", "OK", "Remarks:", null],
+      ],
+      formats: { "1,3": "dd/mm/yyyy", "2,1": "dd/mm/yyyy" },
+      merges: [[0, 0, 0, 3]],
+    });
+    const { fleet, findings } = await read(
+      await workbook([form("Station 1", "AED 1", 46447), form("Station 2", "AED 2", 46478)]),
+    );
+    expect(fleet.devices.map(({ device, site }) => [device, site])).toEqual([
+      ["AED 1", "Station 1"],
+      ["AED 2", "Station 2"],
+    ]);
+    // serial 46351 is 2026-11-25: 96 and 127 days on
+    expect(canonicalRows(fleet).dated_stock).toMatchObject([
+      { item: "Adult pads", lot: "L1", place: "AED 1", expiry: "2027-03-01" },
+      { item: "Adult pads", lot: "L1", place: "AED 2", expiry: "2027-04-01" },
+    ]);
+    const told = findings.filter(({ code }) => code === "told-as-list").map(({ sheet }) => sheet);
+    expect(told).toEqual(["Station 1, as a list", "Station 2, as a list"]);
+  });
+
   it("takes serials on a tab of batteries for theirs, whatever device their description names", async () => {
     const rows: Value[][] = [
       ["Serial No", "Description", "In service", "Dept"],
