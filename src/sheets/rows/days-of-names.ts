@@ -19,7 +19,7 @@ export class DaysOfNames {
 
   add(name: string, day: number, entry: Entry): void {
     const of = this.#ofName(name);
-    const at = of.at === null ? of.days.indexOf(day) : (of.at.get(day) ?? -1);
+    const at = placeOf(day, of);
     if (at === -1) {
       of.at?.set(day, of.days.length);
       of.days.push(day);
@@ -30,6 +30,12 @@ export class DaysOfNames {
     const before = of.entries[at] as Entry | Entry[];
     if (Array.isArray(before)) before.push(entry);
     else of.entries[at] = [before, entry];
+  }
+
+  /** The entries of a name and a day. */
+  of(name: string, day: number): Entry[] {
+    const of = this.#ofName(name);
+    return [of.entries[placeOf(day, of)] ?? []].flat();
   }
 
   /** Every group of two entries or more. */
@@ -50,4 +56,8 @@ export class DaysOfNames {
     this.#last = of;
     return of;
   }
+}
+
+function placeOf(day: number, { days, at }: OfName): number {
+  return at === null ? days.indexOf(day) : (at.get(day) ?? -1);
 }

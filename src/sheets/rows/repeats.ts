@@ -54,7 +54,15 @@ export function withoutRepeats(entries: Entry[], log: FindingLog): Entry[] {
   noteLoose(loose, log);
   const gone = new Set<Entry>();
   for (const group of byDay.groups()) settleGroup(group, gone, log);
-  for (const group of byKey.values()) if (Array.isArray(group)) settleGroup(group, gone, log);
+  for (const group of byKey.values()) {
+    if (Array.isArray(group)) settleGroup(group, gone, log);
+    const timed = [group].flat().find((entry) => !gone.has(entry));
+    if (!nameAndDay || !timed?.time) continue;
+    // a sheet without times of day may tell of the same
+    const [name, day] = nameAndDay.map((field) => timed.values[field]) as [string, number];
+    const untimed = byDay.of(name, day).find((one) => !gone.has(one) && clashIn([timed, one]) === null);
+    if (untimed !== undefined) settleGroup([timed, untimed], gone, log);
+  }
   return gone.size === 0 ? entries : entries.filter((entry) => !gone.has(entry));
 }
 

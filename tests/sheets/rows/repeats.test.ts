@@ -41,4 +41,27 @@ describe("rows of one serial that do not", () => {
     expect(fleet.runtimeTests.map(({ minutes }) => minutes)).toEqual([100, 95]);
     expect(setAside.map(({ line, reason }) => [line, reason])).toEqual([[4, "repeat"]]);
   });
+
+  it("are one test where a sheet tells the hour of a day's test and another does not", () => {
+    const { fleet, setAside, findings } = read({
+      "export.csv":
+        "serial,date,minutes\nB1,2026-05-01 09:00,100\nB1,2026-05-01 15:00,95\nB2,2026-05-02 08:30,90\nB3,2026-05-03 10:00,80\n",
+      "register.csv":
+        "serial,date,minutes,result\nB1,2026-05-01,95,\nB2,2026-05-02,90,pass\nB3,2026-05-03,85,\nB4,2026-05-03,70,\n",
+    });
+    // B1's is the second, B2's says more, and B3's is another
+    expect(fleet.runtimeTests.map(({ serial, minutes, result }) => [serial, minutes, result])).toEqual([
+      ["B1", 100, null],
+      ["B1", 95, null],
+      ["B3", 80, null],
+      ["B2", 90, "pass"],
+      ["B3", 85, null],
+      ["B4", 70, null],
+    ]);
+    expect(setAside.map(({ file, line, reason }) => [file, line, reason])).toEqual([
+      ["export.csv", 4, "repeat"],
+      ["register.csv", 2, "repeat"],
+    ]);
+    expect(findings.map(({ code }) => code)).toContain("repeat");
+  });
 });
