@@ -158,6 +158,18 @@ describe("forms", () => {
   });
 });
 
+it("what stands below a label without one of its own is not lost in another layout: the sheet is refused", () => {
+  for (const text of [
+    "Device,AED 1,AED 2\nPads expiry,2027-03-31,2027-04-30\n,2027-09-30,2027-10-31\nBattery expiry,2028-01-31,2028-02-29\n",
+    "Device:,AED 1,Check date:,2026-10-03\nPads expiry:,2027-03-31,Pads lot:,L1\n,2027-09-30,,L2\nBattery expiry:,2028-01-31,Site:,North\n",
+  ]) {
+    const { fleet, findings } = read({ "sheet.csv": text });
+    expect(fleet.datedStock).toEqual([]);
+    const told = findings.filter(({ severity }) => severity !== "info").map(({ code }) => code);
+    expect(told.length).toBeGreaterThan(0);
+  }
+});
+
 it("what a list says itself is not turned", () => {
   for (const text of [
     "Task,Interval,Item,Qty\nUser test,daily,Printer paper,0.1\nAnnual,once a year,Adult pads,1\n",

@@ -25,15 +25,16 @@ export function bandsOf(rows: readonly GridRow[], column: number): GridRow[][] {
   return bands;
 }
 
-/** The labels of one column with what stands right of them; null where a label has several values. */
+/** The labels of one column with what stands right of them; null where a label has several values, or a value none. */
 export function pairsIn(rows: readonly GridRow[], column: number, end: number): Pairs | null {
   const pairs: Pairs = new Map();
   for (const [row, { cells }] of rows.entries()) {
     const label = labelIn(cells[column]);
-    if (label === null) continue;
     // a unit may reach into the column of the next labels
     const beside = cells.slice(column + 1, isUnit(cells[end]) ? end + 1 : end);
     const [value, unit, ...others] = filledIn(beside).map((at) => beside[at]!);
+    if (label === null && value !== undefined) return null;
+    if (label === null) continue;
     if (others.length > 0 || (unit !== undefined && !isUnit(unit))) return null;
     if (value === undefined && isUnit(label)) continue;
     const key = headerWords(label);

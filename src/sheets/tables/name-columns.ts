@@ -3,9 +3,11 @@ import type { GridRow } from "../grid.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
 import { knownNames, nameIn } from "./header-rows.ts";
 
-/** Columns in which names are looked for, those of a row that heads a list, and how many names make a form, or forms below each other or names with colons. */
+/** Columns in which names are looked for. */
 const COLUMNS = 10;
+/** Names in a row beyond which it may head a list. */
 const OF_A_LIST = 3;
+/** Names in a column that make a form, and those that do where they have colons or stand there again. */
 const FEWEST_NAMES = 4;
 const FEWEST_AGAIN = 2;
 /** Share of a column's texts that are known as names. */
@@ -14,8 +16,10 @@ const MOSTLY_KNOWN = 0.6;
 /**
  * The columns (0-based) that hold the names of a form, each left of its values; null for a sheet that is no form.
  *
- * One column of names is a form's where the names stand in it again and again, or are
- * marked as labels; else its records may stand in columns.
+ * One column of names is a form's where the names stand in it again and again, or are marked as labels; else its records
+ * may stand in columns.
+ *
+ * @param labelled  the names are marked as labels
  */
 export function nameColumns(rows: readonly GridRow[], labelled: boolean): number[] | null {
   if (rows.some((row, at) => headsList(row, rows[at + 1]))) return null;

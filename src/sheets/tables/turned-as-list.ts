@@ -20,8 +20,8 @@ export function turnedAsList(rows: readonly GridRow[]): ListInside | null {
   const fields = rows.slice(Math.max(0, from));
   const names = fields.map(({ cells }) => labelIn(cells[0]));
   const { known, strong, filled } = knownNames(names);
-  const said = names.filter((name) => name !== null);
-  if (new Set(said).size < said.length) return null;
+  // of values below each other the second has no name of its own
+  if (new Set(names).size < names.length || names.includes(null, 1)) return null;
   if (filled < FEWEST_NAMES || strong < 2 || known < filled * MOSTLY_KNOWN) return null;
   const width = Math.max(...fields.map(({ cells }) => cells.length));
   const records = Array.from({ length: width - 1 }, (_, at) => ({

@@ -26,7 +26,8 @@ const FORM = {
 };
 
 /**
- * A table whose header names nothing known, a form, or one with its records in columns, that was not read as a list: its rows are set aside, never passed over.
+ * A table whose header names nothing known, or a form, or one with its records in columns, that was not read as a list:
+ * its rows are set aside, never passed over.
  *
  * @param headed  a header was found in it all the same
  */
