@@ -176,6 +176,7 @@ function tableOf(grid: Grid, { rows, body, odd, heading, mapped }: Found, number
     outputs: withTitledPlace(
       isMapped ? withVehicles(wanted.outputs, views, mapped) : (sorts?.outputs ?? plain),
       heading?.place ?? null,
+      heading?.form.device,
     ),
     thingColumns: sorts?.columns ?? [],
     rows: withoutDittos(body),

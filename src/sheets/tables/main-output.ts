@@ -14,18 +14,19 @@ import type { FieldSource, Output } from "./table.ts";
 const NAMED_OUTRIGHT = 3.5;
 
 /** What a form above a list says of its rows, by their kind. */
-const FROM_FORM: Partial<Record<SheetKind, readonly (keyof FormAbove)[]>> = {
-  packs: ["device"],
-  runtime_tests: ["serial"],
-  catalogue: ["supplier"],
-  use_log: ["item"],
-  on_order: ["supplier", "order", "arrives"],
+const FROM_FORM: Partial<Record<SheetKind, Readonly<Record<string, keyof FormAbove>>>> = {
+  packs: { device: "device" },
+  dated_stock: { place: "device" },
+  runtime_tests: { serial: "serial" },
+  catalogue: { supplier: "supplier" },
+  use_log: { item: "item" },
+  on_order: { supplier: "supplier", order: "order", arrives: "arrives" },
 };
 
 /** An output with what the lines of a form above its table say of all its rows. */
 export function withForm(output: Output, heading: Heading | null): Output {
-  const said = (FROM_FORM[output.sheet.kind] ?? []).flatMap((field): [string, string][] => {
-    const value = heading?.form[field];
+  const said = Object.entries(FROM_FORM[output.sheet.kind] ?? {}).flatMap(([field, line]): [string, string][] => {
+    const value = heading?.form[line];
     const known = output.implied[field] !== undefined || output.fields.some(({ spec }) => spec.field === field);
     return known || value === undefined ? [] : [[field, value]];
   });

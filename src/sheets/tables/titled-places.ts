@@ -70,11 +70,16 @@ function isPlace(words: readonly string[]): boolean {
   );
 }
 
-/** Outputs with the place that stands above the table, where no column says it. */
-export function withTitledPlace(outputs: readonly Output[], place: string | null): Output[] {
+/** Outputs with the place that stands above the table, where no column says it, nor a line above names the device. */
+export function withTitledPlace(
+  outputs: readonly Output[],
+  place: string | null,
+  device: string | undefined,
+): Output[] {
   if (place === null) return [...outputs];
   return outputs.map((output) => {
     const where = openPlace(output);
-    return where === null ? output : placedAt(output, where, place);
+    const isTold = where === null || (device !== undefined && output.implied[where] === device);
+    return isTold ? output : placedAt(output, where, place);
   });
 }

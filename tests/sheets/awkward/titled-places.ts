@@ -39,6 +39,23 @@ gel,L9,2027-03-31,2
     ],
   },
   {
+    name: "a list below a form that names the device it is in, and where that is",
+    text: `Check,,,
+Station:,North,Device:,AED 3
+Item,Lot,Expiry,OK
+Adult pads,L1,2027-03-31,yes
+Child pads,L2,2027-05-31,yes
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", lot: "L1", place: "AED 3" },
+        { item: "Child pads", lot: "L2", place: "AED 3" },
+      ],
+    },
+    findings: ["from-heading"],
+    unread: ["OK"],
+  },
+  {
     name: "a place behind its label, in a cell of its own and in one",
     text: `Stock list,,,
 Station:,North,Counted on:,2026-05-01
