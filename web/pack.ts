@@ -53,8 +53,15 @@ async function packAsText(): Promise<void> {
   };
   Encoder.prototype.getEncoderBitTreePrice = (of: object, symbol: number) =>
     RangeBitTreeCoder.prototype.getPrice.call(of, symbol);
-  const learnedByPair = new WeakMap<object, LearnedChances>();
-  const learned = new WeakMap<number[], LearnedChances>();
+  const learned = new WeakMap<object, LearnedChances>();
+  const learnedOf = (asked: object, questions: number, pace?: number) => {
+    const before = learned.get(asked);
+    if (before !== undefined) return before;
+    const chances = learnedChances(questions);
+    if (pace !== undefined) chances.paces.fill(pace);
+    learned.set(asked, chances);
+    return chances;
+  };
   Encoder.prototype.encodeBit = function (prices: number[], at: number, bit: number) {
     // what stands before bears on a byte and on whether a repeat begins, which is priced without it
     const isOfByte = prices.length === BYTE_QUESTIONS;
@@ -62,14 +69,11 @@ async function packAsText(): Promise<void> {
     const afterLead = Number(isLead(this._matchFinder.getIndexByte(-2 - this._additionalOffset)));
     const before = isOfRepeat ? 256 * afterLead + this._previousByte : isOfByte ? afterLead : 0;
     const question = before * prices.length + at;
-    const chances = learned.get(prices) ?? learnedChances(prices.length * (isOfRepeat ? 512 : isOfByte ? 2 : 1));
-    learned.set(prices, chances);
+    const chances = learnedOf(prices, prices.length * (isOfRepeat ? 512 : isOfByte ? 2 : 1));
     const coder = this._rangeEncoder;
     const range = coder.rrange >>> 0;
     let chance = chances.of[question]!;
-    const byPair = learnedByPair.get(this) ?? learnedChances(PAIR_QUESTIONS);
-    if (!learnedByPair.has(this)) byPair.paces.fill(2 / 3);
-    learnedByPair.set(this, byPair);
+    const byPair = learnedOf(this, PAIR_QUESTIONS, 2 / 3);
     const pair = (this._matchFinder.getIndexByte(-2 - this._additionalOffset) << 8) + this._previousByte;
     const node = isOfRepeat ? 0 : isOfByte && at < 256 ? at : null;
     const again = node === null ? null : (Math.imul(pair, 0x9e3779b1) >>> 12) + node;

@@ -11,9 +11,9 @@ const UNNAMED_ITEM = "unnamed pack";
 const named = new WeakMap<Fleet, Fleet>();
 
 /**
- * The fleet with each item, place, lot and supplier under one spelling, by which all that follows counts it, and with a name for every
- * pack's item: a sheet of serial numbers and dates often names none, and its packs are then one kind. What dated stock alone
- * tells of a pack is the pack's. The same fleet gives the same answer, so that what hangs on it is kept.
+ * The fleet with each item, place, lot and supplier under one spelling, by which all that follows counts it, and with a
+ * name for every pack's item: a sheet of serial numbers and dates often names none, and its packs are then one kind. What
+ * dated stock alone tells of a pack is the pack's. The same fleet gives the same answer, so that what hangs on it is kept.
  */
 export function withNamedItems(fleet: Fleet): Fleet {
   const known = named.get(fleet);

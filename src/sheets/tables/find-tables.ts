@@ -22,7 +22,7 @@ import { recalledElsewhere } from "./recall-lists.ts";
 import type { ColumnView } from "./score-column.ts";
 import { type SetAsidePart, setAsideParts } from "./set-aside-tables.ts";
 import { asSpares } from "./spare-lists.ts";
-import { NUMERIC, type Output, type Table } from "./table.ts";
+import { isTyped, type Output, type Table } from "./table.ts";
 import { thingsAsMapped, thingsByRow } from "./things-by-row.ts";
 import { dropTitles, repeatsTitle } from "./title-lines.ts";
 import { withTitledPlace } from "./titled-places.ts";
@@ -126,7 +126,7 @@ function foundPart({ line, header, rows }: SetAsidePart): Found {
 /** A column of dates or numbers, the surest sign that a line is a record; -1 where there is none. */
 function typedColumn(outputs: readonly Output[]): number {
   const fields = outputs.flatMap((output) => output.fields);
-  return fields.find(({ spec }) => spec.type === "date" || NUMERIC.has(spec.type))?.columns[0] ?? -1;
+  return fields.find(({ spec }) => isTyped(spec))?.columns[0] ?? -1;
 }
 
 function outputsOf(header: HeaderRows): Output[] {

@@ -10,6 +10,8 @@ export interface HeaderRows {
   groups: (string | null)[];
 }
 
+/** Share of texts that are known as names, where they are names. */
+const MOSTLY_KNOWN = 0.6;
 /** Longest text that can name a column. */
 const MAX_NAME = 120;
 
@@ -45,6 +47,12 @@ export function knownNames(cells: readonly Cell[]): { known: number; strong: num
     if (CANONICAL.has(words)) exact++;
   }
   return { known, strong, exact, filled };
+}
+
+/** True where most cells that hold anything name something known, at least two of them more than a thing. */
+export function mostlyNames(cells: readonly Cell[]): boolean {
+  const { known, strong, filled } = knownNames(cells);
+  return strong > 1 && known >= filled * MOSTLY_KNOWN;
 }
 
 /** One row as the header of its columns. */

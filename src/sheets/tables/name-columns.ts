@@ -1,7 +1,7 @@
 import { groupBy } from "../../fleet/group-by.ts";
 import type { GridRow } from "../grid.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
-import { knownNames, nameIn } from "./header-rows.ts";
+import { knownNames, mostlyNames, nameIn } from "./header-rows.ts";
 
 /** Columns in which names are looked for. */
 const COLUMNS = 10;
@@ -10,8 +10,6 @@ const OF_A_LIST = 3;
 /** Names in a column that make a form, and those that do where they have colons or stand there again. */
 const FEWEST_NAMES = 4;
 const FEWEST_AGAIN = 2;
-/** Share of a column's texts that are known as names. */
-const MOSTLY_KNOWN = 0.6;
 
 /**
  * The columns (0-based) that hold the names of a form, each left of its values; null for a sheet that is no form.
@@ -27,13 +25,12 @@ export function nameColumns(rows: readonly GridRow[], labelled: boolean): number
   let again = labelled;
   for (let column = 0; column < COLUMNS; column++) {
     const texts = rows.flatMap(({ cells }) => nameIn(cells[column]) ?? []);
-    const { known, strong, filled } = knownNames(texts);
     const names = texts.map(parseHeader).filter(({ coverage }) => coverage > 0);
     const said = new Set(names.map(({ says, things }) => `${says} ${things}`));
     const twice = standAgain(names);
     const repeated = twice >= FEWEST_AGAIN && twice * 2 >= said.size;
     const fewest = texts.every((text) => text.endsWith(":")) ? FEWEST_AGAIN : FEWEST_NAMES;
-    if (strong < 2 || known < filled * MOSTLY_KNOWN || (said.size < fewest && !repeated)) continue;
+    if (!mostlyNames(texts) || (said.size < fewest && !repeated)) continue;
     if (columns.length === 0) again ||= repeated;
     columns.push(column);
     // the next column holds its values

@@ -1,6 +1,6 @@
 import { type Cell, cellAt, type Grid, isBlankCell } from "../grid.ts";
 import { isDate } from "../values/date-text.ts";
-import { type FieldSource, NUMERIC, type Table } from "./table.ts";
+import { type FieldSource, isTyped, type Table } from "./table.ts";
 import { toldAsList } from "./told-as-list.ts";
 
 /** Lines beyond which a sheet is not looked at for other layouts. */
@@ -42,10 +42,6 @@ function holdsWhatItSays({ outputs, rows }: Table): boolean {
     return cells.filter((cell) => isValue(cell!, spec)).length >= cells.length * MOSTLY;
   });
   return typed.length > 0 && held.length >= typed.length * MOSTLY;
-}
-
-function isTyped({ type }: FieldSource["spec"]): boolean {
-  return type === "date" || NUMERIC.has(type);
 }
 
 function isValue(cell: Cell, { type }: FieldSource["spec"]): boolean {

@@ -90,6 +90,11 @@ export interface Table {
 /** Types of columns whose cells are numbers. */
 export const NUMERIC: ReadonlySet<string> = new Set(["number", "whole", "percent", "share", "money"]);
 
+/** True for a column of dates or numbers. */
+export function isTyped({ type }: ColumnSpec): boolean {
+  return type === "date" || NUMERIC.has(type);
+}
+
 /** True where every column goes by its canonical name: nothing else can be meant. */
 export function isCanonical(outputs: readonly Output[]): boolean {
   return outputs.every(({ fields }) => fields.every(({ points }) => points >= POINTS.canonical));

@@ -2,15 +2,13 @@ import type { GridRow } from "../grid.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { columnViews } from "./column-views.ts";
 import { filledIn } from "./filled-in.ts";
-import { knownNames, labelIn, oneRowHeader } from "./header-rows.ts";
+import { labelIn, mostlyNames, oneRowHeader } from "./header-rows.ts";
 import { interpret } from "./interpret.ts";
 import type { ListInside } from "./list-inside.ts";
 
 /** Names beyond which a sheet is not turned to look at it, and the fewest that make a record. */
 const MOST_NAMES = 40;
 const FEWEST_NAMES = 3;
-/** Share of the names that are known. */
-const MOSTLY_KNOWN = 0.6;
 
 /** A sheet with its names in the first column and each record in a column of its own; null for any other. */
 export function turnedAsList(rows: readonly GridRow[]): ListInside | null {
@@ -19,10 +17,9 @@ export function turnedAsList(rows: readonly GridRow[]): ListInside | null {
   const from = rows.findIndex(({ cells }) => filledIn(cells).length > 1);
   const fields = rows.slice(Math.max(0, from));
   const names = fields.map(({ cells }) => labelIn(cells[0]));
-  const { known, strong, filled } = knownNames(names);
   // of values below each other the second has no name of its own
   if (new Set(names).size < names.length || names.includes(null, 1)) return null;
-  if (filled < FEWEST_NAMES || strong < 2 || known < filled * MOSTLY_KNOWN) return null;
+  if (filledIn(names).length < FEWEST_NAMES || !mostlyNames(names)) return null;
   const width = Math.max(...fields.map(({ cells }) => cells.length));
   const records = Array.from({ length: width - 1 }, (_, at) => ({
     line: at + 2,
