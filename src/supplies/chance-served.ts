@@ -4,11 +4,14 @@ import { convolve } from "../maths/convolution.ts";
 import { poissonCounts } from "../maths/poisson.ts";
 import { eachUnit, sumsByRun, total } from "./unit-runs.ts";
 
-/** Needs that a shelf serves: known days, and a stream at a rate. */
+/** A need of one unit that falls on a day, if at all: what lapses in a device does so only where it is not used before. */
+export type KnownNeed = readonly [day: number, chance: number];
+
+/** Needs that a shelf serves: those of known days, and a stream at a rate. */
 export interface ShelfNeeds {
   from: Day;
-  /** Days of single needs that are known, ascending. */
-  knownDays: readonly number[];
+  /** By day ascending. */
+  known: readonly KnownNeed[];
   /** Expected uses a month, from everywhere. */
   usesPerMonth: number;
   unitsPerUse: Float64Array;
@@ -20,7 +23,8 @@ const UNITS_FOLLOWED_EXACTLY = 400;
 /**
  * Chances that each of a shelf's units, in the order of their last days, leaves for a need before that day.
  *
- * The shelf serves in order of expiry. Uses are taken as Poisson at their expected rate; known needs as certain.
+ * The shelf serves in order of expiry. Uses are taken as Poisson at their expected rate, known needs each by
+ * itself.
  *
  * @param lastDays  ascending
  */
@@ -47,16 +51,16 @@ function servedExactly(lastDays: readonly Day[], needs: ShelfNeeds): Float64Arra
   let gone = new Float64Array(units + 1);
   gone[0] = 1;
   let at = needs.from;
-  let known = 0;
+  const { known } = needs;
+  let met = 0;
   for (let k = 0; k < units; k++) {
     const day = lastDays[k]!;
     if (day > at) {
-      let certain = 0;
-      while (known < needs.knownDays.length && needs.knownDays[known]! <= day) {
-        known++;
-        certain++;
+      gone = after(gone, unitsOfUses(needs, day - at, units));
+      for (; met < known.length && known[met]![0] <= day; met++) {
+        const chance = known[met]![1];
+        gone = after(gone, Float64Array.of(1 - chance, chance));
       }
-      gone = after(gone, certain, unitsOfUses(needs, day - at, units));
       at = day;
     }
     for (let n = k + 1; n <= units; n++) chances[k] = chances[k]! + gone[n]!;
@@ -71,14 +75,14 @@ function servedExactly(lastDays: readonly Day[], needs: ShelfNeeds): Float64Arra
   return chances.map((chance) => Math.min(1, chance));
 }
 
-function after(gone: Float64Array, certain: number, used: Float64Array): Float64Array<ArrayBuffer> {
+function after(gone: Float64Array, used: Float64Array): Float64Array<ArrayBuffer> {
   const last = gone.length - 1;
   const next = new Float64Array(gone.length);
   for (let n = 0; n <= last; n++) {
     const chance = gone[n]!;
     if (chance === 0) continue;
     for (let u = 0; u < used.length; u++) {
-      const into = Math.min(last, n + certain + u);
+      const into = Math.min(last, n + u);
       next[into] = next[into]! + chance * used[u]!;
     }
   }
@@ -105,15 +109,15 @@ function servedOnAverage(days: readonly Day[], units: readonly number[], needs: 
   const perDay = (needs.usesPerMonth * meanUnits) / DAYS_PER_MONTH;
   let gone = 0;
   let at = needs.from;
-  let known = 0;
+  const { known } = needs;
+  let met = 0;
   let before = 0;
   const served = new Float64Array(days.length);
   for (let run = 0; run < days.length; run++) {
     const day = days[run]!;
     if (day > at) {
-      const knownBefore = known;
-      while (known < needs.knownDays.length && needs.knownDays[known]! <= day) known++;
-      gone += known - knownBefore + perDay * (day - at);
+      gone += perDay * (day - at);
+      for (; met < known.length && known[met]![0] <= day; met++) gone += known[met]![1];
       at = day;
     }
     served[run] = Math.min(units[run]!, Math.max(0, gone - before));

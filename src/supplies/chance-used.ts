@@ -2,7 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { convolve } from "../maths/convolution.ts";
 import type { GammaRate } from "../maths/gamma-poisson.ts";
-import { chancesServed, type ShelfNeeds, unitsServed } from "./chance-served.ts";
+import { chancesServed, type KnownNeed, type ShelfNeeds, unitsServed } from "./chance-served.ts";
 import type { ItemPlace } from "./item-place.ts";
 import { routineDays } from "./routine-days.ts";
 import { eachUnit, sumsByRun, total } from "./unit-runs.ts";
@@ -39,9 +39,7 @@ export function chancesUsed(swapDays: readonly Day[], place: UsingPlace, unitsPe
   if (units > UNITS_FOLLOWED_EXACTLY) {
     const needs = needsAt(place, swapDays[units - 1]!, units, unitsPerUse);
     // nothing is used where nothing is needed
-    return place.use === null && needs.knownDays.length === 0
-      ? new Float64Array(units)
-      : chancesServed(swapDays, needs);
+    return place.use === null && needs.known.length === 0 ? new Float64Array(units) : chancesServed(swapDays, needs);
   }
   return workOut(swapDays, place, unitsPerUse).slice(0, units);
 }
@@ -127,7 +125,8 @@ export function unitsUsed(
 /** What a place takes of so many units, its rate taken as known. */
 function needsAt(place: UsingPlace, end: Day, units: number, unitsPerUse: Float64Array): ShelfNeeds {
   const usesPerMonth = place.use === null ? 0 : place.use.rate.shape / place.use.rate.exposure;
-  return { from: place.from, knownDays: routineDays(place, end, units), usesPerMonth, unitsPerUse };
+  const known = routineDays(place, end, units).map((day): KnownNeed => [day, 1]);
+  return { from: place.from, known, usesPerMonth, unitsPerUse };
 }
 
 /** Chance of the ways that start at an index, which are of 0, 1, ... events in the months so far. */

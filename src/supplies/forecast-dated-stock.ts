@@ -3,7 +3,7 @@ import type { Finding } from "../fleet/finding.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { Fleet } from "../fleet/rows.ts";
 import { orderOf } from "../maths/order-of.ts";
-import { unitsServed } from "./chance-served.ts";
+import { type KnownNeed, unitsServed } from "./chance-served.ts";
 import { unitsUsed } from "./chance-used.ts";
 import { crowdedMonths } from "./crowded-months.ts";
 import { endlessReplacements } from "./endless-replacements.ts";
@@ -106,22 +106,31 @@ function shareOnShelves({ item, use, places, stock, units }: ItemPlaces, policy:
   const onShelves = units.unitsOf(here);
   const needs = {
     from: policy.asOf,
-    knownDays: places.flatMap((place) => knownNeeds(place, units, end, onShelves, policy)).sort((a, b) => a - b),
+    known: places.flatMap((place) => knownNeeds(place, units, end, onShelves, policy)).sort(([a], [b]) => a - b),
     usesPerMonth: places.reduce((sum, { use }) => sum + (use ? use.rate.shape / use.rate.exposure : 0), 0),
     unitsPerUse: use?.unitsPerUse ?? UNIT_USES,
   };
   shareOut(units, here, lastDay, (days, counts) => unitsServed(days, counts, needs));
 }
 
-/** Days of needs at a place; of one row, of growth or of routine no more than the shelves' units, all that they can serve. */
-function knownNeeds(place: ItemPlace, units: StockUnits, end: number, onShelves: number, { asOf }: Policy): number[] {
-  const days = new Array<number>(Math.min(place.lacking, onShelves)).fill(place.from);
+/** Needs at a place; of one row, of growth or of routine no more than the shelves' units, all that they can serve. */
+function knownNeeds(
+  place: ItemPlace,
+  units: StockUnits,
+  end: number,
+  onShelves: number,
+  { asOf }: Policy,
+): KnownNeed[] {
+  const needs = routineDays(place, end, onShelves).map((day): KnownNeed => [day, 1]);
+  const add = (need: KnownNeed, count: number) => {
+    for (let left = Math.min(count, onShelves); left > 0; left--) needs.push(need);
+  };
+  add([place.from, 1], place.lacking);
   for (const at of place.stock) {
     const day = units.rows[at]!.held === null ? Math.max(asOf, units.swapBy[at]!) : asOf;
-    if (day >= place.until) continue;
-    for (let left = Math.min(units.quantity[at]!, onShelves); left > 0; left--) days.push(day);
+    if (day < place.until) add([day, 1 - units.chanceUsed[at]!], units.quantity[at]!);
   }
-  return [...days, ...routineDays(place, end, onShelves)];
+  return needs;
 }
 
 /**

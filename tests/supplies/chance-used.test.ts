@@ -4,6 +4,7 @@ import { DAYS_PER_MONTH } from "../../src/calendar/mean-year.ts";
 import { chancesServed, unitsServed } from "../../src/supplies/chance-served.ts";
 import { chancesUsed, unitsUsed } from "../../src/supplies/chance-used.ts";
 import type { PlaceUse } from "../../src/supplies/use-rates.ts";
+import { onDays } from "./on-days.ts";
 
 const ONE = Float64Array.of(0, 1);
 
@@ -124,20 +125,25 @@ describe("chancesServed: a shelf that serves known needs and a stream", () => {
   it("equals chancesUsed where the rate is known and nothing else is needed", () => {
     const days = [40, 40, 90, 300, 300, 301];
     const used = chancesUsed(days, place(0.4), ONE);
-    const served = chancesServed(days, { from: 0, knownDays: [], usesPerMonth: 0.4, unitsPerUse: ONE });
+    const served = chancesServed(days, { from: 0, known: [], usesPerMonth: 0.4, unitsPerUse: ONE });
     served.forEach((chance, k) => {
       expect(chance).toBeCloseTo(used[k]!, 7);
     });
   });
 
   it("gives known needs the units that expire first", () => {
-    const needs = { from: 0, knownDays: [5, 20, 30], usesPerMonth: 0, unitsPerUse: ONE };
+    const needs = { from: 0, known: onDays([5, 20, 30]), usesPerMonth: 0, unitsPerUse: ONE };
     expect([...chancesServed([10, 10, 40, 40], needs)]).toEqual([1, 0, 1, 1]);
   });
 
   it("follows a large shelf in its mean", () => {
     const days = new Array(500).fill(100);
-    const needs = { from: 0, knownDays: new Array(120).fill(7), usesPerMonth: 10 * DAYS_PER_MONTH, unitsPerUse: ONE };
+    const needs = {
+      from: 0,
+      known: onDays(new Array(120).fill(7)),
+      usesPerMonth: 10 * DAYS_PER_MONTH,
+      unitsPerUse: ONE,
+    };
     // 120 known and 1000 expected: all 500 go
     expect(sum(chancesServed(days, needs))).toBe(500);
     expect(sum(chancesServed(days, { ...needs, usesPerMonth: DAYS_PER_MONTH }))).toBeCloseTo(220, 6);
@@ -158,7 +164,7 @@ describe("units used of runs of one day", () => {
     ] as const;
     const days = [...new Array<number>(first).fill(60), ...new Array<number>(second).fill(400)];
     const ofRuns = (chances: Float64Array) => [sum(chances.slice(0, first)), sum(chances.slice(first))];
-    const needs = { from: 0, knownDays: [30, 80], usesPerMonth: 20, unitsPerUse: ONE };
+    const needs = { from: 0, known: onDays([30, 80]), usesPerMonth: 20, unitsPerUse: ONE };
     const pairs = [
       [unitsServed(...runs, needs), ofRuns(chancesServed(days, needs))],
       [unitsUsed(...runs, place(20), ONE), ofRuns(chancesUsed(days, place(20), ONE))],

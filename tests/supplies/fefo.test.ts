@@ -2,6 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { chancesServed } from "../../src/supplies/chance-served.ts";
 import { chancesUsed } from "../../src/supplies/chance-used.ts";
+import { onDays } from "./on-days.ts";
 
 /*
  * First expiry, first out. Source: WHO good distribution practices, as quoted: "stock with the earliest expiry date is
@@ -62,7 +63,12 @@ describe("first expiry, first out", () => {
       fc.property(shelf, needDays, (lastDays, days) => {
         const knownDays = days.sort((a, b) => a - b);
         const byRule = leaveByRule(lastDays, knownDays, (last, day) => day <= last);
-        const served = chancesServed(lastDays, { from: 0, knownDays, usesPerMonth: 0, unitsPerUse: ONE });
+        const served = chancesServed(lastDays, {
+          from: 0,
+          known: onDays(knownDays),
+          usesPerMonth: 0,
+          unitsPerUse: ONE,
+        });
         expect([...served]).toEqual(byRule);
       }),
       { seed: 6, numRuns: 200 },

@@ -322,6 +322,19 @@ describe("forecastDatedStock: routine", () => {
     expect(4 * (chanceUsed[1]! + chanceUsed[2]!)).toBeCloseTo(7, 9);
   });
 
+  // By hand: the first of six tasks takes the device's unit, which thus never lapses; six of eight units of the store replace
+  it("does not have a unit that is used replaced once more on its swap day", () => {
+    const fleet: Fleet = {
+      ...emptyFleet(),
+      devices: [device("D1")],
+      datedStock: [stock("Gel", "2027-03-31", "D1"), stock("Gel", "2027-05-15", "Store", { quantity: 8 })],
+      routine: [routine("check", 12, { item: "Gel" })],
+    };
+    const { chanceUsed } = forecastDatedStock(fleet, policy).needing.stock;
+    expect(chanceUsed[0]).toBe(1);
+    expect(8 * chanceUsed[1]!).toBeCloseTo(6, 9);
+  });
+
   // By hand: 10,000 tasks of 1000 units a year take a unit every three seconds, so that all lasts less than three minutes
   it("comes to an end where tasks ask for millions of units a year", () => {
     const devices = Array.from({ length: 20 }, (_, at) => device(`D${at}`));
