@@ -6,7 +6,9 @@ import type { SiblingFacts } from "./sibling-facts.ts";
 import { siblingWords } from "./sibling-words.ts";
 import type { EndCause, PackLife } from "./types.ts";
 
-const percent = (fraction: number) => `${Math.round(fraction * 100)} %`;
+const percent = (fraction: number, digits = 0) => `${Number((fraction * 100).toFixed(digits))} %`;
+/** What was set, not measured: nobody looks for a pack below 78 % who asked for 77.5 %. */
+const asSet = (fraction: number) => percent(fraction, 1);
 
 const LIMIT_WORDS: Record<Exclude<EndCause, "fade" | "failed-test" | "held" | "failure">, string> = {
   age: "the age limit",
@@ -46,7 +48,7 @@ export function packSentence(told: Told, life: Pick<PackLife, "belowBy" | "repla
 
 function forecastWords(told: Told, life: Pick<PackLife, "belowBy" | "replaceBy">): string {
   const { belowBy, replaceBy } = life;
-  const level = told.primary ? `${percent(told.threshold)} of its charge` : percent(told.threshold);
+  const level = told.primary ? `${asSet(told.threshold)} of its charge` : asSet(told.threshold);
   const known = knownSoFar(told, belowBy.kind);
   if (replaceBy.because === "failed-test") {
     return `Failed its test on ${isoFromDay(told.failedOn!)} and no later test has cleared it: due now`;
@@ -72,7 +74,7 @@ function forecastWords(told: Told, life: Pick<PackLife, "belowBy" | "replaceBy">
   if (belowBy.p50 === null) return `${known}; not expected below ${level} within 30 years`;
   const from = belowBy.p10 === null ? "" : belowBy.p10 <= belowBy.p50 - 31 ? ` (80 % range ${range(belowBy)})` : "";
   const basis = told.readings.length === 0 ? ", so going by its kind" : "";
-  const seen = told.siblings === null ? "" : `; ${siblingWords(told.siblings, percent(told.threshold))}`;
+  const seen = told.siblings === null ? "" : `; ${siblingWords(told.siblings, asSet(told.threshold))}`;
   return `${known}${basis}; likely below ${level} by ${monthOfDayWords(belowBy.p50)}${from}${seen}`;
 }
 
@@ -82,7 +84,7 @@ function leftWords(fraction: number, { primary, threshold }: Told): string {
   // rounded it must not seem to be at the threshold
   return Math.round(fraction * 100) / 100 < threshold
     ? `about ${percent(fraction)}`
-    : `just under ${percent(threshold)}`;
+    : `just under ${asSet(threshold)}`;
 }
 
 function knownSoFar(
@@ -100,7 +102,7 @@ function knownSoFar(
 }
 
 function boundWords({ day, threshold, below }: CapacityBound): string {
-  return `${below ? "Below" : "At least"} ${percent(threshold)} at its test in ${monthOfDayWords(day)}, no figure measured`;
+  return `${below ? "Below" : "At least"} ${asSet(threshold)} at its test in ${monthOfDayWords(day)}, no figure measured`;
 }
 
 function range({ p10, p90 }: PackLife["belowBy"]): string {

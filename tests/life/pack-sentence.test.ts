@@ -33,6 +33,14 @@ it("a pack that is below its threshold nine times in ten is told so without ado"
   expect(says(0.74, 0.78)).toBe("83 % at its only test in June 2026, now about 74 %: below 80 % already.");
 });
 
+// 77.5 % is 78 % when rounded, which is not the end of life that was asked for
+it("an end of life is told as it was set", () => {
+  const half = { ...told(0.74, 0.77), threshold: 0.775 };
+  expect(packSentence(half, { belowBy: due, replaceBy: { ...due, because: "fade", note: null } })).toBe(
+    "83 % at its only test in June 2026, now about 74 %: below 77.5 % already.",
+  );
+});
+
 it("a pack whose device leaves service is told with the day", () => {
   const leaving = { ...told(0.74, 0.78), leaves: day("2027-02-01") };
   expect(packSentence(leaving, { belowBy: due, replaceBy: { ...due, because: "fade", note: null } })).toBe(
