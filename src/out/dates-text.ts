@@ -60,7 +60,7 @@ export function datesText(plan: DatesReport, setting: TextSetting): string {
 function whatThereIs({ policy }: DatesReport, rows: number, units: number): string {
   const before = Number(policy.swap_before_expiry_days);
   const by = before === 0 ? "by the day on which it expires" : `${counted(before, "day")} before it expires`;
-  return `${counted(units, "dated unit")} in ${counted(rows, "row")}. A unit is to be swapped ${by}; opened gel by its opened date if that is sooner.`;
+  return `${counted(units, "dated unit")} in ${counted(rows, "row")}. A unit is to be swapped ${by}; opened gel once its days after opening are over, if sooner.`;
 }
 
 /** Units that are in date but have stood open for longer than their days after opening, as one sentence or none. */

@@ -68,7 +68,7 @@ describe("wanecast dates", () => {
     expect(stdout).toBe(`Dated stock as of 2026-11-01, 18 months: 2026-11 to 2028-04
 
 5 dated units in 3 rows. A unit is to be swapped 14 days before it expires;
-opened gel by its opened date if that is sooner.
+opened gel once its days after opening are over, if sooner.
 
 Units to swap by month
 2026-11      2: pads 2
