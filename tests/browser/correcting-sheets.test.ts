@@ -193,6 +193,49 @@ describe("the label box", () => {
     await page.locator("#sheets table tr", { hasText: "scanned.csv" }).first().waitFor();
   });
 
+  it("takes scans back by its button, with the keyboard in the box, and out of the plan as well", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    const rows = page.locator("#scanned tbody tr");
+    for (const [index, label] of LABELS.slice(0, 2).entries()) {
+      await page.locator("#scan").fill(label);
+      await page.locator("#scan").press("Enter");
+      await expect.poll(() => rows.count()).toBe(index + 1);
+    }
+    // what is half typed is no scan, and stays
+    await page.locator("#scan").fill("(01)0952");
+    await page.locator("#undo-scan").press("Enter");
+    await expect.poll(() => rows.count()).toBe(1);
+    expect(await page.locator("#scan").inputValue()).toBe("(01)0952");
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("scan");
+    await page.locator("#scan").press("Escape");
+    expect(await page.locator("#scan").inputValue()).toBe("");
+    expect(await rows.count()).toBe(1);
+    const inPlan = page.locator("#sheets table tr", { hasText: "scanned.csv" }).first().locator("td").nth(2);
+    await page.locator("#add-scans").click();
+    await inPlan.filter({ hasText: "1" }).waitFor();
+    await page.locator("#scan").press("Escape");
+    await expect.poll(() => rows.count()).toBe(0);
+    await page.locator("#add-scans").click();
+    await inPlan.filter({ hasText: "0" }).waitFor();
+  });
+
+  it("shows no scan that was taken back before the engine had read it", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    // the engine is at a plan meanwhile
+    await page.locator("#policy-end_of_life_percent").fill("75");
+    await page.locator("#policy-end_of_life_percent").press("Enter");
+    await page.locator("#scan").fill(LABELS[0]!);
+    await page.locator("#scan").press("Enter");
+    await page.locator("#scan").press("Escape");
+    await page.locator(".status", { hasText: "The plan is ready" }).waitFor();
+    await planned(page);
+    expect(await page.locator("#scanned").textContent()).toBe("");
+  });
+
   it("keeps what was scanned and chosen over a reload, so that a later scan joins the others, until it is forgotten", async () => {
     const { page } = await openPage(browser, null);
     await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);

@@ -1,3 +1,4 @@
+import { nowAtHand } from "../at-hand.ts";
 import { csvRow } from "../csv-row.ts";
 import { button, make } from "../dom.ts";
 import { ask } from "../engine/engine.ts";
@@ -37,8 +38,10 @@ export function scanBox(): HTMLElement {
     make("span", {}, make("label", { for: "scan-place" }, words.place), place),
     make("button", { type: "submit" }, words.go),
   );
-  label.addEventListener("keydown", (event) => {
-    if (event.key === "Escape") takeBack();
+  label.addEventListener("keydown", ({ key }) => {
+    if (key !== "Escape") return;
+    if (label.value === "") takeBack();
+    label.value = "";
   });
   show();
   return make(
@@ -60,8 +63,8 @@ export function scanBox(): HTMLElement {
   }
 
   function takeBack(): void {
-    if (label.value !== "") label.value = "";
-    else scans.pop();
+    scans.pop();
+    label.focus();
     changed();
   }
 
@@ -71,8 +74,10 @@ export function scanBox(): HTMLElement {
   }
 
   async function show(): Promise<void> {
-    if (scans.length === 0) return rows.replaceChildren();
-    const read = await ask("scan", { scans: sheetOf(scans), today: todayHere() });
+    const read = scans.length === 0 ? [] : await ask("scan", { scans: sheetOf(scans), today: todayHere() });
+    // what is in the plan and was taken back goes with the next sheet that is added, however empty
+    const isInPlan = nowAtHand().files.some(({ name }) => name === FILE);
+    if (scans.length === 0 && !isInPlan) return rows.replaceChildren();
     rows.replaceChildren(
       scansTable(scans, read),
       make(
