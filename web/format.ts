@@ -54,6 +54,9 @@ export function numberWords(value: number, decimals = 0): string {
   return format.format(value);
 }
 
+/** A number with the decimals that it has. */
+export const amountWords = new Intl.NumberFormat(locale, { maximumFractionDigits: 6 }).format;
+
 /** A fraction as a whole percentage. */
 export function percentWords(fraction: number): string {
   return `${numberWords(fraction * 100)}\u202f%`;
@@ -70,11 +73,10 @@ export function chanceWords(chance: number): string {
  * Integer minor units as money, with as many minor digits as the engine counted them in: browsers show some currencies
  * without the minor unit that ISO 4217 gives them (HUF, PKR), which would read a hundred times too much.
  *
- * @param exact  with minor digits; without, rounded to major units, for figures
+ * @param digits  minor digits as a rule; 0 rounds to major units, for figures
  */
-export function moneyWords(minorUnits: number, currency: string, exact = true): string {
+export function moneyWords(minorUnits: number, currency: string, digits = minorDigits(currency)): string {
   const major = majorUnits(minorUnits, currency);
-  const digits = exact ? minorDigits(currency) : 0;
   if (currency === NO_CURRENCY) return minorUnits === 0 ? "–" : numberWords(major, digits);
   try {
     const places = { minimumFractionDigits: digits, maximumFractionDigits: digits };
@@ -85,6 +87,11 @@ export function moneyWords(minorUnits: number, currency: string, exact = true): 
     // A currency that is no ISO code is the user's own word: keep it as it stands.
     return `${numberWords(major, digits)} ${currency}`.trim();
   }
+}
+
+/** A price as decimal text in major units, with as many digits as it has: one that rose has more than the currency. */
+export function priceWords(price: string, currency: string): string {
+  return moneyWords(Number(price) * 10 ** minorDigits(currency), currency, price.split(".")[1]?.length);
 }
 
 /** The currency that amounts are in, after what they are; nothing where the sheets name none. */
@@ -109,9 +116,7 @@ export function sentenceWords(sentence: string): string {
   return sentence.replace(IN_SENTENCES, (_, day, month, codeBefore, after, before, codeAfter) => {
     if (day) return dayWords(day);
     if (month) return monthWords(month);
-    const currency: string = codeBefore ?? codeAfter;
-    const major = Number((after ?? before).replaceAll(",", ""));
-    return moneyWords(Math.round(10 ** minorDigits(currency) * major), currency);
+    return priceWords((after ?? before).replaceAll(",", ""), codeBefore ?? codeAfter);
   });
 }
 

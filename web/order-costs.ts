@@ -8,7 +8,7 @@ export function orderCosts(lines: Plan["orders"]): string {
   const sums = currencies.map((currency) => {
     const own = lines.filter((line) => line.currency === currency);
     const sum = own.reduce((all, { lineCost, feeShare }) => all + lineCost + feeShare, 0);
-    return moneyWords(sum, currency, false);
+    return moneyWords(sum, currency, 0);
   });
   return listWords(sums, say.and);
 }

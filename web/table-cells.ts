@@ -1,4 +1,5 @@
 import { button, make } from "./dom.ts";
+import { amountWords } from "./format.ts";
 import { say } from "./strings.ts";
 import type { Column, TableSpec } from "./table-spec.ts";
 import { unbroken } from "./unbroken.ts";
@@ -39,7 +40,7 @@ export function linesOf<Row>({ columns, below }: TableSpec<Row>, row: Row, role:
 function cell<Row>(column: Column<Row>, row: Row, role: string | null): HTMLTableCellElement {
   const content = column.show ? column.show(row) : column.value(row);
   if (content instanceof Node) return make("td", { role, class: cellClass(column) }, content);
-  const text = String(content ?? say.none);
+  const text = typeof content === "number" ? amountWords(content) : (content ?? say.none);
   return make("td", { role, class: cellClass(column, text) }, text);
 }
 

@@ -3,7 +3,7 @@ export interface Column<Row> {
   title: string;
   /** What the column sorts by; also what it shows, without `show`. */
   value: (row: Row) => string | number | null;
-  show?: (row: Row) => string | Node | null;
+  show?: (row: Row) => string | number | Node | null;
   /** Figures stand to the right, aligned on the decimal. */
   figures?: boolean;
   /** Takes the width that is left over. */

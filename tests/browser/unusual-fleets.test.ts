@@ -228,6 +228,35 @@ describe("a plan's spend", () => {
     // By hand: the plan has November 2026 to October 2029.
     expect(orders).toContain("Not the whole year lies in the plan: 2026 (2 months), 2029 (10 months).");
   });
+
+  it("stands below the budget's rule in its own currency alone, and beside the price as it rose", async () => {
+    const { page } = await openPage(browser, null);
+    const chooser = page.locator("input[data-chooses=files]");
+    await chooser.setInputFiles([
+      csv("devices.csv", "device,type,site", "D1,monitor,Hall", "D2,monitor,Hall"),
+      csv(
+        "dated_stock.csv",
+        "item,expiry,lot,quantity,place",
+        "pads-a,2027-03-31,L1,1,D1",
+        "pads-b,2029-06-30,L2,1,D2",
+      ),
+      csv("catalogue.csv", "item,kind,price,currency", "pads-a,pads,40,EUR", "pads-b,pads,30,USD"),
+      csv("policy.csv", "key,value", "as_of,2026-11-01", "budget_per_fiscal_year,25", "price_rise_per_year,0.035"),
+    ]);
+    await planned(page);
+    const capped = page.locator("#orders figure", { has: page.locator(".key", { hasText: "budget" }) });
+    expect(await page.locator("#orders figure .unit").allTextContents()).toHaveLength(2);
+    expect(await capped.locator(".unit").allTextContents()).toEqual(["spend so far in the fiscal year, EUR"]);
+    // 30 USD after two rises of 3.5 %: 30 * 1.035 * 1.035 = 32.13675
+    expect(await page.locator("#orders tr.explained", { hasText: "pads-b" }).first().textContent()).toContain(
+      "US$32.13675",
+    );
+    await page.locator("#policy-currency").fill("USD");
+    await page.locator("#policy-currency").press("Enter");
+    await expect
+      .poll(() => capped.locator(".unit").allTextContents())
+      .toEqual(["spend so far in the fiscal year, USD"]);
+  });
 });
 
 describe("a sheet of which every row was set aside", () => {

@@ -1,4 +1,4 @@
-import type { Plan } from "../../src/index.ts";
+import { isPriced, type Plan } from "../../src/index.ts";
 import { moneyWords, monthWords } from "../format.ts";
 import { spendByMonth } from "../spend-by-month.ts";
 import { say } from "../strings.ts";
@@ -17,10 +17,12 @@ export function spend(plan: Plan, currency: string): HTMLElement | null {
   const shownYear = budget.find((year) => isWhole(year.fiscalYear)) ?? budget[0];
   if (!shownYear) return null;
   const words = say.orders.spend;
-  const money = (minor: number) => moneyWords(minor, currency, false);
+  const money = (minor: number) => moneyWords(minor, currency, 0);
   const years = new Map(budget.map((year) => [year.fiscalYear, year]));
-  const { budget_per_fiscal_year: limit = null } = plan.policy;
-  const cap = limit === null ? null : Number(limit);
+  const { budget_per_fiscal_year: limit = null, currency: named } = plan.policy;
+  // as the engine takes it: the currency of what is ordered first, where none is named
+  const isCapped = limit !== null && currency === (named ?? plan.orders.find(isPriced)?.currency);
+  const cap = isCapped ? Number(limit) : null;
   return figure({
     question: words.heading,
     unit: words.unit(currency),

@@ -3,7 +3,7 @@ import { countColumn } from "../columns.ts";
 import { make } from "../dom.ts";
 import type { Behind } from "../engine/messages.ts";
 import { filteredTable } from "../filtered-table.ts";
-import { numberWords } from "../format.ts";
+import { amountWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { answer } from "./section.ts";
@@ -78,7 +78,7 @@ function routineTable({ routine }: Behind): HTMLElement {
       {
         title: words.heads[5]!,
         value: (row) => row.quantity,
-        show: (row) => `${Number(row.quantity.toPrecision(2))}${row.assumed ? " *" : ""}`,
+        show: (row) => `${amountWords(Number(row.quantity.toPrecision(2)))}${row.assumed ? " *" : ""}`,
         figures: true,
       },
       countColumn(words.heads[6]!, (row) => row.unitsPerYear, 1),

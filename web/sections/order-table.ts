@@ -3,7 +3,7 @@ import { actOn, notYet } from "../act-on.ts";
 import { countColumn, dayColumn } from "../columns.ts";
 import { make } from "../dom.ts";
 import { filteredTable } from "../filtered-table.ts";
-import { moneyWords, sentenceWords } from "../format.ts";
+import { moneyWords, priceWords, sentenceWords } from "../format.ts";
 import { orderCosts } from "../order-costs.ts";
 import { fiscalYearOf } from "../spend-by-month.ts";
 import { say } from "../strings.ts";
@@ -38,7 +38,7 @@ export function scheduleTable(plan: Plan, caption: string): HTMLElement {
   spec.columns.splice(5, 0, {
     title: say.orders.heads.unitPrice,
     value: (row) => (isPriced(row) ? Number(row.unitPrice) : null),
-    show: (row) => (isPriced(row) ? sentenceWords(`${row.unitPrice} ${row.currency}`) : null),
+    show: (row) => (isPriced(row) ? priceWords(row.unitPrice, row.currency) : null),
     figures: true,
   });
   if (plan.orders.some((row) => row.feeShare > 0)) {

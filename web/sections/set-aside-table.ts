@@ -18,7 +18,7 @@ export function setAsideTable(reading: Reading, correct: Correct | null): HTMLEl
     first: 20,
     columns: [
       { title: heads[0]!, value: (row) => fileAndTab(row.file, row.sheet), wide: true },
-      { title: heads[1]!, value: (row) => row.line, figures: true },
+      { title: heads[1]!, value: (row) => String(row.line), figures: true },
       { title: heads[2]!, value: (row) => row.message, wide: true },
     ],
     below: asItStands,
