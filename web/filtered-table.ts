@@ -24,6 +24,7 @@ export function filteredTable<Row>(
 ): HTMLElement {
   const chosen = new Map<string, string>();
   const holder = make("div");
+  const order = {};
   const count = make("output", { class: "count" });
   const controls = filters.flatMap((filter) => {
     const values = [...new Set(spec.rows.map(filter.of).filter((value) => value !== null))];
@@ -55,7 +56,7 @@ export function filteredTable<Row>(
         return wanted === undefined || filter.of(row) === wanted;
       }),
     );
-    holder.replaceChildren(table({ ...spec, rows }));
+    holder.replaceChildren(table({ ...spec, rows }, order));
     count.textContent =
       chosen.size === 0 ? "" : say.table.shown(numberWords(rows.length), numberWords(spec.rows.length)) + sum(rows);
   }

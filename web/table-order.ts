@@ -1,10 +1,19 @@
 import { compareNames } from "./format.ts";
 
 type Key = string | number | null;
-export type Direction = "ascending" | "descending";
+
+/** A column by its number, and which way. */
+export interface Order {
+  at: number;
+  direction: "ascending" | "descending";
+}
 
 /** Sorts a copy; what is unknown stands last in both directions. */
-export function sorted<Row>(rows: readonly Row[], column: { value: (row: Row) => Key }, direction: Direction): Row[] {
+export function sorted<Row>(
+  rows: readonly Row[],
+  column: { value: (row: Row) => Key },
+  direction: Order["direction"],
+): Row[] {
   const keys = rows.map((row) => column.value(row));
   const places = placesOf(keys);
   const sign = direction === "ascending" ? 1 : -1;

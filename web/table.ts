@@ -4,14 +4,18 @@ import { say } from "./strings.ts";
 import { PORTION, tableBodies } from "./table-bodies.ts";
 import { headCell, linesOf } from "./table-cells.ts";
 import { laidOutAsMany } from "./table-layout.ts";
-import { type Direction, sorted } from "./table-order.ts";
+import { type Order, sorted } from "./table-order.ts";
 import type { TableSpec } from "./table-spec.ts";
 
 // So few rows are kept on one printed page.
 const SHORT = 12;
 
-/** A table that sorts by its headers and scrolls sideways by itself where the page is narrow. */
-export function table<Row>(spec: TableSpec<Row>): HTMLElement {
+/**
+ * A table that sorts by its headers and scrolls sideways by itself where the page is narrow.
+ *
+ * @param order  what it is sorted by, for a table that takes its place to go on with
+ */
+export function table<Row>(spec: TableSpec<Row>, order: Partial<Order> = {}): HTMLElement {
   const { rows, columns, below, printed = 0 } = spec;
   const many = rows.length > PORTION;
   /** Where there are many rows the browser may not see a table in how they are laid out, and is told. */
@@ -26,7 +30,7 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   );
   const lines = (row: Row) => linesOf(spec, row, role);
   const layOutAsMany = laidOutAsMany(whole, spec, lines);
-  const bodies = tableBodies(whole, rows, Math.min(spec.first ?? 25, rows.length), below ? 2 : 1, lines);
+  const bodies = tableBodies(whole, inOrder(), Math.min(spec.first ?? 25, rows.length), below ? 2 : 1, lines);
   const more = button(say.table.all(numberWords(rows.length)), showAll, { class: "more" });
   more.hidden = bodies.shown() >= rows.length;
   const note = make("p", { class: "print-note" });
@@ -58,11 +62,16 @@ export function table<Row>(spec: TableSpec<Row>): HTMLElement {
   }
 
   function sortBy(at: number): void {
-    const head = heads[at]!;
-    const direction: Direction = head.getAttribute("aria-sort") === "ascending" ? "descending" : "ascending";
-    for (const other of heads) other.removeAttribute("aria-sort");
-    head.setAttribute("aria-sort", direction);
-    bodies.reorder(sorted(rows, columns[at]!, direction));
+    order.direction = order.at === at && order.direction === "ascending" ? "descending" : "ascending";
+    order.at = at;
+    bodies.reorder(inOrder());
+  }
+
+  function inOrder(): readonly Row[] {
+    const { at, direction } = order;
+    if (at === undefined || direction === undefined) return rows;
+    for (const head of heads) head.ariaSort = head === heads[at] ? direction : null;
+    return sorted(rows, columns[at]!, direction);
   }
 
   function countOnPaper(): number {

@@ -32,6 +32,29 @@ describe("a table of the report", () => {
     }
   });
 
+  it("stays in the order that it was sorted into when it is narrowed", async () => {
+    const { page } = await openPage(browser, data);
+    const serials = () => page.locator("#packs tbody td:first-child").allTextContents();
+    const head = page.locator("#packs th", { hasText: "Serial" });
+    await head.getByRole("button").click();
+    await head.getByRole("button").click();
+    await page.locator("#filter-item").selectOption("Pack M");
+    // Pack M are the packs 0, 3, 6 ... 15 of the fixture, named by 1000 + 37 times their number
+    const of = [15, 12, 9, 6, 3, 0].map((number) => `CP-00${1000 + 37 * number}`);
+    expect(await serials()).toEqual(of);
+    expect(await head.getAttribute("aria-sort")).toBe("descending");
+    await head.getByRole("button").click();
+    expect(await serials()).toEqual(of.reverse());
+    expect(await page.locator("#packs [aria-sort]").count()).toBe(1);
+  });
+
+  it("writes every number as the reader does", async () => {
+    const datedStock = smallPlan.datedStock.map((row) => ({ ...row, quantity: 1234 }));
+    const { page } = await openPage(browser, { ...data, plan: { ...smallPlan, datedStock } }, { locale: "de" });
+    const units = page.locator("#dates table", { hasText: "Chance of use" }).locator("tbody td:nth-child(6)");
+    expect(await units.first().textContent()).toBe("1.234");
+  });
+
   it("keeps rows as low as their words where the rest of a table lies out of sight", async () => {
     const { page } = await openPage(browser, data, { viewport: { width: 320, height: 800 } });
     const heights = await page
