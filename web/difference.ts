@@ -1,6 +1,6 @@
 import type { Plan } from "../src/index.ts";
 import type { PolicyWords } from "./engine/messages.ts";
-import { dayWords, moneyWords, numberWords } from "./format.ts";
+import { dayWords, moneyWords, numberWords, sentenceWords } from "./format.ts";
 import { likelyDueBy } from "./packs-due-by-month.ts";
 import { say } from "./strings.ts";
 
@@ -34,7 +34,7 @@ export function differences(before: Plan, now: Plan, words: readonly PolicyWords
 
 /** The assumptions in which two plans differ: two policies side by side, above what they lead to. */
 function policyDifferences(before: Plan, now: Plan, words: readonly PolicyWords[]): Difference[] {
-  const text = (plan: Plan, key: string) => String(plan.policy[key] ?? say.none);
+  const text = (plan: Plan, key: string) => sentenceWords(String(plan.policy[key] ?? say.none));
   return [...new Set([...Object.keys(before.policy), ...Object.keys(now.policy)])]
     .map((key) => ({
       what: say.assumptions.measures.assumption(keyName(key), words.find((policy) => policy.key === key)?.unit ?? ""),

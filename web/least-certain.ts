@@ -7,7 +7,7 @@ export interface LeastCertain {
   /** Packs with a forecast, but without readings of their own. */
   typical: number;
   noForecast: number;
-  /** Packs due within the plan whose early and late dates lie more than a year apart. */
+  /** Packs whose early date lies within the plan, and whose late date more than a year after it. */
   wide: number;
 }
 
@@ -17,8 +17,8 @@ const WIDE = 365;
 const hasForecast = ({ replaceBy }: Plan["packs"][number]) => replaceBy.kind !== "no-forecast";
 
 export function leastCertain(plan: Plan): LeastCertain {
-  const wide = plan.packs.filter(({ replaceBy: { kind, p10, p90 } }) => {
-    if (kind !== "within-horizon" || p10 === null) return false;
+  const wide = plan.packs.filter(({ replaceBy: { p10, p90 } }) => {
+    if (p10 === null || p10.slice(0, 7) > plan.horizon.to) return false;
     return p90 === null || dayNumber(p90) - dayNumber(p10) > WIDE;
   });
   return {

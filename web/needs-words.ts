@@ -23,7 +23,7 @@ export function needsInWords(plan: Plan, months: number): string[] {
   const shown = others.length === SHOWN + 1 ? SHOWN + 1 : SHOWN;
   return [
     ...(packCount > 0 ? [say.ahead.packs(numberWords(packCount), packCount === 1)] : []),
-    ...others.slice(0, shown).map(({ item, units }, at) => say.ahead.units(numberWords(units), item, at === 0)),
+    ...others.slice(0, shown).map(({ item, units }, at) => say.ahead.units(Math.round(units), item, at === 0)),
     ...(others.length > shown ? [say.ahead.fewer(others.length - shown)] : []),
   ];
 }

@@ -105,9 +105,9 @@ export const say = {
     lead: "The sheets are read; the forecast is being made.",
     chart: "How do the readings lie by age?",
     caption: (readings: number, packs: number) =>
-      `${numberWords(readings)} capacity readings of ${numberWords(packs)} packs of all items, by the age of the pack.`,
-    at: (age: string, count: string, middle: string) =>
-      `${age} years: ${count === "1" ? "1 reading" : `${count} readings`}, ${middle} in the middle`,
+      `${counted(readings, "capacity reading")} of ${counted(packs, "pack")} of all items, by the age of the pack.`,
+    at: (age: string, count: number, middle: string) =>
+      `${age} years: ${counted(count, "reading")}, ${middle} in the middle`,
     heads: ["Years since made", "Readings", "In the middle"],
   },
 
@@ -147,7 +147,8 @@ export const say = {
     noOrder: "; no order is needed.",
     packs: (n: string, one: boolean) => `${n} battery ${one ? "pack" : "packs"}`,
     /** The first says what is counted, so that the others need not. */
-    units: (n: string, item: string, first: boolean) => `${n}\u00a0${first ? "units of" : "of"} ${item}`,
+    units: (n: number, item: string, first: boolean) =>
+      `${numberWords(n)}\u00a0${first ? `${plural(n, "unit", "units")} ` : ""}of ${item}`,
     fewer: (n: number) => `fewer of ${numberWords(n)} other items`,
     outNow: "What comes out of service now?",
     uncertain: {
@@ -162,7 +163,7 @@ export const say = {
       typical: (n: number, all: number) =>
         `${numberWords(n)} of ${counted(all, "pack")} ${plural(n, "has no reading of its own: the forecast takes it", "have no reading of their own: the forecast takes them")} for typical. One runtime test each would tell most.`,
       wide: (n: number) =>
-        `${numberWords(n)} ${plural(n, "pack has", "packs have")} an early and a late date more than a year apart.`,
+        `${numberWords(n)} ${plural(n, "pack has", "packs have")} an early date within the plan and a late date more than a year after it.`,
       noForecast: (n: number) => `${numberWords(n)} ${plural(n, "pack has", "packs have")} no forecast at all.`,
     },
     firstHeading: "Which orders leave first?",
@@ -206,7 +207,7 @@ export const say = {
       caption:
         "The line counts packs due by each month's end from any cause: fade, failure, age, cycles, a failed test. The hatched band runs from the count by every pack's late date (P90) to the count by its early date (P10). Bars count what falls due in each quarter, the first also what is due already.",
       at: (month: string, expected: string, low: string, high: string, quarter: string) =>
-        `${month}: ${expected} due so far (${low} to ${high}); ${quarter} fall due in this quarter`,
+        `${month}: ${expected} due so far (${low} to ${high}); ${quarter} in this quarter`,
       heads: ["By the end of", "Late dates (P90)", "Expected", "Early dates (P10)", "In the quarter"],
     },
     fleet: {
@@ -334,14 +335,12 @@ export const say = {
     crowdedWith: (month: string, items: string) => `${month} (${items})`,
     crowdedMany: (n: number) => `${numberWords(n)} months, listed below`,
     crowded: "crowded month",
-    caption: (n: number, margin: string, crowded: string) =>
-      `A unit falls due ${margin} days before it expires, or when it has been open for too long. What is overdue already is not shown. ${
-        n === 0
-          ? "No month stands out: expiries are spread about as evenly as chance would spread them."
-          : `Crowded ${plural(n, "is", "are")} ${crowded}: at least five units of an item, at least twice its even share, and more than chance would bring (p < 0.01).`
-      }`,
+    caption: (n: number, margin: number, crowded: string) =>
+      `A unit falls due ${counted(margin, "day")} before it expires, or when it has been open for too long. What is overdue already is not shown. ${
+        n === 0 ? "No month is crowded" : `Crowded ${plural(n, "is", "are")} ${crowded}`
+      }; that takes at least five units of an item, at least twice its even share, and more deliveries than chance would bring (p < 0.01).`,
     at: (month: string, units: string, fitted: string, crowded: string) =>
-      `${month}: ${units} fall due, ${fitted} of them in devices${crowded ? `; crowded with ${crowded}` : ""}`,
+      `${month}: ${units} due, ${fitted} of them in devices${crowded ? `; crowded with ${crowded}` : ""}`,
     heads: ["Month", "In devices", "In stores", "Together", "Crowded with"],
     crowdedHeading: "Which months are crowded?",
     crowdedHeads: ["Month", "Item", "Units", "Even share", "Span", "Lots", "Places"],

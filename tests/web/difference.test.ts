@@ -26,6 +26,12 @@ describe("differences: two plans side by side", () => {
     expect(rows.get(`Planned spend, fiscal year ${year!.fiscalYear}, EUR`)?.change).toBe("\u2212\u20ac8,162.50");
   });
 
+  it("writes an assumed day as the reader does", () => {
+    const now = structuredClone(smallPlan);
+    now.policy.as_of = "2027-01-31";
+    expect(rowOf(now, "Assumed: As of")).toMatchObject({ before: "Nov 25, 2026", now: "Jan 31, 2027" });
+  });
+
   it("counts what a budget puts off", () => {
     const now = structuredClone(smallPlan);
     const { fiscalYear, currency } = now.budget[0]!;

@@ -17,4 +17,6 @@ it("counts packs together, also those bought under another name, and names the o
   const told = needsInWords(aPlan({ demand }), 12).map((words) => words.replaceAll("\u00a0", " "));
   expect(told).toEqual(["16 battery packs", "70 units of pads", "5 of gel"]);
   expect(needsInWords(aPlan({ demand }), 1)).toEqual(["1 battery pack"]);
+  const one = [units("gel", "expiry", 1), units("pads", "expiry", 1.4)];
+  expect(needsInWords(aPlan({ demand: one }), 12)).toEqual(["1\u00a0unit of pads", "1\u00a0of gel"]);
 });

@@ -2,8 +2,7 @@ import type { ChartConfiguration } from "chart.js";
 import type { Reading } from "../../src/index.ts";
 import { type AgePoint, dotsByAge, quantile } from "../fade-by-age.ts";
 import { numberWords, percentWords } from "../format.ts";
-import { nameKey } from "../name-key.ts";
-import type { PackReadings } from "../pack-readings.ts";
+import { type PackReadings, readingsOf } from "../pack-readings.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
 import { ageAxis, capacityAxis, readingDots } from "./capacity-chart.ts";
@@ -18,7 +17,9 @@ export function readingsByAge(reading: Reading, readings: PackReadings): HTMLEle
   if (dots.length === 0) return null;
   const words = say.firstLook;
   const years = byYear(dots);
-  const tested = reading.fleet.packs.filter(({ serial }) => (readings.get(nameKey(serial))?.length ?? 0) > 0).length;
+  const tested = reading.fleet.packs.filter(
+    ({ serial, made, inService }) => (made ?? inService) !== null && readingsOf(serial, readings).length > 0,
+  ).length;
   return figure({
     question: words.chart,
     unit: say.batteries.fleet.unit,
@@ -26,7 +27,7 @@ export function readingsByAge(reading: Reading, readings: PackReadings): HTMLEle
     caption: words.caption(dots.length, tested),
     points: years.map((year) => ({
       at: year.age + 0.5,
-      says: words.at(`${year.age}–${year.age + 1}`, numberWords(year.count), percentWords(year.middle / 100)),
+      says: words.at(`${year.age}–${year.age + 1}`, year.count, percentWords(year.middle / 100)),
     })),
     firstPoint: 0,
     draw: (colours) => {
@@ -38,7 +39,7 @@ export function readingsByAge(reading: Reading, readings: PackReadings): HTMLEle
           ...options,
           plugins: { ...options.plugins, scatter: readingDots(colours, dots) },
           scales: {
-            x: ageAxis(options, years.length),
+            x: ageAxis(options, years.at(-1)!.age + 1),
             y: capacityAxis(
               options,
               USUAL_END_PERCENT,
@@ -66,18 +67,12 @@ function byYear(dots: readonly AgePoint[]): { age: number; count: number; middle
   const years: number[][] = [];
   for (const { x, y } of dots) {
     const year = Math.floor(x);
-    while (years.length <= year) years.push([]);
-    years[year]!.push(y);
+    years[year] ??= [];
+    years[year].push(y);
   }
-  return years.map((values, age) => ({
-    age,
-    count: values.length,
-    middle:
-      values.length === 0
-        ? 0
-        : quantile(
-            values.sort((a, b) => a - b),
-            0.5,
-          ),
-  }));
+  // years without readings are holes, which are passed over
+  return years.flatMap((values, age) => {
+    values.sort((a, b) => a - b);
+    return { age, count: values.length, middle: quantile(values, 0.5) };
+  });
 }

@@ -32,7 +32,7 @@ export function unitsDue(rows: DueMonth[], item: string | null, marginDays: numb
       { mark: "light-bar", label: words.stored },
       ...(crowded.length > 0 ? [{ mark: "accent-bar" as const, label: words.crowded }] : []),
     ],
-    caption: words.caption(crowded.length, numberWords(marginDays), crowdedInWords()),
+    caption: words.caption(crowded.length, marginDays, crowdedInWords()),
     points: rows.map((row, at) => ({
       at,
       says: words.at(
