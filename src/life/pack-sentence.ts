@@ -82,9 +82,7 @@ function forecastWords(told: Told, life: Pick<PackLife, "belowBy" | "replaceBy">
 function leftWords(fraction: number, { primary, threshold }: Told): string {
   if (fraction < 0.5 && !primary) return "under 50 %";
   // rounded it must not seem to be at the threshold
-  return Math.round(fraction * 100) / 100 < threshold
-    ? `about ${percent(fraction)}`
-    : `just under ${asSet(threshold)}`;
+  return Math.round(fraction * 100) / 100 < threshold ? `about ${percent(fraction)}` : `just under ${asSet(threshold)}`;
 }
 
 function knownSoFar(
