@@ -157,15 +157,15 @@ describe("earlySigns", () => {
       expect(signs.map(({ kind, name }) => `${kind} ${name}`).sort()).toEqual(["batch 2022-03", "site East"]);
       const site = signs.find(({ kind }) => kind === "site")!;
       expect(site.says).toMatch(
-        /^The 10 packs of a at East wear \d\.\d times as fast as the others for the same age, cycles and temperature \(80 % range \d\.\d to \d\.\d; 1\.1 or more with a chance of (over )?\d\d %\); most of them are also among those made in March 2022, so either may be the cause\.$/,
+        /^The 10 tested packs of a at East wear \d\.\d times as fast as the others for the same age, cycles and temperature \(80 % range \d\.\d to \d\.\d; 1\.1 or more with a chance of (over )?\d\d %\); most of them are also among those made in March 2022, so either may be the cause\.$/,
       );
     });
   });
 
   // By hand: ten packs, each due with a chance of 0.1 by the end of the first month and 0.3 by the twelfth
   it.each([
-    [36, "; about 3 of the 10 in service will be due within twelve months."],
-    [1, "; about 1 of the 10 in service will be due within 1 month."],
+    [36, "; about 3 of the 10 of them in service will be due within twelve months."],
+    [1, "; about 1 of the 10 of them in service will be due within 1 month."],
   ])("count what falls due no further than a plan of %i months looks", (months, told) => {
     const item = fleetOf(seededRandom(5), { East: 2 });
     const dueChance = Float64Array.from({ length: months }, (_, m) => (m < 11 ? 0.1 : 0.3));
