@@ -16,6 +16,8 @@ export interface FailureRisk {
   lives: number;
   failures: number;
   packYears: number;
+  /** The youngest age that was watched: all shares seen are of packs that reached it. */
+  watchedFromYears: number;
   /** Shape and scale in years, rounded to 10 significant digits. */
   shape: number;
   scaleYears: number;
@@ -50,6 +52,7 @@ export function failureRisk(key: string, lives: readonly WatchedLife[], draws: n
     lives: lives.length,
     failures,
     packYears: lives.reduce((sum, life) => sum + life.exit - life.entry, 0),
+    watchedFromYears: lives.reduce((least, { entry }) => Math.min(least, entry), lives[0]?.entry ?? 0),
     shape: steady(fit.shape),
     scaleYears: steady(age * mean ** (-1 / fit.shape)),
     paces: paces.map(steady),

@@ -22,7 +22,7 @@ export interface FailureRecord {
   /** The fitted Weibull life. */
   shape: number;
   scaleYears: number;
-  /** The youngest age that was watched: all shares are of packs that reached it. */
+  /** As of `FailureRisk`. */
   watchedFromYears: number;
   survival: SurvivalYear[];
 }
@@ -35,9 +35,7 @@ const MOST_YEARS = 30;
  * entry, and by the fitted life averaged over what is unsure of it.
  */
 export function failureRecord(item: string, risk: FailureRisk, lives: readonly WatchedLife[]): FailureRecord {
-  const { failures, packYears, shape, scaleYears } = risk;
-  const from = lives.reduce((least, { entry }) => Math.min(least, entry), Infinity);
-  const watchedFromYears = lives.length === 0 ? 0 : from;
+  const { failures, packYears, shape, scaleYears, watchedFromYears } = risk;
   const steps = kaplanMeier(lives);
   const survival: SurvivalYear[] = [];
   for (let years = Math.floor(watchedFromYears) + 1; years <= MOST_YEARS; years++) {

@@ -1,4 +1,5 @@
 import { countText } from "../fleet/count-text.ts";
+import { LATE_YEARS } from "../life/failure-cautions.ts";
 import type { Plan } from "./plan-schema.ts";
 import type { TextSetting } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
@@ -19,7 +20,7 @@ export function failuresText({ suddenFailures }: Plan, { width }: TextSetting): 
       .map((row, index) => ({ ...row, item, first: index === 0 })),
   );
   if (rows.length === 0) return [];
-  const late = shown.filter(({ watchedFromYears }) => watchedFromYears >= 0.5);
+  const late = shown.filter(({ watchedFromYears }) => watchedFromYears >= LATE_YEARS);
   const note = late.map(
     ({ item, watchedFromYears }) =>
       `${item}: nothing was watched before an age of ${watchedFromYears.toFixed(1)} years; shares are of packs that reached it.`,

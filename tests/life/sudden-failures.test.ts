@@ -241,6 +241,13 @@ describe("failureCautions", () => {
     expect(said(4)[0]).not.toContain("outlive");
   });
 
+  // By hand: of ten that were watched from six years on, one failed at seven; what failed before six years nobody saw
+  it("tells of which packs a share is, where none was watched from its first day on", () => {
+    const lives = Array.from({ length: 10 }, (_, i) => ({ entry: 6, exit: i === 0 ? 7 : 8, failed: i === 0 }));
+    const [said] = failureCautions([{ item: "a", risk: failureRisk("a", lives, 200) }]);
+    expect(said).toContain("and 90 % of those that reached 6.0 years were seen to outlive 7.0 years without one");
+  });
+
   it("never tells that all outlived an age where one did not", () => {
     // by hand: one in three hundred failed, which leaves 99.67 %
     const lives: WatchedLife[] = [
