@@ -45,13 +45,16 @@ async function plansToCompare(
   }
   if (!options.against)
     throw new UsageError(`Give two saved plans, or sheets with --against KEY=VALUE.${plansIn(inputs)}`);
-  for (const text of options.against) policyPair(text, "--against");
+  const { policy = [], against } = options;
+  // by key: what the second plan is asked for wins over what both are
+  const ofB = new Map(policy.map((text) => [policyPair(text, "--policy").key, text]));
+  for (const text of against) ofB.set(policyPair(text, "--against").key, text);
   if (inputs.includes("-")) throw new UsageError("compare reads its inputs twice and cannot take standard input (-).");
   const one = await loadPlan(inputs, options);
-  const other = await loadPlan(inputs, { ...options, policy: [...(options.policy ?? []), ...options.against] }, one);
+  const other = await loadPlan(inputs, { ...options, policy: [...policy, ...against] }, one);
   return {
-    a: { label: options.policy?.join(", ") ?? "the policy of the sheets", plan: one.plan },
-    b: { label: options.against.join(", "), plan: other.plan },
+    a: { label: policy.join(", ") || "the policy of the sheets", plan: one.plan },
+    b: { label: [...ofB.values()].join(", "), plan: other.plan },
     paths: one.paths,
   };
 }

@@ -22,6 +22,16 @@ describe("wanecast compare", () => {
     expect(stdout).toContain("Policy: service_level 0.8 against 0.99.");
   });
 
+  // By hand: what --policy sets holds for both plans, save where --against sets it for the second
+  it("names every value that was asked for, each plan's own", () => {
+    const asked = ["--policy", "service_level=0.8", "--policy", "spares_percent=10", "--against", "service_level=0.99"];
+    const { a, b } = JSON.parse(wanecast(["compare", sheets, ...asked, "--json"]).stdout).plans;
+    expect([a.label, b.label]).toEqual([
+      "service_level=0.8, spares_percent=10",
+      "service_level=0.99, spares_percent=10",
+    ]);
+  });
+
   it("compares two saved plans, on stdout and as a file", () => {
     const [before, after, out] = [folderWith(), folderWith(), folderWith()];
     wanecast(["plan", sheets, "--out", before]);
