@@ -72,6 +72,28 @@ describe("the page with a plan inside, which is looked at part by part", () => {
     }
   });
 
+  it("brackets a crowded month above its bar, also where the axis would end with the bar", async () => {
+    const datedStock = smallPlan.datedStock.slice(0, 4).map((row, at) => ({
+      ...row,
+      quantity: 5,
+      place: `D-00${at + 1}`,
+      swapBy: `${smallPlan.crowdedMonths[0]!.month}-14`,
+    }));
+    const crowded = await openPage(browser, { ...data, plan: { ...smallPlan, datedStock } });
+    await chartsDrawn(crowded.page);
+    const widths = await crowded.page.locator("#dates canvas").evaluate((canvas: HTMLCanvasElement) => {
+      const { width, height } = canvas;
+      const { data } = canvas.getContext("2d")!.getImageData(0, 0, width, height);
+      // pixels of the accent, which is far redder than blue
+      const inRow = (y: number) =>
+        Array.from({ length: width }, (_, x) => 4 * (y * width + x)).filter((at) => data[at]! - data[at + 2]! > 120)
+          .length;
+      return Array.from({ length: height }, (_, y) => inRow(y)).filter((count) => count > 0);
+    });
+    // the bracket is as wide as the month, its bar is narrower
+    expect(Math.max(...widths.slice(0, 8))).toBeGreaterThan(1.1 * widths[Math.floor(widths.length / 2)]!);
+  });
+
   it("reads every chart out under the pointer", async () => {
     await chartsDrawn(page);
     for (const figure of await page.locator("figure").all()) {

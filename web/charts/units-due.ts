@@ -56,6 +56,7 @@ export function unitsDue(rows: DueMonth[], item: string | null, marginDays: numb
       const options = monthOptions(colours, words.unit, months, brackets);
       options.scales!.x!.stacked = true;
       options.scales!.y!.stacked = true;
+      options.scales!.y!.suggestedMax = Math.max(0, ...brackets.map(({ at }) => at));
       const tone = (row: DueMonth) => (row.crowded.length > 0 ? colours.accent : colours.soft);
       const bar = { barPercentage: 0.85, categoryPercentage: 0.95, borderWidth: 1.25, borderSkipped: false as const };
       return {
