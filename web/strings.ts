@@ -219,8 +219,8 @@ export const say = {
       middle: "the middle of those paths",
       band: "four in five of them",
       unread: (item: string) =>
-        `No pack of ${item} has been measured: these paths are what is usual for such packs, and any one pack may run far from its own.`,
-      unknown: (item: string) => `No pack of ${item} has a reading or a date from which its fade could be told.`,
+        `No pack of ${item} has both a known age and a reading: these paths are what is usual for such packs, and any one pack may run far from its own.`,
+      unknown: (item: string) => `No pack of ${item} has both a known age and a known fade.`,
       caption: (item: string, packs: number, readings: number, breaks: boolean) =>
         `${counted(packs, "pack")} of ${item} with ${counted(readings, "reading")}. Packs whose dots and lines lie low for their age fade fast.${breaks ? " Where the middle breaks off, it goes on with other packs: those of one age end, or those of another begin." : ""}`,
       at: (age: string, p50: string, p10: string, p90: string) =>
