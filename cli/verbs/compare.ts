@@ -45,16 +45,27 @@ async function plansToCompare(
   }
   if (!options.against)
     throw new UsageError(`Give two saved plans, or sheets with --against KEY=VALUE.${plansIn(inputs)}`);
-  const { policy = [], against } = options;
+  const { policy = [], against, asOf, dateOrder, ...rest } = options;
+  const isAsked = new Map(against.map((text) => [policyPair(text, "--against").key, text]));
   // by key: what the second plan is asked for wins over what both are
-  const ofB = new Map(policy.map((text) => [policyPair(text, "--policy").key, text]));
-  for (const text of against) ofB.set(policyPair(text, "--against").key, text);
+  const ofB = [
+    ...new Map([...policy.map((text) => [policyPair(text, "--policy").key, text] as const), ...isAsked]).values(),
+  ];
   if (inputs.includes("-")) throw new UsageError("compare reads its inputs twice and cannot take standard input (-).");
   const one = await loadPlan(inputs, options);
-  const other = await loadPlan(inputs, { ...options, policy: [...policy, ...against] }, one);
+  const other = await loadPlan(
+    inputs,
+    {
+      ...rest,
+      policy: ofB,
+      ...(asOf === undefined || isAsked.has("as_of") ? {} : { asOf }),
+      ...(dateOrder === undefined || isAsked.has("date_order") ? {} : { dateOrder }),
+    },
+    one,
+  );
   return {
     a: { label: policy.join(", ") || "the policy of the sheets", plan: one.plan },
-    b: { label: [...ofB.values()].join(", "), plan: other.plan },
+    b: { label: ofB.join(", "), plan: other.plan },
     paths: one.paths,
   };
 }

@@ -32,6 +32,13 @@ describe("wanecast compare", () => {
     ]);
   });
 
+  // By hand: the second plan is asked for another day than both, and so is of that day
+  it("plans from the day that --against names, whatever --as-of says", () => {
+    const asked = ["--as-of", "2026-11-02", "--against", "as_of=2026-11-30"];
+    const { a, b } = JSON.parse(wanecast(["compare", sheets, ...asked, "--json"]).stdout).plans;
+    expect([a.asOf, b.asOf]).toEqual(["2026-11-02", "2026-11-30"]);
+  });
+
   it("compares two saved plans, on stdout and as a file", () => {
     const [before, after, out] = [folderWith(), folderWith(), folderWith()];
     wanecast(["plan", sheets, "--out", before]);
