@@ -52,21 +52,21 @@ function spendSays({ spend, policy }: Omit<Comparison, "says">): string[] {
   if (spend.length > 0 && policy.some(({ key }) => key === "fiscal_year_starts"))
     return ["The fiscal years start in different months: their sums do not compare."];
   return spend.flatMap(({ fiscalYear, currency, months, a, b }) => {
+    const parts =
+      months.a === months.b
+        ? ""
+        : months.a === 0 || months.b === 0
+          ? ` ${months.a === 0 ? "A" : "B"} does not reach that year.`
+          : ` They do not compare: A holds ${counted(months.a, "month")} of that year, B ${countText(months.b)}.`;
     if (!a || !b) {
       const { planned, p95 } = (a ?? b)!;
       if (planned === 0 && p95 === 0) return [];
-      const [holds, other] = a ? ["A", "B"] : ["B", "A"];
-      const beyond = (months.a === 0) !== (months.b === 0) ? ` ${other} does not reach that year.` : "";
-      return [`${fiscalYear}: ${namedMoney(planned, currency)} planned in ${holds} only.${beyond}`];
+      return [`${fiscalYear}: ${namedMoney(planned, currency)} planned in ${a ? "A" : "B"} only.${parts}`];
     }
     const more = b.planned - a.planned;
     if (more === 0 && a.p95 === b.p95) return [];
     const change = more === 0 ? "the same" : `${namedMoney(Math.abs(more), currency)} ${more > 0 ? "more" : "less"}`;
     const safe = `${groupedMoney(a.p95, currency)} against ${groupedMoney(b.p95, currency)}`;
-    const parts =
-      months.a === months.b
-        ? ""
-        : ` They do not compare: A holds ${counted(months.a, "month")} of that year, B ${countText(months.b)}.`;
     return [`${fiscalYear}: planned spend ${change}; safe (P95) ${safe}.${parts}`];
   });
 }

@@ -77,6 +77,10 @@ describe("comparePlans", () => {
       "2027/28: planned spend EUR 4,000.00 less; safe (P95) 9,000.00 against 5,000.00. They do not compare: A holds 12 months of that year, B 7.",
     );
     expect(says).toContain("2028/29: EUR 500.00 planned in A only. B does not reach that year.");
+    const none = comparePlans({ label: "a", plan: a }, { label: "b", plan: { ...b, budget: [] } }).says;
+    expect(none).toContain(
+      "2027/28: EUR 9,000.00 planned in A only. They do not compare: A holds 12 months of that year, B 7.",
+    );
     const other = { ...b, policy: { ...policy, fiscal_year_starts: 7 } };
     const starts = comparePlans({ label: "a", plan: a }, { label: "b", plan: other }).says;
     expect(starts).toContain("The fiscal years start in different months: their sums do not compare.");
