@@ -49,11 +49,12 @@ export function withoutOldPacks(fleet: Fleet, asOf: Day): { fleet: Fleet; swaps:
 
 function findOldPacks(fleet: Fleet, asOf: Day): Known {
   const falls = countFalls(fleet, asOf);
-  if (falls.size === 0) return NONE;
+  if (falls.length === 0) return NONE;
   const readings = readingsByPack(knownBy(fleet, asOf), thresholdInForce(fleet));
   const swaps = new Map<string, SwappedPack>();
   const rows = new Map(fleet.packs.map((pack) => [nameKey(pack.serial), pack]));
-  for (const [key, fall] of falls) {
+  for (const fall of falls) {
+    const key = nameKey(fall.serial);
     const list = readings.get(key)?.readings ?? [];
     const before = list.filter(({ day }) => day <= fall.before.date).slice(-READINGS_ASKED);
     const after = list.filter(({ day }) => day >= fall.after.date).slice(0, READINGS_ASKED);
@@ -90,15 +91,15 @@ function sinceOf({ before, after }: Fall, pack: PackRow | undefined): Day {
 
 type Fall = Omit<SwappedPack, "since">;
 
-/** The last fall of each pack's counter, by pack key. */
-function countFalls(fleet: Fleet, asOf: Day): Map<string, Fall> {
+/** The falls of packs' counters, each pack's in the order of their days. */
+function countFalls(fleet: Fleet, asOf: Day): Fall[] {
   const counted = fleet.runtimeTests.filter(({ date, cycles }) => cycles !== null && date <= asOf);
-  const falls = new Map<string, Fall>();
-  for (const [key, tests] of groupBy(counted, ({ serial }) => nameKey(serial))) {
+  const falls: Fall[] = [];
+  for (const tests of groupBy(counted, ({ serial }) => nameKey(serial)).values()) {
     tests.sort((a, b) => a.date - b.date || a.source.line - b.source.line);
     for (let j = 1; j < tests.length; j++) {
       const [before, after] = [tests[j - 1]!, tests[j]!];
-      if (after.cycles! < COUNT_FALLS_TO * before.cycles!) falls.set(key, { serial: after.serial, before, after });
+      if (after.cycles! < COUNT_FALLS_TO * before.cycles!) falls.push({ serial: after.serial, before, after });
     }
   }
   return falls;

@@ -62,6 +62,14 @@ describe("withoutOldPacks", () => {
     expect(withoutOldPacks(given, asOf)).toEqual({ fleet: given, swaps: [] });
   });
 
+  // By hand: capacity came back in July 2025, when a pack was swapped, and not in January 2026, when its counter was reset
+  it("finds a pack that was swapped also where its counter was reset later on", () => {
+    const given = fleetOf([...OLD, ["2025-07-01", 99, 60], ["2026-01-01", 98, 3], ["2026-07-01", 97, 40]]);
+    const { fleet, swaps } = withoutOldPacks(given, asOf);
+    expect(swaps.map(({ since }) => isoFromDay(since))).toEqual(["2025-04-01"]);
+    expect(fleet.runtimeTests.map(({ percent }) => percent)).toEqual([99, 98, 97]);
+  });
+
   it("keeps the sheet's dates where they are the newer pack's: in service between the last test of the old and the first of the new", () => {
     const given = fleetOf([...OLD, ["2025-07-01", 99, 5], ["2026-07-01", 97, 60]]);
     const since = (iso: string) => {
