@@ -40,7 +40,7 @@ export function linesOf<Row>({ columns, below }: TableSpec<Row>, row: Row, role:
 function cell<Row>(column: Column<Row>, row: Row, role: string | null): HTMLTableCellElement {
   const content = column.show ? column.show(row) : column.value(row);
   if (content instanceof Node) return make("td", { role, class: cellClass(column) }, content);
-  const text = typeof content === "number" ? amountWords(content) : (content ?? say.none);
+  const text = typeof content === "number" ? amountWords(content) : content || say.none;
   return make("td", { role, class: cellClass(column, text) }, text);
 }
 

@@ -48,6 +48,26 @@ describe("a table of the report", () => {
     expect(await page.locator("#packs [aria-sort]").count()).toBe(1);
   });
 
+  it("says on paper what it is narrowed to, and nothing where it is whole", async () => {
+    const { page } = await openPage(browser, data);
+    await page.locator("#filter-site").selectOption("North depot");
+    await page.emulateMedia({ media: "print" });
+    const isSeen = (selector: string) => page.locator(selector).isVisible();
+    expect(await isSeen("#filter-site")).toBe(true);
+    expect(await isSeen("#packs .count")).toBe(true);
+    // of 16 packs every third, from the second on
+    expect(await page.locator("#packs .count").textContent()).toBe("5 of 16 rows");
+    for (const other of ["#filter-item", "#filter-because", "#filter-ordered-item", "#stock-item"])
+      expect(await isSeen(other)).toBe(false);
+  });
+
+  it("says so where a cell has nothing to say", async () => {
+    const inputs = smallReading.inputs.map((input) => ({ ...input, kinds: [] }));
+    const { page } = await openPage(browser, { plan: smallPlan, reading: { ...smallReading, inputs } });
+    const readAs = page.locator("#sheets table", { hasText: "Read as" }).first().locator("tbody td:nth-child(2)");
+    expect(await readAs.textContent()).toBe("–");
+  });
+
   it("writes every number as the reader does", async () => {
     const datedStock = smallPlan.datedStock.map((row) => ({ ...row, quantity: 1234 }));
     const { page } = await openPage(browser, { ...data, plan: { ...smallPlan, datedStock } }, { locale: "de" });
