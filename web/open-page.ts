@@ -25,6 +25,7 @@ async function goOnWith({ files, columns, choices }: KeptWork): Promise<void> {
   if (files.length > 0) takeInHand({ files, columns: columns ?? null, underlying: [] });
   change({ choices: new Map(choices) });
   const linked = choicesFromLink();
-  const planned = await planFrom(say.intake.working(files.length), inForce().plan);
+  const { working, replanning } = say.intake;
+  const planned = await planFrom(files.length > 0 ? working(files.length) : replanning, inForce().plan);
   if (planned) mention(linked > 0 ? say.intake.taken(linked, "link") : say.intake.restored);
 }

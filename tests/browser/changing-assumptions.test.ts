@@ -1,5 +1,6 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { smallPlan, smallReading } from "./fixtures/small-plan.ts";
 import { SMALL_SHEETS } from "./fixtures/small-sheets.ts";
 import { openPage, startBrowser } from "./open-page.ts";
 import { planned, saved } from "./page-actions.ts";
@@ -99,6 +100,24 @@ describe("a plan in the page", () => {
     await page.reload();
     await page.locator("#try-sample").waitFor();
     expect(await page.locator("#assumptions").count()).toBe(0);
+  });
+
+  it("that came inside the page is planned anew after a reload, and no file is said to be read", async () => {
+    const { page } = await openPage(browser, { plan: smallPlan, reading: smallReading });
+    await page.addInitScript(() => {
+      const said = new Set<string>();
+      Object.assign(window, { said });
+      const hear = () => said.add(document.querySelector(".status")?.textContent ?? "");
+      new MutationObserver(hear).observe(document, { subtree: true, childList: true, characterData: true });
+    });
+    await page.locator("#policy-swap_before_expiry_days").fill("21");
+    await page.locator("#policy-swap_before_expiry_days").press("Enter");
+    await page.locator(".status", { hasText: "The plan is ready" }).waitFor();
+    await page.reload();
+    await page.locator(".status", { hasText: "is back" }).waitFor();
+    const said = await page.evaluate(() => [...(window as unknown as { said: Set<string> }).said].join());
+    expect(said).toContain("Planning anew");
+    expect(said).not.toContain("Reading");
   });
 
   it("takes assumptions from a colleague's policy file and leaves the fleet as it is", async () => {
