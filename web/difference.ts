@@ -19,8 +19,10 @@ export function keyName(key: string): string {
 
 /** What differs between two plans, measure by measure; measures that agree are left out. The words tell an assumption's unit. */
 export function differences(before: Plan, now: Plan, words: readonly PolicyWords[]): Difference[] {
-  const first = measures(before);
-  const second = measures(now);
+  // where neither puts anything off, "within the budget" is the schedule once more
+  const isCapped = before.deferrals.length + now.deferrals.length > 0;
+  const first = measures(before, isCapped);
+  const second = measures(now, isCapped);
   const policies = policyDifferences(before, now, words);
   const names = [...new Set([...first.keys(), ...second.keys()])];
   const brought = names
@@ -52,7 +54,7 @@ interface Measure {
   inWords: (amount: number) => string;
 }
 
-function measures(plan: Plan): Map<string, Measure> {
+function measures(plan: Plan, isCapped: boolean): Map<string, Measure> {
   const words = say.assumptions.measures;
   const found = new Map<string, Measure>();
   const put = (what: string, amount: number, inWords: Measure["inWords"] = numberWords) =>
@@ -68,7 +70,7 @@ function measures(plan: Plan): Map<string, Measure> {
     most(({ withSchedule }) => withSchedule.expected),
     tenths,
   );
-  if (plan.deferrals.length > 0) {
+  if (isCapped) {
     put(words.deferred, new Set(plan.deferrals.map(({ line }) => line)).size);
     put(
       words.within,

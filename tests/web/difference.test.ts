@@ -40,7 +40,18 @@ describe("differences: two plans side by side", () => {
     // a line put off again a year later is the same line
     now.deferrals = [deferral, { ...deferral, fiscalYear: "2099" }] as unknown as typeof now.deferrals;
     const row = differences(smallPlan, now, WORDS).find(({ what }) => what.startsWith("Order lines put off"));
-    expect(row).toMatchObject({ now: "1", change: "+1" });
+    expect(row).toMatchObject({ before: "0", now: "1", change: "+1" });
+  });
+
+  it("tells devices short within a budget beside the schedule that has none", () => {
+    const now = structuredClone(smallPlan);
+    now.deferrals = [{ line: "Acre|pack|2027-01" }] as unknown as typeof now.deferrals;
+    for (const month of now.short) month.withinBudget = { expected: 3.4, anyChance: 1 };
+    // 2.0 devices at most are short with the fixture's schedule
+    const row = rowOf(now, "Most devices short within the budget");
+    expect(row).toMatchObject({ before: "2.0", now: "3.4", change: "+1.4" });
+    for (const month of now.short) month.withinBudget = month.withSchedule;
+    expect(rowOf(now, "Most devices short within the budget")).toBeUndefined();
   });
 
   it("counts packs at their likely dates, as the program does", () => {
