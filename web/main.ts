@@ -37,6 +37,8 @@ showOn({ show: showSession, preview });
 const scans = scanBox();
 
 async function showSession(session: Session): Promise<void> {
+  // what a saved report is called, and what stands over it where a browser prints no foot of ours
+  document.title = session.plan === null ? say.name : say.title.ofPlan(session.plan.asOf);
   if (session.plan !== null) {
     setPrintFooter(say.printFooter(dayWords(session.plan.asOf)));
     const tools = [scans, intake(takeFiles, say.intake.again, session.hasSheets)];

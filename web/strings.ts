@@ -20,6 +20,7 @@ export const say = {
     empty: "What will the fleet need, and by which day must it be ordered?",
     plan: "Planning sheet",
     asOf: (day: string) => `As of ${day}`,
+    ofPlan: (asOf: string) => `Wanecast, as of ${asOf}`,
     looking: (from: string, to: string) => `${from} to ${to}`,
     counts: (devices: number, packs: number, dated: number) =>
       `${counted(devices, "device")} and ${counted(packs, "pack")} in service · ${counted(dated, "dated unit")}`,

@@ -351,7 +351,7 @@ describe("the page with a plan inside", () => {
     reading.findings[0]!.message = hostile;
     const { page, complaints } = await openPage(browser, { plan, reading });
     await chartsDrawn(page);
-    expect(await page.title()).toBe("Wanecast");
+    expect(await page.title()).toBe("Wanecast, as of 2026-11-25");
     expect(await page.locator("img, #page script").count()).toBe(0);
     expect(await page.locator(".cautions li").textContent()).toBe(hostile);
     expect(complaints).toEqual([]);
