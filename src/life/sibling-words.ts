@@ -12,6 +12,8 @@ export function siblingWords({ percent, passed, ended, days }: SiblingFacts, thr
       ? "within a month"
       : from === to
         ? `about ${counted(to, "month")} later`
-        : `${from < 1 ? "less than 1" : from} to ${to} months later`;
+        : from < 1
+          ? `up to ${counted(to, "month")} later`
+          : `${from} to ${to} months later`;
   return `${who} siblings that passed ${percent} % came to ${threshold}${days.ofMost ? ", most of them" : ""} ${when}`;
 }

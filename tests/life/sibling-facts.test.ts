@@ -96,7 +96,8 @@ describe("siblingWords", () => {
   });
   it.each([
     [2, 10, "within a month"],
-    [10, 70, "less than 1 to 2 months later"],
+    [10, 40, "up to 1 month later"],
+    [10, 70, "up to 2 months later"],
     [28, 33, "about 1 month later"],
     [210, 365, "7 to 12 months later"],
   ])("of %i to %i days say %s", (from, to, when) => {
