@@ -80,7 +80,7 @@ function spend(plan: Plan, width: number): string[] {
   );
   const { currency } = deferrals[0]!;
   const budget = `${currency === NO_CURRENCY ? "" : `${currency} `}${groupedText(String(plan.policy.budget_per_fiscal_year))}`;
-  const told = `The budget of ${budget} a fiscal year has no room for ${counted(lines, "line")}: put off as \`wanecast orders\` lists them, that brings ${tenthsText(months)} device-months short (a device short at one month's end).`;
+  const told = `The budget of ${budget} a fiscal year has no room for ${counted(lines, "line")} in full: put off as \`wanecast orders\` lists them, that brings ${tenthsText(months)} device-months short (a device short at one month's end).`;
   return [...spendBlocks(plan, width), wrapText(told, width)];
 }
 

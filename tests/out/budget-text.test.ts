@@ -92,12 +92,12 @@ describe("budgetText", () => {
     const months = [...short, { ...short[0]!, month: "2026-12", withinBudget: { expected: 3, anyChance: 0.9 } }];
     const summary = summaryText(aPlan({ deferrals: [deferral, later], short: months, policy }), { width: 200 });
     expect(summary).toContain(
-      "The budget of EUR 12,000 a fiscal year has no room for 1 line: put off as `wanecast orders` lists them, that brings 3.4 device-months short (a device short at one month's end).",
+      "The budget of EUR 12,000 a fiscal year has no room for 1 line in full: put off as `wanecast orders` lists them, that brings 3.4 device-months short (a device short at one month's end).",
     );
     const other = { ...deferral, line: "another", currency: "XXX" };
     const bare = summaryText(aPlan({ deferrals: [{ ...deferral, currency: "XXX" }, other], short, policy }), {
       width: 200,
     });
-    expect(bare).toContain("The budget of 12,000 a fiscal year has no room for 2 lines: put off");
+    expect(bare).toContain("The budget of 12,000 a fiscal year has no room for 2 lines in full: put off");
   });
 });
