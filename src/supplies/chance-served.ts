@@ -21,7 +21,7 @@ export interface ShelfNeeds {
 const UNITS_FOLLOWED_EXACTLY = 400;
 
 /**
- * Chances that each of a shelf's units, in the order of their last days, leaves for a need before that day.
+ * Chances that each of a shelf's units, in the order of their last days, leaves for a need up to that day.
  *
  * The shelf serves in order of expiry. Uses are taken as Poisson at their expected rate, known needs each by
  * itself.
@@ -57,11 +57,11 @@ function servedExactly(lastDays: readonly Day[], needs: ShelfNeeds): Float64Arra
     const day = lastDays[k]!;
     if (day > at) {
       gone = after(gone, unitsOfUses(needs, day - at, units));
-      for (; met < known.length && known[met]![0] <= day; met++) {
-        const chance = known[met]![1];
-        gone = after(gone, Float64Array.of(1 - chance, chance));
-      }
       at = day;
+    }
+    for (; met < known.length && known[met]![0] <= day; met++) {
+      const chance = known[met]![1];
+      gone = after(gone, Float64Array.of(1 - chance, chance));
     }
     for (let n = k + 1; n <= units; n++) chances[k] = chances[k]! + gone[n]!;
     // an expiry: at least k + 1 units are gone from here on
@@ -117,9 +117,9 @@ function servedOnAverage(days: readonly Day[], units: readonly number[], needs: 
     const day = days[run]!;
     if (day > at) {
       gone += perDay * (day - at);
-      for (; met < known.length && known[met]![0] <= day; met++) gone += known[met]![1];
       at = day;
     }
+    for (; met < known.length && known[met]![0] <= day; met++) gone += known[met]![1];
     served[run] = Math.min(units[run]!, Math.max(0, gone - before));
     before += units[run]!;
     gone = Math.max(gone, before);

@@ -42,6 +42,13 @@ describe("chancesServed", () => {
     expect([...chancesServed([20, 40, 60], needs)]).toEqual([1, 0, 1]);
   });
 
+  // By hand: a unit that may be fitted today for the last time goes to the one of two needs of today; of many units, two do
+  it("serves today's needs with what may be fitted today for the last time", () => {
+    const needs = { from: 10, known: onDays([10, 10]), usesPerMonth: 3, unitsPerUse: ONE };
+    expect([...chancesServed([10], needs)]).toEqual([1]);
+    expect(chancesServed(new Array<number>(401).fill(10), needs).slice(0, 3)).toEqual(Float64Array.of(1, 1, 0));
+  });
+
   // By hand: of two units in devices that lapse with chances 1/2 and 1/4 none does with chance 3/8, both with 1/8; the
   // third lapses after the last day
   it("serves what lapses in a device as likely as it does, and of many units in the mean", () => {
