@@ -174,8 +174,9 @@ export const say = {
       without: "if nothing is bought",
       with: "if the schedule is followed",
       within: "with the schedule, less what the budget defers",
-      caption: (devices: number, year: string, byYear: string, end: string, byEnd: string) =>
+      caption: (devices: number, byYear: string, year: string, byEnd: string, end: string) =>
         `A device is short when it has no good pack or lacks in-date supplies. Of ${counted(devices, "device")}, ${byYear} are expected to be short at the end of ${year} if nothing is bought${end === year ? "" : `, and ${byEnd} at the end of ${end}`}.`,
+      ofThen: (short: string, devices: number) => `${short} of then ${numberWords(devices)}`,
       worst: (most: string, month: string) =>
         ` With the schedule the worst month's end is that of ${month}: ${most} are expected.`,
       never: " With the schedule less than one is expected to be short at any month's end.",

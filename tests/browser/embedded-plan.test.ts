@@ -13,6 +13,29 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
+describe("devices short of a fleet that grows small", () => {
+  const shortOf = async (devicesAt: (month: number) => number) => {
+    const short = smallPlan.short.map((row, month) => {
+      const devices = devicesAt(month);
+      return { ...row, devices, withoutBuying: { expected: devices / 2, anyChance: 1 } };
+    });
+    const { page } = await openPage(browser, { ...data, plan: { ...smallPlan, short } });
+    return page.locator("#ahead figure", { hasText: "How many devices would be short?" });
+  };
+
+  it("are told of as many as there are then", async () => {
+    const figure = await shortOf((month) => (month < 20 ? 16 : 4));
+    expect(await figure.locator("figcaption").textContent()).toContain(
+      "Of 16 devices, 8 are expected to be short at the end of October 2027 if nothing is bought, and 2 of then 4 at the end of October 2029.",
+    );
+  });
+
+  it("are shown also where none is left in the end", async () => {
+    expect(await (await shortOf((month) => (month < 20 ? 16 : 0))).count()).toBe(1);
+    expect(await (await shortOf(() => 0)).count()).toBe(0);
+  });
+});
+
 describe("the page with a plan inside, which is looked at part by part", () => {
   let page: Page;
   beforeAll(async () => {

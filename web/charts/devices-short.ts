@@ -14,7 +14,7 @@ type Rows = Plan["short"];
 /** How many devices would be short, month by month, with and without the schedule. */
 export function devicesShort(plan: Plan): HTMLElement | null {
   const rows = plan.short;
-  if (!rows.at(-1)?.devices || knowsNothing(plan)) return null;
+  if (rows.every(({ devices }) => devices === 0) || knowsNothing(plan)) return null;
   const words = say.ahead.short;
   const capped = rows.some((row) => row.withinBudget !== null);
   return figure({
@@ -48,12 +48,13 @@ function captionOf(rows: Rows): string {
   const last = rows.at(-1)!;
   const year = rows[YEAR - 1] ?? last;
   const worst = rows.reduce((most, row) => (row.withSchedule.expected > most.withSchedule.expected ? row : most));
+  const byEnd = inWords(last.withoutBuying.expected);
   const without = words.caption(
-    last.devices,
-    monthWords(year.month),
+    year.devices,
     inWords(year.withoutBuying.expected),
+    monthWords(year.month),
+    last.devices === year.devices ? byEnd : words.ofThen(byEnd, last.devices),
     monthWords(last.month),
-    inWords(last.withoutBuying.expected),
   );
   const { expected } = worst.withSchedule;
   return without + (expected < 1 ? words.never : words.worst(inWords(expected), monthWords(worst.month)));
