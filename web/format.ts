@@ -3,9 +3,11 @@ import { minorDigits, NO_CURRENCY } from "../src/index.ts";
 /** Dates, numbers and money as the reader is used to them, or as ISO dates where the reader switched to these. */
 
 const locale = readersLocale();
-const wholeDay = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short", year: "numeric", timeZone: "UTC" });
-const longMonth = new Intl.DateTimeFormat(locale, { month: "long", year: "numeric", timeZone: "UTC" });
-const shortMonth = new Intl.DateTimeFormat(locale, { month: "short", timeZone: "UTC" });
+// the plan's months are those of this calendar, whatever other the reader's country has
+const utc = { timeZone: "UTC", calendar: "gregory" };
+const wholeDay = new Intl.DateTimeFormat(locale, { ...utc, day: "numeric", month: "short", year: "numeric" });
+const longMonth = new Intl.DateTimeFormat(locale, { ...utc, month: "long", year: "numeric" });
+const shortMonth = new Intl.DateTimeFormat(locale, { ...utc, month: "short" });
 const collator = new Intl.Collator(locale, { numeric: true });
 const byDigits = new Map<number, Intl.NumberFormat>();
 

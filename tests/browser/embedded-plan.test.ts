@@ -228,6 +228,9 @@ describe("the page with a plan inside", () => {
     ["de-DE", "As of 25. Nov. 2026"],
     ["en-US", "As of Nov 25, 2026"],
     ["en@posix", "As of Nov 25, 2026"],
+    // where another calendar is in use, whose months are others, by the plan's own
+    ["th-TH", "As of 25 พ.ย. 2026"],
+    ["ar-SA", "As of ٢٥ نوفمبر ٢٠٢٦"],
   ])("tells dates as a reader of %s is used to them", async (locale, asOf) => {
     const { page } = await openPage(browser, data, { locale });
     expect(await page.locator(".as-of").textContent()).toBe(asOf);
