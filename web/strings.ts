@@ -199,7 +199,7 @@ export const say = {
       `${counted(all, "pack")}: ${listWords(due, "and")}, each counted at its likely date.`,
     now: (n: number) => `${numberWords(n)} due now`,
     by: (n: number, month: string) => `${numberWords(n)} by the end of ${month}`,
-    none: "No battery pack was read.",
+    none: "No battery pack in service was read.",
     due: {
       heading: "How many packs are due by when?",
       unit: "packs",

@@ -93,7 +93,7 @@ describe("a fleet that lacks a part", () => {
     expect(ahead).toContain("1 dated unit is past expiry: gel at Cart (15 Oct 2026).");
     expect(ahead).toContain("No device is known: every place counts as a store");
     expect(ahead).toContain("the plan counts on no use of supplies.");
-    expect(await page.locator("#batteries").textContent()).toContain("No battery pack was read.");
+    expect(await page.locator("#batteries").textContent()).toContain("No battery pack in service was read.");
     // Visits are allowed for, and no device has anything to swap.
     expect(await page.locator("#dates").textContent()).not.toContain("No swap calendar was asked for");
     expect(complaints).toEqual([]);
