@@ -146,6 +146,11 @@ describe("a plan in the page", () => {
     const link = await page.evaluate(() => navigator.clipboard.readText());
     expect(link).toBe(`${page.url()}#with?service_level=0.8`);
 
+    // as on a page that is served without encryption
+    await page.evaluate(() => Object.defineProperty(navigator, "clipboard", { value: undefined }));
+    await page.locator("#copy-link").click();
+    expect(await page.getByText("Copy it from here:").locator("a").getAttribute("href")).toBe(link);
+
     await page.goto(`${link}&horizon_months=many&serial=P1`);
     await page.locator(".problems", { hasText: "horizon_months" }).waitFor();
     expect(await page.locator("#policy-service_level").inputValue()).toBe("0.8");

@@ -96,11 +96,15 @@ function linkLine(choices: ReadonlyMap<string, string>): HTMLElement {
   const words = say.assumptions;
   const link = new URL(policyLink(choices), location.href).href;
   const said = make("span", { role: "status" });
-  const copy = () =>
-    navigator.clipboard.writeText(link).then(
-      () => said.replaceChildren(words.linkCopied),
-      () => said.replaceChildren(words.linkByHand, " ", make("a", { href: link }, link)),
-    );
+  const copy = async () => {
+    try {
+      // there is none on a page that is served without encryption
+      await navigator.clipboard.writeText(link);
+      said.replaceChildren(words.linkCopied);
+    } catch {
+      said.replaceChildren(words.linkByHand, " ", make("a", { href: link }, link));
+    }
+  };
   return make("p", { class: "buttons act-on" }, button(words.link, copy, { id: "copy-link" }), said);
 }
 
