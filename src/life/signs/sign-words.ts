@@ -20,7 +20,7 @@ export function groupSays(sign: Unsaid, which: string, months: number, same: str
   const due =
     inService === 0
       ? ""
-      : `; about ${Math.round(dueWithinYear)} of the ${inService} of them in service will be due within ${months === 12 ? "twelve months" : counted(months, "month")}`;
+      : `; of these, about ${Math.round(dueWithinYear)} of the ${inService} in service will be due within ${months === 12 ? "twelve months" : counted(months, "month")}`;
   const either = same === null ? "" : `; most of them are also among those ${same}, so either may be the cause`;
   return `The ${packs} tested packs of ${item} ${which} wear ${paceOf(sign, "the others")}${due}${either}.`;
 }

@@ -164,8 +164,8 @@ describe("earlySigns", () => {
 
   // By hand: ten packs, each due with a chance of 0.1 by the end of the first month and 0.3 by the twelfth
   it.each([
-    [36, "; about 3 of the 10 of them in service will be due within twelve months."],
-    [1, "; about 1 of the 10 of them in service will be due within 1 month."],
+    [36, "; of these, about 3 of the 10 in service will be due within twelve months."],
+    [1, "; of these, about 1 of the 10 in service will be due within 1 month."],
   ])("count what falls due no further than a plan of %i months looks", (months, told) => {
     const item = fleetOf(seededRandom(5), { East: 2 });
     const dueChance = Float64Array.from({ length: months }, (_, m) => (m < 11 ? 0.1 : 0.3));
