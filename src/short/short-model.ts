@@ -66,7 +66,7 @@ export function shortModel(scheduled: Scheduled): ShortModel {
       return unmetNeeds(paths[item]!, supply).map((units, at) => {
         // whole on each path, and in the mean of all what is expected
         const still = Math.floor(good[at % months]! + at / SAMPLED_PATHS / months);
-        return Math.max(0, Math.ceil((units * stays[at]! - still) / atOnce[item]! - 1e-9));
+        return Math.max(0, Math.ceil((units * stays[at]! - still) / atOnce[item]![at % months]! - 1e-9));
       });
     },
     shortBy: (waiting) =>
@@ -87,11 +87,16 @@ export function shortModel(scheduled: Scheduled): ShortModel {
   };
 }
 
-/** Needs of an item that one device lacks at once, in the mean: what lapses in it on one day leaves it short once. */
-function lackedAtOnce({ mean, causes }: ItemDemand, { units, days }: InDevices): number {
-  const sum = (needs: Float64Array) => needs.reduce((all, one) => all + one, 0);
-  const spared = sum(causes.expiry) * (1 - days.size / units);
-  return spared > 0 ? sum(mean) / (sum(mean) - spared) : 1;
+/** Needs of an item up to each month that one device lacks at once, in the mean: what lapses in it on one day leaves it short once. */
+function lackedAtOnce({ mean, causes }: ItemDemand, { units, lapses }: InDevices): Float64Array {
+  let needs = 0;
+  let expired = 0;
+  return mean.map((ofMonth, month) => {
+    needs += ofMonth;
+    expired += causes.expiry[month]!;
+    const spared = expired * (1 - lapses[month]! / units[month]!);
+    return spared > 0 ? needs / (needs - spared) : 1;
+  });
 }
 
 /** The part of what waits of an item that does not go with its device, at path * months + month. */

@@ -10,9 +10,9 @@ export interface InDevices {
   good: Float64Array;
   /** Needs, expected, of devices that have left service since. */
   gone: Float64Array;
-  /** Units, and their swap days device by device: what lapses in one on one day leaves one device short. */
-  units: number;
-  days: Set<string>;
+  /** Units to be replaced so far, and on how many days, device by device: what lapses in one on one day leaves one device short. */
+  units: Float64Array;
+  lapses: Float64Array;
   /** Packs that bring needs, and of these those that sit in a device. */
   packs: number;
   placed: number;
@@ -28,12 +28,14 @@ export function unitsInDevices({ dated, life, policy }: Scheduled): (key: string
     (_: string): InDevices => ({
       good: new Float64Array(horizonMonths),
       gone: new Float64Array(horizonMonths),
-      units: 0,
-      days: new Set(),
+      units: new Float64Array(horizonMonths),
+      lapses: new Float64Array(horizonMonths),
       packs: 0,
       placed: 0,
     }),
   );
+  /** Items, devices and days of which a lapse is counted. */
+  const known = new Set<string>();
   const leaves = (key: string) => takes.devices.get(key)?.retired ?? Infinity;
   /** Use-by days of packs, by their serials: until then a pack in a device is good. */
   const useBy = new Map<string, Day>();
@@ -49,15 +51,22 @@ export function unitsInDevices({ dated, life, policy }: Scheduled): (key: string
   function addUnits(at: number): void {
     const { held, opened, expiry, quantity } = stock.rows[at]!;
     const { key } = stock.placeOf(at);
-    const item = ofItem(stock.itemOf(at).key);
+    const itemKey = stock.itemOf(at).key;
+    const item = ofItem(itemKey);
     const swapBy = stock.swapBy[at]!;
-    item.units += quantity;
-    item.days.add(`${key} ${swapBy}`);
+    const needed = held === null ? Math.max(asOf, swapBy) : asOf;
+    const lapse = `${itemKey}\n${key}\n${needed}`;
+    const isFirst = quantity > 0 && !known.has(lapse);
+    if (isFirst) known.add(lapse);
     const until = leaves(key);
-    const isNeed = (held === null ? Math.max(asOf, swapBy) : asOf) < until;
+    const isNeed = needed < until;
     // opened gel is good for its days after opening only; held units are good for nothing
     const last = held === null && opened === null ? expiry : 0;
     ends.forEach((end, month) => {
+      if (needed <= end) {
+        item.units[month]! += quantity;
+        if (isFirst) item.lapses[month]! += 1;
+      }
       if (end >= until) item.gone[month]! += isNeed ? quantity : 0;
       else if (swapBy <= end && last >= end) item.good[month]! += quantity * (1 - stock.chanceUsed[at]!);
     });

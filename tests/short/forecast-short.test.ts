@@ -80,6 +80,17 @@ describe("forecastShort", () => {
     expect(short(fleet, [demand])[0]!.withoutBuying.expected).toBeCloseTo(devices, 9);
   });
 
+  // By hand: both of D1's units lapse in December, which leaves it short, one of D2's in January, so that two are; that those of
+  // D3 and D4 lapse on days of their own, much later, bears on neither
+  it("counts what lapses together by what has lapsed so far", () => {
+    const singles = [50, 80, 140, 141, 142, 143].map((days, at) => row(AS_OF + days, { place: `D${2 + (at >> 1)}` }));
+    const fleet = fleetOf(4, { datedStock: [row(AS_OF + 20, { quantity: 2 }), ...singles] });
+    const demand = certainDemand(PADS, [0, 2, 1, 1, 0, 4]);
+    demand.causes = { ...demand.causes, expiry: demand.mean };
+    const months = short(fleet, [demand]);
+    expect(months.slice(0, 3).map((one) => nearly(one.withoutBuying.expected))).toEqual([0, 1, 2]);
+  });
+
   it("counts a unit as good to the end of its expiry day", () => {
     const december = lastDayOfMonth(certainDemand(PADS, [0]).from + 1);
     const at = (expiry: number) =>

@@ -46,8 +46,11 @@ describe("unitsInDevices", () => {
     const found = unitsInDevices(scheduled(fleetOfMonitors(devices, datedStock)))("pads, adult");
     expect([...found.good]).toEqual([1, 4, 0]);
     expect([...found.gone]).toEqual([0, 0, 0]);
-    // D1's three lapse on one day
-    expect([found.units, found.days.size]).toEqual([9, 7]);
+    // D5's and D6's are due in November, D3's in January, all others in December, D1's three on one day
+    expect([[...found.units], [...found.lapses]]).toEqual([
+      [2, 8, 9],
+      [2, 6, 7],
+    ]);
   });
 
   /*
