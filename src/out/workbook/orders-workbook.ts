@@ -23,7 +23,7 @@ const LINE_COLUMNS: { key: string; width: number; of: "date" | "price" | "money"
   { key: "forecast", width: 9, of: "text" },
   { key: "item", width: 24, of: "words" },
   { key: "gtin", width: 16, of: "text" },
-  { key: "quantity", width: 9, of: "count" },
+  { key: "quantity", width: 10, of: "count" },
   { key: "boxes", width: 7, of: "count" },
   { key: "unit_price", width: MONEY_WIDTH, of: "price" },
   { key: "line_cost", width: MONEY_WIDTH, of: "money" },
@@ -31,10 +31,10 @@ const LINE_COLUMNS: { key: string; width: number; of: "date" | "price" | "money"
   { key: "total", width: MONEY_WIDTH, of: "money" },
   { key: "currency", width: 9, of: "text" },
   { key: "arrive_by", width: DATE_WIDTH, of: "date" },
-  { key: "covers_from", width: DATE_WIDTH, of: "text" },
+  { key: "covers_from", width: 13, of: "text" },
   { key: "covers_to", width: DATE_WIDTH, of: "text" },
-  { key: "reason", width: 60, of: "words" },
-  { key: "order", width: 20, of: "words" },
+  { key: "reason", width: 44, of: "words" },
+  { key: "order", width: 16, of: "words" },
 ];
 
 const TOTAL_COLUMNS: typeof LINE_COLUMNS = [

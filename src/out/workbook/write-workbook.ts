@@ -7,7 +7,10 @@ type Cell = string | number | boolean | null;
 /** A tab of a workbook to be written. */
 export interface Tab {
   name: string;
-  /** A column `wraps` where its texts are broken into lines rather than cut off by the next cell. */
+  /**
+   * A column is as wide as its longest text, or as `width` says where that is less, and where it has a format. It `wraps`
+   * where its texts are broken into lines rather than cut off by the next cell.
+   */
   columns: { header: string; key: string; width?: number; numFmt?: string; wraps?: boolean }[];
   data: Record<string, Cell>[];
   /** Stands below every printed page. */
@@ -70,38 +73,55 @@ const headerOnEveryPage = (number: number, { name }: Tab) =>
 
 /** Styles by number: 0 plain, 1 the header, 2 text broken into lines, then one for each format. */
 const OWN_STYLES = 3;
+/** A font without a name is another one in each program, and from cell to cell. */
+const LETTERS = '<sz val="11"/><name val="Arial"/>';
 
 function styles(formats: readonly string[]): string {
-  const style = (format: number, font = 0, wraps = 0) =>
-    `<xf numFmtId="${format}" fontId="${font}" fillId="0" borderId="0" xfId="0" applyNumberFormat="1" applyFont="1" applyAlignment="1"><alignment vertical="top" wrapText="${wraps}"/></xf>`;
+  const style = (format: number, font = 0, wraps = 0, side = "general") =>
+    `<xf numFmtId="${format}" fontId="${font}" fillId="0" borderId="0" xfId="0" applyNumberFormat="1" applyFont="1" applyAlignment="1"><alignment horizontal="${side}" vertical="top" wrapText="${wraps}"/></xf>`;
   const own = formats.map((code, at) => `<numFmt numFmtId="${OWN_FORMATS_FROM + at}" formatCode="${escaped(code)}"/>`);
   return (
     `<styleSheet xmlns="${MAIN}">` +
     (own.length > 0 ? `<numFmts count="${own.length}">${own.join("")}</numFmts>` : "") +
-    '<fonts count="2"><font><sz val="11"/></font><font><b/><sz val="11"/></font></fonts>' +
+    `<fonts count="2"><font>${LETTERS}</font><font><b/>${LETTERS}</font></fonts>` +
     '<fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills>' +
     '<borders count="1"><border/></borders><cellStyleXfs count="1"><xf/></cellStyleXfs>' +
     `<cellXfs count="${formats.length + OWN_STYLES}">${style(0)}${style(0, 1)}${style(0, 0, 1)}` +
-    `${formats.map((_, at) => style(OWN_FORMATS_FROM + at)).join("")}</cellXfs>` +
+    // a day stands below its header, and away from the text after it
+    `${formats.map((code, at) => style(OWN_FORMATS_FROM + at, 0, 0, /y/.test(code) ? "left" : "general")).join("")}</cellXfs>` +
     '<cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles></styleSheet>'
   );
 }
+
+/** Height of a line, in points, and widths of columns of which none is told, in digits. */
+const LINE = 15;
+const TEXT_WIDTH = 40;
+const FORMAT_WIDTH = 12;
+/** Letters of a text that stand in a digit's place, where words are broken into lines. */
+const LETTERS_A_DIGIT = 1.1;
+
+const lengthOf = (value: Cell = null) => String(value ?? "").length;
 
 function worksheet({ columns, data, footer }: Tab, formats: readonly string[]): string {
   const styleOf = columns.map(({ numFmt, wraps }) =>
     numFmt === undefined ? (wraps ? 2 : 0) : formats.indexOf(numFmt) + OWN_STYLES,
   );
-  const rows = data.map(
-    (row, at) =>
-      `<row r="${at + 2}">${columns.map(({ key }, column) => cell(row[key] ?? null, at + 2, column, styleOf[column]!)).join("")}</row>`,
-  );
-  const widths = columns.map(
-    ({ width, header }, at) =>
-      `<col min="${at + 1}" max="${at + 1}" width="${width ?? Math.max(12, header.length + 2)}" customWidth="1"/>`,
-  );
+  const widths = columns.map(({ key, header, numFmt, width }) => {
+    if (numFmt !== undefined) return width ?? FORMAT_WIDTH;
+    const longest = data.reduce((most, row) => Math.max(most, lengthOf(row[key])), header.length);
+    return Math.min(width ?? TEXT_WIDTH, longest + 2);
+  });
+  const rows = data.map((row, at) => {
+    // not every program makes a row as high as its lines by itself
+    const lines = columns.map(({ key, wraps }, column) =>
+      wraps ? lengthOf(row[key]) / (LETTERS_A_DIGIT * widths[column]!) : 1,
+    );
+    const cells = columns.map(({ key }, column) => cell(row[key] ?? null, at + 2, column, styleOf[column]!));
+    return `<row r="${at + 2}" ht="${LINE * Math.ceil(Math.max(1, ...lines))}">${cells.join("")}</row>`;
+  });
   return (
     `<worksheet xmlns="${MAIN}"><sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView workbookViewId="0"><pane ySplit="1" topLeftCell="A2" activePane="bottomLeft" state="frozen"/></sheetView></sheetViews>` +
-    `<cols>${widths.join("")}</cols><sheetData><row r="1">${columns.map(({ header }, at) => cell(header, 1, at, 1)).join("")}</row>` +
+    `<sheetFormatPr defaultRowHeight="${LINE}"/><cols>${widths.map((width, at) => `<col min="${at + 1}" max="${at + 1}" width="${width}" customWidth="1"/>`).join("")}</cols><sheetData><row r="1">${columns.map(({ header }, at) => cell(header, 1, at, 1)).join("")}</row>` +
     `${rows.join("")}</sheetData><pageMargins left="0.4" right="0.4" top="0.5" bottom="0.7" header="0.3" footer="0.3"/>` +
     '<pageSetup orientation="landscape" fitToHeight="0"/>' +
     // &A is the tab's name, &P the page and &N their number
@@ -111,7 +131,7 @@ function worksheet({ columns, data, footer }: Tab, formats: readonly string[]): 
 
 function cell(value: Cell, row: number, column: number, style: number): string {
   if (value === null) return "";
-  const at = `r="${columnLetters(column)}${row}"${style === 0 ? "" : ` s="${style}"`}`;
+  const at = `r="${columnLetters(column)}${row}" s="${style}"`;
   if (typeof value === "boolean") return `<c ${at} t="b"><v>${Number(value)}</v></c>`;
   if (typeof value === "string")
     return `<c ${at} t="inlineStr"><is><t xml:space="preserve">${escaped(value)}</t></is></c>`;

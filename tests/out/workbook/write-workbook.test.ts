@@ -1,7 +1,17 @@
+import { inflateRawSync } from "node:zlib";
 import { readXlsx } from "hucre/xlsx";
 import { describe, expect, it } from "vitest";
 import { dayFromIso } from "../../../src/calendar/day.ts";
 import { workbookDay, writeWorkbook } from "../../../src/out/workbook/write-workbook.ts";
+
+/** A part of an archive as text, found by its name in the directory (APPNOTE 4.3.12) and unpacked. */
+function partOf(archive: Uint8Array, name: string): string {
+  const bytes = Buffer.from(archive);
+  const entry = bytes.lastIndexOf(name) - 46;
+  const from = bytes.readUInt32LE(entry + 42);
+  const data = from + 30 + bytes.readUInt16LE(from + 26) + bytes.readUInt16LE(from + 28);
+  return inflateRawSync(bytes.subarray(data, data + bytes.readUInt32LE(entry + 20))).toString();
+}
 
 describe("writeWorkbook", () => {
   it("is read by the library as it was written", async () => {
@@ -51,5 +61,37 @@ describe("writeWorkbook", () => {
     expect(sheet!.headerFooter).toMatchObject({ oddFooter: "&LAs of <day>&C&A&R&P / &N" });
     expect(sheet!.cells!.get("1,0")!.style).toMatchObject({ alignment: { wrapText: true, vertical: "top" } });
     expect(sheet!.cells!.get("0,0")!.style).toMatchObject({ font: { bold: true } });
+  });
+
+  // seen in a program that leaves a row as high as the file says, and takes another font where a cell has none
+  it("says how high and wide its cells are, and in which letters", async () => {
+    const bytes = await writeWorkbook([
+      {
+        name: "Lines",
+        columns: [
+          { header: "day", key: "day", numFmt: "yyyy-mm-dd", width: 11 },
+          { header: "code", key: "code", width: 24 },
+          { header: "reason", key: "reason", width: 50, wraps: true },
+          { header: "remark", key: "remark" },
+        ],
+        data: [
+          { day: 46_000, code: "A-1", reason: "x".repeat(56), remark: null },
+          { day: null, code: null, reason: "short", remark: "y".repeat(99) },
+        ],
+      },
+    ]);
+    const [sheet] = (await readXlsx(bytes, { readStyles: true })).sheets;
+    // "code" and two digits' room; 56 letters are more than the 55 that a line of 50 digits takes
+    expect(sheet!.columns!.map(({ width }) => width)).toEqual([11, 6, 50, 40]);
+    // heights that a user has not set are not told by the library
+    const heights = partOf(bytes, "xl/worksheets/sheet1.xml").match(/<row r="\d+" ht="\d+">/g);
+    expect(heights).toEqual(['<row r="2" ht="30">', '<row r="3" ht="15">']);
+    expect(partOf(bytes, "xl/styles.xml").match(/<font>.*?<\/font>/g)).toEqual([
+      '<font><sz val="11"/><name val="Arial"/></font>',
+      '<font><b/><sz val="11"/><name val="Arial"/></font>',
+    ]);
+    // a cell that names no style is given another font than one that names the first
+    expect(partOf(bytes, "xl/worksheets/sheet1.xml")).not.toMatch(/<c r="[A-Z]+\d+"[ >](?!s=)/);
+    expect(sheet!.cells!.get("1,0")!.style).toMatchObject({ alignment: { horizontal: "left", vertical: "top" } });
   });
 });
