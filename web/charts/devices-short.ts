@@ -1,4 +1,5 @@
 import { knowsNothing, type Plan } from "../../src/index.ts";
+import { chanceColumn, countColumn } from "../columns.ts";
 import { chanceWords, monthWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
@@ -68,17 +69,17 @@ function inWords(devices: number): string {
 
 function shortTable(rows: Rows, capped: boolean): HTMLElement {
   const { heading, heads } = say.ahead.short;
-  return table({
+  return table<Rows[number]>({
     caption: heading,
     rows,
     first: 60,
     sortable: false,
     columns: [
       { title: heads[0]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
-      { title: heads[1]!, value: (row) => numberWords(row.withoutBuying.expected, 1), figures: true },
-      { title: heads[2]!, value: (row) => chanceWords(row.withoutBuying.anyChance), figures: true },
-      { title: heads[3]!, value: (row) => numberWords(row.withSchedule.expected, 1), figures: true },
-      { title: heads[4]!, value: (row) => chanceWords(row.withSchedule.anyChance), figures: true },
+      countColumn(heads[1]!, (row) => row.withoutBuying.expected, 1),
+      chanceColumn(heads[2]!, (row) => row.withoutBuying.anyChance),
+      countColumn(heads[3]!, (row) => row.withSchedule.expected, 1),
+      chanceColumn(heads[4]!, (row) => row.withSchedule.anyChance),
       ...(capped
         ? [
             {

@@ -1,5 +1,6 @@
 import type { ChartConfiguration } from "chart.js";
-import { fadeByAge } from "../fade-by-age.ts";
+import { countColumn } from "../columns.ts";
+import { type FadeByAge, fadeByAge } from "../fade-by-age.ts";
 import { numberWords, percentWords } from "../format.ts";
 import type { PlannedSession } from "../session.ts";
 import { say } from "../strings.ts";
@@ -82,13 +83,13 @@ export function itemFade(item: string, { plan, reading, readings }: PlannedSessi
       } as unknown as ChartConfiguration;
     },
     table: () =>
-      table({
+      table<FadeByAge["bands"][number]>({
         caption: words.heading,
         rows: bands,
         first: 80,
         sortable: false,
         columns: [
-          { title: words.heads[0]!, value: (row) => numberWords(row.age, 2), figures: true },
+          countColumn(words.heads[0]!, (row) => row.age, 2),
           { title: words.heads[1]!, value: (row) => share(row.p10), figures: true },
           { title: words.heads[2]!, value: (row) => share(row.p50), figures: true },
           { title: words.heads[3]!, value: (row) => share(row.p90), figures: true },

@@ -1,3 +1,4 @@
+import { countColumn } from "../columns.ts";
 import { monthWords, numberWords } from "../format.ts";
 import { type PacksDueMonth, quarterOf } from "../packs-due-by-month.ts";
 import { say } from "../strings.ts";
@@ -63,17 +64,17 @@ export function packsDue(rows: readonly PacksDueMonth[]): HTMLElement {
       };
     },
     table: () =>
-      table({
+      table<PacksDueMonth>({
         caption: words.heading,
         rows,
         first: 60,
         sortable: false,
         columns: [
           { title: words.heads[0]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
-          { title: words.heads[1]!, value: (row) => numberWords(row.late), figures: true },
-          { title: words.heads[2]!, value: (row) => numberWords(row.expected, 1), figures: true },
-          { title: words.heads[3]!, value: (row) => numberWords(row.early), figures: true },
-          { title: words.heads[4]!, value: (row) => numberWords(row.quarter, 1), figures: true },
+          countColumn(words.heads[1]!, (row) => row.late),
+          countColumn(words.heads[2]!, (row) => row.expected, 1),
+          countColumn(words.heads[3]!, (row) => row.early),
+          countColumn(words.heads[4]!, (row) => row.quarter, 1),
         ],
       }),
   });

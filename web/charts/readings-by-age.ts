@@ -1,7 +1,8 @@
 import type { ChartConfiguration } from "chart.js";
 import type { Reading } from "../../src/index.ts";
+import { countColumn } from "../columns.ts";
 import { type AgePoint, dotsByAge, quantile } from "../fade-by-age.ts";
-import { numberWords, percentWords } from "../format.ts";
+import { percentWords } from "../format.ts";
 import { type PackReadings, readingsOf } from "../pack-readings.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
@@ -50,13 +51,13 @@ export function readingsByAge(reading: Reading, readings: PackReadings): HTMLEle
       } as unknown as ChartConfiguration;
     },
     table: () =>
-      table({
+      table<(typeof years)[number]>({
         caption: words.chart,
         rows: years,
         sortable: false,
         columns: [
           { title: words.heads[0]!, value: (row) => `${row.age}–${row.age + 1}` },
-          { title: words.heads[1]!, value: (row) => numberWords(row.count), figures: true },
+          countColumn(words.heads[1]!, (row) => row.count),
           { title: words.heads[2]!, value: (row) => percentWords(row.middle / 100), figures: true },
         ],
       }),

@@ -1,4 +1,5 @@
 import type { ChartConfiguration } from "chart.js";
+import { countColumn } from "../columns.ts";
 import type { DueMonth } from "../due-months.ts";
 import { listWords, monthWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
@@ -82,16 +83,16 @@ export function unitsDue(rows: DueMonth[], item: string | null, marginDays: numb
       } as ChartConfiguration;
     },
     table: () =>
-      table({
+      table<DueMonth>({
         caption: words.chart,
         rows,
         first: 60,
         sortable: false,
         columns: [
           { title: words.heads[0]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
-          { title: words.heads[1]!, value: (row) => numberWords(row.fitted), figures: true },
-          { title: words.heads[2]!, value: (row) => numberWords(row.stored), figures: true },
-          { title: words.heads[3]!, value: (row) => numberWords(together(row)), figures: true },
+          countColumn(words.heads[1]!, (row) => row.fitted),
+          countColumn(words.heads[2]!, (row) => row.stored),
+          countColumn(words.heads[3]!, (row) => together(row)),
           { title: words.heads[4]!, value: (row) => row.crowded.join(", "), wide: true },
         ],
       }),

@@ -1,3 +1,4 @@
+import { countColumn } from "../columns.ts";
 import type { Behind } from "../engine/messages.ts";
 import { numberWords } from "../format.ts";
 import { say } from "../strings.ts";
@@ -36,13 +37,13 @@ export function visitsEnough({ smallest, tradeOff }: Behind["swapCapacity"]): HT
       options: commonOptions(colours, words.unit),
     }),
     table: () =>
-      table({
+      table<(typeof tradeOff)[number]>({
         caption: words.question,
         rows: tradeOff,
         sortable: false,
         columns: [
-          { title: words.heads[0]!, value: (row) => numberWords(row.perMonth), figures: true },
-          { title: words.heads[1]!, value: (row) => numberWords(row.unitMonthsGivenUp), figures: true },
+          countColumn(words.heads[0]!, (row) => row.perMonth),
+          countColumn(words.heads[1]!, (row) => row.unitMonthsGivenUp),
         ],
       }),
   });

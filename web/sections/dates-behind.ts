@@ -42,16 +42,16 @@ function lapseTable({ lapses }: Behind): HTMLElement {
 /** The places with units to swap in the plan's first year. */
 function placeTable({ places }: Behind): HTMLElement {
   const words = say.dates.places;
-  return table({
+  return table<Behind["places"][number]>({
     caption: words.heading,
     rows: places,
     first: 10,
     printed: 30,
     columns: [
       { title: words.heads[0]!, value: (row) => row.place, wide: true },
-      { title: words.heads[1]!, value: (row) => row.overdue, figures: true },
-      { title: words.heads[2]!, value: (row) => row.soon, figures: true },
-      { title: words.heads[3]!, value: (row) => row.year, figures: true },
+      countColumn(words.heads[1]!, (row) => row.overdue),
+      countColumn(words.heads[2]!, (row) => row.soon),
+      countColumn(words.heads[3]!, (row) => row.year),
     ],
   });
 }
@@ -73,7 +73,7 @@ function routineTable({ routine }: Behind): HTMLElement {
       { title: words.heads[0]!, value: (row) => row.item },
       { title: words.heads[1]!, value: (row) => row.task, wide: true },
       { title: words.heads[2]!, value: (row) => row.duty ?? words.all },
-      { title: words.heads[3]!, value: (row) => row.devices, figures: true },
+      countColumn(words.heads[3]!, (row) => row.devices),
       { title: words.heads[4]!, value: (row) => row.perYear, figures: true },
       {
         title: words.heads[5]!,
@@ -100,7 +100,7 @@ function useTable({ useRates }: Behind): HTMLElement {
         { title: words.heads[0]!, value: (row) => row.item },
         { title: words.heads[1]!, value: (row) => row.place, wide: true },
         { title: words.heads[2]!, value: (row) => row.duty },
-        { title: words.heads[3]!, value: (row) => row.events, figures: true },
+        countColumn(words.heads[3]!, (row) => row.events),
         countColumn(words.heads[4]!, (row) => row.months, 1),
         countColumn(words.heads[5]!, (row) => row.unitsPerYear, 1),
         countColumn(words.heads[6]!, (row) => row.low, 1),

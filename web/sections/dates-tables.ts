@@ -23,7 +23,7 @@ export function crowdedTable({ crowdedMonths }: Plan): HTMLElement {
       { title: heads[1]!, value: (row) => row.item },
       countColumn(heads[2]!, (row) => row.units),
       countColumn(heads[3]!, (row) => row.evenShare, 1),
-      { title: heads[6]!, value: (row) => row.places, figures: true },
+      countColumn(heads[6]!, (row) => row.places),
     ],
   });
 }
@@ -46,7 +46,7 @@ export function stockTable({ datedStock, asOf }: Plan, siteOf: SiteOf): HTMLElem
         { title: heads[2]!, value: (row) => row.item },
         { title: heads[3]!, value: (row) => row.lot ?? row.serial },
         { ...placeColumn(heads[4]!, (row) => row.place, siteOf), wide: true },
-        { title: heads[5]!, value: (row) => row.quantity, figures: true },
+        countColumn(heads[5]!, (row) => row.quantity),
         chanceColumn(heads[6]!, (row) => row.chanceUsed),
       ],
     },
@@ -97,8 +97,8 @@ export function swapTable({ swapCalendar, asOf }: Plan, siteOf: SiteOf): HTMLEle
       },
       { title: heads[2]!, value: (row) => row.item },
       { title: heads[3]!, value: (row) => row.lot },
-      { title: heads[4]!, value: (row) => row.quantity, figures: true },
-      { title: heads[5]!, value: (row) => row.daysGivenUp, figures: true },
+      countColumn(heads[4]!, (row) => row.quantity),
+      countColumn(heads[5]!, (row) => row.daysGivenUp),
     ],
   });
 }

@@ -25,7 +25,7 @@ export function earlySignsTable(session: PlannedSession, choose: (pack: Plan["pa
         { title: words.heads[0]!, value: (row) => words.kinds[row.kind] },
         { title: words.heads[1]!, value: (row) => row.name, show: name },
         { title: words.heads[2]!, value: (row) => row.item, wide: true },
-        { title: words.heads[3]!, value: (row) => row.packs, figures: true },
+        countColumn(words.heads[3]!, (row) => row.packs),
         countColumn(words.heads[4]!, (row) => row.timesAsFast.p50, 1),
         { title: words.heads[5]!, value: (row) => row.timesAsFast.p10, show: rangeWords },
         chanceColumn(words.heads[6]!, (row) => row.chance),

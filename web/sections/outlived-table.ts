@@ -1,4 +1,5 @@
 import type { Plan } from "../../src/index.ts";
+import { countColumn } from "../columns.ts";
 import { make } from "../dom.ts";
 import { numberWords } from "../format.ts";
 import { say } from "../strings.ts";
@@ -16,14 +17,14 @@ export function outlivedTable({ suddenFailures }: Plan): HTMLElement | null {
   return answer(
     words.heading,
     make("p", {}, words.lead),
-    table({
+    table<(typeof rows)[number]>({
       caption: words.heading,
       rows,
       first: 12,
       columns: [
         { title: words.heads.item, value: (row) => row.item },
-        { title: words.heads.years, value: (row) => row.years, figures: true },
-        { title: words.heads.watched, value: (row) => row.atRisk, figures: true },
+        countColumn(words.heads.years, (row) => row.years),
+        countColumn(words.heads.watched, (row) => row.atRisk),
         { title: words.heads.seen, value: (row) => row.seen, show: (row) => share(row.seen), figures: true },
         {
           title: words.heads.error,
