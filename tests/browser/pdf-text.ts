@@ -2,8 +2,8 @@ import { inflateSync } from "node:zlib";
 
 /**
  * The text of each page of a PDF as Chromium writes it: objects one after the other, streams deflated, glyphs of two
- * bytes with a map to Unicode in every font (ISO 32000-1, 7.3, 7.4.4, 9.10.3). Blanks are left out, since a line break
- * may stand for one.
+ * bytes, of one in a Type 3 font, with a map to Unicode in every font (ISO 32000-1, 7.3, 7.4.4, 9.6.5, 9.10.3). Blanks
+ * are left out, since a line break may stand for one.
  */
 export function pdfPages(pdf: Buffer): string[] {
   const objects = objectsOf(pdf);
@@ -24,7 +24,7 @@ function drawnText(content: string, resources: string, objects: Map<number, PdfO
     [...resources.matchAll(new RegExp(`/(${letter}\\d+) (\\d+) 0 R`, "g"))].map(
       ([, name, number]) => [name!, objects.get(Number(number))] as const,
     );
-  const fonts = new Map(named("F").map(([name, font]) => [name, unicodeOf(font, objects)]));
+  const fonts = new Map(named("F").map(([name, font]) => [name, fontOf(font, objects)]));
   const forms = new Map(
     named("X").map(([name, form]) => [
       name,
@@ -64,7 +64,16 @@ function resourcesOf(head: string, objects: Map<number, PdfObject>): string {
   return reference ? (objects.get(Number(reference[1]))?.head ?? "") : head;
 }
 
-/** What each glyph of a font stands for. */
+/** How many digits a glyph has in a text, and what each stands for. */
+interface Font {
+  digits: number;
+  glyphs: Map<number, string>;
+}
+
+function fontOf(font: PdfObject | undefined, objects: Map<number, PdfObject>): Font {
+  return { digits: font?.head.includes("/Type3") ? 2 : 4, glyphs: unicodeOf(font, objects) };
+}
+
 function unicodeOf(font: PdfObject | undefined, objects: Map<number, PdfObject>): Map<number, string> {
   const map = objects.get(Number(/\/ToUnicode (\d+) 0 R/.exec(font?.head ?? "")?.[1]))?.stream ?? "";
   const glyphs = new Map<number, string>();
@@ -81,17 +90,16 @@ function unicodeOf(font: PdfObject | undefined, objects: Map<number, PdfObject>)
   return glyphs;
 }
 
-function textOf(
-  content: string,
-  fonts: ReadonlyMap<string, Map<number, string>>,
-  forms: ReadonlyMap<string, string>,
-): string {
-  let font = new Map<number, string>();
+function textOf(content: string, fonts: ReadonlyMap<string, Font>, forms: ReadonlyMap<string, string>): string {
+  const none: Font = { digits: 4, glyphs: new Map() };
+  let font = none;
   let text = "";
   for (const [, name, glyphs, form] of content.matchAll(/\/(F\d+) [\d.]+ Tf|<([0-9A-Fa-f]+)>|\/(X\d+) Do/g)) {
     if (form !== undefined) text += forms.get(form) ?? "";
-    else if (name !== undefined) font = fonts.get(name) ?? new Map();
-    else for (const [glyph] of glyphs!.matchAll(/.{4}/g)) text += font.get(hex(glyph)) ?? "";
+    else if (name !== undefined) font = fonts.get(name) ?? none;
+    else
+      for (let at = 0; at < glyphs!.length; at += font.digits)
+        text += font.glyphs.get(hex(glyphs!.slice(at, at + font.digits))) ?? "";
   }
   return text.replace(/\s/g, "");
 }
