@@ -46,13 +46,8 @@ export function heldTold(held: readonly HeldRow[]): string[] {
     if (rows.length === 0) return [];
     const units = rows.reduce((sum, row) => sum + row.quantity, 0);
     const told = rows.map(({ item, place, held: reason }) => `${item} at ${place ?? "no named place"} (${reason})`);
-    const one = installed
-      ? "held unit is in a device and counts as a gap"
-      : "held unit is on a shelf and serves nothing";
-    const more = installed
-      ? "held units are in devices and count as gaps"
-      : "held units are on shelves and serve nothing";
-    return [`${counted(units, one, more)}: ${listTold(told)}.`];
+    const what = installed ? "in devices, each counted as a gap" : "on shelves, serving nothing";
+    return [`${counted(units, "held unit")} ${what}: ${listTold(told)}.`];
   });
 }
 

@@ -43,8 +43,8 @@ describe("dates on a leap day, by hand", () => {
       "- 1 opened unit is past the days after opening: gel at D3 (swap by 2028-02-28).",
     ]);
     expect(below("Held")).toEqual([
-      "- 1 held unit is in a device and counts as a gap: pads at D3 (swollen foil).",
-      "- 7 held units are on shelves and serve nothing: pads at store (recall).",
+      "- 1 held unit in devices, each counted as a gap: pads at D3 (swollen foil).",
+      "- 7 held units on shelves, serving nothing: pads at store (recall).",
     ]);
   });
 

@@ -28,8 +28,8 @@ describe("held stock in dates", () => {
     expect(text).toContain(
       [
         "Held",
-        "- 2 held units are in devices and count as gaps: Pads at D2 (recalled).",
-        "- 5 held units are on shelves and serve nothing: Pads at North (box torn).",
+        "- 2 held units in devices, each counted as a gap: Pads at D2 (recalled).",
+        "- 5 held units on shelves, serving nothing: Pads at North (box torn).",
       ].join("\n"),
     );
     expect(report.heldStock.map(({ place, quantity, held }) => [place, quantity, held])).toEqual([
