@@ -87,14 +87,17 @@ export function shortModel(scheduled: Scheduled): ShortModel {
   };
 }
 
-/** Needs of an item up to each month that one device lacks at once, in the mean: what lapses in it on one day leaves it short once. */
+/**
+ * Needs of an item up to each month that one device lacks at once, in the mean: what lapses in it on one day, or what it needs
+ * when it is new, leaves it short once.
+ */
 function lackedAtOnce({ mean, causes }: ItemDemand, { units, lapses }: InDevices): Float64Array {
   let needs = 0;
-  let expired = 0;
+  let together = 0;
   return mean.map((ofMonth, month) => {
     needs += ofMonth;
-    expired += causes.expiry[month]!;
-    const spared = expired * (1 - lapses[month]! / units[month]!);
+    together += causes.expiry[month]! + causes.growth[month]!;
+    const spared = together * (1 - lapses[month]! / units[month]!);
     return spared > 0 ? needs / (needs - spared) : 1;
   });
 }

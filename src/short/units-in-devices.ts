@@ -10,7 +10,7 @@ export interface InDevices {
   good: Float64Array;
   /** Needs, expected, of devices that have left service since. */
   gone: Float64Array;
-  /** Units to be replaced so far, and on how many days, device by device: what lapses in one on one day leaves one device short. */
+  /** Units needed by lapse and by new devices so far, and on how many days, device by device: of one day they leave one short. */
   units: Float64Array;
   lapses: Float64Array;
   /** Packs that bring needs, and of these those that sit in a device. */
@@ -20,7 +20,7 @@ export interface InDevices {
 
 /** Tells of an item, by its key, what is known of its units in devices. */
 export function unitsInDevices({ dated, life, policy }: Scheduled): (key: string) => InDevices {
-  const { stock, takes, book } = dated.needing;
+  const { stock, takes, book, items } = dated.needing;
   const { asOf, horizonMonths } = policy;
   const from = monthOfDay(asOf);
   const ends = Array.from({ length: horizonMonths }, (_, month) => lastDayOfMonth(from + month));
@@ -46,7 +46,24 @@ export function unitsInDevices({ dated, life, policy }: Scheduled): (key: string
     else if (held === null) useBy.set(nameKey(serial!), expiry);
   }
   for (const pack of life.packs) addPack(pack);
+  for (const { item } of items)
+    for (const { device, key, units } of takes.takers(item))
+      if (device.inService !== null && device.inService > asOf)
+        addLapse(item.key, key, device.inService, units - takes.holds(key, item));
   return ofItem;
+
+  function addLapse(itemKey: string, key: string, day: Day, units: number): void {
+    if (units <= 0) return;
+    const item = ofItem(itemKey);
+    const lapse = `${itemKey}\n${key}\n${day}`;
+    const isFirst = known.has(lapse) ? 0 : 1;
+    known.add(lapse);
+    ends.forEach((end, month) => {
+      if (day > end) return;
+      item.units[month]! += units;
+      item.lapses[month]! += isFirst;
+    });
+  }
 
   function addUnits(at: number): void {
     const { held, opened, expiry, quantity } = stock.rows[at]!;
@@ -55,18 +72,12 @@ export function unitsInDevices({ dated, life, policy }: Scheduled): (key: string
     const item = ofItem(itemKey);
     const swapBy = stock.swapBy[at]!;
     const needed = held === null ? Math.max(asOf, swapBy) : asOf;
-    const lapse = `${itemKey}\n${key}\n${needed}`;
-    const isFirst = quantity > 0 && !known.has(lapse);
-    if (isFirst) known.add(lapse);
+    addLapse(itemKey, key, needed, quantity);
     const until = leaves(key);
     const isNeed = needed < until;
     // opened gel is good for its days after opening only; held units are good for nothing
     const last = held === null && opened === null ? expiry : 0;
     ends.forEach((end, month) => {
-      if (needed <= end) {
-        item.units[month]! += quantity;
-        if (isFirst) item.lapses[month]! += 1;
-      }
       if (end >= until) item.gone[month]! += isNeed ? quantity : 0;
       else if (swapBy <= end && last >= end) item.good[month]! += quantity * (1 - stock.chanceUsed[at]!);
     });

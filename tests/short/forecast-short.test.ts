@@ -8,7 +8,7 @@ import { forecastShort } from "../../src/short/forecast-short.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
 import type { UsableLot } from "../../src/supplies/types.ts";
 import { pack } from "../fleet/make-rows.ts";
-import { AS_OF, certainDemand, poissonDemand, policyWith, shelfLot } from "../orders/made-up.ts";
+import { AS_OF, catalogueRow, certainDemand, poissonDemand, policyWith, shelfLot } from "../orders/made-up.ts";
 import { device, fleetOf, NO_LIFE, PADS, SOURCE } from "./made-up.ts";
 
 function short(fleet: Fleet, demand: ItemDemand[], lots: UsableLot[] = [], months = demand[0]!.months, life = NO_LIFE) {
@@ -89,6 +89,16 @@ describe("forecastShort", () => {
     demand.causes = { ...demand.causes, expiry: demand.mean };
     const months = short(fleet, [demand]);
     expect(months.slice(0, 3).map((one) => nearly(one.withoutBuying.expected))).toEqual([0, 1, 2]);
+  });
+
+  // By hand: the new device needs two units from December on and has none, which leaves one device short; two more that are used
+  // in January leave two more
+  it("counts a new device that lacks all its units once", () => {
+    const fleet = fleetOf(9, { catalogue: [catalogueRow({ item: PADS, fits: ["Monitor"], perDevice: 2 })] });
+    fleet.devices.push(device("new", { inService: AS_OF + 20 }));
+    const demand = certainDemand(PADS, [0, 2, 2]);
+    demand.causes = { ...demand.causes, growth: Float64Array.of(0, 2, 0), use: Float64Array.of(0, 0, 2) };
+    expect(short(fleet, [demand]).map((one) => nearly(one.withoutBuying.expected))).toEqual([0, 1, 3]);
   });
 
   it("counts a unit as good to the end of its expiry day", () => {

@@ -53,6 +53,20 @@ describe("unitsInDevices", () => {
     ]);
   });
 
+  // By hand: D1 comes on the last day of January and lacks two of three; D2 is there from as-of on
+  it("counts what a new device lacks as one lapse", () => {
+    const fleet = fleetWith({
+      devices: [device("D1", { inService: day("2027-01-31") }), device("D2", { inService: day("2026-11-25") })],
+      catalogue: [catalogueRow({ item: PADS, fits: ["Monitor"], perDevice: 3 })],
+      datedStock: [stock(PADS, "2028-01-31", "D1")],
+    });
+    const { units, lapses } = unitsInDevices(scheduled(fleet))("pads, adult");
+    expect([[...units], [...lapses]]).toEqual([
+      [0, 0, 2],
+      [0, 0, 1],
+    ]);
+  });
+
   /*
    * By hand: what is to be swapped on 20 December is a need if the device leaves later, and goes with it: from the month's end on
    * or after which it has left. Until then it is good, as its date is 3 January. What is held is needed at as-of.
