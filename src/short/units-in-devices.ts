@@ -58,10 +58,12 @@ export function unitsInDevices({ dated, life, policy }: Scheduled): (key: string
     const lapse = `${itemKey}\n${key}\n${day}`;
     const isFirst = known.has(lapse) ? 0 : 1;
     known.add(lapse);
+    const until = leaves(key);
     ends.forEach((end, month) => {
       if (day > end) return;
       item.units[month]! += units;
       item.lapses[month]! += isFirst;
+      if (day < until && end >= until) item.gone[month]! += units;
     });
   }
 
@@ -74,12 +76,10 @@ export function unitsInDevices({ dated, life, policy }: Scheduled): (key: string
     const needed = held === null ? Math.max(asOf, swapBy) : asOf;
     addLapse(itemKey, key, needed, quantity);
     const until = leaves(key);
-    const isNeed = needed < until;
     // opened gel is good for its days after opening only; held units are good for nothing
     const last = held === null && opened === null ? expiry : 0;
     ends.forEach((end, month) => {
-      if (end >= until) item.gone[month]! += isNeed ? quantity : 0;
-      else if (swapBy <= end && last >= end) item.good[month]! += quantity * (1 - stock.chanceUsed[at]!);
+      if (end < until && swapBy <= end && last >= end) item.good[month]! += quantity * (1 - stock.chanceUsed[at]!);
     });
   }
 

@@ -80,6 +80,15 @@ describe("unitsInDevices", () => {
     expect([...found.gone]).toEqual([0, 3, 4]);
     expect([...found.good]).toEqual([0, 1, 0]);
   });
+
+  // By hand: D1 comes on 10 December, lacks its pads, and is gone by January's end
+  it("counts what a new device lacks as gone with it", () => {
+    const fleet = fleetWith({
+      devices: [device("D1", { inService: day("2026-12-10"), retired: day("2027-01-31") }), device("D2")],
+      catalogue: [catalogueRow({ item: PADS, fits: ["Monitor"], perDevice: 2 })],
+    });
+    expect([...unitsInDevices(scheduled(fleet))("pads, adult").gone]).toEqual([0, 0, 2]);
+  });
 });
 
 describe("shortModel", () => {
