@@ -24,6 +24,7 @@ export { columnsFileOf } from "./sheets/mapping/columns-as-read.ts";
 export { type ColumnsFile, parseColumnsFile } from "./sheets/mapping/columns-file.ts";
 export { decodeText } from "./sheets/text/decode-text.ts";
 export { textRecords } from "./sheets/text/records.ts";
+export { guardText } from "./sheets/values/formula-guard.ts";
 
 // The planner's choices, and currencies
 

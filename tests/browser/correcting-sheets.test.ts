@@ -193,6 +193,25 @@ describe("the label box", () => {
     await page.locator("#sheets table tr", { hasText: "scanned.csv" }).first().waitFor();
   });
 
+  it("saves a label that begins with a plus so that no spreadsheet takes it for a formula, and reads it", async () => {
+    const { page } = await openPage(browser, null);
+    await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
+    await planned(page);
+    // HIBC with its check character, from the standard's examples (from memory)
+    await page.locator("#scan").fill("+A99912345/$$52001510X33");
+    await page.locator("#scan").press("Enter");
+    const row = page.locator("#scanned tbody tr");
+    // 52001510X3: day 001 of 2020 -- see tests/sheets/labels
+    await expect.poll(() => row.textContent()).not.toContain("not read");
+    expect(await row.locator("td").nth(1).textContent()).toBe("10X3");
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save as scanned.csv" }).click(),
+    ]);
+    const text = readFileSync((await download.path())!, "utf8");
+    expect(text).toBe("label,place\n'+A99912345/$$52001510X33,\n");
+  });
+
   it("takes scans back by its button, with the keyboard in the box, and out of the plan as well", async () => {
     const { page } = await openPage(browser, null);
     await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);

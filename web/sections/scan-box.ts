@@ -1,3 +1,4 @@
+import { guardText } from "../../src/index.ts";
 import { nowAtHand } from "../at-hand.ts";
 import { csvRow } from "../csv-row.ts";
 import { button, make } from "../dom.ts";
@@ -93,7 +94,9 @@ export function scanBox(): HTMLElement {
 
 /** The scans as a sheet, in the order of scanning. */
 function sheetOf(scans: readonly Scan[]): NamedBytes {
-  const lines = [["label", "place"], ...scans.map((scan) => [scan.label, scan.place])].map((row) => csvRow(row));
+  // a HIBC label begins with a plus
+  const cells = scans.map(({ label, place }) => [guardText(label), guardText(place)]);
+  const lines = [["label", "place"], ...cells].map((row) => csvRow(row));
   return { name: FILE, bytes: new TextEncoder().encode(`${lines.join("\n")}\n`), fromFolder: false };
 }
 
