@@ -345,7 +345,7 @@ export const say = {
       `${month}: ${units} due, ${fitted} of them in devices${crowded ? `; crowded with ${crowded}` : ""}`,
     heads: ["Month", "In devices", "In stores", "Together", "Crowded with"],
     crowdedHeading: "Which months are crowded?",
-    crowdedHeads: ["Month", "Item", "Units", "Even share", "Span", "Lots", "Places"],
+    crowdedHeads: ["Month", "Item", "Units", "Even share", "Lots", "Places"],
     swapsHeading: "What is swapped, and where?",
     swapsHeads: ["At the latest", "Place", "Item", "Lot", "Units", "Days given up", "Visit in"],
     swapsNone:

@@ -1,5 +1,5 @@
 import { knowsNothing, type Plan } from "../../src/index.ts";
-import { chanceColumn, countColumn } from "../columns.ts";
+import { chanceColumn, countColumn, monthColumn } from "../columns.ts";
 import { chanceWords, monthWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
@@ -75,7 +75,7 @@ function shortTable(rows: Rows, capped: boolean): HTMLElement {
     first: 60,
     sortable: false,
     columns: [
-      { title: heads[0]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
+      monthColumn(heads[0]!, (row) => row.month),
       countColumn(heads[1]!, (row) => row.withoutBuying.expected, 1),
       chanceColumn(heads[2]!, (row) => row.withoutBuying.anyChance),
       countColumn(heads[3]!, (row) => row.withSchedule.expected, 1),

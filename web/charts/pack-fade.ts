@@ -1,4 +1,5 @@
 import type { Plan } from "../../src/index.ts";
+import { monthColumn } from "../columns.ts";
 import { monthWords, percentWords, sentenceWords } from "../format.ts";
 import { dayNumber, monthAfter, monthEnd } from "../months.ts";
 import { packPath } from "../pack-path.ts";
@@ -54,13 +55,13 @@ export function packFade(pack: Pack, session: PlannedSession, choices: HTMLEleme
         siblings: siblings.map((sibling) => packPath(sibling, asOf)),
       }),
     table: () =>
-      table({
+      table<(typeof months)[number]>({
         caption: words.heading,
         rows: months,
         first: 60,
         sortable: false,
         columns: [
-          { title: words.heads[0]!, value: ({ month }) => month, show: ({ month }) => monthWords(month) },
+          monthColumn(words.heads[0]!, ({ month }) => month),
           ...(["p10", "p50", "p90"] as const).map((key, at) => ({
             title: words.heads[at + 1]!,
             value: ({ index }: { index: number }) => share(key, index),

@@ -1,4 +1,4 @@
-import { countColumn } from "../columns.ts";
+import { countColumn, monthColumn } from "../columns.ts";
 import { monthWords, numberWords } from "../format.ts";
 import { type PacksDueMonth, quarterOf } from "../packs-due-by-month.ts";
 import { say } from "../strings.ts";
@@ -70,7 +70,7 @@ export function packsDue(rows: readonly PacksDueMonth[]): HTMLElement {
         first: 60,
         sortable: false,
         columns: [
-          { title: words.heads[0]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
+          monthColumn(words.heads[0]!, (row) => row.month),
           countColumn(words.heads[1]!, (row) => row.late),
           countColumn(words.heads[2]!, (row) => row.expected, 1),
           countColumn(words.heads[3]!, (row) => row.early),

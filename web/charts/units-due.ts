@@ -1,5 +1,5 @@
 import type { ChartConfiguration } from "chart.js";
-import { countColumn } from "../columns.ts";
+import { countColumn, monthColumn } from "../columns.ts";
 import type { DueMonth } from "../due-months.ts";
 import { listWords, monthWords, numberWords } from "../format.ts";
 import { say } from "../strings.ts";
@@ -89,7 +89,7 @@ export function unitsDue(rows: DueMonth[], item: string | null, marginDays: numb
         first: 60,
         sortable: false,
         columns: [
-          { title: words.heads[0]!, value: (row) => row.month, show: (row) => monthWords(row.month) },
+          monthColumn(words.heads[0]!, (row) => row.month),
           countColumn(words.heads[1]!, (row) => row.fitted),
           countColumn(words.heads[2]!, (row) => row.stored),
           countColumn(words.heads[3]!, (row) => together(row)),

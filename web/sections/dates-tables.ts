@@ -17,13 +17,13 @@ export function crowdedTable({ crowdedMonths }: Plan): HTMLElement {
   return table<Plan["crowdedMonths"][number]>({
     caption: words.crowdedHeading,
     rows: crowdedMonths,
-    below: (row) => `${sentenceWords(row.says)} ${heads[5]}: ${row.lots.join(", ")}.`,
+    below: (row) => `${sentenceWords(row.says)} ${heads[4]}: ${row.lots.join(", ")}.`,
     columns: [
       monthColumn(heads[0]!, (row) => row.month),
       { title: heads[1]!, value: (row) => row.item },
       countColumn(heads[2]!, (row) => row.units),
       countColumn(heads[3]!, (row) => row.evenShare, 1),
-      countColumn(heads[6]!, (row) => row.places),
+      countColumn(heads[5]!, (row) => row.places),
     ],
   });
 }
