@@ -162,7 +162,7 @@ export const say = {
       noUse:
         "No use is logged: beside what expires and what routine tasks take, the plan counts on no use of supplies.",
       typical: (n: number, all: number) =>
-        `${numberWords(n)} of ${counted(all, "pack")} ${plural(n, "has no reading of its own: the forecast takes it", "have no reading of their own: the forecast takes them")} for typical. One runtime test each would tell most.`,
+        `${numberWords(n)} of ${counted(all, "pack")} ${plural(n, "has no reading of its own: the forecast takes it", "have no reading of their own: the forecast takes them")} for typical. One capacity reading each would tell most.`,
       wide: (n: number) =>
         `${numberWords(n)} ${plural(n, "pack has", "packs have")} an early date within the plan and a late date more than a year after it.`,
       noForecast: (n: number) => `${numberWords(n)} ${plural(n, "pack has", "packs have")} no forecast at all.`,

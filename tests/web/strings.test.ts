@@ -14,3 +14,10 @@ it("counts one of a thing in the singular", () => {
   expect(say.firstLook.caption(1, 1)).toMatch(/^1 capacity reading of 1 pack of all items/);
   expect(say.firstLook.at("0–1", 1, "98 %")).toBe("0–1 years: 1 reading, 98 % in the middle");
 });
+
+it("asks for no runtime test of packs among which may be some that a test would spend", () => {
+  // a battery that does not recharge is used up by it: common practice, no source
+  expect(say.ahead.uncertain.typical(2, 3)).toBe(
+    "2 of 3 packs have no reading of their own: the forecast takes them for typical. One capacity reading each would tell most.",
+  );
+});
