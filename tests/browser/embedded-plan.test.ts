@@ -129,6 +129,18 @@ describe("the page with a plan inside, which is looked at part by part", () => {
     }
   });
 
+  it("lists items to choose from as a reader orders names", async () => {
+    const names = ["Pack 10", "pack 2", "Pack 1"];
+    const named = <Row extends { item: string }>(rows: Row[]) =>
+      rows.map((row, at) => ({ ...row, item: names[at % names.length]! }));
+    const plan = { ...smallPlan, packs: named(smallPlan.packs), datedStock: named(smallPlan.datedStock) };
+    const listed = (await openPage(browser, { ...data, plan })).page;
+    const options = (list: string) => listed.locator(`${list} option`).allTextContents();
+    expect(await options("#fleet-item")).toEqual(["Pack 1", "pack 2", "Pack 10"]);
+    expect(await options("#item-choice")).toEqual(["all items", "Pack 1", "pack 2", "Pack 10"]);
+    expect(await options("#filter-item")).toEqual(["all", "Pack 1", "pack 2", "Pack 10"]);
+  });
+
   it("sorts the packs by a header and opens one pack's chart from its serial", async () => {
     const table = page.locator("#packs table");
     await table.getByRole("button", { name: "Serial" }).click();

@@ -104,7 +104,7 @@ export async function batteries(session: PlannedSession): Promise<HTMLElement> {
 function itemDetail(session: PlannedSession): HTMLElement {
   const { plan } = session;
   const holder = make("div");
-  const items = [...new Set(plan.packs.map((pack) => pack.item))].sort();
+  const items = [...new Set(plan.packs.map((pack) => pack.item))].sort(compareNames);
   const readings = (item: string) =>
     plan.packs.reduce((sum, pack) => sum + (pack.item === item ? pack.readings : 0), 0);
   const before = items.find((item) => item === keptChoice(ITEM_CHOICE));

@@ -4,7 +4,7 @@ import { unitsDue } from "../charts/units-due.ts";
 import { keyName } from "../difference.ts";
 import { make } from "../dom.ts";
 import { unitsDueByMonth } from "../due-months.ts";
-import { monthWords } from "../format.ts";
+import { compareNames, monthWords } from "../format.ts";
 import { keptChoice } from "../kept-choices.ts";
 import { picker } from "../picker.ts";
 import type { PlannedSession } from "../session.ts";
@@ -51,7 +51,7 @@ function leadText({ asOf, horizon, datedStock }: Plan, held: Plan["datedStock"],
 /** Units due by month, of everything or of an item that the reader picks. */
 function dueChart(plan: Plan, reading: Reading, held: Plan["datedStock"]): HTMLElement {
   const words = say.dates;
-  const items = [...new Set(plan.datedStock.map((row) => row.item))].sort();
+  const items = [...new Set(plan.datedStock.map((row) => row.item))].sort(compareNames);
   const chart = make("div");
   draw(items.find((name) => name === keptChoice("item-choice")) ?? null);
   return chart;
