@@ -4,7 +4,7 @@ import { remembered } from "../fleet/remembered.ts";
 import { SAMPLED_PATHS, samplePaths } from "../orders/sample-paths.ts";
 import type { UsableLot } from "../supplies/types.ts";
 import { countInService, deviceClasses } from "./device-classes.ts";
-import { shortOnPaths } from "./short-on-paths.ts";
+import { shareShort, shortOnPaths } from "./short-on-paths.ts";
 import type { Scheduled, Shortage } from "./types.ts";
 import { type InDevices, unitsInDevices } from "./units-in-devices.ts";
 import { type SupplyMonths, supplyMonths, unmetNeeds } from "./unmet-needs.ts";
@@ -41,6 +41,11 @@ export function shortModel(scheduled: Scheduled): ShortModel {
   const ofItem = unitsInDevices(scheduled);
   const inDevices = items.map(({ key }) => ofItem(key));
   const atOnce = demand.map((one, item) => lackedAtOnce(one, inDevices[item]!));
+  const each = items.map((item, at) => {
+    const all = takes.takers(item);
+    const units = all.reduce((sum, one) => sum + one.units, 0) / all.length;
+    return atOnce[at]!.map((together) => Math.max(1, Math.round(units / together)));
+  });
   const share = (item: number) => {
     const { packs, placed } = inDevices[item]!;
     return packs === 0 ? 1 : placed / packs;
@@ -72,7 +77,11 @@ export function shortModel(scheduled: Scheduled): ShortModel {
     shortBy: (waiting) =>
       byMonth.map((all, month) =>
         shortOnPaths(
-          waiting.map((one, item) => ({ share: share(item), unmet: (path: number) => one[path * months + month]! })),
+          waiting.map((one, item) => ({
+            share: share(item),
+            each: each[item]![month]!,
+            unmet: (path: number) => one[path * months + month]!,
+          })),
           all,
         ),
       ),
@@ -80,7 +89,9 @@ export function shortModel(scheduled: Scheduled): ShortModel {
       const ofItem = share(item);
       let sum = 0;
       for (let at = 0; at < waiting.length; at += months) {
-        for (let m = 0; m < months; m++) sum += Math.min(takers[item]![m]!, waiting[at + m]! * ofItem);
+        for (let m = 0; m < months; m++)
+          if (waiting[at + m]! > 0 && takers[item]![m]! > 0)
+            sum += takers[item]![m]! * shareShort(waiting[at + m]! * ofItem, takers[item]![m]!, each[item]![m]!);
       }
       return sum / SAMPLED_PATHS;
     },

@@ -4,6 +4,8 @@ import { SAMPLED_PATHS } from "../orders/sample-paths.ts";
 export interface WaitingItem {
   /** Share of them that fall on devices. */
   share: number;
+  /** How many of them a device can have. */
+  each: number;
   /** Units by path. */
   unmet(path: number): number;
 }
@@ -27,12 +29,12 @@ export function shortOnPaths(
   for (let path = 0; path < SAMPLED_PATHS; path++) {
     let none = 1;
     for (let index = 0; index < items.length; index++) {
-      const { share, unmet } = items[index]!;
+      const { share, each, unmet } = items[index]!;
       const units = takers[index]! > 0 ? unmet(path) : 0;
       const spared = (1 - share) ** units;
       none *= spared;
       // of more needs than devices some may all fall on a pool
-      lacking[index] = units > 0 ? Math.min(1 - spared, (units * share) / takers[index]!) : 0;
+      lacking[index] = units > 0 ? Math.min(1 - spared, shareShort(units * share, takers[index]!, each)) : 0;
     }
     any += 1 - none;
     if (none === 1) continue;
@@ -43,4 +45,14 @@ export function shortOnPaths(
     }
   }
   return { expected: expected / SAMPLED_PATHS, anyChance: any / SAMPLED_PATHS };
+}
+
+/**
+ * Share of devices that have any of so many needs, where a device can have `each` of them and all are as likely to be any
+ * device's.
+ */
+export function shareShort(needs: number, devices: number, each: number): number {
+  let short = 0;
+  for (let had = 0; had < each; had++) short += (1 - short) * Math.min(1, needs / (devices * each - had));
+  return short;
 }
