@@ -61,7 +61,7 @@ function forecastWords(told: Told, life: Pick<PackLife, "belowBy" | "replaceBy">
     return `${known}; sudden failure is likelier to end it than anything else, by ${monthOfDayWords(replaceBy.p50!)}${before(belowBy, replaceBy.p50!)}`;
   }
   if (replaceBy.because !== null && replaceBy.because !== "fade") {
-    const when = replaceBy.kind === "already-due" ? "has passed" : `comes in ${monthOfDayWords(replaceBy.p50!)}`;
+    const when = replaceBy.kind === "already-due" ? "is reached" : `comes in ${monthOfDayWords(replaceBy.p50!)}`;
     return `${known}; ${LIMIT_WORDS[replaceBy.because]} ${when}${before(belowBy, replaceBy.p50!)}`;
   }
   if (belowBy.kind === "already-due") {

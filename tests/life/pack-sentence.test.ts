@@ -41,6 +41,14 @@ it("an end of life is told as it was set", () => {
   );
 });
 
+// On its last day a limit has not passed; it is as true of one that has
+it("a limit that falls on as-of is told as reached", () => {
+  const ahead = { ...due, kind: "within-horizon" as const, p50: day("2027-03-10") };
+  expect(packSentence(told(0.82), { belowBy: ahead, replaceBy: { ...due, because: "age", note: null } })).toBe(
+    "83 % at its only test in June 2026; the age limit is reached, before fade (March 2027).",
+  );
+});
+
 it("a pack whose device leaves service is told with the day", () => {
   const leaving = { ...told(0.74, 0.78), leaves: day("2027-02-01") };
   expect(packSentence(leaving, { belowBy: due, replaceBy: { ...due, because: "fade", note: null } })).toBe(
