@@ -292,8 +292,6 @@ export const say = {
       heading: "Which packs, when and why?",
       caption: "Packs by their likely date of replacement",
       filters: { site: "Site", item: "Item", quarter: "Likely due", because: "Because" },
-      now: "due now",
-      later: "after the plan",
       quarter: (year: string, quarter: string) => `${year}, quarter ${quarter}`,
       heads: {
         serial: "Serial",

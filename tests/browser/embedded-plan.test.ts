@@ -129,6 +129,25 @@ describe("the page with a plan inside, which is looked at part by part", () => {
     }
   });
 
+  it("says of a pack that outlives every date, and of one without a forecast, what is known", async () => {
+    const dates = { p10: null, p50: null, p90: null, because: null, note: null };
+    const kinds = ["beyond-horizon", "no-forecast"] as const;
+    const packs = smallPlan.packs.map((pack, at) => {
+      const kind = kinds[at];
+      return kind ? { ...pack, replaceBy: { ...dates, kind } } : pack;
+    });
+    const { page: told } = await openPage(browser, { ...data, plan: { ...smallPlan, packs } });
+    for (const [at, words] of ["after the plan", "no forecast"].entries()) {
+      const row = told.locator("#packs tbody tr", { hasText: packs[at]!.serial });
+      expect(await row.locator("td").nth(1).textContent()).toBe(words);
+      expect(await row.locator("td").nth(2).textContent()).toBe("–");
+    }
+    await told.locator("#filter-quarter").selectOption("no forecast");
+    expect(await told.locator("#packs tbody tr").count()).toBe(1);
+    await told.locator("#filter-quarter").selectOption("after the plan");
+    expect(await told.locator("#packs tbody").textContent()).toContain(packs[0]!.serial);
+  });
+
   it("lists items to choose from as a reader orders names", async () => {
     const names = ["Pack 10", "pack 2", "Pack 1"];
     const named = <Row extends { item: string }>(rows: Row[]) =>

@@ -59,17 +59,13 @@ export function packTable(packs: Pack[], choose: (pack: Pack) => void): HTMLElem
     },
   ]);
 
-  function dueQuarter({ replaceBy: { kind, p50 } }: Pack): string | null {
-    if (kind === "already-due") return words.now;
-    if (kind === "no-forecast" || p50 === null) return null;
-    if (kind === "beyond-horizon") return words.later;
-    return words.quarter(p50.slice(0, 4), String(Math.ceil(Number(p50.slice(5, 7)) / 3)));
+  function dueQuarter({ replaceBy: { kind, p50 } }: Pack): string {
+    return words.kinds[kind] || words.quarter(p50!.slice(0, 4), String(Math.ceil(Number(p50!.slice(5, 7)) / 3)));
   }
 
   function likely(row: Pack): string | Node {
     const { kind, p50 } = row.replaceBy;
     if (kind === "already-due") return make("span", { class: "act" }, make("em", {}, words.kinds[kind]));
-    if (kind === "no-forecast") return words.kinds[kind];
-    return day(p50);
+    return p50 === null ? words.kinds[kind] : dayWords(p50);
   }
 }
