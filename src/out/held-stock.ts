@@ -39,14 +39,14 @@ export function heldReasons({ datedStock, heldStock }: StockWithHeld): (string |
   return datedStock.map((row) => (held.size === 0 ? null : (held.get(keyOf(row))?.shift()?.held ?? null)));
 }
 
-/** What is held in devices, to be replaced, and what on shelves, as sentences. */
+/** What is held in devices, to be replaced, and what lies elsewhere, as sentences. */
 export function heldTold(held: readonly HeldRow[]): string[] {
   return [true, false].flatMap((installed) => {
     const rows = held.filter((row) => row.installed === installed);
     if (rows.length === 0) return [];
     const units = rows.reduce((sum, row) => sum + row.quantity, 0);
     const told = rows.map(({ item, place, held: reason }) => `${item} at ${place ?? "no named place"} (${reason})`);
-    const what = installed ? "in devices, each counted as a gap" : "on shelves, serving nothing";
+    const what = installed ? "in devices, each counted as a gap" : "in no device in service, serving nothing";
     return [`${counted(units, "held unit")} ${what}: ${listTold(told)}.`];
   });
 }

@@ -44,7 +44,7 @@ describe("dates on a leap day, by hand", () => {
     ]);
     expect(below("Held")).toEqual([
       "- 1 held unit in devices, each counted as a gap: pads at D3 (swollen foil).",
-      "- 7 held units on shelves, serving nothing: pads at store (recall).",
+      "- 7 held units in no device in service, serving nothing: pads at store (recall).",
     ]);
   });
 

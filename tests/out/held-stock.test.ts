@@ -3,7 +3,7 @@ import { defaultPolicy } from "../../src/fleet/policy.ts";
 import { emptyFleet } from "../../src/fleet/rows.ts";
 import { assembleDates } from "../../src/out/dates-report.ts";
 import { datesText } from "../../src/out/dates-text.ts";
-import { notHeld } from "../../src/out/held-stock.ts";
+import { heldRows, heldTold, notHeld } from "../../src/out/held-stock.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
 import { catalogued, day, device, stock } from "../fleet/make-rows.ts";
 
@@ -24,12 +24,24 @@ const report = assembleDates(reading, policy, forecastDatedStock(fleet, policy))
 const text = datesText(report, { width: 80 });
 
 describe("held stock in dates", () => {
+  // By hand: D3 has left service, and so what is held in it is neither a gap nor on a shelf
+  it("does not take a device that has left service for a shelf", () => {
+    const left = {
+      ...fleet,
+      devices: [device("D3", { retired: policy.asOf })],
+      datedStock: [stock("Pads", "2027-06-30", "D3", { held: "recalled" })],
+    };
+    expect(heldTold(heldRows(forecastDatedStock(left, policy).needing.stock))).toEqual([
+      "1 held unit in no device in service, serving nothing: Pads at D3 (recalled).",
+    ]);
+  });
+
   it("is told by itself, with its reason", () => {
     expect(text).toContain(
       [
         "Held",
         "- 2 held units in devices, each counted as a gap: Pads at D2 (recalled).",
-        "- 5 held units on shelves, serving nothing: Pads at North (box torn).",
+        "- 5 held units in no device in service, serving nothing: Pads at North (box torn).",
       ].join("\n"),
     );
     expect(report.heldStock.map(({ place, quantity, held }) => [place, quantity, held])).toEqual([
