@@ -41,7 +41,8 @@ describe("held stock in dates", () => {
       [
         "Held",
         "- 2 held units in devices, each counted as a gap: Pads at D2 (recalled).",
-        "- 5 held units in no device in service, serving nothing: Pads at North (box torn).",
+        "- 5 held units in no device in service, serving nothing: Pads at North (box",
+        "  torn).",
       ].join("\n"),
     );
     expect(report.heldStock.map(({ place, quantity, held }) => [place, quantity, held])).toEqual([
