@@ -29,9 +29,11 @@ const UNITS_FOLLOWED_EXACTLY = 400;
  * @param lastDays  ascending
  */
 export function chancesServed(lastDays: readonly Day[], needs: ShelfNeeds): Float64Array {
-  if (lastDays.length <= UNITS_FOLLOWED_EXACTLY) return servedExactly(lastDays, needs);
-  const single = lastDays.map(() => 1);
-  return servedOnAverage(lastDays, single, needs);
+  return unitsServed(
+    lastDays,
+    lastDays.map(() => 1),
+    needs,
+  );
 }
 
 /**

@@ -36,11 +36,8 @@ const CHANCES = new Float64Array(UNITS_FOLLOWED_EXACTLY);
  */
 export function chancesUsed(swapDays: readonly Day[], place: UsingPlace, unitsPerUse: Float64Array): Float64Array {
   const units = swapDays.length;
-  if (units > UNITS_FOLLOWED_EXACTLY) {
-    const needs = needsAt(place, swapDays[units - 1]!, units, unitsPerUse);
-    // nothing is used where nothing is needed
-    return place.use === null && needs.known.length === 0 ? new Float64Array(units) : chancesServed(swapDays, needs);
-  }
+  if (units > UNITS_FOLLOWED_EXACTLY)
+    return chancesServed(swapDays, needsAt(place, swapDays[units - 1]!, units, unitsPerUse));
   return workOut(swapDays, place, unitsPerUse).slice(0, units);
 }
 
