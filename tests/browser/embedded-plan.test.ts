@@ -3,7 +3,6 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { smallPlan, smallReading } from "./fixtures/small-plan.ts";
 import { chartsDrawn, openPage, startBrowser } from "./open-page.ts";
-import { pdfPages } from "./pdf-text.ts";
 
 const data = { plan: smallPlan, reading: smallReading };
 
@@ -265,100 +264,6 @@ describe("the page with a plan inside", () => {
   ])("tells dates as a reader of %s is used to them", async (locale, asOf) => {
     const { page } = await openPage(browser, data, { locale });
     expect(await page.locator(".as-of").textContent()).toBe(asOf);
-  });
-
-  it("prints as a report: cautions and as-of on every page, charts and tables in words, no controls", async () => {
-    const plan = structuredClone(smallPlan);
-    plan.packs = Array.from({ length: 2500 }, (_, index) => ({ ...plan.packs[0]!, serial: `made up ${index}` }));
-    const { page } = await openPage(browser, { ...data, plan }, { colorScheme: "dark" });
-    await chartsDrawn(page);
-    for (const format of ["A4", "Letter"]) {
-      const pages = pdfPages(await page.pdf({ format }));
-      expect(pages.length).toBeGreaterThanOrEqual(4);
-      expect(pages.length).toBeLessThanOrEqual(14);
-      pages.forEach((text, index) => {
-        expect(text).toContain("itdoesnottest,clearorcondemnanydevice.Asof25Nov2026.");
-        expect(text).toContain(`${index + 1}/${pages.length}`);
-      });
-      const whole = pages.join("");
-      expect(whole).toContain("Thefirst40of2,500rows;therestisinpacks.csv.");
-      // A key's name, for programs, breaks in the narrow column.
-      expect(whole).toContain("Swapbeforeexpiry");
-      expect(whole).not.toContain("swap_before");
-      for (const words of ["Planning sheet", "What has to be ordered, and by which day?", "Before you rely on this"]) {
-        expect(whole).toContain(words.replaceAll(" ", ""));
-      }
-      for (const { item, lineCost, reason } of plan.orders) {
-        expect(whole).toContain(item.replaceAll(" ", ""));
-        expect(whole).toContain(reason.replaceAll(" ", ""));
-        expect(whole).toContain((lineCost / 100).toLocaleString("en-GB", { minimumFractionDigits: 2 }));
-      }
-      expect(whole).not.toContain("Printthisreport");
-      expect(whole).not.toContain("Saveasapicture");
-    }
-  });
-
-  it("says on paper that the report is incomplete as long as a part of it is still being made", async () => {
-    const { page } = await openPage(browser, data);
-    const paper = async () => pdfPages(await page.pdf({ format: "A4" })).join("");
-    const words = "Incomplete:printthisagain.";
-    expect(await paper()).not.toContain(words);
-    const meanwhile = await page.evaluate(() => {
-      document.querySelector<HTMLInputElement>("#iso-dates")!.click();
-      return document.querySelector<HTMLElement>("#plan")!.dataset.unfinished!;
-    });
-    expect(meanwhile.replaceAll(" ", "")).toBe(words);
-    await page.locator("#plan[data-unfinished='']").waitFor();
-    await page.evaluate((said) => {
-      document.querySelector<HTMLElement>("#plan")!.dataset.unfinished = said;
-    }, meanwhile);
-    expect(await paper()).toContain(words);
-  });
-
-  it("prints by its own button once every part is there", async () => {
-    const { page } = await openPage(browser, data);
-    const atPrint = await page.evaluate(
-      () =>
-        new Promise((done) => {
-          const unfinished = () => document.querySelector<HTMLElement>("#plan")!.dataset.unfinished;
-          window.print = () => done(unfinished());
-          document.querySelector<HTMLInputElement>("#iso-dates")!.click();
-          if (unfinished() === "") done("the plan was there at once");
-          [...document.querySelectorAll("button")]
-            .find((button) => button.textContent === "Print this report")!
-            .click();
-        }),
-    );
-    expect(atPrint).toBe("");
-  });
-
-  it("has every chart ready for paper in dark ink on a dark screen too, and draws at once what is not ready", async () => {
-    const { page } = await openPage(browser, data, { colorScheme: "dark" });
-    await chartsDrawn(page);
-    const papers = page.locator(".paper");
-    const charts = await page.locator(".plot canvas").count();
-    expect(await papers.count()).toBe(charts);
-    await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
-    expect(await page.locator(".paper > :is(img, canvas)").count()).toBe(charts);
-    const { page: quiet } = await openPage(browser, data, { colorScheme: "dark" });
-    await quiet.waitForFunction(
-      (count) => count > 0 && document.querySelectorAll(".paper > img").length === count,
-      charts,
-    );
-    // an axis is ruled in --soft of web/style/page.css, which is another for dark screens
-    const rules = await quiet.evaluate(() =>
-      [...document.querySelectorAll<HTMLImageElement>(".paper > img")].map((image) => {
-        const canvas = document.createElement("canvas");
-        [canvas.width, canvas.height] = [image.naturalWidth, image.naturalHeight];
-        const pen = canvas.getContext("2d")!;
-        pen.drawImage(image, 0, 0);
-        const bytes = pen.getImageData(0, 0, canvas.width, canvas.height).data;
-        return bytes.some(
-          (red, at) => at % 4 === 0 && red === 0x5b && bytes[at + 1] === 0x57 && bytes[at + 2] === 0x4e,
-        );
-      }),
-    );
-    expect(rules).toEqual(rules.map(() => true));
   });
 
   it("adds up what goes to each supplier, and opens its lines", async () => {

@@ -2,7 +2,6 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openPage, startBrowser } from "./open-page.ts";
 import { planned } from "./page-actions.ts";
-import { pdfPages } from "./pdf-text.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -275,85 +274,5 @@ describe("a sheet of which every row was set aside", () => {
     const orders = await page.locator("#orders").textContent();
     expect(orders).toContain("That is no all-clear.");
     expect(orders).not.toContain("Nothing has to be ordered");
-  });
-});
-
-describe("a report of which a section begins low on a page", () => {
-  it("keeps each chart's question with its caption", async () => {
-    const fifteen = Array.from({ length: 15 }, (_, at) => at + 1);
-    const { page } = await openPage(browser, null);
-    await page
-      .locator("input[data-chooses=files]")
-      .setInputFiles([
-        csv(
-          "packs.csv",
-          "serial,item,device,made,in_service",
-          ...fifteen.map((n) => `Q${n},pump pack,P${n},${2019 + (n % 5)}-02-01,${2019 + (n % 5)}-04-01`),
-        ),
-        csv(
-          "tests.csv",
-          "serial,date,percent",
-          ...[2024, 2025, 2026].flatMap((year) =>
-            fifteen.map((n) => `Q${n},${year}-06-03,${97 - 3 * (year - 2019 - (n % 5))}`),
-          ),
-        ),
-        csv(
-          "stock.csv",
-          "item,lot,expiry,quantity,place",
-          ...fifteen.map((n) => `line set,S${n},2027-${String((n % 12) + 1).padStart(2, "0")}-15,10,P${n}`),
-        ),
-        POLICY,
-      ]);
-    await planned(page);
-    // charts are moved on whole, whatever stands above: from full pages to nearly empty ones
-    for (const above of [0, 50, 100, 150, 200, 250]) {
-      await page.locator("#pack").evaluate((part, px) => {
-        (part as HTMLElement).style.paddingTop = `${px}px`;
-      }, above);
-      const pages = pdfPages(await page.pdf({ format: "A4" }));
-      const at = pages.findIndex((text) => text.includes("Howmanyunitsfalldueineachmonth?"));
-      expect(pages[at], `${above} px lower`).toContain("Aunitfallsdue14daysbeforeitexpires");
-    }
-  });
-});
-
-describe("a list to take along", () => {
-  it("prints by itself, with the caution at its foot", async () => {
-    const stock = Array.from({ length: 40 }, (_, at) => `pads-a,2027-0${1 + (at % 6)}-28,L${at},1,Post ${at}`);
-    const { page } = await openPage(browser, null);
-    await page
-      .locator("input[data-chooses=files]")
-      .setInputFiles([
-        csv("devices.csv", "device,type,site", ...stock.map((_, at) => `Post ${at},monitor,Harbour`)),
-        csv("dated_stock.csv", "item,expiry,lot,quantity,place", ...stock),
-        csv("policy.csv", "key,value", "as_of,2026-11-01", "swaps_per_month,8"),
-      ]);
-    await planned(page);
-    await page.evaluate(() => {
-      window.print = () => {};
-    });
-    const list = page.locator("#dates .answer", { hasText: "What is swapped, and where?" });
-    await list.getByRole("button", { name: "Print this list alone" }).click();
-    const pages = pdfPages(await page.pdf({ format: "A4" }));
-    const text = pages.join("");
-    expect(text).toContain("Whatisswapped,andwhere?");
-    // Every row, whatever the screen shows of them.
-    for (const at of [0, 25, 39]) expect(text).toContain(`Post${at}`);
-    expect(text).not.toContain("Whatdoesthefleetneednext?");
-    for (const one of pages) expect(one).toContain("Planningaidonly");
-    // A recall takes along where its lot stands, device and site.
-    await page.locator("#trace").fill("L7");
-    await page.locator("#trace").press("Enter");
-    const traced = page.locator("#traced", { hasText: "1 unit at 1 place." });
-    await traced.getByRole("button", { name: "Print this list alone" }).click();
-    const recall = pdfPages(await page.pdf({ format: "A4" })).join("");
-    expect(recall).toContain("1rowbearsL7");
-    expect(recall).toContain("Post7,Harbour");
-    expect(recall).not.toContain("Whatisswapped,andwhere?");
-    // What is printed next is the whole report again.
-    const report = pdfPages(await page.pdf({ format: "A4" })).join("");
-    expect(report).toContain("Whatdoesthefleetneednext?");
-    // The schedule of the units is not cut for the sake of its last ten.
-    expect(report).not.toContain("of40rows");
   });
 });
