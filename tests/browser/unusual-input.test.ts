@@ -1,7 +1,7 @@
 import { readXlsx, writeXlsx } from "hucre/xlsx";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { SMALL_SHEETS } from "./fixtures/small-sheets.ts";
+import { SMALL_SHEETS, sheet } from "./fixtures/small-sheets.ts";
 import { openPage, startBrowser } from "./open-page.ts";
 import { planned, saved, savedBy } from "./page-actions.ts";
 
@@ -77,6 +77,37 @@ describe("long work", () => {
     await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
     await planned(page);
     expect(await page.locator(".masthead .facts").nth(1).textContent()).toContain("3 devices");
+  });
+
+  it("shows the readings meanwhile, by the years of age in which there are any", async () => {
+    const { page } = await openPage(browser, null);
+    // tested when 1 or 9 years old; many items, so that there is time to look
+    const packs = Array.from({ length: 200 }, (_, at) => ({ serial: `S${at}`, item: `pack-${at % 40}`, old: at % 2 }));
+    await page.locator("input[data-chooses=files]").setInputFiles([
+      sheet(
+        "packs.csv",
+        "serial,item,device,made",
+        packs.map(({ serial, item, old }, at) => `${serial},${item},D${at},${old ? 2016 : 2024}-01-10`),
+      ),
+      sheet(
+        "runtime_tests.csv",
+        "serial,date,percent",
+        packs.map(({ serial, old }) => `${serial},2025-06-12,${old ? 75 : 96}`),
+      ),
+    ]);
+    const look = page.locator("figure", { hasText: "How do the readings lie by age?" });
+    const said = await look.evaluate((figure) => {
+      const step = figure.querySelector("input")!;
+      return Array.from({ length: Number(step.max) + 1 }, (_, at) => {
+        step.value = String(at);
+        step.dispatchEvent(new Event("input"));
+        return figure.querySelector("output")!.textContent!.replace("\u202f", " ");
+      });
+    });
+    expect(said).toEqual([
+      "1–2 years: 100 readings, 96 % in the middle",
+      "9–10 years: 100 readings, 75 % in the middle",
+    ]);
   });
 
   it("does not say that last time's work is back where it was stopped from coming back", async () => {
