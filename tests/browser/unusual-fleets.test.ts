@@ -55,6 +55,23 @@ describe("a fleet that lacks a part", () => {
     expect(complaints).toEqual([]);
   });
 
+  it("of packs with a date or with tests, and none with both, is not called unmeasured", async () => {
+    const { page } = await openPage(browser, null);
+    await page
+      .locator("input[data-chooses=files]")
+      .setInputFiles([
+        csv("packs.csv", "serial,item,device,made", "P1,pack-a,D1,2021-01-10", "P2,pack-a,D2,"),
+        csv("tests.csv", "serial,date,percent", "P2,2024-05-01,93", "P2,2025-05-01,88"),
+        POLICY,
+      ]);
+    await planned(page);
+    const figure = page.locator("#batteries figure", { hasText: "fade with age" });
+    expect(await figure.locator("figcaption").textContent()).toMatch(
+      /^No pack of pack-a has both a known age and a reading/,
+    );
+    expect(await page.locator("#ahead").textContent()).toContain("1 of 2 packs has no reading of its own");
+  });
+
   it("of one device and one dated unit is counted in the singular", async () => {
     const { page } = await openPage(browser, null);
     await page
