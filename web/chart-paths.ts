@@ -27,12 +27,14 @@ const FUNCTIONS: [string, string][] = [
   ["buildStacks", "{}"],
   // lines that change their look on the way
   ["strokePathDirect", "undefined"],
+  // some of many ticks
+  ["sample", "arr"],
 ];
 
 /** Methods that answer what nobody asks, each with nothing in it. */
 const UNASKED = (
   "parseArrayData|getStyle|getDataElement|_sync|getRange|getValueForPixel|getLabelForValue|datasetAnimationScopeKeys|" +
-  "isFullSize|addControllers|addPlugins|addScales|getVisibleDatasetCount|first|last|hasValue"
+  "isFullSize|isPluginEnabled|addControllers|addPlugins|addScales|getVisibleDatasetCount|first|last|hasValue"
 )
   .split("|")
   .map((name) => new RegExp(`^ +(?:static )?${name}\\([^)]*\\) \\{(?:|[\\s\\S]*?\\n {4})\\}`, "gm"));
@@ -49,7 +51,13 @@ const BRANCHES = [
   block(" {12}", String.raw`if \((?:optsAtIndex\.showLabelBackdrop|sampleSize < ticks\.length)\)`),
   block(" {16}", String.raw`if \((?:mirror|textAlign === 'inner'|rotation !== 0 && .*)\)`),
   block(" {4}", String.raw`if \((?:below !== above|edge === true|edge === 'middle' && stack)\)`),
-  block(" {8}", String.raw`if \((?:floating|Math\.abs\(size\) < minBarLength)\)`),
+  // lines that go round, ticks that stick out or are counted, more than a thousand of them, and charts without a canvas
+  / else if \(countDefined\) \{[\s\S]*?\n {4}\}/,
+  block(" {4}", String.raw`if \(loop\)`),
+  block(" {16}", String.raw`if \(grid\.drawTicks\)`),
+  block(" {12}", String.raw`if \(maxTicks > 1000\)`),
+  /^ getMaximumSize\(element[\s\S]*?\n {4}\}/m,
+  block(" {8}", String.raw`if \((?:!context \|\| !canvas|floating|Math\.abs\(size\) < minBarLength)\)`),
   /^ {12}if \(isRotated\) \{[\s\S]*?\} else (?=if \(align !== 'inner'\))/m,
   /^ {12}if \(align === 'start'\) \{\s+paddingTop[\s\S]*?\n {12}\}(?=\n)/m,
   /^ {12}if \(mirror\) \{[\s\S]*?\n {12}\} else (?=\{)/m,
@@ -75,7 +83,11 @@ const TOOLS: [string, string][] = [
   ],
 ];
 const TOOL_BRANCHES = [
-  block(" {4}", String.raw`if \((?:property === 'angle'|style && typeof style === 'object'|w)\)`),
+  block(" {8}", String.raw`if \(stroke\)`),
+  block(
+    " {4}",
+    String.raw`if \((?:loop|loop && !spanGaps|property === 'angle'|style && typeof style === 'object'|w)\)`,
+  ),
   // options that are taken away again, or asked what they descend from
   /\b(?:deleteProperty|getPrototypeOf) \([^)]*\) \{[\s\S]*?\n {8}\},/g,
   /^ logarithmic \([^)]*\) \{[\s\S]*?\n {4}\}/gm,
