@@ -9,6 +9,7 @@ import { withTabPlaces } from "./tables/named-places.ts";
 import { LONGEST_LAYOUT, otherLayout } from "./tables/other-layout.ts";
 import { tablesSideBySide } from "./tables/side-by-side.ts";
 import type { Table } from "./tables/table.ts";
+import { withPartedLines } from "./text/parted-lines.ts";
 import { recordsOfFile } from "./text/records.ts";
 import { withCorrections } from "./workbook/correct-cells.ts";
 import { openWorkbook } from "./workbook/open-workbook.ts";
@@ -81,7 +82,7 @@ export async function openWorkbooks(files: readonly SheetFile[]): Promise<void> 
     if (unpacked.get(file.bytes)?.name === file.name || judgeFile(file).kind !== "workbook") continue;
     const workbook = await openWorkbook(file, sha256(file.bytes));
     // before its tables are looked for: what was put right decides what they are
-    const grids = withCorrections(workbook.grids, file.corrections ?? []);
+    const grids = withCorrections(workbook.grids.map(withPartedLines), file.corrections ?? []);
     keep(file, { ...workbook, grids, passedOver: null });
   }
 }
@@ -128,5 +129,5 @@ function unpackText({ name, bytes }: SheetFile): UnpackedFile {
     hidden: { tab: false, rows: 0, columns: 0 },
     spans: [],
   };
-  return { grids: [grid], refused: null, passedOver: null };
+  return { grids: [withPartedLines(grid)], refused: null, passedOver: null };
 }

@@ -77,7 +77,7 @@ function endOfRecords(text: string): number {
 }
 
 /** The records of a text that may hold quotes, and where one of them never closes. */
-function quotedRecords(
+export function quotedRecords(
   text: string,
   delimiter: string,
   preview: number,

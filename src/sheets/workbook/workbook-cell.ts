@@ -1,5 +1,6 @@
 import type { Cell as WorkbookCell } from "hucre/xlsx";
 import type { Cell } from "../grid.ts";
+import { meantText } from "../text/meant-text.ts";
 import { formatMeaning } from "./number-format.ts";
 
 const MS_PER_DAY = 86_400_000;
@@ -17,6 +18,7 @@ export function seenCell(
   if (value === null || value === undefined) return null;
   const format = cell?.style?.numFmt;
   if (value instanceof Date) return seenDate(value, format ?? "yyyy-mm-dd", system);
+  if (typeof value === "string") return meantText(value);
   if (typeof value !== "number") return value;
   if (format === undefined) return value;
   const { digits, percent, unit } = formatMeaning(format);
@@ -28,7 +30,7 @@ export function seenCell(
 /** A cell without a format of its own. */
 export function plainCell(value: WorkbookCell["value"] | undefined, system: "1900" | "1904"): Cell {
   if (value instanceof Date) return seenDate(value, "yyyy-mm-dd", system);
-  return value ?? null;
+  return typeof value === "string" ? meantText(value) : (value ?? null);
 }
 
 /** Dates repeat down a column, and writing one out is the dear part. */

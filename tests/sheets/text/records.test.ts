@@ -97,6 +97,12 @@ describe("decodeText", () => {
     expect(decodeText(bytes)).toEqual({ text: "é,1", encoding });
   });
 
+  // https://encoding.spec.whatwg.org/index-windows-1252.txt: 80 is U+20AC, 92 is U+2019, 96 is U+2013, 8C is U+0152
+  it("knows the characters that Windows-1252 has and Latin-1 has not", () => {
+    const bytes = Uint8Array.from([0x80, 0x20, 0x34, 0x2c, 0x35, 0x92, 0x96, 0x8c, 0xe9]);
+    expect(decodeText(bytes)).toEqual({ text: "\u20ac 4,5\u2019\u2013\u0152é", encoding: "windows-1252" });
+  });
+
   it("tells UTF-16 without a mark, and drops NUL characters", () => {
     expect(decodeText(utf16("serial,cycles", true))).toEqual({ text: "serial,cycles", encoding: "utf-16le" });
     expect(decodeText(utf16("serial,cycles", false))).toEqual({ text: "serial,cycles", encoding: "utf-16be" });
