@@ -30,7 +30,7 @@ export const FINDING_CODES = {
     "info",
     "No row of the file or tab names columns that are known here.",
     "notes.csv",
-    "Nothing, if it is no sheet of the fleet; else make it a table, a row for each thing, and give its columns the names that check lists.",
+    "Nothing, if it is no sheet of the fleet; else make it a table, a row for each thing, with the names that check lists.",
   ),
   "quote-open": code(
     "warning",
@@ -255,7 +255,7 @@ export const FINDING_CODES = {
     "warning",
     "A status says that the thing is gone, and no column or cell tells since when.",
     "Retired",
-    "Give the day in a column named retired, or behind the word: Retired 2025-06-13. Its years of service then count too.",
+    "Give the day in a column named retired, or behind the word: Retired 2025-06-13.",
   ),
   gone: code("info", "A status says that the unit is gone.", "Disposed", "Nothing: it is not counted."),
   "breaks-unreadable": code(
@@ -458,7 +458,7 @@ export const FINDING_CODES = {
     "warning",
     "A column names batteries one by one, counts batteries or pads, or says when they expire or are next due, and is not read.",
     '"Child pads / key (exp)"',
-    "Head it as the others of its sort are headed, as in Battery 2 S/N or Child pads exp, or map it with --columns; nothing, if it tells of none that is there.",
+    "Head it as in Battery 2 S/N or Child pads exp, or map it with --columns; nothing, if it tells of none that is there.",
   ),
   "capacity-undated": code(
     "warning",

@@ -15,7 +15,8 @@ import { policyChoice } from "./policy-value.ts";
 /**
  * Takes repeats and clashes out of the entries of one kind and returns those that stay.
  *
- * Entries of one key that contradict each other are all dropped. Where none does, the fullest stays, its
+ * Entries of one key that contradict each other are all dropped, and those of a pack that is gone since nobody knows when,
+ * whatever another list has. Where none does, the fullest stays, its
  * blanks filled by the others; those that add nothing are dropped as repeats.
  */
 export function withoutRepeats(entries: Entry[], log: FindingLog): Entry[] {
@@ -55,7 +56,7 @@ export function withoutRepeats(entries: Entry[], log: FindingLog): Entry[] {
   const gone = new Set<Entry>();
   for (const group of byDay.groups()) settleGroup(group, gone, log);
   for (const group of byKey.values()) {
-    if (Array.isArray(group)) settleGroup(group, gone, log);
+    if (Array.isArray(group) || group.values.retired instanceof Gone) settleGroup([group].flat(), gone, log);
     const timed = [group].flat().find((entry) => !gone.has(entry));
     if (!nameAndDay || !timed?.time) continue;
     // a sheet without times of day may tell of the same
@@ -90,6 +91,15 @@ function lacksKey({ sheet: { key, keyMayLack }, values }: Entry): boolean {
 }
 
 function settleGroup(group: readonly Entry[], gone: Set<Entry>, log: FindingLog): void {
+  // how long a pack served that is gone since nobody knows when cannot be told, and as one in service it would be planned for
+  const retired = group.map(({ values }) => values.retired);
+  const at = retired.findIndex((said) => said instanceof Gone && said.since === null);
+  if (at !== -1 && !retired.some((said) => typeof said === "number")) {
+    const { text } = retired[at] as Gone;
+    const message = `"${shortened(text)}" in ${placeText(group[at]!.values.source)} says that it is gone, and nothing tells since when.`;
+    for (const entry of group) drop(entry, "gone-undated", message, gone, log);
+    return;
+  }
   const clashing = clashIn(group);
   const name = keyName(group[0]!);
   if (clashing) {
@@ -132,7 +142,13 @@ function settleGroup(group: readonly Entry[], gone: Set<Entry>, log: FindingLog)
   }
 }
 
-function drop(entry: Entry, code: "clash" | "repeat", message: string, gone: Set<Entry>, log: FindingLog): void {
+function drop(
+  entry: Entry,
+  code: "clash" | "repeat" | "gone-undated",
+  message: string,
+  gone: Set<Entry>,
+  log: FindingLog,
+): void {
   gone.add(entry);
   entry.state.drop(entry.row, code, message);
   // A wide row that repeats its device still says something of its packs and pads.
@@ -140,7 +156,12 @@ function drop(entry: Entry, code: "clash" | "repeat", message: string, gone: Set
   tell(entry, code, message, log);
 }
 
-function tell(entry: Entry, code: "clash" | "repeat" | "device-again", message: string, log: FindingLog): void {
+function tell(
+  entry: Entry,
+  code: "clash" | "repeat" | "gone-undated" | "device-again",
+  message: string,
+  log: FindingLog,
+): void {
   const { file, sheet, line } = entry.values.source;
   const key = entry.values[entry.sheet.key[0]!];
   log.add(code, { file, sheet, line, column: null, value: String(key) }, () => ({ message }), entry.sheet.kind);

@@ -89,8 +89,11 @@ function whatIsGone({ output, table: { header, outputs }, asOf, log }: About): R
   }
   if (!sheet.columns.some(({ tellsGone }) => tellsGone)) return null;
   const onlyIfGone = fields.some(({ ifGone }) => ifGone);
-  return (values) => {
+  // "Reason" alone may tell why a pack was put in
+  const [why = -1] = columnsOf(output, "retiredBecause").filter((at) => /retired/.test(parseHeader(header[at]!).says));
+  return (values, record) => {
     if (onlyIfGone && !(values.held instanceof Gone)) values.retired = null;
+    if (why !== -1 && values.retiredBecause !== null) values.retired ??= new Gone(textAt(record, why), null);
     return settleGone(values, sheet, asOf, log);
   };
 }

@@ -11,9 +11,9 @@ const MAY_TELL = ["held", "retired", "site", "place", "device"];
 
 /**
  * Settles a row whose status, or a word in the place of its site, place or device, says that the thing is gone: retired on the day
- * that its own column or the cell gives. With no day it cannot be told how long it served, and as a thing in service it
- * would be planned for: the row is refused. How long a device served tells nothing of others, and what sheets have in it
- * must not be planned for either: it counts as retired on as-of.
+ * that its own column or the cell gives. A pack with no day stays so until all sheets are read, as another may tell it. How
+ * long a device served tells nothing of others, and what sheets have in it must not be planned for either: it counts as
+ * retired on as-of.
  *
  * @returns why the row cannot be used; null where it can
  */
@@ -40,24 +40,25 @@ function settle(
   asOf: Day,
   log: FindingLog,
 ): Filled | null {
-  const retires = columns.some(({ field }) => field === "retired");
-  const own = retires && typeof values.retired === "number";
+  const note = (code: "gone" | "gone-undated", how: string) => {
+    const message = `"${shortened(said.text)}" says that it is gone${how}.`;
+    log.add(code, { ...values.source, column: null, value: said.text }, () => ({ message }), kind);
+    return { code, message };
+  };
+  if (!columns.some(({ field }) => field === "retired")) return note("gone", "");
+  const own = typeof values.retired === "number";
   const told = own ? (values.retired as Day) : said.since;
   const day = told ?? (kind === "devices" ? asOf : null);
-  const dated = retires && day !== null;
-  if (dated) {
-    // another sheet may tell the day
-    values.retired = told ?? new Gone(said.text, day);
-    const spec = columns.find(({ field }) => field === "retiredBecause");
-    const because = spec === undefined || values.retiredBecause !== null ? null : readChoice(said.text, spec);
-    if (typeof because === "string") values.retiredBecause = because;
-    // of words that tell two things it is said how they were understood
-    if (own || (told !== null && !goneAfterFault(said.text))) return null;
-  }
-  const since = `${told === null ? ", and nothing tells since when" : ""}${dated ? `: it counts as retired on ${isoFromDay(day)}` : ""}`;
-  const message = `"${shortened(said.text)}" says that it is gone${retires ? since : ""}.`;
-  const code = retires && told === null ? "gone-undated" : "gone";
-  const { file, sheet, line } = values.source;
-  log.add(code, { file, sheet, line, column: null, value: said.text }, () => ({ message }), kind);
-  return dated ? null : { code, message };
+  // another sheet may tell the day
+  values.retired = told ?? new Gone(said.text, day);
+  const spec = columns.find(({ field }) => field === "retiredBecause");
+  const because = spec === undefined || values.retiredBecause !== null ? null : readChoice(said.text, spec);
+  if (typeof because === "string") values.retiredBecause = because;
+  // of words that tell two things it is said how they were understood
+  if (day === null || own || (told !== null && !goneAfterFault(said.text))) return null;
+  note(
+    told === null ? "gone-undated" : "gone",
+    `${told === null ? ", and nothing tells since when" : ""}: it counts as retired on ${isoFromDay(day)}`,
+  );
+  return null;
 }

@@ -1,6 +1,7 @@
 import type { ColumnSpec, SheetKind, SheetSpec } from "../../fleet/columns.ts";
 import { remembered } from "../../fleet/remembered.ts";
 import type { CellPart } from "../values/lot-and-date.ts";
+import { standingOf } from "../values/status-words.ts";
 import { headerWords } from "../words/header-words.ts";
 import { HEADER_POINTS, POINTS, type Points } from "../words/meanings.ts";
 import { type HeaderMeaning, parseHeader, tellsStatus } from "../words/parse-header.ts";
@@ -167,7 +168,9 @@ function oddName(view: ColumnView, { kind }: SheetSpec, { name, type }: ColumnSp
   const { filled, distinct, counts, yesNo, results, numbers, unit } = profile;
   const few = filled > 1 && distinct < MOSTLY_DIFFERENT;
   const bare = things !== "" && meaning.says === "";
-  if (type === "date" && (yesNo > MOSTLY_YES_NO || profile.fewEach)) return POINTS.byWords;
+  // "Retired?" tells it though it dates nothing
+  const asksGone = name === "retired" && standingOf(view.name) === "gone";
+  if (type === "date" && !asksGone && (yesNo > MOSTLY_YES_NO || profile.fewEach)) return POINTS.byWords;
   // "91 %" and "180 min" name nothing, nor do how many spares there are, or how much is left in a battery
   if (name === "serial" && (unit !== "" || (view.variant === "spare" && profile.fewEach) || (bare && profile.levels)))
     return POINTS.byWords;

@@ -42,3 +42,58 @@ describe("a column of the days on which things were retired", () => {
     expect(findings.map(({ code, line }) => [code, line])).toEqual([["date-unreadable", 2]]);
   });
 });
+
+describe("packs of which a list says that they are gone, and none since when", () => {
+  const inDevices = "Device,Battery S/N,Install\nMD-1,B1,2023-01-05\nMD-2,B2,2023-02-05\n";
+
+  it.each([
+    ["Battery S/N,Status\nb1,Scrapped\nB2,In use\n", "Scrapped"],
+    ["serial,retired_because\nB1,faded\nB2,\n", "faded"],
+  ])("are in no device, whatever another list has", (list, word) => {
+    const { fleet, findings } = read({ "devices.csv": inDevices, "packs.csv": list });
+    expect(fleet.packs.map(({ serial, device }) => [serial, device])).toEqual([["B2", "MD-2"]]);
+    expect(fleet.devices.map(({ device }) => device)).toEqual(["MD-1", "MD-2"]);
+    const undated = findings.filter(({ code }) => code === "gone-undated");
+    expect(undated.map(({ file, line }) => [file, line])).toEqual([
+      ["devices.csv", 2],
+      ["packs.csv", 2],
+    ]);
+    expect(undated[0]!.message).toBe(
+      `"${word}" in packs.csv, line 2 says that it is gone, and nothing tells since when.`,
+    );
+  });
+
+  it("are retired where another list tells the day", () => {
+    const { fleet, setAside } = read({
+      "a.csv": "Battery S/N,Status,Device\nB1,Scrapped,MD-1\n",
+      "b.csv": "serial,retired,retired_because\nB1,2025-03-04,damaged\n",
+    });
+    expect(fleet.packs.map(({ retired, retiredBecause }) => [retired && isoFromDay(retired), retiredBecause])).toEqual([
+      ["2025-03-04", "damaged"],
+    ]);
+    expect(setAside).toEqual([]);
+  });
+
+  // beside a new battery a reason may be why the one before it came out
+  it("are not those that a list gives a reason, and does not say for what", () => {
+    const { fleet } = read("Battery,Device,Fitted,Reason\nB1,MD-1,2024-01-05,weak\nB2,MD-2,2024-02-05,age\n");
+    expect(fleet.packs.map(({ serial }) => serial)).toEqual(["B1", "B2"]);
+  });
+});
+
+describe("a list of devices with a column for yes or no under a word for gone", () => {
+  it("has those with yes leave by as-of, and keeps those with no", () => {
+    const { fleet, findings } = read("Device,Type,Retired?\nMD-1,monitor,no\nMD-2,monitor,yes\nMD-3,monitor,\n");
+    expect(fleet.devices.map(({ device, retired }) => [device, retired && isoFromDay(retired)])).toEqual([
+      ["MD-1", null],
+      ["MD-2", "2026-11-01"],
+      ["MD-3", null],
+    ]);
+    expect(findings.map(({ code, line }) => [code, line])).toEqual([["gone-undated", 3]]);
+  });
+
+  it("is not read under a word for what may come back", () => {
+    const { fleet } = read("Device,Type,Out of service\nMD-1,monitor,no\nMD-2,monitor,yes\n");
+    expect(fleet.devices.map(({ retired }) => retired)).toEqual([null, null]);
+  });
+});
