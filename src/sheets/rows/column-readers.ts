@@ -20,7 +20,7 @@ export function columnReaders(
   { asOf, dateOrder }: ReadOptions,
 ): ((record: GridRow) => unknown)[] {
   const standing = STANDING.has(spec.name) ? standingToldBy(columns, table) : null;
-  return surveys.map(({ order, mark }, at) => {
+  return surveys.map(({ order, mark, proven }, at) => {
     const refused = order.state === "contradicts" || (order.state === "unsettled" && spec.required);
     if (refused) {
       const problem = new Problem(
@@ -29,7 +29,7 @@ export function columnReaders(
       );
       return recordReader(columns[at]!, (cell) => (cellText(cell) === "" ? null : problem));
     }
-    const context = { asOf, order: order.order, mark, headerUnit };
+    const context = { asOf, order: order.order, mark, proven, headerUnit };
     const reader = columnReader(spec, standing === null ? context : { ...context, order: dateOrder, standing });
     return recordReader(columns[at]!, part === null ? reader : (cell) => reader(cellPart(cell, part)));
   });

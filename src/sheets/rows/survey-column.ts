@@ -10,6 +10,8 @@ import { type ColumnOrder, orderOfColumn } from "./date-order.ts";
 export interface ColumnSurvey {
   order: ColumnOrder;
   mark: DecimalMark;
+  /** True where the column's own numbers prove the mark. */
+  proven: boolean;
   /** The first date whose order is open, with its line. */
   example: { text: string; line: number } | null;
   /** For a column that contradicts itself: a date that only day first allows, and one that only month first does. */
@@ -31,15 +33,16 @@ export function surveyColumn(
   const nothing: ColumnSurvey = {
     order: { state: "not-needed", order: null },
     mark: options.semicolons ? "," : ".",
+    proven: false,
     example: null,
     proofs: [],
     serials: null,
     years: null,
   };
   if (spec.type === "text" || spec.type === "choice" || spec.type === "yes-no" || spec.type === "list") return nothing;
-  return spec.type === "date"
-    ? surveyDates(rows, skip, columns, spec, options.dateOrder, nothing)
-    : { ...nothing, mark: surveyMark(rows, skip, columns[0] as number, spec, nothing.mark) };
+  if (spec.type === "date") return surveyDates(rows, skip, columns, spec, options.dateOrder, nothing);
+  const proven = surveyMark(rows, skip, columns[0] as number, spec);
+  return { ...nothing, mark: proven ?? nothing.mark, proven: proven !== null };
 }
 
 function distinct(
@@ -110,16 +113,15 @@ function surveyDates(
   return { ...nothing, order, serials, years, proofs, example: open };
 }
 
-/** The decimal mark that the column's own numbers prove; the usual one of the file where they prove none or both. */
+/** The decimal mark that the column's own numbers prove; null where they prove none or both. */
 function surveyMark(
   rows: readonly GridRow[],
   skip: ReadonlyMap<number, unknown>,
   column: number,
   spec: ColumnSpec,
-  usual: DecimalMark,
-): DecimalMark {
+): DecimalMark | null {
   const texts = textsInColumn(rows, column);
-  if (texts !== null && !texts.some(holdsMark)) return usual;
+  if (texts !== null && !texts.some(holdsMark)) return null;
   const proofs = new Map<string, DecimalMark | null>();
   const proofOf = (cell: string) => {
     let proof = proofs.get(cell);
@@ -146,7 +148,7 @@ function surveyMark(
   if (points > 0 && commas === 0) return ".";
   // Whole counts hold no decimals, so 1.214 cycles can only be grouped thousands.
   if (spec.type === "whole" && grouped !== null) return grouped === "," ? "." : ",";
-  return usual;
+  return null;
 }
 
 function holdsMark(text: string): boolean {

@@ -1,5 +1,5 @@
 import type { PriceBreak } from "../../fleet/rows.ts";
-import { type DecimalMark, readNumber } from "./number-text.ts";
+import { type DecimalMark, decimalMarkProof, readNumber } from "./number-text.ts";
 import { outOfBounds, Problem } from "./problem.ts";
 
 /** Most decimals that a written price may carry. */
@@ -10,10 +10,17 @@ export function readList(text: string): string[] {
   return [...new Set(text.split(/[;\n|]/).map((name) => name.trim()))].filter((name) => name !== "");
 }
 
-/** An amount of money in major units as decimal text: "€ 1.234,50" is "1234.50". */
-export function readMoney(text: string, mark: DecimalMark): string | Problem {
+/**
+ * An amount of money in major units as decimal text: "€ 1.234,50" is "1234.50".
+ *
+ * @param isSure  false where nothing but the file's habit tells the mark: then "1.250" is refused
+ */
+export function readMoney(text: string, mark: DecimalMark, isSure = true): string | Problem {
   const written = readNumber(text, mark);
   if (written === null) return new Problem("number-unreadable", "is no amount");
+  if (!isSure && text.includes(mark) && decimalMarkProof(text) === null)
+    return new Problem("number-unreadable", `may be ${written.value * 1000} or ${written.value}`);
+  if (/\bk\b/.test(written.word)) written.value *= 1000;
   if (/[%°]/.test(written.word))
     return new Problem("unit-unknown", `has the unit "${written.word}", which is no money`);
   if (written.value < 0 || written.value > 1e9) return outOfBounds();

@@ -17,6 +17,8 @@ export interface CellContext {
   /** null where the column's day/month order is not settled. */
   order: DateOrder | null;
   mark: DecimalMark;
+  /** False where no number of the column proves its mark. */
+  proven?: boolean;
   /** The unit that the header names ("h" in "Runtime (h)"), for cells that name none. */
   headerUnit: string;
   /** Where the column tells how things stand, of which only some words are meant: by their status, or a test's result. */
@@ -79,7 +81,7 @@ export function readCell(text: string, spec: ColumnSpec, context: CellContext): 
         return "box";
       return readChoice(text, spec);
     case "money":
-      return readMoney(text, context.mark);
+      return readMoney(text, context.mark, context.proven);
     default:
       return readMeasure(text, spec, context);
   }
@@ -251,7 +253,7 @@ export function columnReader(
   let remembers = true;
   let asked = 0;
   const isText = spec.type === "text";
-  const numberContext = { ...context, mark: "." as const };
+  const numberContext = { ...context, mark: "." as const, proven: true };
   return (cell) => {
     if (cell === null || cell === "") return null;
     if (remembers) {

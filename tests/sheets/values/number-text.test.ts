@@ -28,3 +28,22 @@ it("reads thousands with a currency or a unit behind them as thousands", () => {
   expect(fleet.catalogue[0]).toMatchObject({ price: "1250", currency: "EUR" });
   expect(fleet.datedStock[0]!.quantity).toBe(1000);
 });
+
+// no price has three decimals, and no column of whole ones says what the point is for
+it("refuses a price of which its column does not tell whether it is thousands", () => {
+  const { fleet, findings } = read("item,kind,price\nA,pack,1.250\nB,pack,980\n");
+  expect(fleet.catalogue.map(({ price }) => price)).toEqual([null, "980"]);
+  expect(findings.map(({ code, line, column }) => [code, line, column])).toEqual([["number-unreadable", 2, 3]]);
+  expect(findings[0]!.message).toContain('"1.250" in column "price" (C) may be 1250 or 1.25');
+});
+
+it.each([
+  ["item,kind,price\nA,pack,1.250\nB,pack,42.50\n", "1.25"],
+  ['item,kind,price\nA,pack,1.250\nB,pack,"42,50"\n', "1250"],
+  ["item;kind;price\nA;pack;1.250\nB;pack;980\n", "1250"],
+  ['item,kind,price\nA,pack,"1,250"\nB,pack,980\n', "1250"],
+  ["item,kind,price\nA,pack,1.2k\nB,pack,980\n", "1200"],
+  ["item,kind,price\nA,pack,€1.2k\nB,pack,980 kr\n", "1200"],
+])("reads the first price of %j as %s", (text, price) => {
+  expect(read(text).fleet.catalogue[0]!.price).toBe(price);
+});
