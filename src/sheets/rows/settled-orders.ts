@@ -82,6 +82,7 @@ export function settleOrder(
   const said = (column: number) => foldAccents(textAt(record, column)).toLowerCase();
   if (ENDED.test(said(ended))) return settled(`The order's status is "${textAt(record, ended)}".`);
   const { quantity } = values;
+  if (quantity === 0) return settled("None of it is still to come.");
   const inBoxes = quantity instanceof Boxes;
   const ordered = inBoxes ? quantity.count : quantity;
   const partIn = (words: string) => {

@@ -97,7 +97,7 @@ export function datedOutputs(views: readonly ColumnView[], heading: Heading | nu
   if (columns.size === 0) return null;
   const dated = views.filter(({ column }) => columns.has(column));
   // what was ticked or remarked on each date is no number
-  if (dated.some(({ profile }) => profile.filled > 0 && profile.numbers + profile.results < MOSTLY)) return null;
+  if (dated.some(({ profile }) => profile.filled > 0 && profile.numbers < MOSTLY)) return null;
   const rest = views.filter(({ column }) => !columns.has(column));
   const tests = assign(sheetSpec("runtime_tests"), rest).filter(({ spec }) => spec.name === "serial");
   const says = `${heading?.text ?? ""} ${dated[0]?.groupSubject ?? ""}`;
