@@ -11,7 +11,7 @@ const FIELDS = ["lot", "serial", "expiry", "made", "quantity"] as const;
 
 /**
  * Fills the blanks of a dated-stock row from its label scan. A cell that says otherwise than the label
- * becomes empty: neither can be trusted.
+ * becomes empty: neither can be trusted. A label that is of no use leaves a row that has its item and expiry without it.
  *
  * @returns the product number that is to become the item's name, or why the label is of no use
  */
@@ -27,7 +27,9 @@ export function fillFromLabel(
   if (label instanceof BadLabel) {
     const message = `The label "${shortened(scan)}" ${label.because}.`;
     log.add("label-unreadable", place, () => ({ message }));
-    return { code: "label-unreadable", message };
+    values.label = null;
+    const typed = values.item !== null && values.expiry !== null;
+    return typed ? { code: null, product: null } : { code: "label-unreadable", message };
   }
   for (const field of FIELDS) {
     if (label[field] === null) continue;

@@ -1,7 +1,8 @@
+import { nameKey } from "../../fleet/name-key.ts";
 import { type Cell, type GridRow, isBlankCell, textsInColumn } from "../grid.ts";
 import type { OddRow, Table } from "../tables/table.ts";
 import { TextRow } from "../text/text-row.ts";
-import { cellText } from "../values/cell-text.ts";
+import { cellText, textAt } from "../values/cell-text.ts";
 
 /** What is said of a record that is no data. */
 export const ODD_ROW_MESSAGES: Record<OddRow, string> = {
@@ -12,11 +13,15 @@ export const ODD_ROW_MESSAGES: Record<OddRow, string> = {
 };
 
 const TOTAL =
-  /^(grand |sub|sub |zwischen|gesamt|end|sous |overall )?(totals?|totaal|totaux|summen?|sums?|somme|suma|gesamt|som|average|mean|mittelwert|moyenne|promedio)(?![a-z])/i;
+  /^(grand |sub[ -]?|zwischen|gesamt|end|sous[ -]|overall )?(totals?|totaal|totaux|summen?|sums?|somme|suma|gesamt|som|average|mean|mittelwert|moyenne|promedio)(?![a-z])/i;
 const ONLY_TOTAL = new RegExp(`${TOTAL.source}\\W*$`, "i");
 const ENDS_TOTAL = / (sub)?(totals?|summe|gesamt)\W*$/i;
+/** A total that is never a name, whatever follows. */
+const SUBTOTAL = /^(sub|sous|zwischen)/i;
 const NOTE =
-  /^([*†•]|notes?\b|nb\b|n\.b\.|hinweis|anmerkung|remarque|nota\b|opmerking|legend|key:|last updated|prepared|printed|source\b|stand\b|exported|generated|end of)/i;
+  /^([*†•]|notes?\b|nb\b|n\.b\.|hinweis|anmerkung|remarque|nota\b|opmerking|legend|key:|last updated|prepared|printed|source\b|stand\b|exported|generated|end of|(page|seite) \d)/i;
+/** What a program prints at the foot of a page, in whatever column. */
+const PRINTED = /^(last updated|printed|exported|generated)\b.*\d/i;
 /** A lone text longer than this is a note, not a name. */
 const NOTE_LENGTH = 60;
 /** Tables of fewer columns hold too little to tell a line of words from a row. */
@@ -38,8 +43,7 @@ export function oddRowTest(table: Table): (record: GridRow, row: number) => OddR
 function startPlainly(rows: readonly GridRow[]): boolean {
   for (let column = 0; column < WORDS_LOOKED_AT; column++) {
     const texts = textsInColumn(rows, column);
-    if (texts === null || texts.some((text) => isBlankCell(text) || (mayBeTotal(text) && TOTAL.test(cellText(text)))))
-      return false;
+    if (texts === null || texts.some((text) => isBlankCell(text) || speaksOfTotal(text))) return false;
   }
   return true;
 }
@@ -53,6 +57,14 @@ function cellsTest(table: Table): (cells: readonly Cell[], row: number) => OddRo
     fields.filter(({ spec }) => spec.type === "date").flatMap(({ columns }) => columns),
   );
   const prefixes = new Map<number, Set<string>>();
+  const names = new Map<number, Set<string>>();
+  /** True for "Total adult pads" in a column in which "Adult pads" stands. */
+  const sumsUpOne = (cell: string, column: number) => {
+    const one = nameKey(cell.trim().replace(TOTAL, "").replace(ENDS_TOTAL, ""));
+    const known = names.get(column) ?? new Set(table.rows.map((row) => nameKey(textAt(row, column))));
+    names.set(column, known);
+    return one !== "" && known.has(one);
+  };
   return (cells, row) => {
     let filled = 0;
     let first = -1;
@@ -64,9 +76,13 @@ function cellsTest(table: Table): (cells: readonly Cell[], row: number) => OddRo
       if (cell === undefined || isBlankCell(cell)) continue;
       filled++;
       if (first === -1) first = column;
-      if (typeof cell === "string" && cell.length < 60 && ENDS_TOTAL.test(cell)) total ||= lacksOne(named, cells);
-      if (typeof cell === "string" && cell.length < 30 && mayBeTotal(cell) && ONLY_TOTAL.test(cell.trim()))
-        total ||= named.size === 0 || named.has(column) || lacksOne(named, cells) || countsDates(dates, cells);
+      if (typeof cell !== "string" || cell.length > NOTE_LENGTH || !speaksOfTotal(cell)) continue;
+      const alone = ONLY_TOTAL.test(cell.trim());
+      total ||=
+        SUBTOTAL.test(cell.trim()) ||
+        sumsUpOne(cell, column) ||
+        ((alone || ENDS_TOTAL.test(cell)) && lacksOne(named, cells)) ||
+        (alone && (named.size === 0 || named.has(column) || countsDates(dates, cells)));
     }
     if (total) return "total-row";
     if (first === -1) return null;
@@ -75,7 +91,9 @@ function cellsTest(table: Table): (cells: readonly Cell[], row: number) => OddRo
     const text = cellText(head);
     if (text.length < 40 && TOTAL.test(text) && filledCells(cells) <= width / 2) return "total-row";
     if (filled > 1 || width < MIN_COLUMNS || typeof head !== "string")
-      return filled === 2 && NOTE.test(text) && text.length > 3 && !named.has(first) ? "note-row" : null;
+      return filled === 2 && NOTE.test(text) && text.length > 3 && (!named.has(first) || PRINTED.test(text))
+        ? "note-row"
+        : null;
     if (text.length > NOTE_LENGTH || NOTE.test(text)) return "note-row";
     if (!named.has(first)) return hasLetters(text) ? "section-line" : null;
     const known = prefixes.get(first) ?? prefixesOf(table, first);
@@ -103,6 +121,10 @@ function filledCells(cells: readonly Cell[]): number {
 function mayBeTotal(cell: string): boolean {
   const c = cell.charCodeAt(0) | 32;
   return c === 32 || "tsgzeoamp".includes(String.fromCharCode(c));
+}
+
+function speaksOfTotal(cell: string): boolean {
+  return (mayBeTotal(cell) && TOTAL.test(cell.trim())) || ENDS_TOTAL.test(cell);
 }
 
 function hasLetters(text: string): boolean {

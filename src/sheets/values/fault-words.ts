@@ -26,7 +26,7 @@ const PAST_USE =
   /expired|out of date|\bood\b|missing|abgelaufen|fehl(t|en)|perime|manqu|caducad|vencid|falta|verlopen|ontbreek|scadut|manca/;
 
 const READY =
-  /ready|indi[ck]ator|status l|operational|functional|serviceable|working|\bok\b|in ordnung|einsatzbereit|betriebsbereit|funktionsfah|\bpret\b|operationnel|fonctionn|operativ|funciona|gereed|inzetbaar|bruikbaar|pronto|funzionant|operacional|\bklar\b|driftsklar|sprawn/;
+  /ready|\bacti[fv]|\baktiv|\battiv|indi[ck]ator|status l|operational|functional|serviceable|working|\bok\b|in ordnung|einsatzbereit|betriebsbereit|funktionsfah|\bpret\b|operationnel|fonctionn|operativ|funciona|gereed|inzetbaar|bruikbaar|pronto|funzionant|operacional|\bklar\b|driftsklar|sprawn/;
 
 /** True for a header that asks whether a thing can be relied on: "Ready?". */
 export function asksWhetherReady(header: string): boolean {

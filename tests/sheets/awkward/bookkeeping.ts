@@ -30,4 +30,75 @@ export const BOOKKEEPING: AwkwardSheet[] = [
     aside: [[3, "order-settled"]],
     unread: ["Ordered"],
   },
+  {
+    name: "subtotals of parts of a list",
+    text: `Serial,Device,In service
+Station North,,
+B1,MD-1,2023-01-05
+Subtotal North,1,
+Station South,,
+B2,MD-2,2023-03-05
+Sub-total South,1,
+`,
+    rows: { packs: [{ serial: "B1" }, { serial: "B2" }] },
+    aside: [
+      [2, "section-line"],
+      [4, "total-row"],
+      [5, "section-line"],
+      [7, "total-row"],
+    ],
+  },
+  {
+    name: "totals of an item that repeat its next expiry, and an item that only sounds like one",
+    text: `Item,Next expiry,Qty
+Adult pads,2027-03-31,4
+Adult pads,2027-04-30,6
+Total adult pads,2027-03-31,10
+Child pads,2027-05-31,3
+Child pads total,2027-05-31,3
+Total care gel,2027-06-30,2
+`,
+    rows: { dated_stock: [{ quantity: 4 }, { quantity: 6 }, { quantity: 3 }, { item: "Total care gel", quantity: 2 }] },
+    aside: [
+      [4, "total-row"],
+      [6, "total-row"],
+    ],
+  },
+  {
+    name: "barcodes of trade and of the house beside items",
+    text: `Barcode,Item,Qty,Exp
+4012345678901,Adult pads,4,2027-03-31
+ST-0042,Gel,6,2027-04-30
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-03-31", quantity: 4 },
+        { item: "Gel", expiry: "2027-04-30", quantity: 6, label: null },
+      ],
+    },
+    findings: ["label-unreadable"],
+  },
+  {
+    name: "batteries and whether they are active",
+    text: "Battery,Active?,Device,Installed\nB1,Y,MD-1,2024-03-12\nB2,N,,2020-03-12\n",
+    rows: { packs: [{ serial: "B1" }, { serial: "B2" }] },
+    findings: ["fault-unread"],
+    unread: ["Active?"],
+  },
+  {
+    name: "the foot and the head of a printed page among devices",
+    text: `Device,Site,Battery,Pads exp
+MD-1,ED,B1,2027-03-31
+Printed 30/10/2026 08:00,,,Page 1 of 2
+Device,Site,Battery,Pads exp
+MD-2,ICU,B2,2027-04-30
+Page 2 of 2,,,
+`,
+    rows: { devices: [{ device: "MD-1" }, { device: "MD-2" }], packs: [{ serial: "B1" }, { serial: "B2" }] },
+    aside: [
+      [3, "note-row"],
+      [4, "repeated-header"],
+      [6, "note-row"],
+    ],
+  },
 ];

@@ -96,6 +96,13 @@ describe("readLabel: GS1", () => {
     expect(said(scan)).toEqual(expected);
   });
 
+  // 13 and 14 digits of one product, and a 13th digit that is wrong
+  it("takes a bare GTIN for the product's number", () => {
+    expect(said("9506000134352")).toEqual({ product: "09506000134352" });
+    expect(said("09506000134352")).toEqual({ product: "09506000134352" });
+    expect(said("9506000134353")).toBe("is neither GS1 nor HIBC");
+  });
+
   it("tolerates a separator after a value of fixed length, and a leading one", () => {
     expect(said("]d2\u001d0109506000134352\u001d17270131\u001d10A")).toEqual({
       product: "09506000134352",
