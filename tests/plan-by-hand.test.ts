@@ -98,8 +98,9 @@ describe("a plan worked out by hand", () => {
   });
 
   /*
-   * The north's 3 may be fitted until 16 April: they serve March and April, and one lapses. The south's serves May. Nothing is
-   * left for June and July; what D5 has besides is D5's.
+   * The north's 3 are to be swapped by 16 April: one serves March, and is swapped in April as D2's is, for which no other of
+   * them counts; two lapse. The south's serves one of these two. Nothing is left for the other, May, June and July; what D5
+   * has besides is D5's. Orders leave 44 days before the first of a month.
    */
   it("uses what lies in stores first expired, first out, and leaves devices what they hold", () => {
     const plan = planOf({
@@ -113,8 +114,35 @@ describe("a plan worked out by hand", () => {
         "pads,2028-12-31,1,South store",
       ],
     });
-    expect(needed(plan)).toEqual(["2027-03: 1", "2027-04: 1", "2027-05: 1", "2027-06: 1", "2027-07: 1"]);
-    expect(ordered(plan)).toEqual(["2027-04-18 Alpha 1", "2027-05-18 Alpha 1"]);
+    expect(needed(plan)).toEqual(["2027-03: 1", "2027-04: 2", "2027-05: 1", "2027-06: 1", "2027-07: 1"]);
+    expect(ordered(plan)).toEqual(
+      ["2027-02-16", "2027-03-18", "2027-04-18", "2027-05-18"].map((by) => `${by} Alpha 1`),
+    );
+  });
+
+  /*
+   * 4 devices and the store were stocked from one delivery. Its units are swapped by 17 August: what lies in the store takes
+   * the place of none of those, so all 4 are bought, for 1 August. A lot that is to be swapped by 17 October takes their
+   * place in August, and is bought for in its turn.
+   */
+  it.each([
+    ["2027-08-31", ["2027-08: 4"], ["2027-06-18 Alpha 4"]],
+    ["2027-10-31", ["2027-08: 4", "2027-10: 4"], ["2027-08-18 Alpha 4"]],
+    // swapped by 17 July: gone before
+    ["2027-07-31", ["2027-08: 4"], ["2027-06-18 Alpha 4"]],
+  ])("fits what lies on a shelf with the life that it has left: expiry %s", (expiry, needs, orders) => {
+    const plan = planOf({
+      devices: [...DEVICES, "D1,aed,,", "D2,aed,,", "D3,aed,,", "D4,aed,,"],
+      catalogue: [...CATALOGUE, "pads,pads,Alpha,40.00,EUR,30,24,aed,1"],
+      dated_stock: [
+        ...STOCK,
+        ...["D1", "D2", "D3", "D4"].map((at) => `pads,2027-08-31,1,${at}`),
+        `pads,${expiry},4,Store`,
+      ],
+    });
+    expect(needed(plan)).toEqual(needs);
+    expect(ordered(plan)).toEqual(orders);
+    expect(plan.short.map(({ withSchedule }) => withSchedule.expected)).toEqual(plan.short.map(() => 0));
   });
 
   // The 2 that should have come count as of today, so 2 of February's 4 are lacking; the 3 of 20 June come after 1 June.

@@ -4,7 +4,7 @@ import type { Policy } from "../fleet/policy.ts";
 import type { ItemPlace } from "../supplies/item-place.ts";
 import type { ItemPlaces } from "../supplies/item-places.ts";
 import { routineDays } from "../supplies/routine-days.ts";
-import { swapDayOfReplacement } from "../supplies/unit-life.ts";
+import { swapDaysOfFitted } from "./fitted-lives.ts";
 import { needsOfFutures } from "./futures-needs.ts";
 import { placeFutures } from "./place-futures.ts";
 import { NO_USES, PlaceRunner, type RunFacts, runStart } from "./place-run.ts";
@@ -51,16 +51,14 @@ export function placeNeeds(ofItem: ItemPlaces, policy: Policy): PlaceNeeds {
   return { certain: new Int32Array(months), needs: needsOfFutures(units, futures, months), causes };
 }
 
-function runFacts({ item }: ItemPlaces, policy: Policy): RunFacts {
+function runFacts(ofItem: ItemPlaces, policy: Policy): RunFacts {
   const first = monthOfDay(policy.asOf);
   const months = policy.horizonMonths;
   const starts = Float64Array.from({ length: months + 1 }, (_, m) => firstDayOfMonth(first + m));
   starts[0] = policy.asOf;
   return {
     monthStarts: starts,
-    swapDayOfReplacement: Float64Array.from({ length: months }, (_, m) =>
-      swapDayOfReplacement(item, first + m, policy),
-    ),
+    swapDayOfReplacement: swapDaysOfFitted(ofItem, starts, policy),
   };
 }
 

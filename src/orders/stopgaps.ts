@@ -3,7 +3,7 @@ import { counted } from "../fleet/count-text.ts";
 import type { Item, ItemBook } from "../fleet/item-book.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import type { UsableLot } from "../supplies/types.ts";
-import { fittableUntil, goodUntil } from "../supplies/unit-life.ts";
+import { countsUntil, goodUntil } from "../supplies/unit-life.ts";
 import { type StandIn, type StandInFrom, type StandInGround, standIns } from "./stand-ins.ts";
 import { unitWords } from "./unit-words.ts";
 
@@ -53,7 +53,7 @@ function alternativesOnShelf(item: Item, book: ItemBook, lots: readonly UsableLo
 function shortDated(item: Item, { policy, takes, stockOf }: StandInGround): string[] {
   const rows = (stockOf.get(item.key) ?? []).filter((row) => {
     if (row.held !== null || row.quantity <= 0 || goodUntil(row, item) < policy.asOf) return false;
-    if (fittableUntil(row, item, policy) >= policy.asOf) return false;
+    if (countsUntil(row, item, policy) >= policy.asOf) return false;
     const place = nameKey(row.place ?? "");
     return !takes.devices.has(place) && !takes.retired.has(place);
   });

@@ -19,9 +19,21 @@ export function swapDay(row: DatedStockRow, item: Item, policy: Policy, isPack: 
   return Math.min(row.expiry - (isPack ? 0 : policy.swapBeforeExpiryDays), goodUntil(row, item));
 }
 
-/** Last day on which a unit from a shelf may still be fitted, so that it has min_life_days ahead of it. */
+/**
+ * Last day on which a unit from a shelf may still be fitted, so that it has min_life_days ahead of it and need not be
+ * swapped on the same day again.
+ */
 export function fittableUntil(row: DatedStockRow, item: Item, policy: Policy): Day {
-  return Math.min(row.expiry - policy.minLifeDays, goodUntil(row, item));
+  return Math.min(row.expiry - policy.minLifeDays, swapDay(row, item, policy, false) - 1);
+}
+
+/**
+ * Last day on which a unit on a shelf counts for needs, which fall on the first day of a month: it takes the place of
+ * nothing that lapses in its own swap month.
+ */
+export function countsUntil(row: DatedStockRow, item: Item, policy: Policy): Day {
+  const swapMonth = monthOfDay(swapDay(row, item, policy, false));
+  return Math.min(fittableUntil(row, item, policy), lastDayOfMonth(swapMonth - 1));
 }
 
 /** Expiry of a unit that arrives in a month: its life runs to the last day of a month; null = not known. */

@@ -8,7 +8,7 @@ import type { Fleet, PackRow } from "../fleet/rows.ts";
 import { whoTakes } from "../fleet/who-takes.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import type { UsableLot } from "./types.ts";
-import { expiryOfArrival, fittableUntil, packShelfEnd } from "./unit-life.ts";
+import { countsUntil, expiryOfArrival, packShelfEnd } from "./unit-life.ts";
 
 /**
  * Units that can serve needs, under the item by which they are bought now: dated stock in stores, spare packs and
@@ -43,7 +43,7 @@ function lotsInStores(fleet: Fleet, book: ItemBook, policy: Policy): UsableLot[]
       item: item.name,
       quantity: row.quantity,
       availableFrom: policy.asOf,
-      usableUntil: fittableUntil(row, item, policy),
+      usableUntil: countsUntil(row, item, policy),
       place: row.place,
       origin: "shelf",
       reference: row.lot ?? row.serial,

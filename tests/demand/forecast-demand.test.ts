@@ -154,7 +154,6 @@ describe("forecastDemand: dated stock", () => {
         stock("Pads", "2027-03-10", "D2"),
         stock("Pads", "2026-05-31", "D3"),
         stock("Pads", "2028-05-31", "D3", { held: "recall" }),
-        stock("Pads", "2027-03-31", "Store", { quantity: 9 }),
       ],
     };
     // swap days 2027-03-17 (month 4), 2027-02-24 (month 3), now (month 0) twice; new units last 24 months
@@ -165,6 +164,17 @@ describe("forecastDemand: dated stock", () => {
       [24, 2],
       [27, 1],
       [28, 2],
+    ]);
+    // what the store has is fitted first, and is to be swapped in month 4 itself: 3 of it, beside D1's 2
+    const stocked = {
+      ...fleet,
+      datedStock: [...fleet.datedStock, stock("Pads", "2027-03-31", "Store", { quantity: 9 })],
+    };
+    expect(monthsWith(monthly(demandOf(stocked).get("Pads")!))).toEqual([
+      [0, 2],
+      [3, 1],
+      [4, 5],
+      [28, 5],
     ]);
   });
 

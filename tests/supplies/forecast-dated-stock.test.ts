@@ -275,9 +275,8 @@ describe("usableLots", () => {
     const packs = [pack("S1", { item: "Pack" }), pack("S2", { item: "Pack", held: "swollen" })];
     const lots = usableLots(fleet, policy, packs);
     expect(lots.map((lot) => [lot.item, lot.quantity, lot.origin, lot.availableFrom, lot.usableUntil])).toEqual([
-      ["New pads", 1, "shelf", policy.asOf, day("2026-11-01")],
-      ["New pads", 2, "shelf", policy.asOf, day("2027-03-17")],
-      ["New pads", 4, "shelf", policy.asOf, day("2027-05-17")],
+      ["New pads", 2, "shelf", policy.asOf, day("2027-02-28")],
+      ["New pads", 4, "shelf", policy.asOf, day("2027-04-30")],
       ["New pads", 3, "on-order", policy.asOf + 30, day("2028-02-15")],
       ["New pads", 10, "on-order", day("2027-01-20"), day("2028-09-16")],
       ["Pack", 1, "shelf", policy.asOf, null],

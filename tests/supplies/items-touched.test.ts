@@ -27,13 +27,14 @@ describe("what it takes to do without what is traced", () => {
     expect(items(tested, "P3")).toMatchObject([{ inUse: 0, onShelves: 1, usableElsewhere: 0, lacking: 0 }]);
   });
 
-  // By hand: a unit must have 14 days left, as the swap margin: of 30 November that is 14 December, and not the 13th.
+  // By hand: a unit is swapped 14 days before its expiry, and not fitted on that day: on 30 November that is one of 15
+  // December, and not of the 14th.
   // P4 leaves the fleet today, P5 tomorrow: on a shelf it is there yet
   it("takes a spare for one to the last day on which it may be fitted, and a pack to the day on which it leaves", () => {
     const devices = [device("D1")];
     const at = (expiry: string) => [stock("Pads", "2027-06-30", "D1", { lot: "A" }), stock("pads", expiry, "Store")];
-    expect(items({ devices, datedStock: at("2026-12-14") }, "A")[0]!.usableElsewhere).toBe(1);
-    expect(items({ devices, datedStock: at("2026-12-13") }, "A")[0]!.usableElsewhere).toBe(0);
+    expect(items({ devices, datedStock: at("2026-12-15") }, "A")[0]!.usableElsewhere).toBe(1);
+    expect(items({ devices, datedStock: at("2026-12-14") }, "A")[0]!.usableElsewhere).toBe(0);
     const leaving = (retired: number) => [...packs.slice(0, 1), pack("P4", { item: "Cell", retired })];
     expect(items({ devices, packs: leaving(AS_OF) }, "P1")[0]!.usableElsewhere).toBe(0);
     expect(items({ devices, packs: leaving(AS_OF + 1) }, "P1")[0]!.usableElsewhere).toBe(1);

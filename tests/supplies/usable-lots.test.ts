@@ -15,26 +15,30 @@ function lots(fleet: Partial<Fleet>, spares: Fleet["packs"] = [], changes: Parti
 }
 
 describe("usableLots", () => {
-  it("has what a store holds, to the day on which it has least life left, and nothing that is held or at a device", () => {
+  // By hand: of 30 June 2027 the swap day is 16 June, before whose month lies 31 May; of 15 December it is 1 December. What is
+  // to be swapped in November itself takes the place of nothing
+  it("has what a store holds, to the end of the month before its swap day, and nothing that is held or at a device", () => {
     const [devices, catalogue] = [
       [device("D1"), device("D2", { retired: day("2026-01-01") })],
       [catalogued("Gel", "gel", { openedDays: 30 })],
     ];
     const datedStock = [
-      stock("Pads", "2026-11-15", "Store", { lot: "today", quantity: 2 }),
-      stock("Pads", "2026-11-14", "Store", { lot: "too late" }),
+      stock("Pads", "2026-12-15", "Store", { lot: "this month", quantity: 2 }),
+      stock("Pads", "2026-12-14", "Store", { lot: "too late" }),
       stock("Pads", "2027-06-30", "Store", { lot: "held", held: "recalled" }),
       stock("Pads", "2027-06-30", "Store", { lot: "none", quantity: 0 }),
       stock("Pads", "2027-06-30", "d1 ", { lot: "fitted" }),
       stock("Pads", "2027-06-30", "D2", { lot: "stranded" }),
       stock("Pads", "2027-06-30", null, { lot: "anywhere" }),
-      // opened on 20 October, good for 30 days
-      stock("Gel", "2028-06-30", "Store", { lot: "opened", opened: day("2026-10-20") }),
+      // opened on 5 November, good for 30 days, to 5 December
+      stock("Gel", "2028-06-30", "Store", { lot: "opened", opened: day("2026-11-05") }),
+      // opened on 20 October, to 19 November
+      stock("Gel", "2028-06-30", "Store", { lot: "too old", opened: day("2026-10-20") }),
     ];
     expect(lots({ devices, catalogue, datedStock })).toEqual([
-      "opened x1 2026-11-01 2026-11-19",
-      "today x2 2026-11-01 2026-11-01",
-      "anywhere x1 2026-11-01 2027-06-16",
+      "opened x1 2026-11-01 2026-11-30",
+      "this month x2 2026-11-01 2026-11-30",
+      "anywhere x1 2026-11-01 2027-05-31",
     ]);
   });
 
