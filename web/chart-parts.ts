@@ -80,6 +80,10 @@ const CHANGES = [
   "removeElements",
   "removePlugins",
   "removeScales",
+  "_removeUnreferencedMetasets",
+  "_stop",
+  "_destroyDatasetMeta",
+  "_destroy",
 ];
 /** What answers for a box of words beside the pointer (chart.js 4.6.1). */
 const POINTED = ["getLabelAndValue", "inRange", "inXRange", "inYRange", "getCenterPoint", "tooltipPosition"];

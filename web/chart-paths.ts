@@ -55,12 +55,12 @@ const BRANCHES = [
   / else if \(countDefined\) \{[\s\S]*?\n {4}\}/,
   block(" {4}", String.raw`if \(loop\)`),
   block(" {16}", String.raw`if \(grid\.drawTicks\)`),
-  block(" {12}", String.raw`if \(maxTicks > 1000\)`),
+  block(" {12}", String.raw`if \((?:maxTicks > 1000|_data|meta\.type && meta\.type !== type)\)`),
   // boxes across the whole chart, bars that lie, axes that run backwards, data that are parsed already, and bars of which
   // each has a place of its own
   /^( +)if \((?:box\.fullSize|bar\.horizontal|properties\.horizontal|opts\.reverse|this\._parsing === false)\) \{[\s\S]*?\n\1\} else (?=\{)/gm,
   / else \{\s+center = scale\.getPixelForValue\(this\.getParsed[\s\S]*?\n {8}\}/,
-  block(" {8}", String.raw`if \((?:!animsDisabled|!this\._isVisible\(\) \|\| this\.draw !== .*)\)`),
+  block(" {8}", String.raw`if \((?:numMeta > numData|!animsDisabled|!this\._isVisible\(\) \|\| this\.draw !== .*)\)`),
   /^ getMaximumSize\(element[\s\S]*?\n {4}\}/m,
   block(" {8}", String.raw`if \((?:!context \|\| !canvas|floating|Math\.abs\(size\) < minBarLength)\)`),
   /^ {12}if \(isRotated\) \{[\s\S]*?\} else (?=if \(align !== 'inner'\))/m,
