@@ -66,8 +66,12 @@ const COUNTS = ["quantity", "outstanding", "minorder", "least"];
 const MEASURES = ["capacity", "minutes", "wh", "ah"];
 const LEAST_THAT_PASSES =
   /^min [a-z]|\bmin (cap|runt|soh)|\bminim|\bmindest|\brequ(ir|is|er)|\berforderl|\bgefordert|\bvereist|\btarget|\bthreshold|\blimit|\bgrenz|\bseuil|\bumbral|\bziel|\b(spec|soll)[a-z ]* (min|runt|laufz)/;
+/** Words for where a thing was, and is no more: "Old location". */
+const WAS = /^(old|prev|former|alter|bisher|ancien|anterior|vorige|oude)/;
 /** What is not meant by a concept's words: amperes are no watts, joules no watt hours, and what should be there is not what is. */
 const OTHERS: [string, RegExp][] = [
+  ["site", WAS],
+  ["place", WAS],
   ["load", /\bm?a(mps?)?$/],
   ["wh", /\bj(oules?)?$/],
   ["quantity", /\b(requ(ir|ise|er)|need|std|standard|target)/],

@@ -101,4 +101,40 @@ Page 2 of 2,,,
       [6, "note-row"],
     ],
   },
+  {
+    name: "devices that were moved from one place",
+    text: `Device,Type,Old location,Site
+MD-1,monitor,ED,ICU
+MD-2,monitor,ICU,ED
+`,
+    rows: {
+      devices: [
+        { device: "MD-1", site: "ICU" },
+        { device: "MD-2", site: "ED" },
+      ],
+    },
+    unread: ["Old location"],
+  },
+  {
+    name: "vehicles looked at week by week",
+    text: `Week,Vehicle,Adult pads exp,Peds pads exp
+W40 2026,M1,2027-03-31,2027-05-31
+W41 2026,M1,2027-03-31,2027-05-31
+W40 2026,M2,2027-04-30,2027-05-31
+W41 2026,M2,2027-06-30,2027-05-31
+`,
+    rows: {
+      dated_stock: [
+        { item: "Adult pads", expiry: "2027-03-31", place: "M1" },
+        { item: "Peds pads", expiry: "2027-05-31", place: "M1" },
+        { item: "Adult pads", expiry: "2027-06-30", place: "M2" },
+        { item: "Peds pads", expiry: "2027-05-31", place: "M2" },
+      ],
+    },
+    aside: [
+      [2, "earlier-check"],
+      [4, "earlier-check"],
+    ],
+    unread: ["Week"],
+  },
 ];
