@@ -11,7 +11,7 @@ import { inServiceOn } from "../fleet/who-takes.ts";
 import { STOCK_FINDING_CODES, type StockFindingCode } from "./finding-codes.ts";
 import type { ItemPlaces, Needing } from "./item-places.ts";
 import type { StockUnits } from "./stock-units.ts";
-import { fittableUntil } from "./unit-life.ts";
+import { countsUntil } from "./unit-life.ts";
 
 /** A device must lack an item that this share of the devices that take it hold, before the lack is worth a word. */
 const SHARE_THAT_HOLD = 0.5;
@@ -105,7 +105,7 @@ function findPlacesUnknown(fleet: Fleet, { stock }: Needing, policy: Policy): Fi
 function whatServes(stock: StockUnits, units: readonly number[], policy: Policy): string {
   const serving = units.filter((at) => {
     const row = stock.rows[at]!;
-    return row.held === null && fittableUntil(row, stock.itemOf(at), policy) >= policy.asOf;
+    return row.held === null && countsUntil(row, stock.itemOf(at), policy) >= policy.asOf;
   });
   if (serving.length > 0) return `${unitCount(rowsOf(stock, serving))} can serve every place`;
   return `${unitCount(rowsOf(stock, units))} cannot be fitted: held, past expiry or too short-dated`;

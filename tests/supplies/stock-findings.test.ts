@@ -105,6 +105,9 @@ describe("stock at a place that is no device", () => {
     expect(
       told([held, stock("Pads", "2026-10-31", "Store"), stock("Pads", "2028-01-31", "Store", { quantity: 3 })]),
     ).toContain("3 units can serve every place");
+    // to be swapped in as-of's month, November: by 29 November, and by 1 December
+    const soon = ["2026-12-13", "2026-12-15"].map((expiry) => stock("Pads", expiry, "Store"));
+    expect(told(soon)).toContain("1 unit can serve every place");
   });
 });
 
