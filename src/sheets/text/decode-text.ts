@@ -1,3 +1,4 @@
+import { decoded } from "./decoded.ts";
 import { meantText } from "./meant-text.ts";
 
 /** A text file's text and the encoding in which it was written. */
@@ -26,11 +27,6 @@ function narrowText(bytes: Uint8Array): DecodedText {
   } catch {
     return { text: decoded(bytes, "windows-1252"), encoding: "windows-1252" };
   }
-}
-
-/** In Node 20 and 22 a text in Windows-1252 that comes in one piece is taken for Latin-1, which has no "€": one of several is not. */
-function decoded(bytes: Uint8Array, encoding: DecodedText["encoding"]): string {
-  return new TextDecoder(encoding).decode(bytes, { stream: true });
 }
 
 /** UTF-16 by its mark or its zeros; null where the bytes are none. */

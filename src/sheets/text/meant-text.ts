@@ -1,7 +1,9 @@
-/** What every byte is in Windows-1252; in one piece, Node 20 would take it for Latin-1. */
-const CHARACTERS = new TextDecoder("windows-1252").decode(
+import { decoded } from "./decoded.ts";
+
+/** What every byte is in Windows-1252. */
+const CHARACTERS = decoded(
   Uint8Array.from({ length: 256 }, (_, byte) => byte),
-  { stream: true },
+  "windows-1252",
 );
 
 /** Two or three characters that the one code makes of one of the other. */
