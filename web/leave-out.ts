@@ -1,6 +1,7 @@
 import { withoutChartParts } from "./chart-parts.ts";
 import { block, found, withoutBodies } from "./code-cuts.ts";
 import { withFoldedLists } from "./front-coding.ts";
+import { withoutSchemaParts } from "./schema-parts.ts";
 
 /** What a module exports in place of its own: each answer is one that its callers expect for "nothing there". */
 const NOTHING: [RegExp, string][] = [
@@ -112,6 +113,7 @@ const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
   // Faces of runs of text, and which formulas spill: the page reads words and values.
   [/hucre\/dist\/xlsx\/shared-strings\.mjs$/, [["parseRunProperties", "undefined"]]],
   [/hucre\/dist\/xlsx\/metadata\.mjs$/, [["parseDynamicArrayCellMetadata", "undefined"]]],
+  [/hucre\/dist\/xml\/parser\.mjs$/, [["error", "(() => { throw new XmlError(); })()"]]],
   // Every browser that the page runs in unpacks by itself; what it cannot unpack is broken.
   [/hucre\/dist\/zip\/deflate\.mjs$/, [["inflate", "((why) => { throw new Error(why); })('broken data')"]]],
   [
@@ -131,7 +133,7 @@ const EMPTY_FUNCTIONS: [RegExp, [name: string, gives: string][]][] = [
 
 /** What a worksheet says besides its cells, rows, columns and merges, by the elements that say it (hucre 1.0.0). */
 const NOT_OF_CELLS = (
-  "sheetPr|outlinePr|pageSetUpPr|tabColor|sheetView|pane|sheetProtection|autoFilter|filterColumn|filter|" +
+  "f|sheetPr|outlinePr|pageSetUpPr|tabColor|sheetView|pane|sheetProtection|autoFilter|filterColumn|filter|" +
   "conditionalFormatting|cfRule|colorScale|cfvo|dataBar|iconSet|color|formula|dataValidations|dataValidation|" +
   "formula1|formula2|pageMargins|pageSetup|printOptions|headerFooter|oddHeader|oddFooter|evenHeader|evenFooter|" +
   "firstHeader|firstFooter|hyperlinks|hyperlink|rowBreaks|colBreaks|brk|sparklineGroups|sparklineGroup|colorSeries|sparkline"
@@ -139,7 +141,10 @@ const NOT_OF_CELLS = (
   .split("|")
   .map((element) => new RegExp(`^\\t{4}case "${element}":[\\s\\S]*?\\n(?=\\t{4}(?:case|default))`, "gm"));
 
-/** The same by what is done for it: links, heights of rows and widths of columns, and which cells a formula fills. */
+/**
+ * The same by what is done for it: links, heights of rows and widths of columns, formulas and which cells they fill, kinds
+ * of values.
+ */
 const NOT_OF_VALUES = [
   block("\\t", String.raw`if \(ctx\.(?:worksheetRels|range)\)`),
   block("\\t", String.raw`for \(const hl of rawHyperlinks\)`),
@@ -150,6 +155,9 @@ const NOT_OF_VALUES = [
   /^\t{3}if \(formulaType === "shared"\) \{[\s\S]*?\n\t{3}\}(?= else) else if [\s\S]*?\n\t{3}\}/gm,
   block("\\t{3}", String.raw`if \(formulaCm\)`),
   block("\\t\\t", String.raw`if \((?:isCheckbox|richText)\)`),
+  /^\tif \(formulaText\) \{[\s\S]*?\n\t\}$/gm,
+  /^\t+(?:cellType|richText) = (?!attrs).*;$/gm,
+  /(?<=^\tconst hasDetails = )[\s\S]*? \|\| (?=ctx\.readStyles)|(?<=^\tconst hasDetails =.*styleIndex >= 0) \|\| .*(?=;$)/gm,
 ];
 
 /** Parts of a workbook of which, as their parsers are left out, nothing would come (hucre 1.0.0). */
@@ -172,29 +180,6 @@ const EMPTY_PARTS = [
 const STREAMED = ["extractStream", "extractAll", "extractEntryStream"].map(
   (name) => new RegExp(`^\\t(?:async )?${name}\\([^)]*\\) \\{[\\s\\S]*?\\n\\t\\}`, "m"),
 );
-
-/** Names of text formats (e-mail addresses, tokens) that no value of a policy or mapping has (zod 4.6.7). */
-const TEXT_FORMATS = /const FormatDictionary = \{[\s\S]*?\n {4}\};/;
-
-/** What zod says of text formats, multiples, keys and unions, none of which such a value is checked for (zod 4.6.7). */
-const TEXT_ISSUES = /case "invalid_format": \{[\s\S]*?(?=case "unrecognized_keys":)/;
-
-/**
- * Schemas that are waited for, asked backward, by other names or for what values they take, that make one type of another,
- * and records whose keys are listed: nothing is checked so (zod 4.6.7).
- */
-const AWAITED = new RegExp(
-  String.raw`[\w.]+ instanceof Promise|\bctx\.async(?=\))|\bctx\??\.direction === "backward"|\bproms\.length|` +
-    String.raw`asyncResult \|\||(?<=if \()(?:asyncResult|def\.coerce|ctx\.skipChecks)(?=\))`,
-  "g",
-);
-const OTHER_SURFACE: [string, string][] = [["standardProps", "{}"]];
-const LISTED_KEYS = "values && !def.partial";
-const VALUES_TAKEN =
-  /^ {4}util\.defineLazyInternal\(inst, "(?:pattern|propValues|values)", \(zod\) => (?:\{\n[\s\S]*?\n {4}\}\);|.*;)/gm;
-/** What an error of schemas is besides its issues, and what is done with a schema besides to read safely by it. */
-const ERROR_WORDS = /(?<=^const initializer = \(inst, def\) => \{)[\s\S]*?(?=\n\};)/m;
-const OTHER_METHODS = ["parse", "parseAsync", "safeParseAsync", "brand", "register", "apply"];
 
 /** Classifiers and a table that simple-statistics fills on loading, and of which nothing is asked (7.12.1). */
 const STATISTICS = [
@@ -226,6 +211,9 @@ const OTHER_CSV = [
   .map((begins) => new RegExp(`^(\\t+)${begins}[^\\n]*\\s*\\{[\\s\\S]*?\\n\\1\\}`, "gm"))
   .concat(/^\t+(?:Papa\.)?\w+Streamer(?:\.prototype(?:\.constructor)?)? = .*$/gm);
 
+/** What libraries say of what is wrong: a workbook that they cannot read is called damaged, and nobody sees the rest. */
+const WHY = new RegExp(String.raw`\bthrow new (\w*Error)\((?:${QUOTED}|\`[^\`]*\`|[^;"'\`\n])*\);`, "g");
+
 /** Build plug-in: keeps out of the page some 100 KB of libraries of which a planning sheet has no use. */
 export function leaveOut() {
   const plain = (id: string) => id.replaceAll("\\", "/");
@@ -234,7 +222,8 @@ export function leaveOut() {
     load(id: string): string | null {
       return NOTHING.find(([module]) => module.test(plain(id)))?.[1] ?? null;
     },
-    transform(code: string, id: string): string | null {
+    transform(whole: string, id: string): string | null {
+      const code = plain(id).includes("/node_modules/") ? whole.replace(WHY, "throw new $1();") : whole;
       const empty = EMPTY_FUNCTIONS.find(([module]) => module.test(plain(id)))?.[1];
       const parts = /hucre\/dist\/xlsx\/reader\.mjs$/.test(plain(id))
         ? EMPTY_PARTS
@@ -259,21 +248,8 @@ export function leaveOut() {
         return found(code, block("", "for .*PAPER_SIZE_MAP.*"), "");
       if (plain(id).endsWith("hucre/dist/zip/reader.mjs"))
         return STREAMED.reduce((text, pattern) => found(text, pattern, ""), code);
-      if (/zod\/v4\/core\/(schemas|checks|parse)\.js$/.test(plain(id))) {
-        const atOnce = code.replace(AWAITED, (what) => (what === "asyncResult ||" ? "" : "false"));
-        const open = atOnce.replace(LISTED_KEYS, "false");
-        return plain(id).endsWith("schemas.js") ? withoutBodies(found(open, VALUES_TAKEN, ""), OTHER_SURFACE) : open;
-      }
-      if (plain(id).endsWith("zod/v4/core/core.js")) return withoutBodies(code, [["newError", "new Definition()"]]);
-      if (plain(id).endsWith("zod/v4/core/errors.js")) return found(code, ERROR_WORDS, "inst.issues = def;");
-      if (plain(id).endsWith("zod/v4/mini/schemas.js"))
-        return OTHER_METHODS.reduce(
-          (text, name) => found(text, block(" {4}", String.raw`${name}\([^)]*\)`), `${name}: null`),
-          code,
-        );
-      if (plain(id).endsWith("zod/v4/locales/en.js"))
-        return code.replace(TEXT_FORMATS, 'const FormatDictionary = { regex: "input" };').replace(TEXT_ISSUES, "");
-      return null;
+      if (/\/zod\/v4\//.test(plain(id))) return withoutSchemaParts(code, plain(id));
+      return code === whole ? null : code;
     },
   };
 }
