@@ -1,19 +1,27 @@
+import type { Day } from "../calendar/day.ts";
 import { monthOfDay } from "../calendar/month.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { swapDaysOf } from "../supplies/item-place.ts";
 import type { ItemPlaces } from "../supplies/item-places.ts";
-import { countsUntil, monthIndex, swapDayOfReplacement } from "../supplies/unit-life.ts";
+import { countsUntil, lifeOfDelivery, monthIndex, swapDayOfReplacement } from "../supplies/unit-life.ts";
 import { expectedUses } from "./shared-pace.ts";
 
+/** Units fitted in a month up to a count, of which all are swapped on one day in their turn. */
+export interface FittedLot {
+  /** Infinity for the last: of a lot that outlasts the needs that are expected, or of new units. */
+  upTo: number;
+  /** Infinity = no limit. */
+  swapDay: Day;
+}
+
 /**
- * Swap day of the unit that is fitted in each month of the horizon: of those on shelves, first expired, first out, while
- * they are expected to last, and then of new ones. Where a month takes both, what stands in the middle counts for all.
+ * The units fitted in each month of the horizon: of those on shelves or on order, first expired, first out, while they are
+ * expected to last, and then new ones.
  *
- * @param monthStarts  first day of each month, as-of first
- * @returns by month; Infinity = no limit
+ * @param monthStarts  first day of each month, as-of first, and of the one behind them
  */
-export function swapDaysOfFitted(ofItem: ItemPlaces, monthStarts: Float64Array, policy: Policy): Float64Array {
-  const { item, places, stock, units, use } = ofItem;
+export function fittedLots(ofItem: ItemPlaces, monthStarts: Float64Array, policy: Policy): FittedLot[][] {
+  const { item, places, stock, units, onOrder, use } = ofItem;
   const lapses = new Float64Array(policy.horizonMonths);
   const lapse = (day: number, count: number) => {
     const month = monthIndex(day, policy);
@@ -26,30 +34,34 @@ export function swapDaysOfFitted(ofItem: ItemPlaces, monthStarts: Float64Array, 
     others += place.routinePerYear / 12;
     if (place.use && use) others += expectedUses(place.use) * use.meanUnitsPerUse;
   }
-  const shelf = [...stock]
-    .filter((at) => {
-      const { installed, stranded } = units.placeOf(at);
-      return !installed && !stranded && units.serves[at] === 1;
-    })
-    .map((at) => ({
+  const lots = [
+    ...units.onShelves(stock).map((at) => ({
       left: units.quantity[at]!,
+      from: policy.asOf,
       swapDay: units.swapBy[at]!,
       until: countsUntil(units.rows[at]!, item, policy),
-    }))
-    .sort((a, b) => a.swapDay - b.swapDay);
-  return lapses.map((_, month) => {
+    })),
+    ...onOrder.map((row) => ({ left: row.quantity, ...lifeOfDelivery(row, item, policy) })),
+  ].sort((a, b) => a.swapDay - b.swapDay);
+  return Array.from(lapses, (_, month) => {
     const needs = lapses[month]! + others;
-    let swapDay: number | null = null;
+    const fitted: FittedLot[] = [];
     let taken = 0;
-    for (const lot of shelf) {
-      if (lot.left === 0 || lot.until < monthStarts[month]!) continue;
+    const add = (count: number, upTo: number, swapDay: Day) => {
+      fitted.push({ upTo, swapDay });
+      // what takes the place of a unit that lapsed lapses in its turn
+      if (count > 0) lapse(swapDay, (count * lapses[month]!) / needs);
+    };
+    for (const lot of lots) {
+      if (lot.left === 0 || lot.from >= monthStarts[month + 1]! || lot.until < monthStarts[month]!) continue;
       const here = Math.min(lot.left, needs - taken);
       lot.left -= here;
       taken += here;
-      if (taken >= needs / 2) swapDay ??= lot.swapDay;
-      // what took the place of a unit that lapsed lapses in its turn
-      if (here > 0) lapse(lot.swapDay, (here * lapses[month]!) / needs);
+      const lasts = lot.left > 1 / 2;
+      add(here, lasts ? Number.POSITIVE_INFINITY : taken, lot.swapDay);
+      if (lasts) return fitted;
     }
-    return swapDay ?? swapDayOfReplacement(item, monthOfDay(monthStarts[month]!), policy);
+    add(needs - taken, Number.POSITIVE_INFINITY, swapDayOfReplacement(item, monthOfDay(monthStarts[month]!), policy));
+    return fitted;
   });
 }

@@ -4,7 +4,7 @@ import type { Item } from "../fleet/item-book.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Remembered, rememberStages } from "../fleet/policy-reads.ts";
-import type { WhoTakes } from "../fleet/who-takes.ts";
+import { inServiceOn, type WhoTakes } from "../fleet/who-takes.ts";
 import type { LifeForecast } from "../life/types.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { ItemPlaces } from "../supplies/item-places.ts";
@@ -40,6 +40,7 @@ export function forecastDemand(
       places: [],
       stock: new Int32Array(0),
       units: needing.stock,
+      onOrder: [],
     }));
   return [...needing.items, ...unlisted]
     .sort((a, b) => (a.item.key < b.item.key ? -1 : 1))
@@ -101,8 +102,8 @@ function needsOfPacks(
 function packsOfNewDevices(item: Item, takes: WhoTakes, policy: Policy): EnteringPack[] {
   const first = monthOfDay(policy.asOf);
   return takes.takers(item).flatMap(({ device, key, units }) => {
-    if (device.inService === null || device.inService <= policy.asOf) return [];
-    const enters = monthIndex(device.inService, policy);
+    if (inServiceOn(device, policy.asOf)) return [];
+    const enters = monthIndex(device.inService!, policy);
     if (enters >= policy.horizonMonths) return [];
     const end = endMonth(device.retired, first, policy.horizonMonths);
     const lacking = Math.max(0, units - takes.holds(key, item));

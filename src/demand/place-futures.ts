@@ -7,7 +7,7 @@ import type { ItemPlaces } from "../supplies/item-places.ts";
 import { routineDays } from "../supplies/routine-days.ts";
 import type { PlaceUse } from "../supplies/use-rates.ts";
 import { alikeRuns, drawUses } from "./drawn-uses.ts";
-import { NO_USES, PlaceRunner, type PlaceUses, type RunFacts, runStart } from "./place-run.ts";
+import { NO_USES, PlaceRunner, type PlaceUses, type RunFacts, type RunStart } from "./place-run.ts";
 import { type PacedFutures, pacedFutures, paceShared } from "./shared-pace.ts";
 import { dealEvents } from "./use-draws.ts";
 
@@ -34,11 +34,13 @@ export interface PlaceFutures {
  * Runs an item's places through futures of their uses. Places are independent given the pace that their duty shares, or
  * the rate that they have in common.
  *
+ * @param starts   how the runs of each place begin
  * @param certain  needs of all places without uses, by month
  * @param expiry   expiries without uses, by month; made the expected ones
  */
 export function placeFutures(
   ofItem: ItemPlaces,
+  starts: readonly (ItemPlace & RunStart)[],
   facts: RunFacts,
   certain: Int32Array,
   expiry: Float64Array,
@@ -50,7 +52,7 @@ export function placeFutures(
   const share = ofItem.places.length < PLACES_THAT_SHARE ? 1 : futures / RUNS_WHERE_SHARED;
   const units = new Int32Array(futures * months);
   for (let i = 0; i < units.length; i++) units[i] = certain[i % months]!;
-  const used = ofItem.places.filter((place) => place.use !== null && place.from < end);
+  const used = starts.filter((place) => place.use !== null && place.from < end);
   const alike = groupBy(used, ({ use }) => paceShared(use!));
   const pacesOf = new Map<string, PacedFutures[]>();
   const run = new UsedPlace(ofItem, facts, units, futures, expiry);
@@ -68,7 +70,6 @@ export function placeFutures(
 /** Adds one place after another to the futures: what its uses change against a run without any. */
 class UsedPlace {
   private readonly runner: PlaceRunner;
-  private readonly asOf: number;
   private readonly months: number;
   /** First day after the horizon. */
   private readonly end: number;
@@ -88,8 +89,7 @@ class UsedPlace {
     private readonly futures: number,
     private readonly expiry: Float64Array,
   ) {
-    this.months = facts.swapDayOfReplacement.length;
-    this.asOf = facts.monthStarts[0]!;
+    this.months = facts.fitted.length;
     this.end = facts.monthStarts[this.months]!;
     this.runner = new PlaceRunner(facts);
     this.quietNeeds = new Int32Array(this.months);
@@ -98,13 +98,12 @@ class UsedPlace {
     this.by = new Int32Array(this.months);
   }
 
-  addFutures(place: ItemPlace, use: PlaceUse, paces: readonly PacedFutures[], share: number): void {
+  addFutures(place: ItemPlace & RunStart, use: PlaceUse, paces: readonly PacedFutures[], share: number): void {
     const random = seededRandom(seedFromText(`${this.ofItem.item.key}\n${place.key}`));
     const stretch = { from: place.from, days: Math.min(place.until, this.end) - place.from };
     const sizes = this.ofItem.use!.unitsPerUse;
     const routine = routineDays(place, this.end);
-    const start = runStart(place, this.ofItem.units, this.asOf);
-    this.runner.run(start, NO_USES, routine);
+    this.runner.run(place, NO_USES, routine);
     this.quietNeeds.set(this.runner.needs);
     this.quietExpiries.set(this.runner.expiries);
     for (const { rateOf, among } of paces) {
@@ -118,7 +117,7 @@ class UsedPlace {
       const alike = alikeRuns(runs, events, random);
       for (let run = 0; run < runs; run++) {
         drawUses(alike, run, stretch, sizes, random, this.uses);
-        this.runner.run(start, this.uses, routine);
+        this.runner.run(place, this.uses, routine);
         this.addRun(found, run, runs);
       }
       found.length = 0;

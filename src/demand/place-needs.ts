@@ -1,13 +1,13 @@
 import { DAYS_PER_MONTH } from "../calendar/mean-year.ts";
 import { firstDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import type { Policy } from "../fleet/policy.ts";
-import type { ItemPlace } from "../supplies/item-place.ts";
+import { type ItemPlace, swapDaysOf } from "../supplies/item-place.ts";
 import type { ItemPlaces } from "../supplies/item-places.ts";
 import { routineDays } from "../supplies/routine-days.ts";
-import { swapDaysOfFitted } from "./fitted-lives.ts";
+import { fittedLots } from "./fitted-lives.ts";
 import { needsOfFutures } from "./futures-needs.ts";
 import { placeFutures } from "./place-futures.ts";
-import { NO_USES, PlaceRunner, type RunFacts, runStart } from "./place-run.ts";
+import { NO_USES, PlaceRunner, type RunFacts } from "./place-run.ts";
 import { expectedUses } from "./shared-pace.ts";
 import type { SpanNeeds } from "./span-needs.ts";
 
@@ -33,8 +33,9 @@ export function placeNeeds(ofItem: ItemPlaces, policy: Policy): PlaceNeeds {
   const routine = new Float64Array(months);
   const growth = new Float64Array(months);
   const runner = new PlaceRunner(facts);
-  for (const place of ofItem.places) {
-    runner.run(runStart(place, ofItem.units, policy.asOf), NO_USES, routineDays(place, monthStarts[months]!));
+  const starts = ofItem.places.map((place) => {
+    const start = { ...place, swapDays: swapDaysOf(place, ofItem.units, policy.asOf), before: certain.slice() };
+    runner.run(start, NO_USES, routineDays(place, monthStarts[months]!));
     for (let m = 0; m < months; m++) {
       certain[m] = certain[m]! + runner.needs[m]!;
       expiry[m] = expiry[m]! + runner.expiries[m]!;
@@ -44,10 +45,11 @@ export function placeNeeds(ofItem: ItemPlaces, policy: Policy): PlaceNeeds {
     if (place.use && ofItem.use) {
       addExpected(place, expectedUses(place.use) * ofItem.use.meanUnitsPerUse, facts, use);
     }
-  }
+    return start;
+  });
   const causes = { expiry, use, routine, growth };
   if (!ofItem.use) return { certain, needs: null, causes };
-  const { units, futures } = placeFutures(ofItem, facts, certain, expiry);
+  const { units, futures } = placeFutures(ofItem, starts, facts, certain, expiry);
   return { certain: new Int32Array(months), needs: needsOfFutures(units, futures, months), causes };
 }
 
@@ -58,7 +60,7 @@ function runFacts(ofItem: ItemPlaces, policy: Policy): RunFacts {
   starts[0] = policy.asOf;
   return {
     monthStarts: starts,
-    swapDayOfReplacement: swapDaysOfFitted(ofItem, starts, policy),
+    fitted: fittedLots(ofItem, starts, policy),
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Day } from "../calendar/day.ts";
-import { type ItemPlace, swapDaysOf } from "../supplies/item-place.ts";
-import type { StockUnits } from "../supplies/stock-units.ts";
+import type { ItemPlace } from "../supplies/item-place.ts";
+import type { FittedLot } from "./fitted-lives.ts";
 
 /** Uses at a place: the day of each (fraction allowed), ascending, and the units it takes; the first `count` are read. */
 export interface PlaceUses {
@@ -15,25 +15,21 @@ export const NO_USES: PlaceUses = { count: 0, days: new Float64Array(0), units: 
 export interface RunStart extends Pick<ItemPlace, "from" | "until" | "lacking"> {
   /** Of the units installed, ascending. */
   swapDays: readonly Day[];
-}
-
-/** How the runs of a place begin. */
-export function runStart(place: ItemPlace, units: StockUnits, asOf: Day): RunStart {
-  const { from, until, lacking } = place;
-  return { from, until, lacking, swapDays: swapDaysOf(place, units, asOf) };
+  /** Units by month that other places take before this one. */
+  before: Int32Array;
 }
 
 /** Facts that all places of an item share. */
 export interface RunFacts {
   /** First day of each month of the horizon, as-of first, and the first day after it. */
   monthStarts: Float64Array;
-  /** Swap day of the unit that replaces one that left in a month; Infinity = no limit. */
-  swapDayOfReplacement: Float64Array;
+  /** By month, in the order in which they are taken. */
+  fitted: readonly (readonly FittedLot[])[];
 }
 
 /**
  * Runs places through the horizon: uses and routine take the unit that expires first (FEFO), units left over leave
- * on their swap day, every unit that leaves is replaced at once by one with the life that new units have.
+ * on their swap day, every unit that leaves is replaced at once by the next of those that are fitted in its month.
  *
  * One runner serves millions of runs, so it keeps its room between them.
  */
@@ -47,9 +43,10 @@ export class PlaceRunner {
   private head = 0;
   private tail = 0;
   private month = 0;
+  private before: Int32Array = new Int32Array(0);
 
   constructor(private readonly facts: RunFacts) {
-    this.months = facts.swapDayOfReplacement.length;
+    this.months = facts.fitted.length;
     this.needs = new Int32Array(this.months);
     this.expiries = new Int32Array(this.months);
   }
@@ -59,6 +56,7 @@ export class PlaceRunner {
     this.needs.fill(0);
     this.expiries.fill(0);
     const { from, swapDays, lacking } = place;
+    this.before = place.before;
     const end = Math.min(place.until, this.facts.monthStarts[this.months]!);
     if (from >= end) return;
     const { queue } = this;
@@ -100,9 +98,8 @@ export class PlaceRunner {
   /** Takes units of one use, of which a slip of the pen can make a thousand million. */
   private takeSeveral(day: number, units: number): void {
     for (let left = units; left > 0; left--) {
-      const replacement = this.facts.swapDayOfReplacement[this.monthOf(day)]!;
       // from here on like is replaced by like: what is still taken only adds to the needs
-      if (this.head === this.tail || this.queue[this.head] === replacement) {
+      if (this.head === this.tail || this.queue[this.head] === this.nextSwapDay(day)) {
         this.need(day, left);
         return;
       }
@@ -122,11 +119,22 @@ export class PlaceRunner {
     return this.month;
   }
 
+  /** Of the unit that replaces one that leaves on a day. */
+  private nextSwapDay(day: number): Day {
+    const month = this.monthOf(day);
+    const fitted = this.facts.fitted[month]!;
+    // on average half of it stands before a unit's end
+    const place = this.before[month]! + this.needs[month]! + 1 / 2;
+    let lot = 0;
+    while (place >= fitted[lot]!.upTo) lot++;
+    return fitted[lot]!.swapDay;
+  }
+
   /** Adds a unit and keeps the queue ascending; new units nearly always expire last. */
   private replace(day: number): void {
+    const swapDay = this.nextSwapDay(day);
     this.need(day);
     const { queue, head } = this;
-    const swapDay = this.facts.swapDayOfReplacement[this.month]!;
     let at = this.tail++;
     for (; at > head && queue[at - 1]! > swapDay; at--) queue[at] = queue[at - 1]!;
     queue[at] = swapDay;

@@ -2,6 +2,7 @@ import type { Day } from "../calendar/day.ts";
 import { lastDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import { remembered } from "../fleet/remembered.ts";
+import { inServiceOn } from "../fleet/who-takes.ts";
 import type { Scheduled } from "./types.ts";
 
 /** What is known of the units of an item in devices, by month's end where it is an array. */
@@ -48,8 +49,7 @@ export function unitsInDevices({ dated, life, policy }: Scheduled): (key: string
   for (const pack of life.packs) addPack(pack);
   for (const { item } of items)
     for (const { device, key, units } of takes.takers(item))
-      if (device.inService !== null && device.inService > asOf)
-        addLapse(item.key, key, device.inService, units - takes.holds(key, item));
+      if (!inServiceOn(device, asOf)) addLapse(item.key, key, device.inService!, units - takes.holds(key, item));
   return ofItem;
 
   function addLapse(itemKey: string, key: string, day: Day, units: number): void {

@@ -94,12 +94,7 @@ function shareInstalled({ use, places, units }: ItemPlaces, asOf: Day): void {
 /** Units in stores, which serve every place, in FEFO order over all stores. */
 function shareOnShelves({ item, use, places, stock, units }: ItemPlaces, policy: Policy): void {
   const lastDay = (at: number) => fittableUntil(units.rows[at]!, item, policy);
-  const isHere = (at: number) => {
-    const { installed, stranded } = units.placeOf(at);
-    return !installed && !stranded && units.rows[at]!.held === null && lastDay(at) >= policy.asOf;
-  };
-  const onShelf: number[] = [];
-  for (let i = 0; i < stock.length; i++) if (isHere(stock[i]!)) onShelf.push(stock[i]!);
+  const onShelf = units.onShelves(stock).filter((at) => lastDay(at) >= policy.asOf);
   if (onShelf.length === 0) return;
   const here = Int32Array.from(orderOf(onShelf.map(lastDay)), (place) => onShelf[place]!);
   const end = here.reduce((last, at) => Math.max(last, units.expiry[at]!), policy.asOf);

@@ -1,8 +1,8 @@
 import { groupBy } from "../fleet/group-by.ts";
 import { type Item, type ItemBook, itemBook, packItemKeys } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
-import type { DeviceRow, Fleet } from "../fleet/rows.ts";
-import { type Taker, type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
+import type { Fleet, OnOrderRow } from "../fleet/rows.ts";
+import { inServiceOn, type Taker, type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
 import { dealtOut } from "../maths/dealt-out.ts";
 import type { SplitUses } from "./bulk-issues.ts";
 import type { ItemPlace } from "./item-place.ts";
@@ -22,6 +22,7 @@ export interface ItemPlaces {
   stock: Int32Array;
   /** What those numbers stand for. */
   units: StockUnits;
+  onOrder: readonly OnOrderRow[];
 }
 
 /** The fleet's items, who takes them and what takes units from where. */
@@ -49,6 +50,7 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
     fleet.routine.filter((row) => row.item !== null),
     (row) => book.find(row.item!).key,
   );
+  const onOrder = groupBy(fleet.onOrder, (row) => book.find(row.item).key);
   const items = book.items.map((item) => {
     const asPacks = item.kind === "pack" || packItems.has(item.key);
     const use = asPacks ? null : itemUse(uses.get(item.key)?.uses ?? [], from, takes, item, policy.asOf);
@@ -59,10 +61,10 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
       }
     }
     const ofItem = stockOf.get(item) ?? NO_ROWS;
-    const newcomers = asPacks ? [] : takes.takers(item).filter(({ device }) => isNew(device, policy));
+    const newcomers = asPacks ? [] : takes.takers(item).filter(({ device }) => !inServiceOn(device, policy.asOf));
     const rowsAt = installedByPlace(ofItem, stock);
     const places = placesOf({ use, routinePerYear: perYear, stock, rowsAt, newcomers }, takes, policy);
-    return { item, asPacks, use, places, stock: ofItem, units: stock };
+    return { item, asPacks, use, places, stock: ofItem, units: stock, onOrder: onOrder.get(item.key) ?? [] };
   });
   return { book, takes, items, stock, uses };
 }
@@ -101,10 +103,6 @@ function installedByPlace(rows: Int32Array, stock: StockUnits): Map<string, Int3
     if (installed) found.set(key, rows.subarray(from, to));
   }
   return found;
-}
-
-function isNew({ inService }: DeviceRow, { asOf }: Policy): boolean {
-  return inService !== null && inService > asOf;
 }
 
 /** What makes places need an item. */

@@ -187,6 +187,14 @@ export class StockUnits {
     return due;
   }
 
+  /** Of the numbers of rows, those that serve every place: neither held nor at a device, in service or not. */
+  onShelves(rows: Int32Array): number[] {
+    return [...rows].filter((at) => {
+      const { installed, stranded } = this.placeOf(at);
+      return !installed && !stranded && this.serves[at] === 1;
+    });
+  }
+
   /** The numbers of the rows for which something holds, in the fleet's order. */
   where(holds: (at: number) => boolean): number[] {
     const found: number[] = [];

@@ -1,5 +1,4 @@
 import type { Day } from "../calendar/day.ts";
-import { monthOfDay } from "../calendar/month.ts";
 import { type ItemBook, itemBook } from "../fleet/item-book.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import { listedAsPack, useByDates } from "../fleet/packs-in-stock.ts";
@@ -8,13 +7,11 @@ import type { Fleet, PackRow } from "../fleet/rows.ts";
 import { whoTakes } from "../fleet/who-takes.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import type { UsableLot } from "./types.ts";
-import { countsUntil, expiryOfArrival, packShelfEnd } from "./unit-life.ts";
+import { countsUntil, lifeOfDelivery, packShelfEnd } from "./unit-life.ts";
 
 /**
  * Units that can serve needs, under the item by which they are bought now: dated stock in stores, spare packs and
  * what is on order. Held, expired and short-dated units are left out, as is everything placed at a device.
- *
- * An order without a date arrives after the item's lead time from as-of; one whose date has passed, at as-of.
  *
  * @param stockPacks  shelf stock of packs (LifeForecast.stock)
  * @returns by item, then the day on which they lapse
@@ -77,19 +74,17 @@ function sparePacks(
   });
 }
 
-function lotsOnOrder({ onOrder }: Fleet, book: ItemBook, { asOf, minLifeDays }: Policy): UsableLot[] {
+function lotsOnOrder({ onOrder }: Fleet, book: ItemBook, policy: Policy): UsableLot[] {
   return onOrder.flatMap((row): UsableLot[] => {
     if (row.quantity <= 0) return [];
     const item = book.find(row.item);
-    const availableFrom = Math.max(asOf, row.arrives ?? asOf + (item.leadDays ?? 0));
-    const expiry = row.expiry ?? expiryOfArrival(item, monthOfDay(availableFrom));
-    const dated = row.expiry !== null || item.kind !== "pack";
+    const { from, until } = lifeOfDelivery(row, item, policy);
     return [
       {
         item: item.name,
         quantity: row.quantity,
-        availableFrom,
-        usableUntil: expiry === null ? null : dated ? expiry - minLifeDays : expiry,
+        availableFrom: from,
+        usableUntil: until === Number.POSITIVE_INFINITY ? null : until,
         place: null,
         origin: "on-order",
         reference: row.order,

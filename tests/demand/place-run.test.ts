@@ -6,8 +6,10 @@ const MONTHS = 24;
 const facts = {
   monthStarts: Float64Array.from({ length: MONTHS + 1 }, (_, m) => m * 30),
   // new units last ten months from the end of their month
-  swapDayOfReplacement: Float64Array.from({ length: MONTHS }, (_, m) => (m + 11) * 30),
+  fitted: Array.from({ length: MONTHS }, (_, m) => [{ upTo: Number.POSITIVE_INFINITY, swapDay: (m + 11) * 30 }]),
 };
+
+const NO_OTHERS = new Int32Array(MONTHS);
 
 /**
  * The same place told step by step, with the rule of the World Health Organization's good distribution practices, "first
@@ -59,6 +61,7 @@ describe("PlaceRunner", () => {
             until: Number.POSITIVE_INFINITY,
             swapDays: [...swapDays].sort((a, b) => a - b),
             lacking: 0,
+            before: NO_OTHERS,
           };
           runner.run(
             place,
@@ -78,7 +81,7 @@ describe("PlaceRunner", () => {
 
   // By hand: what the place cannot hold is needed at once; the two units that it holds are new from then on
   it("ends however many units a slip of the pen says were used at once", () => {
-    const place = { from: 0, until: 600, swapDays: [50, 700], lacking: 0 };
+    const place = { from: 0, until: 600, swapDays: [50, 700], lacking: 0, before: NO_OTHERS };
     runner.run(place, { count: 1, days: Float64Array.of(40), units: Int32Array.of(2_000_000_000) }, []);
     // the second unit, good to day 700, is kept: units that last to day 12 * 30 = 360 expire first
     expect([...runner.needs].map((needed, month) => [month, needed]).filter(([, needed]) => needed !== 0)).toEqual([
@@ -89,11 +92,28 @@ describe("PlaceRunner", () => {
 
   // By hand: two units needed on day 100, in the month of index 3, last until day 14 * 30 = 420, of index 14
   it("gives a new device its units on its first day, and renews them", () => {
-    const place = { from: 100, until: 600, swapDays: [], lacking: 2 };
+    const place = { from: 100, until: 600, swapDays: [], lacking: 2, before: NO_OTHERS };
     runner.run(place, { count: 0, days: new Float64Array(0), units: new Int32Array(0) }, []);
     const twoIn = (...months: number[]) =>
       Array.from({ length: MONTHS }, (_, month) => (months.includes(month) ? 2 : 0));
     expect([...runner.needs]).toEqual(twoIn(3, 14));
     expect([...runner.expiries]).toEqual(twoIn(14));
+  });
+
+  // By hand: of three units fitted in the month of index 1, one place takes the first and this one the others: the second
+  // lasts until day 100, in the month of index 3, and the third is new, until day 12 * 30 = 360, of index 12
+  it("takes from what is fitted in a month after the places before it", () => {
+    const mixed = { ...facts, fitted: [...facts.fitted] };
+    mixed.fitted[1] = [{ upTo: 2, swapDay: 100 }, ...facts.fitted[1]!];
+    const before = NO_OTHERS.slice();
+    before[1] = 1;
+    const place = { from: 0, until: 400, swapDays: [40, 50], lacking: 0, before };
+    const alone = new PlaceRunner(mixed);
+    alone.run(place, { count: 0, days: new Float64Array(0), units: new Int32Array(0) }, []);
+    expect([...alone.expiries].flatMap((units, month) => (units > 0 ? [[month, units]] : []))).toEqual([
+      [1, 2],
+      [3, 1],
+      [12, 1],
+    ]);
   });
 });

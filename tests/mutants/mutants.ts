@@ -128,7 +128,7 @@ export const MUTANTS: readonly Mutant[] = [
   broken("sheets/rows/last-checks", "sheets/awkward", "...named.map((at) => textAt(record, at))", ""),
   broken("short/kept-order", "short/defer-orders", "this.lines + lines > 0", "this.lines + lines > 1"),
   broken("short/units-in-devices", "short/forecast-short", "day < until && end >= until", "end < day"),
-  broken("short/units-in-devices", "short/units-in", "device.inService > asOf", "device.inService > Infinity"),
+  broken("short/units-in-devices", "short/units-in", "!inServiceOn(device, asOf)", "false"),
   broken("short/short-on-paths", "short/short-on", "devices * each - had", "devices * each"),
   broken("life/serving-packs", "life/forecast-packs", "serves(pack) && serves(deviceOf(pack))", "serves(pack)"),
   broken("sheets/tables/named-as-devices", "sheets/named-as", "const MOSTLY = 0.5", "const MOSTLY = 0"),

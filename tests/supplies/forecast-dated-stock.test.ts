@@ -277,8 +277,8 @@ describe("usableLots", () => {
     expect(lots.map((lot) => [lot.item, lot.quantity, lot.origin, lot.availableFrom, lot.usableUntil])).toEqual([
       ["New pads", 2, "shelf", policy.asOf, day("2027-02-28")],
       ["New pads", 4, "shelf", policy.asOf, day("2027-04-30")],
-      ["New pads", 3, "on-order", policy.asOf + 30, day("2028-02-15")],
-      ["New pads", 10, "on-order", day("2027-01-20"), day("2028-09-16")],
+      ["New pads", 3, "on-order", policy.asOf + 30, day("2028-01-31")],
+      ["New pads", 10, "on-order", day("2027-01-20"), day("2028-08-31")],
       ["Pack", 1, "shelf", policy.asOf, null],
       ["Pack", 2, "on-order", policy.asOf, null],
     ]);

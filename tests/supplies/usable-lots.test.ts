@@ -50,11 +50,12 @@ describe("usableLots", () => {
       ordered("Pads", 7, { order: "dated", arrives: day("2026-12-24"), expiry: day("2027-03-31") }),
       ordered("Pads", 0, { order: "none" }),
     ];
-    // 40 days on is 11 December; 20 months from December and November to the months' ends, less 14 days
+    // 40 days on is 11 December; 20 months from December and November to the months' ends, and like what lies in a store they
+    // serve until the month before the one in which they would have to be swapped
     expect(lots({ catalogue, onOrder })).toEqual([
-      "dated x7 2026-12-24 2027-03-17",
-      "overdue x6 2026-11-01 2028-07-17",
-      "undated x5 2026-12-11 2028-08-17",
+      "dated x7 2026-12-24 2027-02-28",
+      "overdue x6 2026-11-01 2028-06-30",
+      "undated x5 2026-12-11 2028-07-31",
     ]);
   });
 
