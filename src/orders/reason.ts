@@ -1,7 +1,7 @@
 import { isoFromDay } from "../calendar/day.ts";
 import { monthSpanWords } from "../calendar/month-words.ts";
 import { counted } from "../fleet/count-text.ts";
-import { groupedMoney } from "../fleet/money-text.ts";
+import { namedMoney } from "../fleet/money-text.ts";
 import type { Offer } from "./offers.ts";
 import type { SizeRisk } from "./size-risk.ts";
 import type { OrderLine } from "./types.ts";
@@ -61,7 +61,7 @@ function lateWords(line: OrderLine, { offer, missing, stopgaps, offCadence }: Li
 
 function savedWords(saves: number, currency: string): string {
   if (saves === 0) return "";
-  const amount = `${currency} ${groupedMoney(Math.abs(saves), currency)}`;
+  const amount = namedMoney(Math.abs(saves), currency);
   // a smaller order can miss a price break
   return saves > 0 ? `, ${amount} less` : `, but ${amount} more, since it would miss a price break`;
 }

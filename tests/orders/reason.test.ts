@@ -44,11 +44,13 @@ describe("why a line is there", () => {
   });
 
   it("counts boxes, and what a lower level would save or cost", () => {
-    const at = (boxes: number, saves: number, unitsPerBox: number) =>
-      reason(10, {}, { unitsPerBox }, { risk: { lower: { level: 0.8, boxes, saves }, expectedLeft: 0 } });
+    const at = (boxes: number, saves: number, unitsPerBox: number, currency = "EUR") =>
+      reason(10, { currency }, { unitsPerBox }, { risk: { lower: { level: 0.8, boxes, saves }, expectedLeft: 0 } });
     expect(at(1, 3850, 10)).toContain("Bought as 1 box of 10. At 80 % it would be 1 box fewer, EUR 38.50 less.");
     expect(at(1, 0, 1)).toMatch(/: 10 units\. At 80 % it would be 1 unit fewer\.$/);
     expect(at(2, -100, 5)).toMatch(/2 boxes fewer, but EUR 1\.00 more, since it would miss a price break\.$/);
+    // ISO 4217's code for no currency names none to a buyer
+    expect(at(1, 3850, 1, "XXX")).toMatch(/ 1 unit fewer, 38\.50 less\.$/);
   });
 
   it("tells one unit left and one that lapses as one, and half a unit as none or one", () => {
