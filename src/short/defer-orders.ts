@@ -6,7 +6,6 @@ import { exactFromText, minorUnits } from "../fleet/money.ts";
 import type { OrderLine } from "../orders/types.ts";
 import { cutToBudget } from "./cut-to-budget.ts";
 import { DeferrableLine } from "./deferrable-line.ts";
-import { deferredOf } from "./deferred-of.ts";
 import { lotsByItem } from "./forecast-short.ts";
 import { ItemHarm, linesByItem } from "./item-harm.ts";
 import { keepWhatFits } from "./keep-what-fits.ts";
@@ -54,10 +53,8 @@ export function deferOrders(scheduled: Scheduled): CappedSchedule | null {
     const within = ofYear.filter(({ order }) => order.cost > 0);
     const ofItem = linesByItem(lines);
     const spend = cutToBudget(within, ofItem, cap, harm);
-    keepWhatFits(within, ofItem, cap - spend, harm);
-    const rows = deferredOf(within);
     const fiscalYear = fiscalYearOfMonth(year, policy.fiscalYearStarts);
-    for (const one of rows) {
+    for (const one of keepWhatFits(within, ofItem, cap - spend, harm)) {
       deferrals.push({
         fiscalYear,
         currency,

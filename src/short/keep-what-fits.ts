@@ -2,13 +2,17 @@ import type { DeferrableLine } from "./deferrable-line.ts";
 import { deferredOf } from "./deferred-of.ts";
 import type { ItemHarm, LinesByItem } from "./item-harm.ts";
 
-/** Takes back whole delays that a later and larger one has made needless, and tells anew what the others save and harm. */
+/**
+ * Takes back whole delays that a later and larger one has made needless, and tells anew what the others save and harm.
+ *
+ * @returns the others, in the order in which they save and harm so much
+ */
 export function keepWhatFits(
   within: readonly DeferrableLine[],
   lines: LinesByItem,
   room: number,
   harm: ItemHarm,
-): void {
+): DeferrableLine[] {
   const deferred = deferredOf(within);
   const harmNow = new Map<string, number>();
   let left = room;
@@ -31,4 +35,5 @@ export function keepWhatFits(
     one.harm = then - before;
     harmNow.set(one.key, then);
   }
+  return rest.map(({ one }) => one);
 }

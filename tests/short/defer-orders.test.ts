@@ -102,6 +102,23 @@ describe("deferOrders", () => {
     expect(told).toEqual(deferred);
   });
 
+  // By hand: nothing is known of what the order of March costs but its fee of 25. With nothing to spend both lines wait for
+  // January 2028, and then for 2029: whichever goes first spares nothing, and the second takes the fee along.
+  it("tells an order's fee of the last of its lines that are put off", () => {
+    const needs = Array.from({ length: 18 }, (_, month) => (month === 6 ? 3 : 0));
+    const fleet = fleetOf(30, { suppliers: [supplierRow({ freeOver: null })] });
+    for (const row of fleet.catalogue) row.price = null;
+    const demand = [PADS, GEL].map((item) => certainDemand(item, needs));
+    const { cut } = capped(demand, { budgetPerFiscalYear: "0", currency: "EUR" }, fleet);
+    const told = cut!.deferrals.map(({ fiscalYear, saves }) => [fiscalYear, saves]);
+    expect(told).toEqual([
+      ["2027", 0],
+      ["2027", 2500],
+      ["2028", 0],
+      ["2028", 2500],
+    ]);
+  });
+
   it("leaves a schedule alone that the budget can pay", () => {
     const { cut, full } = capped([poissonDemand(PADS, new Array<number>(12).fill(1))], { budgetPerFiscalYear: "9999" });
     expect(cut!.deferrals).toEqual([]);
