@@ -6,7 +6,6 @@ import { groupedMoney } from "../fleet/money-text.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { horizonText } from "./horizon-text.ts";
 import type { Plan } from "./plan-schema.ts";
-import { itemsWithoutPrice } from "./spend-notes.ts";
 import { deferralsTable, hasPrices, spendBlocks } from "./summary-tables.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
@@ -19,7 +18,6 @@ const YEARS_BY_ITEM = 2;
 export function budgetText(plan: Plan, setting: TextSetting): string {
   const { width } = setting;
   const first = new Set([...new Set(plan.budget.map(({ fiscalYear }) => fiscalYear))].slice(0, YEARS_BY_ITEM));
-  const unpriced = itemsWithoutPrice(plan);
   const years = plan.budget.filter((year) => first.has(year.fiscalYear) && hasPrices(year));
   return joinLines([
     titleLine(`Budget ${horizonText(plan)}`, setting),
@@ -32,7 +30,7 @@ export function budgetText(plan: Plan, setting: TextSetting): string {
     ...years.flatMap((year) =>
       section(
         `${year.fiscalYear} by item${year.currency === NO_CURRENCY ? "" : `, ${year.currency}`}`,
-        [itemTable(year, unpriced, width)],
+        [itemTable(year, width)],
         setting,
       ),
     ),
@@ -52,10 +50,10 @@ function deferred({ deferrals }: Plan, years: ReadonlySet<string>, width: number
   ];
 }
 
-function itemTable(year: Plan["budget"][number], unpriced: ReadonlySet<string>, width: number): string {
+function itemTable(year: Plan["budget"][number], width: number): string {
   type Item = (typeof year.byItem)[number];
   const money = (of: "planned" | "p50" | "p80" | "p95") => (item: Item) =>
-    unpriced.has(item.item) ? "-" : groupedMoney(item[of], year.currency);
+    hasPrices(item) ? groupedMoney(item[of], year.currency) : "-";
   return textTable<Item>(
     [
       { head: "item", cell: (item) => item.item, clipTo: 20 },

@@ -42,7 +42,7 @@ export function spendNotes(plan: Plan): string[] {
 }
 
 /** Items that are to be ordered and of which no order has a price. */
-export function itemsWithoutPrice({ orders }: Pick<Plan, "orders">): Set<string> {
+function itemsWithoutPrice({ orders }: Pick<Plan, "orders">): Set<string> {
   const priced = new Set(orders.filter(isPriced).map(({ item }) => item));
   return new Set(orders.map(({ item }) => item).filter((item) => !priced.has(item)));
 }

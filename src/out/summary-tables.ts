@@ -65,8 +65,10 @@ function ordersTable(lines: Plan["orders"], asOf: string, width: number): string
   );
 }
 
-/** Whether anything of a year's spend has a price. */
-export function hasPrices({ planned, p50, p80, p95 }: Plan["budget"][number]): boolean {
+type Amounts = Omit<Plan["budget"][number]["byItem"][number], "item">;
+
+/** Whether anything of a year's spend, or of an item's, has a price or a fee. */
+export function hasPrices({ planned, p50, p80, p95 }: Amounts): boolean {
   return Math.max(planned, p50, p80, p95) > 0;
 }
 

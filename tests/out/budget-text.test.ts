@@ -52,13 +52,19 @@ describe("budgetText", () => {
     ]);
   });
 
-  it("tells no cost of an item whose price is not known", () => {
+  it("tells no cost of an item whose price is not known, but its share of a fee, so that items add up to the year", () => {
     const none = { planned: 0, p50: 0, p80: 0, p95: 0 };
     const byItem = [{ item: "pads-adult", ...none }, ...year.byItem];
     const line = { ...plan.orders[0]!, item: "pads-adult", lineCost: 0 };
     const bare = budgetText(aPlan({ budget: [{ ...year, byItem }], orders: [...plan.orders, line] }), { width: 90 });
     expect(bare).toMatch(/pads-adult +- +- +- +-\n/);
     expect(bare).toContain("No price is known of pads-adult: ");
+    // by hand: of the year's 4,733.00, 12.00 are the fee of an order without a price and 4,721.00 the packs
+    const fee = { item: "pads-adult", planned: 1200, p50: 1200, p80: 1200, p95: 1200 };
+    const packs = { ...year.byItem[0]!, planned: 472_100 };
+    const withFee = { ...year, byItem: [fee, packs] };
+    const added = budgetText(aPlan({ budget: [withFee], orders: [...plan.orders, line] }), { width: 90 });
+    expect(added).toMatch(/pack-md +4,721\.00 .*\npads-adult +12\.00 +12\.00/);
   });
 
   it("fits a page and its width", () => {
