@@ -33,11 +33,11 @@ export function buyingOptions({ net, offers }: ItemCase, market: Market): Buying
     return slots.map((latest, index): { slot: OrderSlot; tiers: LotTier[] } => {
       const closed = !latest.opens || (latest.offCadence && !needIsWaiting(net, slots));
       if (closed) return { slot: latest, tiers: [] };
-      const joined = lastDayWithin(days, latest.after, latest.orderBy);
-      const day = joined ?? latest.orderBy;
-      if (!market.allows(offer.account, day)) return { slot: latest, tiers: [] };
-      const slot = day === latest.orderBy ? latest : earlierSlot(day, index);
-      return { slot, tiers: tiers(day, market.beside(offer.account, day)) };
+      const joined = earlierSlot(lastDayWithin(days, latest.after, latest.orderBy) ?? latest.orderBy, index);
+      // an order that another item must have outside the calendar is none to join
+      const slot = joined.offCadence ? latest : joined;
+      if (!market.allows(offer.account, slot.orderBy)) return { slot: latest, tiers: [] };
+      return { slot, tiers: tiers(slot.orderBy, market.beside(offer.account, slot.orderBy)) };
     });
   });
   const at = (lot: Lot) => made[lot.source]![lot.period]!;

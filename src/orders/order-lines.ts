@@ -63,7 +63,7 @@ export function linesOfItem(of: ItemCase, planned: ItemLots, policy: Policy): Pl
     line.reason = reasonFor(line, {
       offer,
       level: of.level,
-      offCadence: late && slots[lot.period]!.offCadence,
+      offCadence: slot.offCadence,
       risk: sizeRisk(of, lot, planned.lots.slice(0, index), covers.to, policy),
       missing: uncovered ? planned.cumulativeNeed[Math.min(waiting, covers.to)]! - lot.coveredBefore : 0,
       stopgaps: uncovered ? of.stopgapsUntil(slot.arriveBy) : [],

@@ -13,14 +13,14 @@ export interface OrderSlot {
   usableUntil: Day | null;
   /** Last month index that the lot can serve, never before its own. */
   lastServed: number;
+  /** True where the supplier's calendar has no such order day. */
+  offCadence: boolean;
 }
 
 /** The latest order day for the needs of a month, as-of where that has passed. */
 export interface LatestSlot extends OrderSlot {
   /** True where the day on which the order should have left is before as-of. */
   missed: boolean;
-  /** True where the order leaves at as-of although the supplier's calendar has no order day then. */
-  offCadence: boolean;
   /** True where this is the first month that the order can serve; orders leave only for such months. */
   opens: boolean;
   /** Order days after this one, up to the latest, reach this month first. */
@@ -57,7 +57,6 @@ export function latestSlots(offer: Offer, policy: Policy, horizon: Horizon, mayB
     slots.push({
       ...slotOn(orderBy, index, offer, policy, horizon),
       missed,
-      offCadence: missed && offer.orderEveryMonths !== null && !isOrderDay(orderBy, offer.orderEveryMonths, policy),
       opens: mayBeLate ? before?.orderBy !== orderBy : !missed && (before?.missed || before?.orderBy !== orderBy),
       after: before?.orderBy ?? orderBy - 1,
     });
@@ -76,7 +75,8 @@ export function slotOn(
   const arriveBy = orderBy + offer.leadDays;
   const usableUntil = lastUsableDay(offer, arriveBy);
   const lastServed = usableUntil === null ? months - 1 : lastMonthServed(policy, from, index, months, usableUntil);
-  return { orderBy, arriveBy, usableUntil, lastServed };
+  const offCadence = offer.orderEveryMonths !== null && !isOrderDay(orderBy, offer.orderEveryMonths, policy);
+  return { orderBy, arriveBy, usableUntil, lastServed, offCadence };
 }
 
 /** Last day on which a unit that arrives on a day may still be fitted; null = no limit. */

@@ -205,6 +205,24 @@ describe("late orders and calendars", () => {
     expect(orders.some((line) => !isoFromDay(line.orderBy).endsWith("-01"))).toBe(true);
     expect(cautions.join(" ")).toContain("ordered outside its calendar");
   });
+
+  // By hand: gel for October must leave 24 days ahead, so on 1 July, the calendar's last day before. To keep its 3 units of 300
+  // two months longer costs 15: to join the pads' last order, of 8 May, would spare more, a fee of 25, but is no order day. To
+  // keep them from 1 January on, the calendar's day before, costs 45.
+  it("are not joined outside the calendar by what its order days serve", () => {
+    const gel = "Gel 60";
+    const fleet = fleetWith({
+      catalogue: [
+        catalogueRow({ item: ITEM, arrivesWithMonths: 2, leadDays: 10 }),
+        catalogueRow({ item: gel, kind: "gel", leadDays: 10, price: "300" }),
+      ],
+      suppliers: [supplierRow({ orderEveryMonths: 6 })],
+    });
+    const pads = certainDemand(ITEM, [0, 0, 0, 2, 2, 2, 2, 2, 2, 0, 0, 0]);
+    const october = certainDemand(gel, [...new Array<number>(11).fill(0), 3]);
+    const { orders } = scheduleOrders(fleet, policyWith({ horizonMonths: 12 }), [pads, october], []);
+    expect(orders.filter(({ item }) => item === gel).map(({ orderBy }) => isoFromDay(orderBy))).toEqual(["2027-07-01"]);
+  });
 });
 
 // a fee can be added to a price of its own currency only

@@ -27,7 +27,7 @@ function caseOf(demand: ItemDemand, supply: SupplySpan[], row: Partial<Catalogue
 }
 
 function lot(period: number, units: number, lastServed: number): PlacedLot {
-  const slot = { orderBy: AS_OF, arriveBy: AS_OF, usableUntil: null, lastServed };
+  const slot = { orderBy: AS_OF, arriveBy: AS_OF, usableUntil: null, lastServed, offCadence: false };
   return { period, source: 0, units, coveredBefore: 0, coveredAfter: 0, lapsing: 0, slot, lineCost: 0 };
 }
 
