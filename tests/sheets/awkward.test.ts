@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { SheetKind } from "../../src/fleet/columns.ts";
 import { canonicalRows } from "../../src/sheets/canonical-rows.ts";
 import type { AwkwardSheet } from "./awkward/awkward-sheet.ts";
+import { BLOCKS } from "./awkward/blocks.ts";
 import { BOOKKEEPING } from "./awkward/bookkeeping.ts";
 import { CAPACITY_LOGS } from "./awkward/capacity-logs.ts";
 import { CELL_LISTS } from "./awkward/cell-lists.ts";
@@ -68,6 +69,7 @@ describe.each([
   ["batteries that are gone", GONE],
   ["sheets of bookkeepers", BOOKKEEPING],
   ["sheets that are misread in silence", SILENT],
+  ["lists below each other", BLOCKS],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
     const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);

@@ -15,13 +15,16 @@ export const ODD_ROW_MESSAGES: Record<OddRow, string> = {
 const TOTAL =
   /^(grand |sub[ -]?|zwischen|gesamt|end|sous[ -]|overall )?(totals?|totaal|totaux|summen?|sums?|somme|suma|gesamt|som|average|mean|mittelwert|moyenne|promedio)(?![a-z])/i;
 const ONLY_TOTAL = new RegExp(`${TOTAL.source}\\W*$`, "i");
+/** What a row sums up that holds little else, and could be a name too. */
+const FIGURE = /^(min|max|minimum|maximum|median|count|anzahl|nombre|n|st(d|andard)\.? ?dev\w*)\W*$/i;
 const ENDS_TOTAL = / (sub)?(totals?|summe|gesamt)\W*$/i;
 /** A total that is never a name, whatever follows. */
 const SUBTOTAL = /^(sub|sous|zwischen)/i;
 const NOTE =
   /^([*†•]|notes?\b|nb\b|n\.b\.|hinweis|anmerkung|remarque|nota\b|opmerking|legend|key:|last updated|prepared|printed|source\b|stand\b|exported|generated|end of|(page|seite) \d)/i;
-/** What a program prints at the foot of a page, in whatever column. */
+/** What a program prints at the foot of a page, in whatever column; and room for a signature. */
 const PRINTED = /^(last updated|printed|exported|generated)\b.*\d/i;
+const ROOM = /(\.{4}|__)$/;
 /** A lone text longer than this is a note, not a name. */
 const NOTE_LENGTH = 60;
 /** Tables of fewer columns hold too little to tell a line of words from a row. */
@@ -76,6 +79,7 @@ function cellsTest(table: Table): (cells: readonly Cell[], row: number) => OddRo
       if (cell === undefined || isBlankCell(cell)) continue;
       filled++;
       if (first === -1) first = column;
+      if (typeof cell === "string" && ROOM.test(cell)) return "note-row";
       if (typeof cell !== "string" || cell.length > NOTE_LENGTH || !speaksOfTotal(cell)) continue;
       const alone = ONLY_TOTAL.test(cell.trim());
       total ||=
@@ -89,7 +93,8 @@ function cellsTest(table: Table): (cells: readonly Cell[], row: number) => OddRo
     const head = cells[first] as Cell;
     if (filled === WORDS_LOOKED_AT && !(typeof head === "string" && mayBeTotal(head))) return null;
     const text = cellText(head);
-    if (text.length < 40 && TOTAL.test(text) && filledCells(cells) <= width / 2) return "total-row";
+    if (text.length < 40 && (TOTAL.test(text) || FIGURE.test(text)) && filledCells(cells) <= width / 2)
+      return "total-row";
     if (filled > 1 || width < MIN_COLUMNS || typeof head !== "string")
       return filled === 2 && NOTE.test(text) && text.length > 3 && (!named.has(first) || PRINTED.test(text))
         ? "note-row"

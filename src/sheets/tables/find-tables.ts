@@ -4,13 +4,14 @@ import { cellAt, holdsBlankRow, isBlankRow, tabName } from "../grid.ts";
 import { type MappedHeader, mappedHeader, mappedOutputs } from "../mapping/apply-mapping.ts";
 import { sameKey } from "../mapping/column-keys.ts";
 import type { ColumnsFile } from "../mapping/columns-file.ts";
+import type { HeaderMeaning } from "../words/parse-header.ts";
+import { DATED_THINGS } from "../words/vocabulary.ts";
 import { carriedDown } from "./carried-down.ts";
 import { columnViews } from "./column-views.ts";
 import { countedDevices } from "./counted-things.ts";
 import { headsDates } from "./dated-columns.ts";
 import { deliveredOnly } from "./delivery-logs.ts";
 import { withoutDittos } from "./dittos.ts";
-import { type FormAbove, formAbove } from "./form-lines.ts";
 import { goneUndated, withRetirements } from "./gone-lists.ts";
 import { headerAt, headerKey, sameHeader } from "./header-at.ts";
 import { type HeaderRows, oneRowHeader, twoRowHeader } from "./header-rows.ts";
@@ -71,7 +72,8 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
       current?.body.push(row);
       continue;
     }
-    if (current && sameHeader(current.rows, header) && !isOfAnother(current, formAbove(rows, i))) {
+    const heading = headingAbove(grid, rows, i, found.length === 0);
+    if (current && sameHeader(current.rows, header) && !isOfAnother(current, heading)) {
       for (const line of rows.slice(i, i + header.lines.length)) {
         current.odd.set(current.body.length, "repeated-header");
         current.body.push(line);
@@ -83,7 +85,7 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
         at: i,
         body: [],
         odd: new Map(),
-        heading: headingAbove(grid, rows, i, found.length === 0),
+        heading,
         outputs: outputsOf(header),
         typed: -1,
         mapped,
@@ -111,10 +113,14 @@ function withAlike(tables: Table[]): Table[] {
   return tables.map((table) => (alike.has(table) ? { ...table, alike: alike.get(table)! } : table));
 }
 
-/** True where the lines of a form name another battery, device or order than those above the table before. */
-function isOfAnother({ heading }: Found, form: FormAbove): boolean {
+/** True where what stands above names other supplies, or another battery, device or order, than what stands above the table before. */
+function isOfAnother({ heading }: Found, { title, form }: Heading): boolean {
   const names = ["serial", "device", "item", "supplier", "order"] as const;
-  return names.some((name) => (form[name] ?? heading?.form[name]) !== heading?.form[name]);
+  const ofThings = ({ things, variant }: HeaderMeaning) => things + variant;
+  return (
+    (title.subject !== "" && DATED_THINGS.has(title.things) && ofThings(title) !== ofThings(heading!.title)) ||
+    names.some((name) => (form[name] ?? heading?.form[name]) !== heading?.form[name])
+  );
 }
 
 /** A source table's part of a set-aside.csv, as if its header had been found in the sheet. */

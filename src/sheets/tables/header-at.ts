@@ -83,7 +83,9 @@ export function headerAt(
   if (current === null && headsBetter(rows, at + 1, best.header.lines.length, best.points, spans)) return null;
   if (best.points > 0) return best.header;
   if (current === null && best.unclear) return best.header;
-  return current === null && strong >= 2 && known >= filled * MIN_KNOWN_BELOW ? plain : null;
+  // below other tables too: "Pads" in a line of its own says what "Lot, Qty, Exp" is of
+  const alone = current === null || standsOff(row, rows[at - 1] as GridRow);
+  return alone && strong >= 2 && known >= filled * MIN_KNOWN_BELOW ? plain : null;
 }
 
 /** True where the header that starts a line lower names more: the line above it only groups it further. */
@@ -161,10 +163,14 @@ function mayStartTable(
         return false;
     }
   }
-  const standsOff = row.line > before.line + 1 || before.cells.filter((cell) => nameIn(cell) !== null).length === 1;
-  return standsOff
+  return standsOff(row, before)
     ? strong >= 2 || (filled >= 2 && exact === filled)
     : strong >= 3 && strong >= filled * MIN_STRONG_SHARE;
+}
+
+/** True for a row below a blank line or a line of one text. */
+function standsOff({ line }: GridRow, before: GridRow): boolean {
+  return line > before.line + 1 || before.cells.filter((cell) => nameIn(cell) !== null).length === 1;
 }
 
 /** True for two headers of the same names, whatever their case. */
