@@ -66,7 +66,9 @@ export function mayMean(text: string, such: (day: Day) => boolean): boolean {
 }
 
 function read(text: string): WrittenDate | null {
-  let rest = foldAccents(text).toLowerCase().trim();
+  let rest = foldAccents(text.replace(/[年月](?=\d)/g, "-").replace(/[月日]/, ""))
+    .toLowerCase()
+    .trim();
   const time = TIME.exec(rest);
   if (time && /\d/.test(rest.slice(0, time.index))) rest = rest.slice(0, time.index).replace(/,$/, "").trim();
   else rest = rest.replace(/(\d)(z|[+-]\d{2}:\d{2})$/, "$1");
@@ -238,7 +240,9 @@ function namedMonthDate(text: string, time: string): WrittenDate | null {
     else if (!FILLER.test(part)) return null;
   }
   if (month === null) {
-    const inner = atEnd ? numericDate(text.replace(/^[a-z\s]+/, ""), "") : null;
+    const inner = atEnd || /\d[-/.]\d+[-/.]\d/.test(text) ? numericDate(text.replace(/^[a-z\s.,]+/, ""), time) : null;
+    if (!atEnd) return inner;
+    if (inner?.kind === "bad") return inner.year === undefined ? null : span(dayFromParts(inner.year, 12, 31));
     return inner?.kind === "span" ? span(inner.last) : null;
   }
   return withMonth(month, numbers, atEnd, time);
