@@ -14,6 +14,7 @@ import { DEPARTMENTS } from "./awkward/departments.ts";
 import { GONE } from "./awkward/gone.ts";
 import { HABITS } from "./awkward/habits.ts";
 import { HEADERS } from "./awkward/headers.ts";
+import { INHERITED } from "./awkward/inherited.ts";
 import { KEEPERS } from "./awkward/keepers.ts";
 import { LANGUAGES } from "./awkward/languages.ts";
 import { LISTS } from "./awkward/lists.ts";
@@ -70,6 +71,7 @@ describe.each([
   ["sheets of bookkeepers", BOOKKEEPING],
   ["sheets that are misread in silence", SILENT],
   ["lists below each other", BLOCKS],
+  ["sheets that somebody else made", INHERITED],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
     const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);

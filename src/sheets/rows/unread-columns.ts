@@ -7,7 +7,7 @@ import { profileColumn } from "../tables/profile.ts";
 import { CAME_OUT } from "../tables/replacements.ts";
 import { MOSTLY_DIFFERENT } from "../tables/score-column.ts";
 import type { Output, Table } from "../tables/table.ts";
-import { fillsOne } from "../values/cell-text.ts";
+import { fillsOne, textsAt } from "../values/cell-text.ts";
 import { isAside, parseHeader } from "../words/parse-header.ts";
 import type { RowPlan } from "./fill-row.ts";
 
@@ -74,7 +74,7 @@ function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof
   const ofPacks = things === "battery" || (things === "" && (kinds.has("packs") || kinds.has("runtime_tests")));
   const { dates, numbers } = profileColumn(rows, column);
   // the battery's first day or its last
-  if (ofPacks && kinds.has("packs") && says === "install" && REPLACED.test(words) && dates > 0) return "thing-unread";
+  if (ofPacks && says === "install" && REPLACED.test(words) && dates > 0) return "thing-unread";
   const began = outputs.some(({ fields }) => fields.some(({ spec }) => /^(inService|made)$/.test(spec.field)));
   if (ofPacks && AGE.test(words) && numbers > 0 && !began) return "age-undated";
   const measures =
@@ -90,11 +90,14 @@ function ofThings(name: string, column: number, rows: Table["rows"]): boolean {
   if (CAME_OUT.test(name) || /retired|aside/.test(says)) return false;
   const expires = /^(battery|pads) (.* )?(expiry|next$)/.test(`${things} ${says}`);
   const numbered = things === "battery" && says.includes("serial");
+  const dated = things + says === "pads" && textsAt(rows, column).some((text) => /\d[-/.]\d\d/.test(text));
   const counted = /^(battery|pads)$/.test(things) && says === "quantity";
   const { dates, severalEach, distinct, batteries } = profileColumn(rows, column);
   // "Component" over batteries and sensors
   const sorts = things + says === "" && distinct < MOSTLY_DIFFERENT && batteries > 0;
-  return sorts || (expires && dates > 0) || (counted && severalEach) || (numbered && distinct > MOSTLY_DIFFERENT);
+  return (
+    sorts || dated || (expires && dates > 0) || (counted && severalEach) || (numbered && distinct > MOSTLY_DIFFERENT)
+  );
 }
 
 /** True for rows of things that may expire, not of what happened to them or what they cost. */

@@ -20,6 +20,7 @@ export function assign(sheet: SheetSpec, views: readonly ColumnView[]): FieldSou
   for (const { spec, view, points } of pairs) {
     // what a line says of its battery it does not say of its pads, whose expiry it gives
     if (taken.has(view) || (dated !== "" && ![dated, ""].includes(datedThing(view)))) continue;
+    if (dated !== "" && isBareNumber(view, spec)) continue;
     const before = fields.get(spec);
     if (!before) fields.set(spec, { source: fieldSource(spec, view, points), words: wordsOf(view) });
     else if (before.words === wordsOf(view)) before.source.columns.push(view.column);
@@ -27,6 +28,11 @@ export function assign(sheet: SheetSpec, views: readonly ColumnView[]): FieldSou
     taken.add(view);
   }
   return sheet.columns.flatMap((spec) => fields.get(spec)?.source ?? []);
+}
+
+/** True for a column that only numbers lines or things, which are not what they are. */
+export function isBareNumber({ things, meaning }: ColumnView, { name }: ColumnSpec): boolean {
+  return name === "item" && things + meaning.says === "id";
 }
 
 function wordsOf({ meaning, groupSubject }: ColumnView): string {

@@ -2,10 +2,10 @@ import { type Cell, cellAt, type GridRow, widthOf } from "../grid.ts";
 import { TextRow } from "../text/text-row.ts";
 
 /** Marks and words for "as above"; the word alone for a mark that is also a sign of nothing. */
-const DITTO = /^(?:["”„″〃]|''|,,|[-–]\s?["”]\s?[-–]|ditto|dito|dto\.?|idem|id\.|do\.)$/i;
+const DITTO = /^(?:["”„″〃]|''|,,|[-–]\s?["”]\s?[-–]|ditto|dito|dto\.?|idem|id\.|do\.|as above|wie oben)$/i;
 /** The codes of their first letters, since nearly no cell is one. */
-const FIRST = new Set([..."\"”„″〃',-–dDiI"].map((letter) => letter.charCodeAt(0)));
-const LONGEST = 5;
+const FIRST = new Set([..."\"”„″〃',-–dDiIaAwW"].map((letter) => letter.charCodeAt(0)));
+const LONGEST = 8;
 
 /** The rows with each mark for "as above" replaced by what stands above it; the same rows where none holds one. */
 export function withoutDittos(rows: GridRow[]): GridRow[] {

@@ -30,6 +30,8 @@ function asPacks(views: readonly ColumnView[]): readonly ColumnView[] {
   const unit = says(/^box$/) ? "boxes" : "";
   return views.map((view) => {
     const { meaning, profile } = view;
+    if (/^price (per )?pack$/.test(meaning.words))
+      return { ...view, things: "", meaning: { ...meaning, things: "", says: "box price" } };
     if (
       !/^((full|std|standard) )?packs?( (on|in) .+)?$/.test(meaning.words) ||
       !(profile.fewEach || profile.measures > 0)

@@ -1,4 +1,5 @@
 import { type SheetKind, sheetSpec } from "../../fleet/columns.ts";
+import { isBareNumber } from "./assign.ts";
 import { fieldSource } from "./field-source.ts";
 import { type ColumnView, MIN_POINTS, pointsFor } from "./score-column.ts";
 import type { FieldSource } from "./table.ts";
@@ -27,6 +28,7 @@ export function fieldsIn(kind: SheetKind, { thing, views }: Group): FieldSource[
   const taken = new Set<ColumnView>();
   for (const { spec, view, points } of pairs) {
     if (points < MIN_POINTS || taken.has(view) || fields.some((field) => field.spec === spec)) continue;
+    if (isBareNumber(view, spec)) continue;
     fields.push(fieldSource(spec, view, points));
     taken.add(view);
   }

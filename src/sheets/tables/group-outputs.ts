@@ -201,7 +201,9 @@ function datedOutput(
     sheet: sheetSpec("dated_stock"),
     fields: all,
     implied: {
-      item: impliedItem(group.views).replace(/ x$/i, "") || group.thing,
+      item:
+        impliedItem(group.views.filter(({ meaning }) => !meaning.says.includes("aside"))).replace(/ x$/i, "") ||
+        group.thing,
       ...(times !== undefined && !has("quantity") && { quantity: times }),
     },
     own,

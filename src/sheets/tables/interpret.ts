@@ -186,7 +186,8 @@ function readAs(
     (a, b) => SHEETS.indexOf(a.sheet) - SHEETS.indexOf(b.sheet),
   );
   if (outputs.length === 0 || (output !== null && onlyNamesPacks(output, groups))) return null;
-  if (output !== null && groups.length === 0 && isLone(output, views)) return null;
+  if (output !== null && (numbersOthers(output, groups, heading) || (groups.length === 0 && isLone(output, views))))
+    return null;
   if ((output !== null && isOtherThanTests(output, views)) || checksDevices(outputs, views, heading)) return null;
   const far = near || !apart.some(({ column }) => output?.own.includes(column)) ? 0 : FAR_COST;
   const points = outputs.reduce(
@@ -218,6 +219,17 @@ function onlyNamesPacks({ sheet, fields }: Output, groups: readonly Output[]): b
     sheet.kind === "packs" &&
     fields.every(({ spec }) => OF_A_TEST.has(spec.field)) &&
     groups.filter((group) => group.sheet.kind === "runtime_tests").length === 1
+  );
+}
+
+/** True where no more is said of what an "ID" or "Ref" numbers than a day, or in which device it is, of what type and where. */
+function numbersOthers({ sheet, fields }: Output, groups: readonly Output[], heading: Heading | null): boolean {
+  const typed = groups.some((group) => group.fields.some(({ spec }) => spec.field === "type"));
+  return (
+    sheet.kind === "packs" &&
+    !heading?.title.things.includes("battery") &&
+    fields[0]!.points <= 3 &&
+    fields.every(({ spec, points }) => points <= 3 || (typed && /^(device|site)$/.test(spec.field)))
   );
 }
 

@@ -32,7 +32,8 @@ export function meaningInColumn(
 
 /** "Since" behind a status heads the days from which things have stood so, and not those of their fitting. */
 function asSince(meaning: HeaderMeaning, before: string | null | undefined): HeaderMeaning {
-  return /^(since|seit|depuis|desde)$/.test(meaning.words) && tellsStatus(parseHeader(before ?? ""))
+  return (/^(since|seit|depuis|desde)$/.test(meaning.words) || meaning.says === "install status") &&
+    (tellsStatus(parseHeader(before ?? "")) || /^(now|current)\b/i.test(before ?? ""))
     ? { ...meaning, says: "since" }
     : meaning;
 }
@@ -70,8 +71,13 @@ function asDay(meaning: HeaderMeaning, { dates }: Profile): HeaderMeaning {
 }
 
 /** "Counted" heads days on which something was read off, and, above small numbers, how many there were. */
-function asCount(meaning: HeaderMeaning, { numbers, fewEach }: Profile): HeaderMeaning {
-  return meaning.says === "asof" && fewEach && numbers > MOSTLY ? { ...meaning, says: "quantity" } : meaning;
+function asCount(meaning: HeaderMeaning, { numbers, dates }: Profile): HeaderMeaning {
+  return (meaning.says === "asof" || meaning.words === "accepted") &&
+    dates === 0 &&
+    numbers > MOSTLY &&
+    !/dat/.test(meaning.words)
+    ? { ...meaning, says: "quantity" }
+    : meaning;
 }
 
 /** "Battery in use", or "installed", above names and no days or years heads the batteries themselves. */

@@ -11,17 +11,20 @@ import type { Output } from "./table.ts";
 const ALL_NUMBERS = 0.99;
 /** Words that say of a column that its numbers are names. */
 const NUMBERS_NAME = /#|\b(no|nr|id|num\w*|code)\b|n[°º]/i;
+/** What stands for a vehicle beside places: "Store, M1, M2". */
+const CODE = /^\p{L}{1,5}[ -]?\d+$/u;
 /** Words before the name of a place. */
 const ON_OR_IN = /^([io]n|im|auf|au|en) /i;
 
 /** What a stock list with a column of counts for each place yields: a row for each count; null for other tables. */
 export function placedOutputs(views: readonly ColumnView[]): Output[] | null {
-  const places = views.filter(
-    ({ name, meaning, groupSubject, profile }) =>
-      profile.numbers >= ALL_NUMBERS &&
-      (((namesPlace(name) || (meaning.says === "" && ON_OR_IN.test(name))) && !NUMBERS_NAME.test(name)) ||
-        (meaning.says === "quantity" && isPlace(groupSubject))),
-  );
+  const isOne = ({ name, meaning, groupSubject, profile }: ColumnView, coded: boolean) =>
+    profile.numbers >= ALL_NUMBERS &&
+    (((namesPlace(name) || (meaning.says === "" && (ON_OR_IN.test(name) || (coded && CODE.test(name))))) &&
+      !NUMBERS_NAME.test(name)) ||
+      (meaning.says === "quantity" && isPlace(groupSubject)));
+  const beside = views.some((view) => isOne(view, false));
+  const places = views.filter((view) => isOne(view, beside));
   // "Shelf" alone may number it
   const [only] = places;
   if (places.length < 2 && !(only && ON_OR_IN.test(only.name) && only.profile.severalEach)) return null;

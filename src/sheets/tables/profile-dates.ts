@@ -1,5 +1,6 @@
 import type { Day } from "../../calendar/day.ts";
 import { readDateText } from "../values/date-text.ts";
+import { datesWithCounts } from "../values/listed-supplies.ts";
 import { readNumber } from "../values/number-text.ts";
 
 /** How many of a column's texts are dates and numbers. */
@@ -23,6 +24,10 @@ export function datesAndNumbers(texts: readonly string[]): DatesAndNumbers {
   let earliest = Infinity;
   let latest = -Infinity;
   for (const text of texts) {
+    if (datesWithCounts(text, false).length > 0) {
+      dates++;
+      continue;
+    }
     const bare = /^\d+([.,]\d+)?$/.test(text);
     const written = bare ? null : readDateText(text);
     if (written !== null && written.kind !== "bad") {

@@ -102,7 +102,9 @@ export function namesSupply({ things }: Pick<ColumnView, "things">): boolean {
 /** Points of a column as one field of a sheet: by its words, less where its cells speak against them; 0 for none. */
 export function pointsFor(view: ColumnView, sheet: SheetSpec, spec: ColumnSpec): number {
   const { meaning, things, joined, profile } = view;
-  if (meaning.words === headerWords(spec.name) && things === meaning.things) return POINTS.canonical;
+  const odd = oddName(view, sheet, spec);
+  if (meaning.words === headerWords(spec.name) && things === meaning.things)
+    return odd === 0 ? POINTS.canonical : POINTS.odd;
   if (spec.name === "label" && sheet.kind === "dated_stock" && profile.filled > 0 && profile.labels >= LABEL_SHARE)
     return LABEL_POINTS;
   const table = HEADER_POINTS[sheet.kind][spec.name] as Points;
@@ -120,7 +122,7 @@ export function pointsFor(view: ColumnView, sheet: SheetSpec, spec: ColumnSpec):
   if (points === 0) return 0;
   if (tellsStatus(meaning)) return points;
   if (NUMERIC.has(spec.type) && profile.filled > 1 && profile.dates > ALL_DATES) return 0;
-  return points - (contentsFit(spec, profile) ? 0 : WRONG_CONTENTS) - oddName(view, sheet, spec);
+  return points - (contentsFit(spec, profile) ? 0 : WRONG_CONTENTS) - odd;
 }
 
 /** What a header's words are worth for a column: as they stand, or less one word that adds nothing to them. */

@@ -165,7 +165,7 @@ function onceOrOften(output: Output, views: readonly ColumnView[]): number {
 export function isLone({ sheet, fields }: Output, views: readonly ColumnView[]): boolean {
   const [only, ...others] = fields;
   if (others.length > 0 || only === undefined) return false;
-  const bare = sheet.kind === "devices" && only.points < POINTS.byWords;
+  const bare = sheet.kind === "devices" && only.points < POINTS.odd;
   if (!bare && sheet.kind !== "packs" && sheet.kind !== "suppliers") return false;
   return views.filter(({ column, meaning }) => !only.columns.includes(column) && !isAside(meaning)).length >= 2;
 }

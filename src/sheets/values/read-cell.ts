@@ -150,7 +150,7 @@ function readMeasure(
 ): number | Boxes | NothingLeft | Problem {
   const known =
     spec.unit === "min"
-      ? wordFor(readClock(text), "min")
+      ? wordFor(readClock(text, headerUnit), "min")
       : spec.unit === "units"
         ? wordFor(unitsInPacks(text), "")
         : spec.unit === "per year"
@@ -232,11 +232,14 @@ function percentOf(value: number, word: string): number {
 }
 
 /** Minutes of a runtime written as 1:12, 1:12:30 or 1 h 12 min; null where it is none. */
-function readClock(text: string): number | null {
+function readClock(text: string, headerUnit: string): number | null {
   const m =
     /^(\d{1,3}):([0-5]\d)(?::([0-5]\d))?(?:\s*h)?$/.exec(text) ??
     /^(\d{1,3})\s*h(?:ours?|rs?)?\s*([0-5]?\d)\s*(?:m|min|mins|minutes)?$/i.exec(text);
-  return m ? Number(m[1]) * 60 + Number(m[2]) + Number(m[3] ?? 0) / 60 : null;
+  if (!m) return null;
+  const inMinutes = Number(m[1]) * 60 + Number(m[2]) + Number(m[3] ?? 0) / 60;
+  // below "(mm:ss)" the first are minutes
+  return /^[^h]*ss$/.test(headerUnit) ? inMinutes / 60 : inMinutes;
 }
 
 /** How many distinct texts a column remembers; beyond it cells are read anew, so memory stays bounded. */

@@ -1,8 +1,11 @@
 import type { SheetKind } from "../../fleet/columns.ts";
 import { DATED_THINGS } from "./vocabulary.ts";
 
-/** Points of a header that names its column by the vocabulary, and of one that is the canonical name itself. */
-export const POINTS = { byWords: 6, canonical: 10 } as const;
+/**
+ * Points of a header that names its column by the vocabulary, and of one that is the canonical name itself, less where its
+ * cells speak against it: "Device" over what things are, beside their serials.
+ */
+export const POINTS = { byWords: 6, canonical: 10, odd: 5.5 } as const;
 
 /**
  * Which words mean which column: for each sheet and column, sets of concepts parted by commas, a weaker one

@@ -72,6 +72,8 @@ const WAS = /^(old|prev|former|alter|bisher|ancien|anterior|vorige|oude)/;
 const OTHERS: [string, RegExp][] = [
   ["site", WAS],
   ["place", WAS],
+  // what wakes the cabinet, not the device
+  ["battery", /alarm/],
   ["load", /\bm?a(mps?)?$/],
   ["wh", /\bj(oules?)?$/],
   ["quantity", /\b(requ(ir|ise|er)|need|std|standard|target)/],
