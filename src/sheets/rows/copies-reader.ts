@@ -7,8 +7,12 @@ import { Problem } from "../values/problem.ts";
 import { columnName } from "./column-name.ts";
 import { differ } from "./differ.ts";
 
+/** What heads the count that settles what others found. */
+const SETTLES = /^(recount|final)/i;
+
 /**
- * Reads a field from several columns that hold copies of it: the first value, and null where another differs.
+ * Reads a field from several columns that hold copies of it: the first value, and null where another differs; of counts the one
+ * that settles them.
  *
  * @param read  the value of the column at a place among them, null or a Problem
  */
@@ -20,7 +24,10 @@ export function copiesReader(
   log: FindingLog,
 ): (record: GridRow) => unknown {
   const { file, sheet } = table.grid;
+  const settling = columns.findIndex((column) => SETTLES.test(table.header[column] ?? ""));
   return (record) => {
+    const settled = settling === -1 ? null : read(record, settling);
+    if (settled !== null) return settled;
     let kept: unknown = null;
     let from = -1;
     for (const [at, column] of columns.entries()) {

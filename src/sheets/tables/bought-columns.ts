@@ -1,3 +1,4 @@
+import { foldAccents } from "../words/fold.ts";
 import type { ColumnView } from "./score-column.ts";
 
 /** What tells of a price that it is a sum, has taxes in it, or is no more asked. */
@@ -12,9 +13,12 @@ const NET = /^net(to)?$/;
 const ON_ORDER = /^(\w+ )?(on order|in bestell|en (commande|pedido))/;
 const ORDER_NUMBER = /^(bestell (no|nr)|order code)$/;
 
+/** What heads a count, by one of two counters or once more: "Count 1 (JH)", "Recount", "2. Zählung". */
+const COUNT = /^([12]\. )?(re|final )?(count|zahlung|comptage|conteo)(ed)?( [12ab])?( \(|$)/i;
+
 /**
  * The columns of a list of what is bought, with what only their neighbours or numbers tell: of several prices those that
- * are no unit's now are left out, numbers under "On order" are how many are, and in a list of orders "Bestell-Nr." beside
+ * are no unit's now are left out, of several counts of what is there each is a copy, numbers under "On order" are how many are, and in a list of orders "Bestell-Nr." beside
  * its article is the order's. "Order" over small numbers beside expiries is how many are wanted.
  */
 export function asBought(views: readonly ColumnView[]): ColumnView[] {
@@ -30,6 +34,8 @@ export function asBought(views: readonly ColumnView[]): ColumnView[] {
   const says = (what: string) => views.some(({ meaning }) => meaning.says === what);
   const numbersOrders =
     says("arrives") && views.some(({ things, meaning }) => things === "item" && !ORDER_NUMBER.test(meaning.words));
+  const isCount = ({ name, profile }: ColumnView) => profile.dates === 0 && COUNT.test(foldAccents(name));
+  const countedAgain = views.filter(isCount).length > 1;
   const isStock = says("expiry") && !says("arrives");
   const saysOf = (view: ColumnView) => {
     const { meaning, profile, name } = view;
@@ -37,6 +43,7 @@ export function asBought(views: readonly ColumnView[]): ColumnView[] {
     if (severalPrices && isPrice(view) && OF_SEVERAL.test(meaning.words)) return "aside";
     if (pricedEach && (isEach(view) || meaning.says === "price")) return isEach(view) ? "price" : "aside";
     if (discounted && (isListed(view) || isNet(view))) return isNet(view) ? "price" : "aside";
+    if (countedAgain && isCount(view)) return "quantity";
     // how many to order of what is there, and no order's number
     if (isStock && meaning.words === "order" && profile.fewEach) return "aside";
     if (ON_ORDER.test(meaning.words) && (profile.fewEach || profile.filled === 0)) return "outstanding";
@@ -44,9 +51,8 @@ export function asBought(views: readonly ColumnView[]): ColumnView[] {
   };
   return views.map((view) => {
     const says = saysOf(view);
-    const words = says === "aside" ? "" : view.meaning.words;
-    return says === null
-      ? view
-      : { ...view, things: "", meaning: { ...view.meaning, words, things: "", says, coverage: 1 } };
+    if (says === null) return view;
+    const words = /aside|quantity/.test(says) ? "" : view.meaning.words;
+    return { ...view, things: "", index: null, meaning: { ...view.meaning, words, things: "", says, coverage: 1 } };
   });
 }

@@ -1,4 +1,4 @@
-import { type ColumnView, datedThing } from "./score-column.ts";
+import { type ColumnView, datedThing, MOSTLY_DIFFERENT } from "./score-column.ts";
 
 const MOSTLY_DATES = 0.5;
 /** What is said of pads that only go by whom they are for, beside their expiry: "Adult qty, Adult exp". */
@@ -9,15 +9,25 @@ export function asGoods(views: readonly ColumnView[]): ColumnView[] {
   return asBoxes(asPacks(asPads(asLevels(views))));
 }
 
-/** The columns, those headed by adult or child alone taken for pads, and by spare for what stands before: "Pads exp", "Spare exp". */
+/**
+ * The columns, those headed by adult or child alone taken for pads, and by spare for what stands before: "Pads exp, Spare exp",
+ * or "Batt 1, Batt 2, Spare" above names.
+ */
 function asPads(views: readonly ColumnView[]): ColumnView[] {
   let before = "";
   return views.map((view) => {
-    const { meaning, things, groupSubject } = view;
+    const { meaning, things, groupSubject, profile } = view;
     before = datedThing(view) || before;
     const thing = meaning.variant === "spare" ? before : /^(adult|child)/.test(meaning.variant) ? "pads" : "";
     const dated = views.some((other) => other.meaning.says === "expiry" && other.meaning.variant === meaning.variant);
-    if (things + groupSubject !== "" || thing === "" || !dated || !OF_PADS.test(meaning.says) || meaning.coverage < 1)
+    const named = thing === "battery" && profile.distinct > MOSTLY_DIFFERENT && profile.numbers + profile.yesNo === 0;
+    if (
+      things + groupSubject !== "" ||
+      thing === "" ||
+      !(dated || named) ||
+      !OF_PADS.test(meaning.says) ||
+      meaning.coverage < 1
+    )
       return view;
     return { ...view, things: thing, meaning: { ...meaning, things: thing, subject: `${meaning.subject} ${thing}` } };
   });

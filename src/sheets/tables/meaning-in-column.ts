@@ -10,6 +10,8 @@ import { toldByCells } from "./told-by-cells.ts";
 const ROWS_LOOKED_AT = 40;
 const MOSTLY = 0.5;
 const IN_USE = /\b(in use|installed|fitted|loaded|mounted|inserted|eingebaut|eingesetzt)$/;
+const UNTIL = /^(until|bis|au|hasta|tot)$/;
+const FROM = /^(since|from|out|von|seit|du|desde|van)\b/i;
 const YEAR = /(?<!\d)(19|20)\d\d$/;
 
 /**
@@ -30,8 +32,12 @@ export function meaningInColumn(
   return asInUse(asCount(asDay(asMeasure(told, whole), whole), whole), whole, rows, column);
 }
 
-/** "Since" behind a status heads the days from which things have stood so, and not those of their fitting. */
+/**
+ * "Since" behind a status heads the days from which things have stood so, and not those of their fitting; "until" behind
+ * "from" those to which something lasts, and no expiry.
+ */
 function asSince(meaning: HeaderMeaning, before: string | null | undefined): HeaderMeaning {
+  if (UNTIL.test(meaning.words) && FROM.test(before ?? "")) return { ...meaning, says: "aside" };
   return (/^(since|seit|depuis|desde)$/.test(meaning.words) || meaning.says === "install status") &&
     (tellsStatus(parseHeader(before ?? "")) || /^(now|current)\b/i.test(before ?? ""))
     ? { ...meaning, says: "since" }

@@ -137,4 +137,57 @@ W41 2026,M2,2027-06-30,2027-05-31
     ],
     unread: ["Week"],
   },
+  {
+    name: "stock counted by two, who need not agree",
+    text: `Item,Lot,Expiry,Count 1 (JH),Count 2 (RK),Diff
+Adult pads,A1,2027-03-31,12,12,0
+Child pads,C1,2027-04-30,8,7,1
+`,
+    rows: { dated_stock: [{ quantity: 12 }, { item: "Child pads" }] },
+    findings: ["copies-disagree"],
+    unread: ["Diff"],
+  },
+  {
+    name: "stock counted again where the first count was in doubt",
+    text: `Item,Lot,Expiry,System qty,Counted,Recount
+Adult pads,A1,2027-03-31,12,12,
+Child pads,C1,2027-04-30,9,7,8
+`,
+    rows: { dated_stock: [{ quantity: 12 }, { quantity: 8 }] },
+    unread: ["System qty"],
+  },
+  {
+    name: "stock counted by two and settled by a third, in German",
+    text: `Artikel;Verfall;1. Zählung;2. Zählung;Final count
+Elektroden;31.03.2027;12;11;11
+Gel;30.04.2027;6;6;6
+`,
+    rows: { dated_stock: [{ quantity: 11 }, { quantity: 6 }] },
+  },
+  {
+    name: "batteries on hire until a day on which they do not expire",
+    text: `Battery,On hire to,Since,Until,Cycles
+B1,Clinic North,2026-01-05,2026-12-31,110
+B2,Clinic South,2026-02-05,2027-01-31,92
+`,
+    rows: { packs: [{ serial: "B1" }, { serial: "B2" }], dated_stock: [] },
+    findings: ["expiry-unread"],
+    unread: ["On hire to", "Until"],
+  },
+  {
+    name: "a spare battery behind numbered ones",
+    text: `Vehicle,Batt 1,Batt 2,Spare
+M1,B1,B2,B9
+M2,B3,B4,B8
+`,
+    rows: {
+      packs: ["B1", "B2", "B9", "B3", "B4", "B8"].map((serial, at) => ({ serial, device: at < 3 ? "M1" : "M2" })),
+    },
+  },
+  {
+    name: "how many spares lie beside a battery",
+    text: "Device,Battery,Spare\nM1,B1,2\nM2,B2,1\n",
+    rows: { packs: [{ serial: "B1" }, { serial: "B2" }] },
+    unread: ["Spare"],
+  },
 ];

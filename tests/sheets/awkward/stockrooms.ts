@@ -51,7 +51,6 @@ Store,Child pads,6,6,6,2027-05-31
         { item: "Child pads", quantity: 6, place: "Store" },
       ],
     },
-    unread: ["Count 1", "Count 2"],
   },
   {
     name: "for whom some units of a lot are reserved, which does not hold all of it",
