@@ -34,7 +34,8 @@ export function decimalMarkProof(text: string): DecimalMark | null {
  * @returns null where the text is no number
  */
 export function readNumber(text: string, mark: DecimalMark): WrittenNumber | null {
-  const match = NUMBER.exec(text);
+  // digits may be of full width, as Chinese and Japanese keyboards write them
+  const match = NUMBER.exec(text) ?? NUMBER.exec(text.normalize("NFKC"));
   if (!match) return null;
   const [, before, sign, digits, exponent, after] = match as unknown as [
     string,

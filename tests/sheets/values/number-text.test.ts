@@ -47,3 +47,8 @@ it.each([
 ])("reads the first price of %j as %s", (text, price) => {
   expect(read(text).fleet.catalogue[0]!.price).toBe(price);
 });
+
+it("reads digits of full width", () => {
+  const { fleet } = read("item,expiry,lot,quantity\npads,２０２７-０５-３１,A,１２\n");
+  expect(fleet.datedStock[0]).toMatchObject({ quantity: 12 });
+});
