@@ -12,7 +12,7 @@ import { columnsOf, type Output, type Table } from "../tables/table.ts";
 import { cellText, textAt } from "../values/cell-text.ts";
 import { kindNamed } from "../values/choice-words.ts";
 import { mayMean } from "../values/date-text.ts";
-import { Gone } from "../values/status-words.ts";
+import { Gone, goneSince, standingOf } from "../values/status-words.ts";
 import { isBoxWord, packIn } from "../values/units.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { saysUse } from "../words/says-use.ts";
@@ -71,6 +71,9 @@ export function rowSteps(about: About): RowStep[] {
 const USED_UP =
   /^(used|issued|consum(ed|id)|empty|out of stock|consomm|verbraucht|entnommen|utilis[eé]|utilizad|usad|gebruikt|verbruikt)/i;
 
+/** Where a name ends and a remark in it begins: "B2 (scrapped 03/2025)", "B2 REMOVED". */
+const REMARK = /[([]|\s\w+ed$/i;
+
 function whatIsGone({ output, table: { header, outputs }, asOf, log }: About): RowStep | null {
   const { sheet, fields } = output;
   if (outputs.every((output) => output.beside || output.sheet.kind === "dated_stock")) {
@@ -89,10 +92,18 @@ function whatIsGone({ output, table: { header, outputs }, asOf, log }: About): R
   }
   if (!sheet.columns.some(({ tellsGone }) => tellsGone)) return null;
   const onlyIfGone = fields.some(({ ifGone }) => ifGone);
+  const [key = ""] = sheet.key;
   // "Reason" alone may tell why a pack was put in
   const [why = -1] = columnsOf(output, "retiredBecause").filter((at) => /retired/.test(parseHeader(header[at]!).says));
   return (values, record) => {
     if (onlyIfGone && !(values.held instanceof Gone)) values.retired = null;
+    const name = String(values[key]);
+    const at = name.search(REMARK);
+    const said = name.slice(at + 1).replace(/[)\]]$/, "");
+    if (at > 0 && standingOf(said) === "gone") {
+      values[key] = name.slice(0, at).trim();
+      values.retired ??= goneSince(said, null);
+    }
     if (why !== -1 && values.retiredBecause !== null) values.retired ??= new Gone(textAt(record, why), null);
     return settleGone(values, sheet, asOf, log);
   };

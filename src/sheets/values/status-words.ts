@@ -17,7 +17,7 @@ export class Gone {
 const STEMS: readonly [Standing, RegExp][] = [
   [
     "gone",
-    /retired|scrap|dispos(ed|al)|discard|decommission|condemn|withdrawn|writ(e|ten) ?off|destroyed|recycled|\bsold\b|stolen|returned to (supplier|vendor|manufacturer|maker)|^(lost|missing|replaced|exchanged|ersetzt|(aus)?getauscht|remplacee?|reemplazad[ao]|vervangen|s[uo]b?stitui[dt][ao])(?=$|\W*\d| (on|in|by|since|am|seit|durch|le|par|el|por|op|door|il|da|em)\b)|ausgemustert|ausgesondert|ausgeschieden|entsorgt|verschrottet|stillgelegt|abgeschrieben|verkauft|verloren|gestohlen|reforme|rebut|jete|vend(u|id)|perd(u|id)|vole\b|\bde baja\b|^baja(?=$|\W*\d| el\b)|retiree? (du|le)\b|desechad|retirad|robad|afgevoerd|afgeschreven|verwijderd|verkocht|kwijt|dismess|rottamat|smaltit|smarrit|abatid|descartad|wycofan|zutylizowan|zgubion|kasser|utrangerad|skrot[ae]|saald|solgt|ta[bp]t\b/,
+    /retired|scrap|dispos(ed|al)|discard|decommission|condemn|withdrawn|writ(e|ten) ?off|destroyed|recycled|\bsold\b|stolen|returned to (supplier|vendor|manufacturer|maker)|^(lost|missing|removed|entfernt|ausgebaut|replaced|exchanged|ersetzt|(aus)?getauscht|remplacee?|reemplazad[ao]|vervangen|s[uo]b?stitui[dt][ao])(?=$|\W*\d| (on|in|by|since|am|seit|durch|le|par|el|por|op|door|il|da|em)\b)|ausgemustert|ausgesondert|ausgeschieden|entsorgt|verschrottet|stillgelegt|abgeschrieben|verkauft|verloren|gestohlen|reforme|rebut|jete|vend(u|id)|perd(u|id)|vole\b|\bde baja\b|^baja(?=$|\W*\d| el\b)|retiree? (du|le)\b|desechad|retirad|robad|afgevoerd|afgeschreven|verwijderd|verkocht|kwijt|dismess|rottamat|smaltit|smarrit|abatid|descartad|wycofan|zutylizowan|zgubion|kasser|utrangerad|skrot[ae]|saald|solgt|ta[bp]t\b/,
   ],
   [
     "held",

@@ -97,3 +97,25 @@ describe("a list of devices with a column for yes or no under a word for gone", 
     expect(fleet.devices.map(({ retired }) => retired)).toEqual([null, null]);
   });
 });
+
+describe("a name with a remark that the thing is gone", () => {
+  it("names a pack that is in no device, or has been gone since the remark's day, and a device that has left", () => {
+    const { fleet, setAside } = read({
+      "devices.csv": "Device,Type\nMD-1 (scrapped),monitor\nMD-2 (ED),monitor\n",
+      "packs.csv":
+        "Serial,Device,Installed\nB1,MD-2,2023-01-05\nB2 (removed),MD-2,2022-02-05\nB3 REMOVED,MD-2,2022-03-05\nB4 (lost 2025-06),,2022-04-05\n",
+    });
+    expect(fleet.devices.map(({ device, retired }) => [device, retired && isoFromDay(retired)])).toEqual([
+      ["MD-1", "2026-11-01"],
+      ["MD-2 (ED)", null],
+    ]);
+    expect(fleet.packs.map(({ serial, retired }) => [serial, retired && isoFromDay(retired)])).toEqual([
+      ["B1", null],
+      ["B4", "2025-06-30"],
+    ]);
+    expect(setAside.map(({ line, reason }) => [line, reason])).toEqual([
+      [3, "gone-undated"],
+      [4, "gone-undated"],
+    ]);
+  });
+});
