@@ -5,6 +5,11 @@ const THOUSANDTHS = "BHD IQD JOD KWD LYD OMR TND".split(" ");
 /** ISO 4217 code for "no currency": nobody has named one. */
 export const NO_CURRENCY = "XXX";
 
+/** A currency as a sentence names it. */
+export function currencyWords(code: string): string {
+  return code === NO_CURRENCY ? "no named currency" : code;
+}
+
 /** What names one currency and no other, beside its code. */
 const NAMED: Readonly<Record<string, string>> = { "€": "EUR", EURO: "EUR", EUROS: "EUR", "£": "GBP", US$: "USD" };
 

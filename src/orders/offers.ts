@@ -1,5 +1,5 @@
 import { blankCatalogueRow } from "../fleet/blank-catalogue-row.ts";
-import { NO_CURRENCY } from "../fleet/currency.ts";
+import { currencyWords, NO_CURRENCY } from "../fleet/currency.ts";
 import { listed } from "../fleet/listed.ts";
 import { dividedExact, type Exact, exactFromText, minorUnits } from "../fleet/money.ts";
 import { nameKey } from "../fleet/name-key.ts";
@@ -79,7 +79,7 @@ export function offersForItem(
   const currencies = [...new Set(priced.map((offer) => offer.currency))];
   const kept = currencies.find((currency) => currency === policy.currency) ?? currencies[0]!;
   if (currencies.length > 1) {
-    const sold = `sold in ${listed(currencies)}, which cannot be compared: only ${kept} is used.`;
+    const sold = `sold in ${listed(currencies.map(currencyWords))}, which cannot be compared: only ${currencyWords(kept)} is used.`;
     cautions.push({ item, one: `is ${sold}`, many: `are ${sold}` });
   }
   const offers = priced.filter((offer) => offer.currency === kept);

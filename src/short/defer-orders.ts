@@ -1,5 +1,6 @@
 import { fiscalYearOfMonth, fiscalYearStart } from "../calendar/fiscal-year.ts";
 import { firstDayOfMonth, monthOfDay } from "../calendar/month.ts";
+import { currencyWords } from "../fleet/currency.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { listed } from "../fleet/listed.ts";
 import { exactFromText, minorUnits } from "../fleet/money.ts";
@@ -83,5 +84,6 @@ function cautionsOn(currency: string, currencies: readonly string[], named: bool
   const others = currencies.filter((one) => one !== currency);
   if (others.length === 0) return [];
   const which = named ? "" : " Name the budget's currency in the policy.";
-  return [`The budget is taken to be in ${currency}; orders in ${listed(others)} are not held against it.${which}`];
+  const [own, ...rest] = [currency, ...others].map(currencyWords);
+  return [`The budget is taken to be in ${own}; orders in ${listed(rest)} are not held against it.${which}`];
 }

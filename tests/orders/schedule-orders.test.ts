@@ -237,6 +237,19 @@ describe("scheduleOrders: from whom", () => {
     expect(orders[0]).toMatchObject({ currency: "JPY", lineCost: 1800, unitPrice: "900" });
     expect(cautions.join(" ")).toContain("cannot be compared");
   });
+
+  it("tells a price without a currency as that, and not by the code of none", () => {
+    const fleet = fleetWith({
+      catalogue: [
+        catalogueRow({ item: ITEM }),
+        catalogueRow({ item: ITEM, supplier: "South Medical", currency: null }),
+      ],
+    });
+    const { cautions } = scheduleOrders(fleet, policyWith(), [certainDemand(ITEM, [0, 2])], []);
+    expect(cautions).toContain(
+      `${ITEM} is sold in EUR and no named currency, which cannot be compared: only EUR is used.`,
+    );
+  });
 });
 
 describe("scheduleOrders: money", () => {

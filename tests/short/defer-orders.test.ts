@@ -196,6 +196,11 @@ describe("deferOrders", () => {
     const { cut } = capped([pads, gel], { budgetPerFiscalYear: "40" }, fleet);
     expect(cut!.deferrals.map(({ item, currency }) => [item, currency])).toContainEqual([GEL, "EUR"]);
     expect(cut!.cautions).toEqual([]);
+    // with a price, and still no currency, it is the first to leave, and the gel's currency is another
+    fleet.catalogue[0]!.price = "10.00";
+    expect(capped([pads, { ...gel }], { budgetPerFiscalYear: "40" }, fleet).cut!.cautions).toEqual([
+      "The budget is taken to be in no named currency; orders in EUR are not held against it. Name the budget's currency in the policy.",
+    ]);
   });
 
   it("does nothing without a budget", () => {
