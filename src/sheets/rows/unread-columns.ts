@@ -86,12 +86,12 @@ function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof
 
 /** True for a column that dates or counts batteries or pads, or numbers batteries, which are there and not gone. */
 function ofThings(name: string, column: number, rows: Table["rows"]): boolean {
-  const { says, things } = parseHeader(name);
+  const { says, things, coverage } = parseHeader(name);
   if (CAME_OUT.test(name) || /retired|aside/.test(says)) return false;
   const expires = /^(battery|pads) (.* )?(expiry|next$)/.test(`${things} ${says}`);
   const numbered = things === "battery" && says.includes("serial");
   const dated = things + says === "pads" && textsAt(rows, column).some((text) => /\d[-/.]\d\d/.test(text));
-  const counted = /^(battery|pads)$/.test(things) && says === "quantity";
+  const counted = coverage >= SURE && /^(battery|pads)$/.test(things) && /^(quantity)?$/.test(says);
   const { dates, severalEach, distinct, batteries } = profileColumn(rows, column);
   // "Component" over batteries and sensors
   const sorts = things + says === "" && distinct < MOSTLY_DIFFERENT && batteries > 0;

@@ -153,6 +153,8 @@ function dateOf(name: string, says: string): string | null {
 /** The field of a test that the numbers are; null where neither heading nor cells say it. */
 function measuredBy(dated: readonly ColumnView[], heading: Heading | null): string | null {
   const above = dated.map(({ groupSubject, name }) => `${groupSubject} ${name}`);
+  // how far it was charged is no test of it
+  if (above.some((text) => parseHeader(text).says.includes("aside"))) return null;
   const texts = [...(heading?.text.split("\n") ?? []), ...above];
   const said = new Set(texts.flatMap((text) => parseHeader(text).says.split(" ")));
   for (const { profile } of dated) said.add(MEASURE_BY_UNIT[profile.unit] ?? "");

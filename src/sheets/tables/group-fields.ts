@@ -37,5 +37,7 @@ export function fieldsIn(kind: SheetKind, { thing, views }: Group): FieldSource[
 
 /** True for a column that names the thing, or none; a bare date beside a battery is of whatever happened to it. */
 function isOfThing({ things, meaning }: ColumnView, thing: string): boolean {
-  return things === "" ? thing !== "battery" || meaning.says !== "date" : things.split(" ").includes(thing);
+  return things === ""
+    ? !(thing === "battery" ? /^(date)?$/ : /^$/).test(meaning.says)
+    : things.split(" ").includes(thing);
 }

@@ -34,7 +34,10 @@ export function textsAt(records: readonly GridRow[], column: number): string[] {
 
 /** True where the text is empty or a word for "nothing here", such as n/a. */
 export function meansEmpty(text: string): boolean {
-  return text === "" || (text.length <= 16 && EMPTY_WORDS.has(text.toLowerCase()));
+  if (text === "") return true;
+  // "n/a (mains)"
+  const word = text.endsWith(")") ? text.slice(0, text.indexOf(" (")) : text;
+  return word.length <= 16 && EMPTY_WORDS.has(word.toLowerCase());
 }
 
 /** True where one of a record's cells in these columns (0-based) holds something. */

@@ -80,7 +80,7 @@ const OTHERS: [string, RegExp][] = [
 ];
 /** What went into a battery is not what it gave, nor is how full it was: "Chg mAh", "Charge time", "End %". */
 const CHARGED =
-  /^((re)?(chg|charg|lade|carga)[a-z]* (.* )?(min|time|m?[aw]h|dauer|zeit)\b|(start|end|anfang|ende|debut|fin) percent$)/;
+  /^((re)?(chg|charg|lade|carga)[a-z]* (.* )?(min|time|m?[aw]h|dauer|zeit)\b|(start|end|anfang|ende|debut|fin) percent$)|\b(chg|charged?|ladung|carga) percent\b/;
 /** A day of purchase stands for that of putting in service where no better one does. */
 const BOUGHT_WORTH = 0.95;
 const MAX_HEADER = 120;

@@ -255,4 +255,49 @@ DAE-2;BB2;25/03/2024
       ],
     },
   },
+  {
+    name: "rounds in which batteries were found charged so far, which tells nothing of their capacity",
+    text: "Battery,Charge % 03/26,Charge % 06/26\nB1,98,97\nB2,100,71\n",
+    rows: { runtime_tests: [] },
+    aside: [
+      [2, "unknown-table"],
+      [3, "unknown-table"],
+    ],
+    findings: ["unknown-table"],
+    unread: ["Battery", "Charge % 03/26", "Charge % 06/26"],
+  },
+  {
+    name: "a day, a month and a year in columns of their own",
+    text: "Battery,Device,Day,Month,Year\nB1,MD-1,4,3,2024\nB2,MD-2,15,4,2024\n",
+    rows: { packs: [{ serial: "B1", device: "MD-1" }, { serial: "B2" }], devices: [] },
+    findings: ["little-read"],
+    unread: ["Day", "Month", "Year"],
+  },
+  {
+    name: "what was ordered and has come, in Italian",
+    text: `Ordine;Articolo;Q.tà ordinata;Q.tà ricevuta;Data consegna prevista
+O1;Elettrodi adulti;20;12;15/12/2026
+O2;Gel;24;0;20/12/2026
+`,
+    rows: {
+      on_order: [
+        { item: "Elettrodi adulti", quantity: 8, arrives: "2026-12-15" },
+        { item: "Gel", quantity: 24 },
+      ],
+    },
+    unread: ["Q.tà ricevuta"],
+  },
+  {
+    name: "devices without a battery of their own, and why",
+    text: "Device,Battery S/N,Pads exp\nMD-1,B1,2027-03-31\nMD-2,n/a (mains),2027-04-30\n",
+    rows: { packs: [{ serial: "B1" }], devices: [{ device: "MD-1" }, { device: "MD-2" }], dated_stock: [{}, {}] },
+    findings: ["missing-required"],
+  },
+  {
+    name: "counts of supplies beside the earliest of their expiries",
+    text: "Vehicle,Adult pads,Gel,Earliest expiry\nM1,2,1,2027-03-31\nM2,2,2,2027-05-31\n",
+    rows: { dated_stock: [{ item: "Gel" }, { item: "Gel" }] },
+    findings: ["thing-unread"],
+    unread: ["Adult pads"],
+  },
 ];
