@@ -66,7 +66,7 @@ export function findTables(grid: Grid, columns: ColumnsFile | null): Table[] {
       ? mapped.rows
       : looksLikeData(row.cells) && (current !== null || !headsDates(row, rows[i + 1]))
         ? null
-        : headerAt(rows, i, current, grid.spans);
+        : headerAt(rows, i, current, grid);
     if (header === null) {
       if (current && repeatsTitle(row, rows, current)) current.odd.set(current.body.length, "repeated-header");
       current?.body.push(row);

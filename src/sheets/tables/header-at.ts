@@ -6,6 +6,7 @@ import { columnViews } from "./column-views.ts";
 import { datedColumns, headsDates } from "./dated-columns.ts";
 import { isFormLine } from "./form-lines.ts";
 import { type HeaderRows, headerOverUnits, knownNames, nameIn, oneRowHeader, twoRowHeader } from "./header-rows.ts";
+import { headingAbove } from "./heading.ts";
 import { interpret } from "./interpret.ts";
 import { looksLikeData } from "./looks-like-data.ts";
 import { ownOutput } from "./own-outputs.ts";
@@ -20,6 +21,8 @@ const MIN_STRONG_SHARE = 0.75;
 const MORE_POINTS = 3;
 /** How many rows below a header are read to tell which reading of it fits. */
 const LOOK_AHEAD = 200;
+/** How many records above a line are read to tell whether it is another of them. */
+const LOOK_BACK = 20;
 
 /** The table among whose rows a header is looked for: its own header, and how that was read by its words. */
 interface HeadOfTable {
@@ -32,8 +35,9 @@ export function headerAt(
   rows: readonly GridRow[],
   at: number,
   current: HeadOfTable | null,
-  spans: Grid["spans"],
+  grid: Grid,
 ): HeaderRows | null {
+  const { spans } = grid;
   const row = rows[at] as GridRow;
   const next = rows[at + 1];
   const names = knownNames(row.cells);
@@ -62,6 +66,7 @@ export function headerAt(
     const two = next ? twoRowHeader(row, next, spans) : null;
     if (two && current.rows.lines.length === 2 && sameHeader(current.rows, two)) return two;
     if (sameHeader(current.rows, plain)) return plain;
+    if (repeatsValues(row, rows.slice(Math.max(0, at - LOOK_BACK), at), current)) return null;
     if (!mayStartTable(row, rows[at - 1] as GridRow, names, current)) return null;
   }
   // A line of one text above others is a title or a note, whatever its words.
@@ -74,18 +79,18 @@ export function headerAt(
     return null;
   const candidates = [next ? headerOverUnits(row, next) : plain];
   if (next && isLowerHeader(next, row, spans)) candidates.push(twoRowHeader(row, next, spans));
+  // of a later table a line above may say what it is of: "Pads" above "Lot, Qty, Exp"
+  const heading = current && headingAbove(grid, rows, at, false);
   const readings = candidates.map((header) => {
     const sample = rows.slice(at + header.lines.length, at + header.lines.length + LOOK_AHEAD);
-    const { best, unclear } = interpret(columnViews(header, sample), null);
+    const { best, unclear } = interpret(columnViews(header, sample), heading);
     return { header, points: best?.points ?? 0, unclear: unclear !== null };
   });
   const best = readings.sort((a, b) => b.points - a.points)[0] as (typeof readings)[number];
   if (current === null && headsBetter(rows, at + 1, best.header.lines.length, best.points, spans)) return null;
   if (best.points > 0) return best.header;
   if (current === null && best.unclear) return best.header;
-  // below other tables too: "Pads" in a line of its own says what "Lot, Qty, Exp" is of
-  const alone = current === null || standsOff(row, rows[at - 1] as GridRow);
-  return alone && strong >= 2 && known >= filled * MIN_KNOWN_BELOW ? plain : null;
+  return current === null && strong >= 2 && known >= filled * MIN_KNOWN_BELOW ? plain : null;
 }
 
 /** True where the header that starts a line lower names more: the line above it only groups it further. */
@@ -144,6 +149,12 @@ function isNothing(cell: Cell): boolean {
   return typeof cell === "string" && cell.trim() !== "" && (meansEmpty(cell.trim()) || /^#[A-Z]/.test(cell.trim()));
 }
 
+/** True where several of a row's cells stand in a record above too, each below the same name: "B3, Battery, Station, OK". */
+function repeatsValues({ cells }: GridRow, above: readonly GridRow[], { rows }: HeadOfTable): boolean {
+  const isSame = (cell: Cell, column: number) => nameIn(cell) !== null && cell === cells[column];
+  return above.some((record) => record.line > rows.lines.at(-1)! && record.cells.filter(isSame).length > 1);
+}
+
 /**
  * True where a row among a table's records may be the header of the next table: it must not read as a record
  * of the one before, and must either stand off from it or be named beyond doubt.
@@ -163,14 +174,10 @@ function mayStartTable(
         return false;
     }
   }
-  return standsOff(row, before)
+  const standsOff = row.line > before.line + 1 || before.cells.filter((cell) => nameIn(cell) !== null).length === 1;
+  return standsOff
     ? strong >= 2 || (filled >= 2 && exact === filled)
     : strong >= 3 && strong >= filled * MIN_STRONG_SHARE;
-}
-
-/** True for a row below a blank line or a line of one text. */
-function standsOff({ line }: GridRow, before: GridRow): boolean {
-  return line > before.line + 1 || before.cells.filter((cell) => nameIn(cell) !== null).length === 1;
 }
 
 /** True for two headers of the same names, whatever their case. */

@@ -104,4 +104,13 @@ Signed;_________;;Date;_______
       [5, "note-row"],
     ],
   },
+  {
+    name: "lines of words alone below the names of stations",
+    text: "Serial,Item,Site,Status\nNorth\nB1,Battery,Station,OK\nB2,Battery,Store,OK\nSouth\nB3,Battery,Station,OK\n",
+    rows: { packs: [{ serial: "B1", site: "Station" }, { serial: "B2" }, { serial: "B3" }] },
+    aside: [
+      [2, "section-line"],
+      [5, "section-line"],
+    ],
+  },
 ];
