@@ -40,58 +40,24 @@ const METHODS: [RegExp, string][] = [
   ["calculateLabelRotation", "this.labelRotation = 0"],
   ["_resolveAnimations", "{ update: Object.assign }"],
   ["_updateHoverStyles", "undefined"],
-  ["updateHoverStyle", "undefined"],
   ["bindUserEvents", "undefined"],
   ["_eventHandler", "undefined"],
-  ["_handleEvent", "false"],
-  ["_getActiveElements", "[]"],
-  ["setActiveElements", "undefined"],
-  ["getElementsAtEventForMode", "[]"],
   ["drawTitle", "undefined"],
-  ["_updateVisibility", "undefined"],
-  ["toBase64Image", "''"],
-  ["isPointInArea", "false"],
   ["_checkEventBindings", "undefined"],
   ["_getUniformDataChanges", "undefined"],
-  ["toggleDataVisibility", "undefined"],
   ["getProps", "this"],
 ].map(([name, gives]) => [new RegExp(`^ +(${name}\\([^)]*\\) \\{)[\\s\\S]*?\\n {4}\\}`, "m"), `$1 return ${gives}; }`]);
 
-/** Data that change in place, and charts and parts that are hidden, styled or taken away again (chart.js 4.6.1). */
-const CHANGES = [
-  "_onDataPush",
-  "_onDataPop",
-  "_onDataShift",
-  "_onDataSplice",
-  "_onDataUnshift",
+/** Parts that are taken away again, and backgrounds of axes, which the library asks for in vain (chart.js 4.6.1). */
+const UNASKED = [
   "_removeElements",
-  "_setStyle",
-  "setHoverStyle",
-  "removeHoverStyle",
-  "_setDatasetHoverStyle",
-  "_removeDatasetHoverStyle",
-  "setDatasetVisibility",
-  "hide",
   "show",
   "reset",
-  "_resetElements",
   "unregister",
-  "removeControllers",
-  "removeElements",
-  "removePlugins",
-  "removeScales",
   "_removeUnreferencedMetasets",
   "_stop",
-  "_destroyDatasetMeta",
-  "_destroy",
-];
-/** What answers for a box of words beside the pointer (chart.js 4.6.1). */
-const POINTED = ["getLabelAndValue", "inRange", "inXRange", "inYRange", "getCenterPoint", "tooltipPosition"];
-/** Decimals under a pixel, and backgrounds of axes (chart.js 4.6.1). */
-const AXES = ["getDecimalForPixel", "drawBackground", "_tickSize"];
-const UNASKED = [...CHANGES, ...POINTED, ...AXES, "getActiveElements"].map(
-  (name) => new RegExp(`^ +((?:static )?${name}\\([^)]*\\) ?\\{)[\\s\\S]*?\\n {4}\\}`, "gm"),
-);
+  "drawBackground",
+].map((name) => new RegExp(`^ +((?:static )?${name}\\([^)]*\\) ?\\{)[\\s\\S]*?\\n {4}\\}`, "gm"));
 
 /** Curved lines, round corners, struck and backed text, and data that change, of which the charts have none (chart.js 4.6.1). */
 const CURVED = [

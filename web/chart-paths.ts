@@ -22,6 +22,7 @@ const FUNCTIONS: [string, string][] = [
   // motion, and data that come and go
   ["onAnimationProgress", "undefined"],
   ["moveNumericKeys", "undefined"],
+  ["clearStacks", "undefined"],
   // bars that float, and axes that stand on each other
   ["isFloatBar", "false"],
   ["buildStacks", "{}"],
@@ -31,8 +32,17 @@ const FUNCTIONS: [string, string][] = [
   ["sample", "arr"],
 ];
 
-/** Methods that answer what nobody asks, each with nothing in it. */
+/**
+ * Methods that answer what nobody asks: of data that change in place, of charts and parts that are hidden, styled or taken
+ * away again, of what is under the pointer and a box of words beside it, and of axes.
+ */
 const UNASKED = (
+  "_onDataPush|_onDataPop|_onDataShift|_onDataSplice|_onDataUnshift|setDatasetVisibility|toggleDataVisibility|hide|" +
+  "_updateVisibility|_setStyle|setHoverStyle|removeHoverStyle|updateHoverStyle|_setDatasetHoverStyle|" +
+  "_removeDatasetHoverStyle|removeControllers|removeElements|removePlugins|removeScales|_resetElements|_destroy|" +
+  "_destroyDatasetMeta|getElementsAtEventForMode|getActiveElements|setActiveElements|_getActiveElements|_handleEvent|" +
+  "isPointInArea|getLabelAndValue|inRange|inXRange|inYRange|getCenterPoint|tooltipPosition|toBase64Image|" +
+  "getDecimalForPixel|_tickSize|getTicks|get registry|set type|" +
   "parseArrayData|getStyle|getDataElement|_sync|getRange|getValueForPixel|getLabelForValue|datasetAnimationScopeKeys|" +
   "isFullSize|isPluginEnabled|addControllers|addPlugins|addScales|getVisibleDatasetCount|first|last|hasValue"
 )
@@ -60,7 +70,10 @@ const BRANCHES = [
   // each has a place of its own
   /^( +)if \((?:box\.fullSize|bar\.horizontal|properties\.horizontal|opts\.reverse|this\._parsing === false)\) \{[\s\S]*?\n\1\} else (?=\{)/gm,
   / else \{\s+center = scale\.getPixelForValue\(this\.getParsed[\s\S]*?\n {8}\}/,
-  block(" {8}", String.raw`if \((?:numMeta > numData|!animsDisabled|!this\._isVisible\(\) \|\| this\.draw !== .*)\)`),
+  block(
+    " {8}",
+    String.raw`if \((?:numMeta > numData|meta\.stack !== dataset\.stack|stackChanged .*|!animsDisabled|!this\._isVisible\(\) \|\| this\.draw !== .*)\)`,
+  ),
   /^ getMaximumSize\(element[\s\S]*?\n {4}\}/m,
   block(" {8}", String.raw`if \((?:!context \|\| !canvas|floating|Math\.abs\(size\) < minBarLength)\)`),
   /^ {12}if \(isRotated\) \{[\s\S]*?\} else (?=if \(align !== 'inner'\))/m,
