@@ -13,9 +13,9 @@ import type { Scheduled, ShortMonth } from "./types.ts";
  * is on order cannot serve, first expired, first out, wait until something arrives. A unit that is past its swap day but
  * in date at the month's end is still good. Of needs that wait, those of packs without a device (a site's pool) leave
  * no device short, in proportion, and those of a device that leaves service go with it. Units that lapse in a device on
- * one day, or that a new one needs, leave one device short; what else waits is spread over the units of all devices that
- * take the item, of which one may lack several, and items fall on devices independently: a device is short if it lacks any
- * of its items.
+ * one day, its packs that are due on one day, or what a new one needs, leave one device short; what else waits is spread over
+ * the units of all devices that take the item, of which one may lack several, and items fall on devices independently: a
+ * device is short if it lacks any of its items.
  */
 export function forecastShort(scheduled: Scheduled): ShortMonth[] {
   const { fleet, policy, dated, lots, schedule } = scheduled;

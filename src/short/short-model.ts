@@ -40,16 +40,11 @@ export function shortModel(scheduled: Scheduled): ShortModel {
   const paths = demand.map((one) => samplePaths(one));
   const ofItem = unitsInDevices(scheduled);
   const inDevices = items.map(({ key }) => ofItem(key));
-  const atOnce = demand.map((one, item) => lackedAtOnce(one, inDevices[item]!));
-  const each = items.map((item, at) => {
+  const lacks = items.map((item, at) => {
     const all = takes.takers(item);
     const units = all.reduce((sum, one) => sum + one.units, 0) / all.length;
-    return atOnce[at]!.map((together) => Math.max(1, Math.round(units / together)));
+    return lacksOf(demand[at]!, inDevices[at]!, units);
   });
-  const share = (item: number) => {
-    const { packs, placed } = inDevices[item]!;
-    return packs === 0 ? 1 : placed / packs;
-  };
   const staying = remembered((item: number) => partsStaying(paths[item]!, inDevices[item]!.gone));
   const classes = deviceClasses(takes, items);
   const byMonth = Array.from({ length: months }, (_, month) => {
@@ -71,45 +66,46 @@ export function shortModel(scheduled: Scheduled): ShortModel {
       return unmetNeeds(paths[item]!, supply).map((units, at) => {
         // whole on each path, and in the mean of all what is expected
         const still = Math.floor(good[at % months]! + at / SAMPLED_PATHS / months);
-        return Math.max(0, Math.ceil((units * stays[at]! - still) / atOnce[item]![at % months]! - 1e-9));
+        // a part of a unit is left out, so that a few needs that come alone do not part all that come together
+        return Math.max(0, Math.ceil((units * stays[at]! - still - 0.4) / lacks[item]![at % months]!.atOnce));
       });
     },
     shortBy: (waiting) =>
       byMonth.map((all, month) =>
         shortOnPaths(
-          waiting.map((one, item) => ({
-            share: share(item),
-            each: each[item]![month]!,
-            unmet: (path: number) => one[path * months + month]!,
-          })),
+          waiting.map((one, item) => ({ ...lacks[item]![month]!, unmet: (path) => one[path * months + month]! })),
           all,
         ),
       ),
     deviceMonths(item, waiting) {
-      const ofItem = share(item);
       let sum = 0;
-      for (let at = 0; at < waiting.length; at += months) {
-        for (let m = 0; m < months; m++)
-          if (waiting[at + m]! > 0 && takers[item]![m]! > 0)
-            sum += takers[item]![m]! * shareShort(waiting[at + m]! * ofItem, takers[item]![m]!, each[item]![m]!);
-      }
+      waiting.forEach((needs, at) => {
+        const devices = takers[item]![at % months]!;
+        const { share, each } = lacks[item]![at % months]!;
+        if (needs > 0 && devices > 0) sum += devices * shareShort(needs * share, devices, each);
+      });
       return sum / SAMPLED_PATHS;
     },
   };
 }
 
 /**
- * Needs of an item up to each month that one device lacks at once, in the mean: what lapses in it on one day, or what it needs
- * when it is new, leaves it short once.
+ * Of the needs of an item up to each month: how many one device lacks at once, in the mean, as what it needs on one day, like
+ * packs of one age limit, leaves it short once; how often a device can have been short, for each of its units, or, where most
+ * needs come on set days, for each of those days; and the share that falls on devices.
  */
-function lackedAtOnce({ mean, causes }: ItemDemand, { units, lapses }: InDevices): Float64Array {
+function lacksOf({ mean, causes }: ItemDemand, { units, lapses, devices, pooled }: InDevices, unitsEach: number) {
   let needs = 0;
-  let together = 0;
-  return mean.map((ofMonth, month) => {
+  // what is due by now is so at once
+  let together = causes.fade[0]!;
+  return Array.from(mean, (ofMonth, month) => {
     needs += ofMonth;
-    together += causes.expiry[month]! + causes.growth[month]!;
-    const spared = together * (1 - lapses[month]! / units[month]!);
-    return spared > 0 ? needs / (needs - spared) : 1;
+    together += causes.expiry[month]! + causes.growth[month]! + causes.limit[month]!;
+    const days = lapses[month]!;
+    const ofSetDays = days > 0 ? together / needs : 0;
+    const atOnce = 1 / (1 - ofSetDays * (1 - days / units[month]! || 0));
+    const each = Math.min(unitsEach / atOnce, ofSetDays > 0.5 ? days / devices[month]! : Infinity);
+    return { atOnce, each: Math.max(1, Math.round(each)), share: 1 - (pooled[month]! / needs || 0) };
   });
 }
 

@@ -11,12 +11,15 @@ export interface InDevices {
   good: Float64Array;
   /** Needs, expected, of devices that have left service since. */
   gone: Float64Array;
-  /** Units needed by lapse and by new devices so far, and on how many days, device by device: of one day they leave one short. */
+  /**
+   * Units needed on set days and by new devices so far, on how many days, device by device, as those of one day leave one
+   * short, and in how many devices.
+   */
   units: Float64Array;
   lapses: Float64Array;
-  /** Packs that bring needs, and of these those that sit in a device. */
-  packs: number;
-  placed: number;
+  devices: Float64Array;
+  /** First needs so far, expected, of packs without a device. */
+  pooled: Float64Array;
 }
 
 /** Tells of an item, by its key, what is known of its units in devices. */
@@ -25,18 +28,19 @@ export function unitsInDevices({ dated, life, policy }: Scheduled): (key: string
   const { asOf, horizonMonths } = policy;
   const from = monthOfDay(asOf);
   const ends = Array.from({ length: horizonMonths }, (_, month) => lastDayOfMonth(from + month));
+  const none = new Float64Array(horizonMonths);
   const ofItem = remembered(
     (_: string): InDevices => ({
-      good: new Float64Array(horizonMonths),
-      gone: new Float64Array(horizonMonths),
-      units: new Float64Array(horizonMonths),
-      lapses: new Float64Array(horizonMonths),
-      packs: 0,
-      placed: 0,
+      good: none.slice(),
+      gone: none.slice(),
+      units: none.slice(),
+      lapses: none.slice(),
+      devices: none.slice(),
+      pooled: none.slice(),
     }),
   );
-  /** Items, devices and days of which a lapse is counted. */
-  const known = new Set<string>();
+  /** Days of which a lapse is counted, by item and device. */
+  const daysOf = remembered((_: string) => new Set<Day>());
   const leaves = (key: string) => takes.devices.get(key)?.retired ?? Infinity;
   /** Use-by days of packs, by their serials: until then a pack in a device is good. */
   const useBy = new Map<string, Day>();
@@ -52,18 +56,21 @@ export function unitsInDevices({ dated, life, policy }: Scheduled): (key: string
       if (!inServiceOn(device, asOf)) addLapse(item.key, key, device.inService!, units - takes.holds(key, item));
   return ofItem;
 
-  function addLapse(itemKey: string, key: string, day: Day, units: number): void {
+  /** @param goes  units that go with the device */
+  function addLapse(itemKey: string, key: string, day: Day, units: number, goes = units): void {
     if (units <= 0) return;
     const item = ofItem(itemKey);
-    const lapse = `${itemKey}\n${key}\n${day}`;
-    const isFirst = known.has(lapse) ? 0 : 1;
-    known.add(lapse);
+    const days = daysOf(`${itemKey}\n${key}`);
+    const first = Math.min(...days);
+    const isNew = days.has(day) ? 0 : 1;
+    days.add(day);
     const until = leaves(key);
     ends.forEach((end, month) => {
       if (day > end) return;
       item.units[month]! += units;
-      item.lapses[month]! += isFirst;
-      if (day < until && end >= until) item.gone[month]! += units;
+      item.lapses[month]! += isNew;
+      if (first > end) item.devices[month]! += 1;
+      if (day < until && end >= until) item.gone[month]! += goes;
     });
   }
 
@@ -83,13 +90,18 @@ export function unitsInDevices({ dated, life, policy }: Scheduled): (key: string
     });
   }
 
-  function addPack({ pack, item: name, dueChance, causes }: Scheduled["life"]["packs"][number]): void {
-    const item = ofItem(book.find(name).key);
-    item.packs++;
-    if (pack.device !== null) item.placed++;
-    const until = leaves(nameKey(pack.device ?? ""));
+  function addPack({ pack, item: name, dueChance, causes, replaceBy }: Scheduled["life"]["packs"][number]): void {
+    const itemKey = book.find(name).key;
+    const item = ofItem(itemKey);
+    const key = nameKey(pack.device ?? "");
+    const until = leaves(key);
     const last = useBy.get(nameKey(pack.serial));
+    const { kind, because, p50 } = replaceBy;
+    // what is due by now is so at once, like what is due on a set day
+    const isSet = kind === "already-due" || (because !== "fade" && because !== "failure");
+    if (key && p50 !== null && isSet) addLapse(itemKey, key, p50, 1, 0);
     ends.forEach((end, month) => {
+      if (!key) item.pooled[month]! += dueChance[month]!;
       if (end >= until) item.gone[month]! += dueChance[monthOfDay(until - 1) - from]!;
       // what is due by its use-by is good to the end of that day
       else if (end === last) item.good[month]! += causes.limit[month]!;

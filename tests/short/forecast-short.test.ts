@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { lastDayOfMonth } from "../../src/calendar/month.ts";
 import type { ItemDemand } from "../../src/demand/types.ts";
-import type { DatedStockRow, Fleet } from "../../src/fleet/rows.ts";
-import type { PackLife } from "../../src/life/types.ts";
+import type { DatedStockRow, Fleet, PackRow } from "../../src/fleet/rows.ts";
+import type { EndCause, PackLife } from "../../src/life/types.ts";
 import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
 import { forecastShort } from "../../src/short/forecast-short.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
@@ -49,6 +49,14 @@ describe("forecastShort", () => {
     expect(Math.abs(month!.withoutBuying.anyChance - 0.3233235838)).toBeLessThan(0.07);
     expect(Math.abs(month!.withoutBuying.expected - 0.54134113295)).toBeLessThan(0.15);
   });
+
+  const due = (row: PackRow, on: number, dueChance: number[], because: EndCause = "age") =>
+    ({
+      pack: row,
+      item: PADS,
+      replaceBy: { kind: on <= AS_OF ? "already-due" : "within-horizon", p50: on, because },
+      dueChance: Float64Array.from(dueChance),
+    }) as PackLife;
 
   const row = (expiry: number, facts: Partial<DatedStockRow> = {}): DatedStockRow => ({
     item: PADS,
@@ -135,20 +143,64 @@ describe("forecastShort", () => {
 
   // By hand: the pack is due now; D1 leaves on 4 January
   it("counts no device as short of a pack of a device that has left service", () => {
-    const life = { ...NO_LIFE, packs: [{ pack: pack("P1", { device: "D1" }), item: PADS } as PackLife] };
-    life.packs[0]!.dueChance = Float64Array.of(1, 1, 1);
+    const life = { ...NO_LIFE, packs: [due(pack("P1", { device: "D1" }), AS_OF, [1, 1, 1])] };
     const fleet = fleetOf(3);
     fleet.devices[0]!.retired = AS_OF + 40;
     const months = short(fleet, [certainDemand(PADS, [1, 0, 0])], [], 3, life);
     expect(months.map((one) => nearly(one.withoutBuying.expected))).toEqual([1, 1, 0]);
   });
 
-  // By hand: of two packs that bring needs, the pool's and that in D1, each need falls on a device with chance one half
+  // By hand: the pool's pack and that in D1 are as likely to be due, with one need in all: it falls on a device with chance 1/2
   it("shares needs between the packs in devices and those of a pool", () => {
     const packs = [pack("P1"), pack("P2", { device: "D1" })];
-    const life = { ...NO_LIFE, packs: packs.map((row) => ({ pack: row, item: PADS }) as PackLife) };
+    const life = { ...NO_LIFE, packs: packs.map((row) => due(row, AS_OF + 9, [0.5], "fade")) };
     const [month] = short(fleetOf(2, { packs }), [certainDemand(PADS, [1])], [], 1, life);
     expect([month!.devices, month!.withoutBuying]).toEqual([2, { expected: 0.5, anyChance: 0.5 }]);
+  });
+
+  const pairs = catalogueRow({ item: PADS, fits: ["Monitor"], perDevice: 2 });
+  const ofLimits = (needs: number[]) => {
+    const demand = certainDemand(PADS, needs);
+    return { ...demand, causes: { ...demand.causes, limit: demand.mean } };
+  };
+
+  // By hand: both packs of each of four devices are due on 4 January. Of eight, four in stock make two devices whole, five leave
+  // two short and seven one
+  it.each([
+    [0, 4],
+    [4, 2],
+    [5, 2],
+    [7, 1],
+  ])("counts two packs of one device that are due on one day as one device short: %i in stock", (quantity, devices) => {
+    const packs = [1, 1, 2, 2, 3, 3, 4, 4].map((at, index) => pack(`P${index}`, { device: `D${at}` }));
+    const life = { ...NO_LIFE, packs: packs.map((row) => due(row, AS_OF + 40, [0, 0, 1])) };
+    const lots = quantity === 0 ? [] : [shelfLot({ item: PADS, quantity })];
+    const months = short(fleetOf(4, { packs, catalogue: [pairs] }), [ofLimits([0, 0, 8])], lots, 3, life);
+    expect(months.map((one) => nearly(one.withoutBuying.expected))).toEqual([0, 0, devices]);
+  });
+
+  // By hand: one pack of each device is due on 15 December, its other one in February. What is lacking is of as many devices
+  it("counts packs of one device that are due by turns as of different devices", () => {
+    const packs = [1, 2, 3, 1, 2, 3].map((at, index) => pack(`P${index}`, { device: `D${at}` }));
+    const life = {
+      ...NO_LIFE,
+      packs: packs.map((row, index) =>
+        index < 3 ? due(row, AS_OF + 20, [0, 1, 1, 1]) : due(row, AS_OF + 80, [0, 0, 0, 1]),
+      ),
+    };
+    const months = short(fleetOf(3, { packs, catalogue: [pairs] }), [ofLimits([0, 3, 0, 3])], [], 4, life);
+    expect(months.map((one) => nearly(one.withoutBuying.expected))).toEqual([0, 3, 3, 3]);
+  });
+
+  // By hand: in December the packs of both devices are due, the pool's two only in January
+  it("counts of a pool's packs those that are due by then", () => {
+    const packs = [pack("P1", { device: "D1" }), pack("P2", { device: "D2" }), pack("P3"), pack("P4")];
+    const life = {
+      ...NO_LIFE,
+      packs: packs.map((row) => (row.device === null ? due(row, AS_OF + 40, [0, 0]) : due(row, AS_OF + 20, [0, 1]))),
+    };
+    const months = short(fleetOf(2, { packs }), [ofLimits([0, 2])], [], 2, life);
+    expect(months[1]!.withoutBuying).toEqual({ expected: 2, anyChance: 1 });
   });
 
   it("is no worse with the schedule than without", () => {
