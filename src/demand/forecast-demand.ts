@@ -7,8 +7,9 @@ import { type Remembered, rememberStages } from "../fleet/policy-reads.ts";
 import { inServiceOn, type WhoTakes } from "../fleet/who-takes.ts";
 import type { LifeForecast } from "../life/types.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
-import type { ItemPlaces } from "../supplies/item-places.ts";
+import type { ItemPlaces, Needing } from "../supplies/item-places.ts";
 import { monthIndex } from "../supplies/unit-life.ts";
+import { fittedSpares } from "./fitted-spares.ts";
 import { itemDemand } from "./item-demand.ts";
 import { type EnteringPack, endMonth, type PackNeeds, packNeeds } from "./pack-needs.ts";
 import { placeNeeds } from "./place-needs.ts";
@@ -44,16 +45,14 @@ export function forecastDemand(
     }));
   return [...needing.items, ...unlisted]
     .sort((a, b) => (a.item.key < b.item.key ? -1 : 1))
-    .map((ofItem) =>
-      demandOfItem(ofItem, packs.get(ofItem.item.key) ?? [], { policy, life, takes: needing.takes, remember }),
-    );
+    .map((ofItem) => demandOfItem(ofItem, packs.get(ofItem.item.key) ?? [], { policy, life, needing, remember }));
 }
 
 /** What the demand of every item rests on. */
 interface Basis {
   policy: Policy;
   life: LifeForecast;
-  takes: WhoTakes;
+  needing: Needing;
   remember: Remembered;
 }
 
@@ -85,7 +84,7 @@ function demandOfItem(ofItem: ItemPlaces, packIndices: readonly number[], basis:
 function needsOfPacks(
   { item, asPacks }: ItemPlaces,
   packIndices: readonly number[],
-  { policy, life, takes, remember }: Basis,
+  { policy, life, needing: { book, takes }, remember }: Basis,
 ): PackNeeds | null {
   const newPacks = asPacks ? packsOfNewDevices(item, takes, policy) : [];
   if (packIndices.length + newPacks.length === 0) return null;
@@ -93,8 +92,16 @@ function needsOfPacks(
   const inOrder = [...packIndices].sort((a, b) => (key(a) < key(b) ? -1 : 1));
   // What the life forecast and who takes what rest on, the sheets and as-of, is the same where `life` is.
   return remember(`packs of ${item.key}`, [life], policy, (choices) => {
+    const first = monthOfDay(choices.asOf);
     const entering = asPacks ? packsOfNewDevices(item, takes, choices) : [];
-    return packNeeds(item, life, { inService: inOrder, entering }, takes, monthOfDay(choices.asOf));
+    const needs = (spares: readonly EnteringPack[]) =>
+      packNeeds(item, life, { inService: inOrder, entering: [...entering, ...spares] }, takes, first);
+    const alone = needs([]);
+    const dueIn = life.stock.flatMap(({ pack, due }) =>
+      due !== null && book.find(pack.item!).key === item.key ? [monthOfDay(due) - first] : [],
+    );
+    const fitted = fittedSpares(dueIn, alone);
+    return fitted.length === 0 ? alone : needs(fitted);
   });
 }
 
@@ -107,6 +114,6 @@ function packsOfNewDevices(item: Item, takes: WhoTakes, policy: Policy): Enterin
     if (enters >= policy.horizonMonths) return [];
     const end = endMonth(device.retired, first, policy.horizonMonths);
     const lacking = Math.max(0, units - takes.holds(key, item));
-    return Array.from({ length: lacking }, (_, unit) => ({ enters, end, name: `new ${key} ${unit}` }));
+    return Array<EnteringPack>(lacking).fill({ enters, chance: 1, cause: "growth", end });
   });
 }

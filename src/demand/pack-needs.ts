@@ -17,10 +17,14 @@ const MOST_SLOTS_HELD = 200;
 /** A pack in service, by index into the forecast's packs, or a new device's pack that enters in a month. */
 type Slot = { index: number; pack: PackLife } | EnteringPack;
 
-/** A new device's pack: the month in which it enters, its device, and the month its device leaves. */
+/**
+ * A new device's pack, or a spare that will have been fitted when it is due itself: the month in which it is needed, with
+ * what chance and why, and the month from which it needs nothing any more.
+ */
 export interface EnteringPack {
   enters: number;
-  name: string;
+  chance: number;
+  cause: "growth" | "limit";
   end: number;
 }
 
@@ -66,7 +70,7 @@ export function packNeeds(
       for (const slot of some) {
         const one = slots[slot]!;
         if ("pack" in one) packs.push(one.index);
-        else for (let i = 0; i < into.length; i++) if (i % months >= one.enters) into[i] = into[i]! + 1;
+        else for (let i = 0; i < into.length; i++) if (i % months >= one.enters) into[i] = into[i]! + one.chance;
       }
       life.addDueByDraw(packs, into, everyDraw);
     },
@@ -116,7 +120,10 @@ function shareAmongCauses(
   const growth = new Float64Array(months);
   slots.forEach((slot, i) => {
     if (!("pack" in slot)) {
-      if (slot.enters < ends[i]!) growth[slot.enters] = growth[slot.enters]! + 1;
+      if (slot.enters < ends[i]!) {
+        const into = slot.cause === "growth" ? growth : first.limit;
+        into[slot.enters]! += slot.chance;
+      }
       return;
     }
     for (const name of names) {

@@ -11,8 +11,10 @@ import type { DeviceRow, Fleet, PackRow } from "../fleet/rows.ts";
 import { shelfPacks } from "../fleet/shelf-packs.ts";
 import { averageLasting, type Exposure } from "./failure-chances.ts";
 import { type ItemLife, type ItemLives, itemLives } from "./item-life.ts";
+import type { ItemLimits } from "./item-limits.ts";
 import { earliestLimit, type LifeLimit } from "./life-limits.ts";
 import type { Told } from "./pack-sentence.ts";
+import type { StockPack } from "./types.ts";
 import { firstDayOfService } from "./watched-lives.ts";
 
 /** A pack in service with what ends it besides fade. */
@@ -44,7 +46,7 @@ export interface ServingPack {
 export interface ServingPacks {
   items: ItemLives;
   packs: ServingPack[];
-  stock: PackRow[];
+  stock: StockPack[];
 }
 
 /** The packs in service, and those on the shelf. What is in a device that has left service serves nothing. */
@@ -60,6 +62,10 @@ export function servingPacks(fleet: Fleet, policy: Policy): ServingPacks {
   const deviceOf = (pack: PackRow) => devices.get(nameKey(pack.device ?? ""));
   const serves = (row: PackRow | DeviceRow | undefined) => (row?.retired ?? Infinity) > asOf;
   const serving = fleet.packs.filter((pack) => serves(pack) && serves(deviceOf(pack)));
+  const limitOf = (pack: PackRow, limits: ItemLimits) => {
+    const key = nameKey(pack.serial);
+    return earliestLimit(pack, clocks.get(key)!, limits, useBy.get(key) ?? null, policy);
+  };
   const packs = serving
     .filter((pack) => !isStock(pack))
     .map((pack): ServingPack => {
@@ -84,10 +90,14 @@ export function servingPacks(fleet: Fleet, policy: Policy): ServingPacks {
         exposure,
         lasting: exposure === null ? null : averageLasting(exposure),
         failedOn: fading?.readings.failedOn ?? failedOn.get(key) ?? null,
-        limit: earliestLimit(pack, clock, life.limits, useBy.get(key) ?? null, policy),
+        limit: limitOf(pack, life.limits),
       };
     });
-  return { items, packs, stock: serving.filter(isStock) };
+  const stock = serving.filter(isStock).map((pack) => {
+    // its service has yet to begin
+    return { pack, due: limitOf(pack, { ...items.of(pack.item ?? "").limits, serviceMonths: null })?.day ?? null };
+  });
+  return { items, packs, stock };
 }
 
 /** A pack's exposure to sudden failure; null where its first day in service is unknown. */

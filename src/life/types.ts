@@ -1,3 +1,4 @@
+import type { Day } from "../calendar/day.ts";
 import type { Basis, CapacityBand, DateBand, FadeGroup, ForecastKind } from "../fade/types.ts";
 import type { Finding } from "../fleet/finding.ts";
 import type { PackRow } from "../fleet/rows.ts";
@@ -57,6 +58,12 @@ export interface EarlySign {
   says: string;
 }
 
+/** A pack on the shelf, and the day on which it is due, there or once it is fitted; null where none is known. */
+export interface StockPack {
+  pack: PackRow;
+  due: Day | null;
+}
+
 /**
  * Forecast lives of all packs. Uncertainty that packs share (an item's curve, the model's error) is carried
  * by `draws` equally likely draws: given a draw, packs are independent.
@@ -65,8 +72,8 @@ export interface LifeForecast {
   months: number;
   draws: number;
   packs: PackLife[];
-  /** Shelf stock: no device, in_service, cycles or tests. A stock pack serves one need and makes none. */
-  stock: PackRow[];
+  /** Shelf stock: no device, in_service, cycles or tests. Until it is fitted, its end is no need. */
+  stock: StockPack[];
   /**
    * Adds to `into` (length draws * months, draw-major) the chances that packs of one item, by index into `packs`, are
    * due from any cause by each month's end, given the draw: summed over the packs. Of draws 0, `everyDraw` and so on

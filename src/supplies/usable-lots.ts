@@ -1,10 +1,12 @@
 import type { Day } from "../calendar/day.ts";
+import { lastDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import { type ItemBook, itemBook } from "../fleet/item-book.ts";
 import { nameKey } from "../fleet/name-key.ts";
-import { listedAsPack, useByDates } from "../fleet/packs-in-stock.ts";
+import { listedAsPack } from "../fleet/packs-in-stock.ts";
 import type { Policy } from "../fleet/policy.ts";
-import type { Fleet, PackRow } from "../fleet/rows.ts";
+import type { Fleet } from "../fleet/rows.ts";
 import { whoTakes } from "../fleet/who-takes.ts";
+import type { StockPack } from "../life/types.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import type { UsableLot } from "./types.ts";
 import { countsUntil, lifeOfDelivery, packShelfEnd } from "./unit-life.ts";
@@ -16,11 +18,11 @@ import { countsUntil, lifeOfDelivery, packShelfEnd } from "./unit-life.ts";
  * @param stockPacks  shelf stock of packs (LifeForecast.stock)
  * @returns by item, then the day on which they lapse
  */
-export function usableLots(fleet: Fleet, policy: Policy, stockPacks: readonly PackRow[]): UsableLot[] {
+export function usableLots(fleet: Fleet, policy: Policy, stockPacks: readonly StockPack[]): UsableLot[] {
   const book = itemBook(fleet);
   const lots = [
     ...lotsInStores(fleet, book, policy),
-    ...sparePacks(stockPacks, useByDates(fleet), book, policy),
+    ...sparePacks(stockPacks, book, policy),
     ...lotsOnOrder(fleet, book, policy),
   ];
   const usable = lots.filter((lot) => lot.usableUntil === null || lot.usableUntil >= lot.availableFrom);
@@ -49,23 +51,17 @@ function lotsInStores(fleet: Fleet, book: ItemBook, policy: Policy): UsableLot[]
   return lots;
 }
 
-/** @param useBy  by key of the serial */
-function sparePacks(
-  stockPacks: readonly PackRow[],
-  useBy: ReadonlyMap<string, Day>,
-  book: ItemBook,
-  policy: Policy,
-): UsableLot[] {
-  const { asOf } = policy;
-  return stockPacks.flatMap((pack): UsableLot[] => {
-    if (pack.item === null || pack.held !== null || (pack.retired !== null && pack.retired <= asOf)) return [];
+function sparePacks(stockPacks: readonly StockPack[], book: ItemBook, policy: Policy): UsableLot[] {
+  return stockPacks.flatMap(({ pack, due }): UsableLot[] => {
+    if (pack.item === null) return [];
     const item = book.find(pack.item);
     return [
       {
         item: item.name,
         quantity: 1,
-        availableFrom: asOf,
-        usableUntil: earlier(packShelfEnd(item, pack.made, policy), useBy.get(nameKey(pack.serial)) ?? null),
+        availableFrom: policy.asOf,
+        // it takes the place of nothing that is due in the month in which it is due itself
+        usableUntil: earlier(packShelfEnd(item, pack.made, policy), due && lastDayOfMonth(monthOfDay(due) - 1)),
         place: pack.site,
         origin: "shelf",
         reference: pack.serial,

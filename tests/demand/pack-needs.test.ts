@@ -92,12 +92,22 @@ describe("packNeeds", () => {
     const { counts, causes } = needsOf(
       [{ month: 5, because: "failure" }],
       [
-        { enters: 1, name: "N1", end: MONTHS },
-        { enters: 2, name: "N2", end: 2 },
-        { enters: 2, name: "N3", end: 3 },
+        { enters: 1, chance: 1, cause: "growth", end: MONTHS },
+        { enters: 2, chance: 1, cause: "growth", end: 2 },
+        { enters: 2, chance: 1, cause: "growth", end: 3 },
       ],
     );
     expect(counts).toEqual([0, 1, 1, 1, 0, 2]);
     expect(causes).toEqual({ fade: NONE, limit: NONE, failure: [0, 0, 0, 1, 0, 2], growth: [0, 1, 1, 0, 0, 0] });
+  });
+
+  // By hand: one spare that is fitted by then for certain, and one with chance 1/4, are due in month 3 by their limit, once
+  it("counts a spare that is fitted as due on its own day", () => {
+    const { counts, causes } = needsOf(
+      [],
+      [1, 0.25].map((chance) => ({ enters: 3, chance, cause: "limit", end: 4 })),
+    );
+    expect(counts).toEqual([0, 0, 0, 1, 0, 0]);
+    expect(causes).toEqual({ fade: NONE, limit: [0, 0, 0, 1.25, 0, 0], failure: NONE, growth: NONE });
   });
 });

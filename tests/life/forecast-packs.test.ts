@@ -245,7 +245,7 @@ describe("forecastPacks", () => {
     const other = forecast(
       withPack(withPack(fleet, pack("SPARE", { item: "p" })), pack("UNKNOWN", { item: "p", device: "D" })),
     );
-    expect(other.stock.map((row) => row.serial)).toEqual(["SPARE"]);
+    expect(other.stock.map((one) => one.pack.serial)).toEqual(["SPARE"]);
     expect(bySerial(other, "UNKNOWN").replaceBy).toMatchObject({ kind: "no-forecast", p50: null });
     expect(bySerial(other, "UNKNOWN").says).toContain("no date made, in service or tested");
   });

@@ -12,7 +12,7 @@ it("counts as serving what has not left by as-of and is in no device that has, b
   const { packs, stock } = servingPacks(
     {
       ...emptyFleet(),
-      catalogue: [catalogued("cell", "primary")],
+      catalogue: [catalogued("cell", "primary", { serviceMonths: 24 })],
       devices: [
         device("D1", { site: "North", retired: day("2027-03-01") }),
         device("D2", { retired: day("2026-11-01") }),
@@ -22,19 +22,24 @@ it("counts as serving what has not left by as-of and is in no device that has, b
         pack("in-D2", { item: "cell", device: "D2", inService }),
         pack("left", { item: "cell", device: "D1", inService, retired: day("2026-11-01") }),
         pack("leaves", { item: "cell", site: "South", inService, retired: day("2026-11-02") }),
-        pack("shelf", { item: "cell", site: "Store" }),
+        pack("shelf", { item: "cell", site: "Store", made: day("2024-05-10") }),
+        pack("held", { item: "cell", site: "Store", held: "swollen" }),
         pack("tested", { item: "cell", site: "Store" }),
       ],
       runtimeTests: [runtimeTest("Tested", day("2026-05-01"), { percent: 90 })],
     },
-    policy,
+    { ...policy, packMaxAgeMonths: 36 },
   );
   expect(packs.map(({ pack: { serial }, site, leaves }) => [serial, site, leaves && isoFromDay(leaves)])).toEqual([
     ["in-D1", "North", "2027-03-01"],
     ["leaves", "South", null],
     ["tested", "Store", null],
   ]);
-  expect(stock.map(({ serial }) => serial)).toEqual(["shelf"]);
+  // by hand: its age counts from 10 May 2024, its service from when it is fitted; what is held is due now
+  expect(stock.map(({ pack: { serial }, due }) => [serial, due && isoFromDay(due)])).toEqual([
+    ["shelf", "2027-05-10"],
+    ["held", "2026-11-01"],
+  ]);
 });
 
 it("holds a failed test of a battery that does not recharge until one of a later day passes, in whatever order they stand", () => {

@@ -272,8 +272,11 @@ describe("usableLots", () => {
   };
 
   it("counts what a store or an order can still serve, under the item that is bought now", () => {
-    const packs = [pack("S1", { item: "Pack" }), pack("S2", { item: "Pack", held: "swollen" })];
-    const lots = usableLots(fleet, policy, packs);
+    const spares = [
+      { pack: pack("S1", { item: "Pack" }), due: null },
+      { pack: pack("S2", { item: "Pack", held: "swollen" }), due: policy.asOf },
+    ];
+    const lots = usableLots(fleet, policy, spares);
     expect(lots.map((lot) => [lot.item, lot.quantity, lot.origin, lot.availableFrom, lot.usableUntil])).toEqual([
       ["New pads", 2, "shelf", policy.asOf, day("2027-02-28")],
       ["New pads", 4, "shelf", policy.asOf, day("2027-04-30")],

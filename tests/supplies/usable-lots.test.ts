@@ -2,13 +2,15 @@ import { describe, expect, it } from "vitest";
 import { isoFromDay } from "../../src/calendar/day.ts";
 import { defaultPolicy, type Policy } from "../../src/fleet/policy.ts";
 import { emptyFleet, type Fleet } from "../../src/fleet/rows.ts";
+import { servingPacks } from "../../src/life/serving-packs.ts";
 import { usableLots } from "../../src/supplies/usable-lots.ts";
 import { catalogued, day, device, ordered, pack, stock } from "../fleet/make-rows.ts";
 
 /** Lots as "reference x quantity from .. until", as of 1 November 2026 with 14 days of life asked of a dated unit. */
 function lots(fleet: Partial<Fleet>, spares: Fleet["packs"] = [], changes: Partial<Policy> = {}): string[] {
   const policy = { ...defaultPolicy(day("2026-11-01")), ...changes };
-  return usableLots({ ...emptyFleet(), ...fleet, packs: spares }, policy, spares).map(
+  const all = { ...emptyFleet(), ...fleet, packs: spares };
+  return usableLots(all, policy, servingPacks(all, policy).stock).map(
     ({ reference, quantity, availableFrom, usableUntil }) =>
       `${reference} x${quantity} ${isoFromDay(availableFrom)} ${usableUntil === null ? "never" : isoFromDay(usableUntil)}`,
   );
@@ -59,7 +61,11 @@ describe("usableLots", () => {
     ]);
   });
 
-  it("has spare packs to the end of their shelf life, their use-by and the age at which packs are replaced, whichever is first", () => {
+  /*
+   * By hand: the shelf's four years from 10 May 2023 end on 10 May 2027. A pack with use-by in January 2027, and one that 44 months
+   * end in it, take the place of nothing that is due in January; at 40 months both made in May 2023 are too old.
+   */
+  it("has spare packs to the end of their shelf life, or of the month before they are due by their use-by or age", () => {
     const catalogue = [catalogued("Cell", "pack", { shelfMonths: 48 })];
     const made = day("2023-05-10");
     const spares = [
@@ -72,12 +78,11 @@ describe("usableLots", () => {
     ];
     const datedStock = [stock("Cell", "2027-01-31", "Store", { serial: "DATED" })];
     expect(lots({ catalogue, datedStock }, spares)).toEqual([
-      "dated x1 2026-11-01 2027-01-31",
+      "dated x1 2026-11-01 2026-12-31",
       "made x1 2026-11-01 2027-05-10",
       "undated x1 2026-11-01 never",
     ]);
-    // of 44 months from May 2023 the last is January 2027; at 40 both made then are too old, and five years are past the shelf's four
-    expect(lots({ catalogue, datedStock }, spares, { packMaxAgeMonths: 44 })[1]).toBe("made x1 2026-11-01 2027-01-10");
+    expect(lots({ catalogue, datedStock }, spares, { packMaxAgeMonths: 44 })[1]).toBe("made x1 2026-11-01 2026-12-31");
     expect(lots({ catalogue, datedStock }, spares, { packMaxAgeMonths: 40 })).toEqual(["undated x1 2026-11-01 never"]);
     expect(lots({ catalogue, datedStock }, spares, { packMaxAgeMonths: 60 })[1]).toBe("made x1 2026-11-01 2027-05-10");
   });

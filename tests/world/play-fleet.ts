@@ -83,7 +83,11 @@ const ROUNDS = 4;
 /** The orders of one who knows every need, that of the units bought included. */
 function foreseen(sheets: Fleet, seed: number): OrderLine[] {
   const policy = policyOn(START);
-  const shelf = usableLots(sheets, policy, sheets.packs.filter(isSpare));
+  const shelf = usableLots(
+    sheets,
+    policy,
+    sheets.packs.filter(isSpare).map((pack) => ({ pack, due: null })),
+  );
   let lines: OrderLine[] = [];
   for (let round = 0; round < ROUNDS; round++) {
     const needs = needsServedBy(lines, seed);
