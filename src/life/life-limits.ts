@@ -37,6 +37,8 @@ export function earliestLimit(
     day === null || months === null ? null : addMonths(day, months);
   note(monthsAfter(clock.start, policy.packMaxAgeMonths), "age");
   note(monthsAfter(pack.inService ?? clock.start, limits.serviceMonths), "service-life");
+  // one that was set ahead: what became of a pack since tells nothing of what was known
+  note(pack.retiredBecause === null || pack.retiredBecause === "policy" ? pack.retired : null, "service-life");
   note(useBy, "use-by");
   if (limits.useByMonths !== null) note(monthsAfter(pack.made ?? clock.start, limits.useByMonths), "use-by");
   const most = Math.min(policy.packMaxCycles ?? Infinity, limits.maxCycles ?? Infinity);

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import type { PackClock } from "../../src/fade/pack-clock.ts";
 import { defaultPolicy } from "../../src/fleet/policy.ts";
+import type { PackRow } from "../../src/fleet/rows.ts";
 import type { ItemLimits } from "../../src/life/item-limits.ts";
 import { earliestLimit } from "../../src/life/life-limits.ts";
 import { day, pack } from "../fleet/make-rows.ts";
@@ -23,6 +24,23 @@ it("the earliest of age, service life and cycles ends a pack; at its last cycle 
 it("a use-by date of its own ends a pack where it is the earlier", () => {
   expect(limitAt(399, null, day("2027-10-31"))).toEqual({ day: day("2027-10-31"), cause: "use-by" });
   expect(limitAt(399, null, day("2027-11-30"))).toEqual({ day: day("2027-11-01"), cause: "service-life" });
+});
+
+// A day ahead on which a pack is to be retired was set; that it faded or was lost then is what nobody knew at as-of
+it("a pack ends on the day ahead for which its retirement is set, and not on one on which something became of it", () => {
+  const retired = day("2027-02-10");
+  const found = (retiredBecause: PackRow["retiredBecause"]) =>
+    earliestLimit(
+      pack("A", { inService: start, retired, retiredBecause }),
+      clock(0),
+      limits,
+      null,
+      defaultPolicy(asOf),
+    );
+  const set = { day: retired, cause: "service-life" };
+  expect([found(null), found("policy")]).toEqual([set, set]);
+  for (const because of ["faded", "failed", "damaged", "lost", "recalled"] as const)
+    expect(found(because)).toEqual({ day: day("2027-11-01"), cause: "service-life" });
 });
 
 it("a pack that is held may not be used: it is due now, whatever else would end it", () => {
