@@ -6,13 +6,13 @@ export const STOCK_FINDING_CODES = {
     severity: "warning",
     means: "A device holds more units of an item than the catalogue says that a device carries.",
     example: "3 pads at MD-01, where per_device is 1",
-    fix: "Correct the quantities, give spare units the place where they lie, or correct per_device.",
+    fix: "Correct the quantities, say where spare units lie or when a pack was retired, or correct per_device.",
   },
   "device-without": {
     severity: "warning",
     means: "A device that takes an item has none of it, where most of its like have it.",
     example: "no pads at MD-03, where fits names its type and MD-01 and MD-02 have theirs",
-    fix: "Add the units they hold to dated_stock, or correct fits or carried_by in the catalogue.",
+    fix: "Add the units they hold to the sheets, or correct fits or carried_by in the catalogue.",
   },
   "bulk-issue": {
     severity: "warning",

@@ -24,7 +24,7 @@ export function stockFindings(fleet: Fleet, needing: Needing, policy: Policy): F
     ...needing.items.flatMap((ofItem) => {
       const { item } = ofItem;
       return [
-        ...findTooManyInstalled(ofItem),
+        ...findTooManyInstalled(ofItem, fleet, needing, policy),
         ...findDevicesWithout(ofItem, needing, policy),
         ...findBulkIssues(item, needing),
       ];
@@ -34,22 +34,30 @@ export function stockFindings(fleet: Fleet, needing: Needing, policy: Policy): F
   ];
 }
 
-/** Devices that hold more units than the catalogue says they carry. */
-function findTooManyInstalled({ item, places, units }: ItemPlaces): Finding[] {
-  const carries = item.perDevice;
-  if (carries === null) return [];
-  return places.flatMap(({ device, stock }) => {
-    const held = units.unitsOf(stock);
-    if (device === null || held <= carries) return [];
-    const name = device.device;
-    const message = `${name} holds ${held} units of ${item.name}, but a device carries ${carries}.`;
-    return [finding("more-than-carried", rowsOf(units, stock), String(held), message)];
+/** Devices that hold more units than the catalogue says they carry: of packs, one that came out may be listed still. */
+function findTooManyInstalled(
+  { item, stock, units }: ItemPlaces,
+  { packs }: Fleet,
+  { book, takes }: Needing,
+  { asOf }: Policy,
+): Finding[] {
+  const carries = item.perDevice ?? Infinity;
+  return [...takes.devices].flatMap(([key, { device }]) => {
+    const held = takes.holds(key, item);
+    if (held <= carries) return [];
+    const ofItem = packs.filter((pack) => book.find(pack.item!).key === item.key && (pack.retired ?? Infinity) > asOf);
+    const here = [
+      ...rowsOf(units, stock).filter(({ place }) => nameKey(place ?? "") === key),
+      ...ofItem.filter((pack) => nameKey(pack.device ?? "") === key),
+    ];
+    const message = `${device} holds ${held} units of ${item.name}, but a device carries ${carries}.`;
+    return [finding("more-than-carried", here, String(held), message)];
   });
 }
 
 /** Devices that take an item by the catalogue and have none, where most of their like have it. */
-function findDevicesWithout({ item, stock }: ItemPlaces, { takes }: Needing, policy: Policy): Finding[] {
-  if (stock.length === 0 || (item.fits.size === 0 && item.carriedBy.size === 0)) return [];
+function findDevicesWithout({ item }: ItemPlaces, { takes }: Needing, policy: Policy): Finding[] {
+  if (item.fits.size === 0 && item.carriedBy.size === 0) return [];
   const takers = takes.takers(item).filter(({ device }) => inServiceOn(device, policy.asOf));
   const without = takers.filter(({ key }) => takes.holds(key, item) === 0);
   if (without.length === 0 || without.length > takers.length * (1 - SHARE_THAT_HOLD)) return [];

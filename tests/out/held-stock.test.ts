@@ -66,8 +66,8 @@ describe("held stock in dates", () => {
         "Stock and use that do not fit",
         "warning: made-up.csv, line 2: D1 holds 3 units of Pads, but a device carries 2.",
         "  [more-than-carried]",
-        "  Fix: Correct the quantities, give spare units the place where they lie, or",
-        "    correct per_device.",
+        "  Fix: Correct the quantities, say where spare units lie or when a pack was",
+        "    retired, or correct per_device.",
       ].join("\n"),
     );
   });

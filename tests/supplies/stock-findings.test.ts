@@ -45,6 +45,24 @@ describe("stock findings", () => {
     }
   });
 
+  // Three devices carry one pack each: D1's first came out, though no line says so, and D3's is in no list
+  it("names devices that hold more packs than they carry, or none", () => {
+    const packs = [
+      pack("S1", { item: "Pack", device: "d1", ...at(4) }),
+      pack("S2", { item: "Pack", device: "D1", ...at(2) }),
+      pack("S3", { item: "Pack", device: "D1", retired: day("2026-05-01"), ...at(3) }),
+      pack("S4", { item: "Pack", device: "D2", ...at(5) }),
+      pack("S5", { item: "Pack", ...at(6) }),
+    ];
+    const catalogue = [catalogued("Pack", "pack", { fits: ["A"], perDevice: 1 })];
+    const told = { ...emptyFleet(), devices: fleet.devices.slice(0, 3), catalogue, packs };
+    const found = forecastDatedStock(told, policy).findings;
+    expect(found.map(({ code, line, lines, message }) => [code, line, lines, message])).toEqual([
+      ["more-than-carried", 2, [4], "D1 holds 2 units of Pack, but a device carries 1."],
+      ["device-without", 2, [], "The sheets have no Pack at 1 device that should take it: D3."],
+    ]);
+  });
+
   // By hand: of the shelf only a count of none is left; of the bag one unit that is past expiry
   it("says nothing of a place whose count is none, and counts no such row among what serves", () => {
     const none = stock("Pads", "2028-01-31", "Shelf", { quantity: 0 });
