@@ -64,7 +64,9 @@ export function oneRowHeader(row: GridRow): HeaderRows {
 export function headerOverUnits(row: GridRow, below: GridRow): HeaderRows {
   const plain = oneRowHeader(row);
   const isUnit = (cell: Cell) =>
-    /^(\W*(%|m?[aw]h|min|h|w|°[cf]|[dmyjta.]{8,}|)\W*|\((n[or]?|dat(e|um))\))$/i.test(String(cell ?? "").trim());
+    /^([-()[\]/.:]*(%|m?[aw]h|min|h|w|°[cf]|[dmyjta.]{8,}|)[-()[\]/.:]*|\((n[or]?|dat(e|um))\))$/i.test(
+      String(cell ?? "").trim(),
+    );
   if (!below.cells.every(isUnit) || below.cells.every((cell) => !nameIn(cell))) return plain;
   const header = plain.header.map((name, column) => name && `${name} ${nameIn(below.cells[column]) ?? ""}`.trim());
   return { ...plain, lines: [row.line, below.line], header };

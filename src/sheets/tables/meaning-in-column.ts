@@ -77,13 +77,9 @@ function asDay(meaning: HeaderMeaning, { dates }: Profile): HeaderMeaning {
 }
 
 /** "Counted" heads days on which something was read off, and, above small numbers, how many there were. */
-function asCount(meaning: HeaderMeaning, { numbers, dates }: Profile): HeaderMeaning {
-  return (meaning.says === "asof" || meaning.words === "accepted") &&
-    dates === 0 &&
-    numbers > MOSTLY &&
-    !/dat/.test(meaning.words)
-    ? { ...meaning, says: "quantity" }
-    : meaning;
+function asCount(meaning: HeaderMeaning, { numbers, dates, fewEach }: Profile): HeaderMeaning {
+  const counts = /^(count|accept)ed$/.test(meaning.words) || (meaning.says === "asof" && fewEach);
+  return counts && dates === 0 && numbers > MOSTLY ? { ...meaning, says: "quantity" } : meaning;
 }
 
 /** "Battery in use", or "installed", above names and no days or years heads the batteries themselves. */

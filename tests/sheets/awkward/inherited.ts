@@ -300,4 +300,14 @@ O2;Gel;24;0;20/12/2026
     findings: ["thing-unread"],
     unread: ["Adult pads"],
   },
+  {
+    name: "a first line of words that no Latin letter is in",
+    text: "Device,Site\nДефибриллятор,Зал\nМонитор,Склад\n",
+    rows: {
+      devices: [
+        { device: "Дефибриллятор", site: "Зал" },
+        { device: "Монитор", site: "Склад" },
+      ],
+    },
+  },
 ];
