@@ -6,7 +6,7 @@ import { groupedMoney } from "../fleet/money-text.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { horizonText } from "./horizon-text.ts";
 import type { Plan } from "./plan-schema.ts";
-import { deferralsTable, hasPrices, spendBlocks } from "./summary-tables.ts";
+import { budgetWords, deferralsTable, hasPrices, spendBlocks } from "./summary-tables.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";
@@ -26,7 +26,7 @@ export function budgetText(plan: Plan, setting: TextSetting): string {
       "Likely is the middle of what a year may cost (P50); safe is enough in 19 years of 20 (P95). Amounts fall in the year in which the order leaves.",
       width,
     ),
-    ...section("By fiscal year", spendBlocks(plan, width), setting),
+    ...section("By fiscal year", plan.orders.length > 0 ? spendBlocks(plan, width) : ["No order is planned."], setting),
     ...years.flatMap((year) =>
       section(
         `${year.fiscalYear} by item${year.currency === NO_CURRENCY ? "" : `, ${year.currency}`}`,
@@ -35,7 +35,7 @@ export function budgetText(plan: Plan, setting: TextSetting): string {
       ),
     ),
     ...section("What it buys", bullets(readiness(plan), setting), setting),
-    ...section("Over the budget: what to defer, in this order", deferred(plan, first, width), setting),
+    ...section(`Over the ${budgetWords(plan)}: what to defer, in this order`, deferred(plan, first, width), setting),
     ...section("Cautions", bullets(plan.cautions, setting), setting),
   ]);
 }

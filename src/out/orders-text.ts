@@ -1,7 +1,7 @@
 import { aheadText } from "./ahead.ts";
 import { horizonText } from "./horizon-text.ts";
 import type { Plan } from "./plan-schema.ts";
-import { deferralsTable, orderBlocks, shortBlocks, spendBlocks } from "./summary-tables.ts";
+import { budgetWords, deferralsTable, orderBlocks, shortBlocks, spendBlocks } from "./summary-tables.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
 
@@ -24,7 +24,7 @@ export function ordersText(plan: Plan, setting: TextSetting): string {
     ),
     ...section("Spend by fiscal year of the order", spendBlocks(plan, width), setting),
     ...section(
-      "Over the budget: what to defer, in this order",
+      `Over the ${budgetWords(plan)}: what to defer, in this order`,
       plan.deferrals.length > 0 ? [deferralsTable(plan.deferrals, width)] : [],
       setting,
     ),

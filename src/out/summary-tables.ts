@@ -1,5 +1,6 @@
 import { chanceText, counted, countText, tenthsText } from "../fleet/count-text.ts";
 import { NO_CURRENCY } from "../fleet/currency.ts";
+import { groupedText } from "../fleet/money.ts";
 import { groupedMoney } from "../fleet/money-text.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { firstYearEnd, horizonLength } from "./horizon-text.ts";
@@ -98,6 +99,13 @@ function budgetTable(plan: Plan, width: number): string {
     years,
     width,
   );
+}
+
+/** "budget of EUR 12,000 a fiscal year", in the currency of what it has no room for. */
+export function budgetWords({ deferrals, policy }: Plan): string {
+  const currency = deferrals[0]?.currency ?? NO_CURRENCY;
+  const named = currency === NO_CURRENCY ? "" : `${currency} `;
+  return `budget of ${named}${groupedText(String(policy.budget_per_fiscal_year))} a fiscal year`;
 }
 
 /** What to defer where a year's budget is short, in that order: what it spares and what it costs in readiness. */

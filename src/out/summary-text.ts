@@ -1,6 +1,4 @@
 import { counted, tenthsText } from "../fleet/count-text.ts";
-import { NO_CURRENCY } from "../fleet/currency.ts";
-import { groupedText } from "../fleet/money.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { STOCK_FINDING_CODES } from "../supplies/finding-codes.ts";
 import { aheadText } from "./ahead.ts";
@@ -11,7 +9,7 @@ import { outNow } from "./out-now.ts";
 import type { Plan } from "./plan-schema.ts";
 import { signsTold } from "./plan-signs.ts";
 import { sheetsRead } from "./sheets-read.ts";
-import { neededTable, orderBlocks, shortBlocks, spendBlocks } from "./summary-tables.ts";
+import { budgetWords, neededTable, orderBlocks, shortBlocks, spendBlocks } from "./summary-tables.ts";
 import { bullets, joinLines, section, type TextSetting, titleLine } from "./text-section.ts";
 import { wrapText } from "./text-width.ts";
 
@@ -78,9 +76,7 @@ function spend(plan: Plan, width: number): string[] {
     (sum, { withinBudget, withSchedule }) => sum + (withinBudget ?? withSchedule).expected - withSchedule.expected,
     0,
   );
-  const { currency } = deferrals[0]!;
-  const budget = `${currency === NO_CURRENCY ? "" : `${currency} `}${groupedText(String(plan.policy.budget_per_fiscal_year))}`;
-  const told = `The budget of ${budget} a fiscal year has no room for ${counted(lines, "line")} in full: put off as \`wanecast orders\` lists them, that brings ${tenthsText(months)} device-months short (a device short at one month's end).`;
+  const told = `The ${budgetWords(plan)} has no room for ${counted(lines, "line")} in full: put off as \`wanecast orders\` lists them, that brings ${tenthsText(months)} device-months short (a device short at one month's end).`;
   return [...spendBlocks(plan, width), wrapText(told, width)];
 }
 

@@ -36,6 +36,12 @@ describe("budgetText", () => {
     expect(bare).not.toMatch(/XXX|by item|What it buys/);
   });
 
+  it("says of a plan without orders that there are none", () => {
+    expect(budgetText(aPlan({ orders: [], budget: [] }), { width: 90 })).toContain(
+      "By fiscal year\nNo order is planned.\n",
+    );
+  });
+
   it("parts years whose prices have no currency, and all that the first two years pay in", () => {
     const bare = budgetText(aPlan({ budget: [{ ...year, currency: "XXX", p50: 0 }] }), { width: 90 });
     expect(bare).toContain("\n2026/27 by item\n");
@@ -88,13 +94,14 @@ describe("budgetText", () => {
     };
     const short = [{ ...plan.short[0]!, withinBudget: { expected: 1.2, anyChance: 0.7 } }];
     const later = { ...deferral, fiscalYear: "2029/30", item: "pads-adult" };
-    const over = budgetText(aPlan({ deferrals: [deferral, later], short }), { width: 90 });
+    const policy = { ...plan.policy, budget_per_fiscal_year: "12000" };
+    const over = budgetText(aPlan({ deferrals: [deferral, later], short, policy }), { width: 90 });
+    expect(over).toContain("\nOver the budget of EUR 12,000 a fiscal year: what to defer, in this order\n");
     expect(over).toMatch(/2026\/27 .*pack-md .*12 .*4,733\.00 +2027-04-01 +18\.3/);
     expect(over).toContain("1 more line of later years in `wanecast orders`.");
     expect(over.replace(/\s+/g, " ")).toContain("within the budget 1.2.");
     // by hand: the same line is put off twice; of two months, 1.2 less 0.4 and 3.0 less 0.4 devices more are short,
     // whatever the items by themselves add up to
-    const policy = { ...plan.policy, budget_per_fiscal_year: "12000" };
     const months = [...short, { ...short[0]!, month: "2026-12", withinBudget: { expected: 3, anyChance: 0.9 } }];
     const summary = summaryText(aPlan({ deferrals: [deferral, later], short: months, policy }), { width: 200 });
     expect(summary).toContain(
