@@ -1,4 +1,5 @@
 import type { ColumnSpec } from "../../fleet/columns.ts";
+import { currencyCode, minorDigits } from "../../fleet/currency.ts";
 import { type Cell, cellAt, type GridRow, textsInColumn } from "../grid.ts";
 import { TextRow } from "../text/text-row.ts";
 import { cellText, MAX_TYPED_CHARACTERS, meansEmpty } from "../values/cell-text.ts";
@@ -134,6 +135,7 @@ function surveyMark(
   let commas = 0;
   let points = 0;
   let grouped: "," | "." | null = null;
+  let inThousandths = spec.type === "money";
   for (let i = 0; i < rows.length; i++) {
     const cell = cellAt(rows[i] as GridRow, column);
     if (typeof cell !== "string" || cell.length > MAX_TYPED_CHARACTERS) continue;
@@ -141,14 +143,17 @@ function surveyMark(
     const proof = proofOf(cell);
     if (proof === ",") commas++;
     else if (proof === ".") points++;
-    else if (cell.includes(",")) grouped = ",";
-    else grouped = ".";
+    else {
+      grouped = cell.includes(",") ? "," : ".";
+      inThousandths &&= grouped === "." && rows[i]!.cells.some((text) => minorDigits(currencyCode(String(text))) === 3);
+    }
   }
   if (commas > 0 && points === 0) return ",";
   if (points > 0 && commas === 0) return ".";
   // Whole counts hold no decimals, so 1.214 cycles can only be grouped thousands.
   if (spec.type === "whole" && grouped !== null) return grouped === "," ? "." : ",";
-  return null;
+  // of a currency of thousandths 12.500 is twelve and a half; 12,500 may be either
+  return inThousandths && commas === 0 ? grouped : null;
 }
 
 function holdsMark(text: string): boolean {

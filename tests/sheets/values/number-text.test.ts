@@ -44,6 +44,9 @@ it.each([
   ['item,kind,price\nA,pack,"1,250"\nB,pack,980\n', "1250"],
   ["item,kind,price\nA,pack,1.2k\nB,pack,980\n", "1200"],
   ["item,kind,price\nA,pack,€1.2k\nB,pack,980 kr\n", "1200"],
+  // Source: ISO 4217, three decimals for KWD, two for EUR
+  ["item,kind,price,currency\nA,pack,1.250,KWD\nB,pack,980,EUR\n", "1.25"],
+  ["item,kind,price,currency\nA,pack,1.250,KWD\nB,pack,2.500,EUR\n", null],
 ])("reads the first price of %j as %s", (text, price) => {
   expect(read(text).fleet.catalogue[0]!.price).toBe(price);
 });
