@@ -23,3 +23,27 @@ it("takes every line below battery numbers for a battery, though its item names 
   expect(fleet.packs.map(({ serial }) => serial)).toEqual(["B0", "B1", "B2", "B3"]);
   expect([fleet.devices, setAside]).toEqual([[], []]);
 });
+
+it.each([["ECG electrodes 30, adult"], ["electrode set 10"], ["Pads, adult: multi-function electrode set 18"]])(
+  'takes "%s" for the name of an item, and for no list of items or date',
+  (item) => {
+    const sheets = {
+      "catalogue.csv": `item,kind,supplier,price\n"${item}",pads,North,20.00\n`,
+      "dated_stock.csv": `item,expiry,quantity,place\n"${item}",2028-08-27,2,D1\n`,
+      "on_order.csv": `item,quantity,arrives\n"${item}",2,2027-01-05\n`,
+      "packs.csv": 'serial,item,device\nB1,"Battery 12, spare",D1\n',
+      "use_log.csv": `date,item,quantity,place\n2026-08-27,"${item}",2,D1\n`,
+    };
+    const { fleet, inputs } = read(sheets);
+    expect(inputs.map(({ file, kinds }) => `${kinds.join(" ")}.csv` === file)).toEqual([true, true, true, true, true]);
+    const { catalogue, datedStock, onOrder, packs, useLog } = fleet;
+    expect(packs[0]?.item).toBe("Battery 12, spare");
+    for (const rows of [catalogue, datedStock, onOrder, useLog]) expect(rows.map((row) => row.item)).toEqual([item]);
+    expect([datedStock[0]?.quantity, onOrder[0]?.quantity, onOrder[0]?.expiry, useLog[0]?.quantity]).toEqual([
+      2,
+      2,
+      null,
+      2,
+    ]);
+  },
+);

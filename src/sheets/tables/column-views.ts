@@ -21,7 +21,7 @@ import {
   SOME_DATES,
 } from "./score-column.ts";
 import { withSlots } from "./slots.ts";
-import { holdsLists, namedParts } from "./supply-lists.ts";
+import { holdsLists, namedParts, saidOfItem } from "./supply-lists.ts";
 import { withNewUnits } from "./swapped-units.ts";
 
 /** Every named column of a header, with what its words and its cells say. */
@@ -48,9 +48,9 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
       profile: whole,
       part: null,
     };
-    const inName = namedParts(meaning, header, rows, column);
-    if (inName === null && holdsLists(meaning, rows, column)) return [{ ...view, part: "listed item" }];
-    const parts = inName ?? partsHeld(meaning, rows, column);
+    const others = saidOfItem(meaning, header, column);
+    if (!others && holdsLists(meaning, rows, column)) return [{ ...view, part: "listed item" }];
+    const parts = (others && namedParts(others, rows, column)) ?? partsHeld(meaning, rows, column);
     if (parts === null) return [view];
     // what lies at a place that heads its column stands below it as in a group
     const lies = things === "" &&

@@ -59,18 +59,33 @@ export function holdsLists({ says, words }: HeaderMeaning, rows: readonly GridRo
   return several && lists >= filled * MOSTLY;
 }
 
+/** What tells of one item in a column of its own. */
+const OF_ONE_ITEM = /^(expiry|price|quantity|serial)$/;
+
 /**
- * The parts of a column's cells that name one item each with its lot or expiry ("Adult pads (L1, exp 03/2027)"), beside what
- * is said of it, and what each part says; null for others.
+ * What the columns beside a column of items say, where they tell of one item in each line: of "Item, Quantity, Expiry" the
+ * first is a name, whatever looks like counts in it ("ECG electrodes 30, adult"). Null for others, which may list several.
  */
-export function namedParts(
+export function saidOfItem(
   { things, says }: HeaderMeaning,
   header: readonly (string | null)[],
+  column: number,
+): string[] | null {
+  const others = header.flatMap((name, at) => (name === null || at === column ? [] : parseHeader(name).says));
+  return things === "item" && says === "" && others.some((other) => OF_ONE_ITEM.test(other)) ? others : null;
+}
+
+/**
+ * The parts of a column's cells that name one item each with its lot or expiry ("Adult pads (L1, exp 03/2027)"), and what
+ * each part says; null for others.
+ *
+ * @param others  what is said of the item in other columns
+ */
+export function namedParts(
+  others: readonly string[],
   rows: readonly GridRow[],
   column: number,
 ): [ListedPart, string][] | null {
-  const others = header.flatMap((name, at) => (name === null || at === column ? [] : parseHeader(name).says));
-  if (things !== "item" || says !== "" || !others.some((other) => /^(quantity|expiry)$/.test(other))) return null;
   const texts = textsAt(rows.slice(0, LOOKED_AT), column);
   const hold = (part: ListedPart, what: string): [ListedPart, string][] =>
     texts.filter((text) => listedPart(text, part)).length > texts.length * MOSTLY && !others.includes(what)

@@ -19,9 +19,9 @@ type Listed = Record<ListedPart, string> & {
 /** The longest cell that is looked at. */
 const LONGEST = 600;
 
-/** Dates inside a text: numbers parted by signs, or a month's name with numbers around it. */
+/** Dates inside a text: numbers parted by signs, or a month's name with numbers around it. A set of ten ("set 10") is no September. */
 const DATE =
-  /(?<![\w/.-])(?:\d{4}[-/.]\d{1,2}(?:[-/.]\d{1,2})?|\d{1,2}[-/.]\d{1,2}[-/.](?:\d{4}|\d{2})|\d{1,2}[-/](?:\d{4}|\d{2})|\d{1,2}\.\d{4}|(?:\d{1,2}[ .-]{1,2})?\p{L}{3,9}\.?[ -]'?(?:\d{1,2}, ?)?(?:\d{4}|\d{2}))(?![\w/-])/gu;
+  /(?<![\w/.-])(?:\d{4}[-/.]\d{1,2}(?:[-/.]\d{1,2})?|\d{1,2}[-/.]\d{1,2}[-/.](?:\d{4}|\d{2})|\d{1,2}[-/](?:\d{4}|\d{2})|\d{1,2}\.\d{4}|(?!set \d\d\b)(?:\d{1,2}[ .-]{1,2})?\p{L}{3,9}\.?[ -]'?(?:\d{1,2}, ?)?(?:\d{4}|\d{2}))(?![\w/-])/giu;
 /** Words around an expiry. */
 const SAYS_EXPIRY = new RegExp(`(?<!\\p{L})(?:${EXPIRES})(?!\\p{L})[.:]*`, "giu");
 const LOT =
