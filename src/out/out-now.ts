@@ -1,4 +1,4 @@
-import { counted } from "../fleet/count-text.ts";
+import { counted, countText } from "../fleet/count-text.ts";
 import { firstTold } from "../fleet/first-told.ts";
 import { placeText } from "../fleet/place-text.ts";
 import type { Plan } from "./plan-schema.ts";
@@ -29,7 +29,7 @@ export function pastExpiry(plan: Pick<Plan, "asOf" | "datedStock">): string[] {
   const rows = plan.datedStock.filter((row) => row.expiry < plan.asOf && row.quantity > 0);
   const units = rows.reduce((sum, row) => sum + row.quantity, 0);
   const told = rows.map(({ item, quantity, place, expiry }) => {
-    const what = quantity > 1 ? `${quantity} of ${item}` : item;
+    const what = quantity > 1 ? `${countText(quantity)} of ${item}` : item;
     return `${what} at ${place ?? "no named place"} (${expiry})`;
   });
   return rows.length === 0

@@ -55,9 +55,9 @@ describe("datesText", () => {
   });
 
   it("tells what is past expiry first", () => {
-    const report = aReport({ datedStock: [stock({ expiry: "2026-10-31", quantity: 2, place: "AED-04" })] });
+    const report = aReport({ datedStock: [stock({ expiry: "2026-10-31", quantity: 1150, place: "AED-04" })] });
     expect(datesText(report, { width: 90 })).toContain(
-      "Out now\n- 2 dated units are past expiry: 2 of pads-adult at AED-04",
+      "Out now\n- 1,150 dated units are past expiry: 1,150 of pads-adult at AED-04",
     );
   });
 
