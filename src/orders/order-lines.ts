@@ -64,6 +64,9 @@ export function linesOfItem(of: ItemCase, planned: ItemLots, policy: Policy): Pl
       offer,
       level: of.level,
       offCadence: slot.offCadence,
+      tooLate: of.supply.reduce((sum, { from: comes, units }) => {
+        return comes > covers.from && comes <= covers.to ? sum + units : sum;
+      }, 0),
       risk: sizeRisk(of, lot, planned.lots.slice(0, index), covers.to, policy),
       missing: uncovered ? planned.cumulativeNeed[Math.min(waiting, covers.to)]! - lot.coveredBefore : 0,
       stopgaps: uncovered ? of.stopgapsUntil(slot.arriveBy) : [],

@@ -13,6 +13,8 @@ export interface LineFacts {
   level: number;
   offCadence: boolean;
   risk: SizeRisk;
+  /** Units on order that come in the months covered, too late for the first of them. */
+  tooLate: number;
   /** Units missing until a late order arrives, at the service level. */
   missing: number;
   stopgaps: readonly string[];
@@ -20,7 +22,7 @@ export interface LineFacts {
 
 /** Why a line is there and what is special about it, in plain sentences. */
 export function reasonFor(line: OrderLine, facts: LineFacts): string {
-  const { offer, level, risk } = facts;
+  const { offer, level, risk, tooLate } = facts;
   const said = [
     `Covers ${monthSpanWords(line.covers.from, line.covers.to)} at ${percent(level)}: ${unitWords(line.quantity, offer.kind)}.`,
   ];
@@ -34,6 +36,10 @@ export function reasonFor(line: OrderLine, facts: LineFacts): string {
   if (Math.round(risk.expectedLeft) > 0) {
     const left = Math.round(risk.expectedLeft);
     said.push(`${unitWords(left, offer.kind)} ${left === 1 ? "is" : "are"} expected to be left then.`);
+    if (tooLate > 0) {
+      const month = monthSpanWords(line.covers.from, line.covers.from);
+      said.push(`On order, but too late for ${month}: ${unitWords(tooLate, offer.kind)}; ask for an earlier day.`);
+    }
   }
   if (line.expectedWaste > 0) {
     const lapse = line.expectedWaste === 1 ? "it lapses" : "they lapse";

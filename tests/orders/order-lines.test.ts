@@ -6,7 +6,8 @@ import type { Offer } from "../../src/orders/offers.ts";
 import { type PlannedLine, shareFees } from "../../src/orders/order-lines.ts";
 import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
 import type { OrderLine } from "../../src/orders/types.ts";
-import { catalogueRow, certainDemand, fleetWith, policyWith } from "./made-up.ts";
+import type { UsableLot } from "../../src/supplies/types.ts";
+import { catalogueRow, certainDemand, day, fleetWith, policyWith, shelfLot } from "./made-up.ts";
 
 describe("shareFees", () => {
   const shares = (
@@ -41,9 +42,9 @@ describe("shareFees", () => {
 });
 
 describe("a line", () => {
-  const linesFor = (needs: number[], row: Partial<CatalogueRow>) => {
+  const linesFor = (needs: number[], row: Partial<CatalogueRow>, lots: UsableLot[] = []) => {
     const fleet = fleetWith({ catalogue: [catalogueRow({ item: "Pads", ...row })] });
-    return scheduleOrders(fleet, policyWith({ horizonMonths: needs.length }), [certainDemand("Pads", needs)], [])
+    return scheduleOrders(fleet, policyWith({ horizonMonths: needs.length }), [certainDemand("Pads", needs)], lots)
       .orders;
   };
 
@@ -61,6 +62,24 @@ describe("a line", () => {
   });
 
   // By hand: with no lead, what November needs at as-of is there on that day, late only against the 14 days of safety
+  /*
+   * By hand: 4 are needed on 1 January and 4 come on 10 February. What is bought for January leaves them over, where they are not
+   * needed in March; those that come in time for January are no line's.
+   */
+  it("tells what is on order and comes too late for its first month, where as many are left", () => {
+    const comes = (iso: string) => shelfLot({ item: "Pads", quantity: 4, availableFrom: day(iso), origin: "on-order" });
+    const reasons = (needs: number[], lot: UsableLot, row: Partial<CatalogueRow> = {}) =>
+      linesFor(needs, { leadDays: 10, ...row }, [lot]).map(({ reason }) => reason);
+    expect(reasons([0, 0, 4, 0, 0], comes("2027-02-10"))).toEqual([
+      "Covers January to March 2027 at 95 %: 4 units. 4 units are expected to be left then. On order, but too late for January 2027: 4 units; ask for an earlier day.",
+    ]);
+    expect(reasons([0, 0, 4, 0, 4], comes("2027-02-10"))).toEqual(["Covers January to March 2027 at 95 %: 4 units."]);
+    // of five bought at the least for two that those on order leave in January
+    expect(reasons([0, 0, 6, 0, 0], comes("2027-01-01"), { minimumOrder: 5 })).toEqual([
+      "Covers January to March 2027 at 95 %: 5 units. 3 units are expected to be left then.",
+    ]);
+  });
+
   it("that arrives on the day of the need leaves nothing uncovered", () => {
     const [line] = linesFor([2, 0], { leadDays: 0 });
     expect([line!.late, line!.uncoveredUntil]).toEqual([true, null]);

@@ -28,6 +28,7 @@ function reason(
       level: 0.95,
       offCadence: false,
       risk: { lower: null, expectedLeft: 0 },
+      tooLate: 0,
       missing: 0,
       stopgaps: [],
       ...facts,
@@ -57,6 +58,8 @@ describe("why a line is there", () => {
     const left = (expectedLeft: number) => reason(3, {}, {}, { risk: { lower: null, expectedLeft } });
     expect(left(0.49)).toMatch(/: 3 units\.$/);
     expect(left(0.5)).toMatch(/ 1 unit is expected to be left then\.$/);
+    const late = reason(3, {}, { kind: "pack" }, { tooLate: 1, risk: { lower: null, expectedLeft: 1 } });
+    expect(late).toMatch(/ left then\. On order, but too late for December 2026: 1 pack; ask for an earlier day\.$/);
     expect(left(2)).toMatch(/ 2 units are expected to be left then\.$/);
     expect(reason(3, { expectedWaste: 1 })).toMatch(/ Of these, 1 unit cannot be needed before it lapses\.$/);
     expect(reason(3, { expectedWaste: 2 })).toMatch(/ Of these, 2 units cannot be needed before they lapse\.$/);

@@ -197,9 +197,11 @@ describe("forecastShort", () => {
     const packs = [pack("P1", { device: "D1" }), pack("P2", { device: "D2" }), pack("P3"), pack("P4")];
     const life = {
       ...NO_LIFE,
-      packs: packs.map((row) => (row.device === null ? due(row, AS_OF + 40, [0, 0]) : due(row, AS_OF + 20, [0, 1]))),
+      packs: packs.map((row) =>
+        row.device === null ? due(row, AS_OF + 40, [0, 0, 1]) : due(row, AS_OF + 20, [0, 1, 1]),
+      ),
     };
-    const months = short(fleetOf(2, { packs }), [ofLimits([0, 2])], [], 2, life);
+    const months = short(fleetOf(2, { packs }), [ofLimits([0, 2, 2])], [], 3, life);
     expect(months[1]!.withoutBuying).toEqual({ expected: 2, anyChance: 1 });
   });
 
