@@ -1,3 +1,4 @@
+import type { Day } from "../calendar/day.ts";
 import { monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import type { Item } from "../fleet/item-book.ts";
@@ -8,7 +9,7 @@ import { inServiceOn, type WhoTakes } from "../fleet/who-takes.ts";
 import type { LifeForecast } from "../life/types.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { ItemPlaces, Needing } from "../supplies/item-places.ts";
-import { monthIndex } from "../supplies/unit-life.ts";
+import { monthIndex, swapDay } from "../supplies/unit-life.ts";
 import { fittedSpares } from "./fitted-spares.ts";
 import { itemDemand } from "./item-demand.ts";
 import { type EnteringPack, endMonth, type PackNeeds, packNeeds } from "./pack-needs.ts";
@@ -82,7 +83,7 @@ function demandOfItem(ofItem: ItemPlaces, packIndices: readonly number[], basis:
 
 /** Needs of an item's packs in service and of those that new devices lack; null where there are none. */
 function needsOfPacks(
-  { item, asPacks }: ItemPlaces,
+  { item, asPacks, stock, units }: ItemPlaces,
   packIndices: readonly number[],
   { policy, life, needing: { book, takes }, remember }: Basis,
 ): PackNeeds | null {
@@ -97,9 +98,11 @@ function needsOfPacks(
     const needs = (spares: readonly EnteringPack[]) =>
       packNeeds(item, life, { inService: inOrder, entering: [...entering, ...spares] }, takes, first);
     const alone = needs([]);
-    const dueIn = life.stock.flatMap(({ pack, due }) =>
-      due !== null && book.find(pack.item!).key === item.key ? [monthOfDay(due) - first] : [],
-    );
+    const ofItem = life.stock.filter(({ pack }) => book.find(pack.item!).key === item.key);
+    const lapses = units
+      .onShelves(stock)
+      .flatMap((at) => Array<Day>(units.quantity[at]!).fill(swapDay(units.rows[at]!, item, choices, false)));
+    const dueIn = [...ofItem.flatMap(({ due }) => due ?? []), ...lapses].map((day) => monthOfDay(day) - first);
     const fitted = fittedSpares(dueIn, alone);
     return fitted.length === 0 ? alone : needs(fitted);
   });

@@ -1,23 +1,29 @@
 import { expect, it } from "vitest";
 import { firstDayOfMonth, monthOfDay } from "../../src/calendar/month.ts";
 import { forecastDemand } from "../../src/demand/forecast-demand.ts";
-import { defaultPolicy } from "../../src/fleet/policy.ts";
-import { emptyFleet } from "../../src/fleet/rows.ts";
+import { defaultPolicy, type Policy } from "../../src/fleet/policy.ts";
+import { type DatedStockRow, emptyFleet } from "../../src/fleet/rows.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
-import { day, pack } from "../fleet/make-rows.ts";
+import { day, pack, stock } from "../fleet/make-rows.ts";
 import { certainIn, madeUpLife } from "./made-up-life.ts";
 
-const policy = { ...defaultPolicy(day("2026-11-01")), horizonMonths: 36 };
+const byDefault = { ...defaultPolicy(day("2026-11-01")), horizonMonths: 36 };
 
 /** Months in which packs are needed, with their number: two are due in months 1 and 4, and spares are due in some months. */
-function needed(spares: readonly (number | null)[], item = "Pack") {
-  const stock = spares.map((month, index) => ({
+function needed(
+  spares: readonly (number | null)[],
+  item = "Pack",
+  choices: Partial<Policy> = {},
+  shelf: DatedStockRow[] = [],
+) {
+  const onShelf = spares.map((month, index) => ({
     pack: pack(`X${index}`, { item }),
-    due: month === null ? null : firstDayOfMonth(monthOfDay(policy.asOf) + month) + 9,
+    due: month === null ? null : firstDayOfMonth(monthOfDay(byDefault.asOf) + month) + 9,
   }));
   const packs = [1, 4].map((month) => ({ item: "Pack", due: [certainIn(month, 36)] }));
-  const life = { ...madeUpLife(36, packs, () => 0), stock };
-  const fleet = { ...emptyFleet(), packs: [...life.packs, ...stock].map((one) => one.pack) };
+  const policy = { ...byDefault, ...choices };
+  const life = { ...madeUpLife(36, packs, () => 0), stock: onShelf };
+  const fleet = { ...emptyFleet(), datedStock: shelf, packs: [...life.packs, ...onShelf].map((one) => one.pack) };
   const demand = forecastDemand(policy, life, forecastDatedStock(fleet, policy)).find((one) => one.item === "Pack")!;
   const months = [...demand.mean.keys()].filter((month) => demand.mean[month]! > 0);
   return {
@@ -50,3 +56,20 @@ it("needs none for spares that are due on the shelf, or of another item", () => 
   ];
   expect([needed([0, 1]).needs, needed([3, 14], "Other").needs]).toEqual([alone, alone]);
 });
+
+// By hand: three units without a serial expire on 10 March 2027, of which one is fitted in December; swapped 14 days before, it
+// makes a need in February, month 3, and 9 days before in March, month 4, besides that of another pack. What is held is not fitted
+it.each([
+  [14, [1, 3, 4], [1, 1, 1]],
+  [9, [1, 4], [1, 2]],
+])(
+  "counts of a battery's units on a shelf those that are swapped %i days before their expiry",
+  (margin, months, counts) => {
+    const shelf = [
+      stock("Pack", "2027-03-10", "Store", { quantity: 3 }),
+      stock("Pack", "2027-08-10", "Store", { held: "recalled" }),
+    ];
+    const { needs } = needed([], "Pack", { swapBeforeExpiryDays: margin }, shelf);
+    expect(needs).toEqual(months.map((month, at) => [month, counts[at]]));
+  },
+);
