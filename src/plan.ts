@@ -1,10 +1,12 @@
 import { monthOfDay } from "./calendar/month.ts";
 import { forecastDemand } from "./demand/forecast-demand.ts";
+import type { ItemDemand } from "./demand/types.ts";
 import { withNamedItems } from "./fleet/named-items.ts";
 import type { Policy } from "./fleet/policy.ts";
 import { type Remembered, rememberStages } from "./fleet/policy-reads.ts";
 import { forecastPacks } from "./life/forecast-packs.ts";
 import { scheduleOrders } from "./orders/schedule-orders.ts";
+import { settledOrders } from "./orders/settled-orders.ts";
 import { assemblePlan } from "./out/assemble-plan.ts";
 import { type DatesBehind, datesBehind } from "./out/dates-behind.ts";
 import { assembleDates, type DatesReport } from "./out/dates-report.ts";
@@ -29,9 +31,13 @@ export function makePlan(reading: Reading, policy: Policy, again?: Remembered): 
   const fleet = withNamedItems(reading.fleet);
   const life = remember("life", [fleet], policy, (choices) => forecastPacks(fleet, choices, again));
   const dated = remember("dated", [fleet], policy, (choices) => forecastDatedStock(fleet, choices));
-  const demand = remember("demand", [life, dated], policy, (choices) => forecastDemand(choices, life, dated, remember));
   const lots = usableLots(fleet, policy, life.stock);
-  const schedule = scheduleOrders(fleet, policy, demand, lots, life.packs);
+  const needs = (waited: ReadonlyMap<string, string>) =>
+    remember(waited.size > 0 ? "demand again" : "demand", [life, dated, [...waited].join()], policy, (choices) =>
+      forecastDemand(choices, life, dated, remember, waited),
+    );
+  const order = (demand: ItemDemand[]) => scheduleOrders(fleet, policy, demand, lots, life.packs);
+  const { demand, schedule } = settledOrders(needs, order, fleet, policy);
   const scheduled = { fleet, policy, life, dated, demand, lots, schedule };
   const short = forecastShort(scheduled);
   const capped = deferOrders(scheduled);

@@ -50,6 +50,21 @@ describe("a plan worked out by hand", () => {
   });
 
   /*
+   * Orders leave on 1 January only: for the pads of August 2027, to be there by 18 July, on 1 January 2027. They come in January
+   * and wait for 6 months until July, so that of the 18 that new ones would last from August, to February 2029, 12 are left.
+   */
+  it("counts the life that is lost where a supplier takes orders once a year", () => {
+    const plan = planOf({
+      devices: [...DEVICES, "D1,aed,,"],
+      catalogue: [...CATALOGUE, "pads,pads,Beta,34.00,EUR,30,18,aed,1"],
+      suppliers: ["supplier,order_every_months", "Beta,12"],
+      dated_stock: [...STOCK, "pads,2027-08-31,1,D1"],
+    });
+    expect(needed(plan)).toEqual(["2027-08: 1", "2028-08: 1"]);
+    expect(ordered(plan)).toEqual(["2027-01-01 Beta 1", "2028-01-01 Beta 1"]);
+  });
+
+  /*
    * Beta is the cheaper in the same currency, however it is written, and its fee is in that currency, too: 34.00 and 5.00 are 39.00 to 40.00.
    * The budget of 20 euros a year is held against it, so that the one line is put off in 2027, and again in 2028.
    */

@@ -1,5 +1,5 @@
 import type { Day } from "../calendar/day.ts";
-import { monthOfDay } from "../calendar/month.ts";
+import { lastDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { swapDaysOf } from "../supplies/item-place.ts";
 import type { ItemPlaces } from "../supplies/item-places.ts";
@@ -18,9 +18,15 @@ export interface FittedLot {
  * The units fitted in each month of the horizon: of those on shelves or on order, first expired, first out, while they are
  * expected to last, and then new ones.
  *
- * @param monthStarts  first day of each month, as-of first, and of the one behind them
+ * @param monthStarts   first day of each month, as-of first, and of the one behind them
+ * @param monthsWaited  that new ones fitted in a month have lain on a shelf before; 0 where it is not told
  */
-export function fittedLots(ofItem: ItemPlaces, monthStarts: Float64Array, policy: Policy): FittedLot[][] {
+export function fittedLots(
+  ofItem: ItemPlaces,
+  monthStarts: Float64Array,
+  policy: Policy,
+  monthsWaited: readonly number[],
+): FittedLot[][] {
   const { item, places, stock, units, onOrder, use } = ofItem;
   const lapses = new Float64Array(policy.horizonMonths);
   const lapse = (day: number, count: number) => {
@@ -61,7 +67,11 @@ export function fittedLots(ofItem: ItemPlaces, monthStarts: Float64Array, policy
       add(here, lasts ? Number.POSITIVE_INFINITY : taken, lot.swapDay);
       if (lasts) return fitted;
     }
-    add(needs - taken, Number.POSITIVE_INFINITY, swapDayOfReplacement(item, monthOfDay(monthStarts[month]!), policy));
+    const now = monthOfDay(monthStarts[month]!);
+    const bought = swapDayOfReplacement(item, now - (monthsWaited[month] ?? 0), policy);
+    // what would not last until it is needed is not bought so early
+    const lasts = bought > lastDayOfMonth(now);
+    add(needs - taken, Number.POSITIVE_INFINITY, lasts ? bought : swapDayOfReplacement(item, now, policy));
     return fitted;
   });
 }

@@ -22,6 +22,7 @@ import type { DemandCause, ItemDemand } from "./types.ts";
  *
  * @param remember  needs from earlier plans: those of packs hang on the packs' lives and not on dated stock, and the others
  *                  the other way round
+ * @param waited    by item key, how many months what is bought for each month lies on a shelf before, as text
  * @returns by item key
  */
 export function forecastDemand(
@@ -29,6 +30,7 @@ export function forecastDemand(
   life: LifeForecast,
   dated: DatedStockForecast,
   remember: Remembered = rememberStages(),
+  waited: ReadonlyMap<string, string> = new Map(),
 ): ItemDemand[] {
   const { needing } = dated;
   const packs = groupBy(life.packs.keys(), (index) => needing.book.find(life.packs[index]!.item).key);
@@ -46,7 +48,9 @@ export function forecastDemand(
     }));
   return [...needing.items, ...unlisted]
     .sort((a, b) => (a.item.key < b.item.key ? -1 : 1))
-    .map((ofItem) => demandOfItem(ofItem, packs.get(ofItem.item.key) ?? [], { policy, life, needing, remember }));
+    .map((ofItem) =>
+      demandOfItem(ofItem, packs.get(ofItem.item.key) ?? [], { policy, life, needing, remember, waited }),
+    );
 }
 
 /** What the demand of every item rests on. */
@@ -55,16 +59,21 @@ interface Basis {
   life: LifeForecast;
   needing: Needing;
   remember: Remembered;
+  waited: ReadonlyMap<string, string>;
 }
 
 /** @param packIndices  the item's packs, into the forecast's */
 function demandOfItem(ofItem: ItemPlaces, packIndices: readonly number[], basis: Basis): ItemDemand {
   const { item } = ofItem;
-  const { policy, life, remember } = basis;
+  const { policy, life, remember, waited } = basis;
+  const months = waited.get(item.key);
+  const again = months === undefined ? "" : " again";
   // each from what it hangs on alone, so that another end of life leaves what lies at places as it was
-  const atPlaces = remember(`places of ${item.key}`, [ofItem], policy, (choices) => placeNeeds(ofItem, choices));
+  const atPlaces = remember(`places of ${item.key}${again}`, [ofItem, months], policy, (choices) =>
+    placeNeeds(ofItem, choices, months?.split(" ").map(Number)),
+  );
   const ofPacks = needsOfPacks(ofItem, packIndices, basis);
-  return remember(`demand of ${item.key}`, [atPlaces, ofPacks], policy, ({ asOf, horizonMonths }) => {
+  return remember(`demand of ${item.key}${again}`, [atPlaces, ofPacks], policy, ({ asOf, horizonMonths }) => {
     const causes: Partial<Record<DemandCause, Float64Array>> = { ...atPlaces.causes };
     for (const [cause, units] of Object.entries(ofPacks?.causes ?? {}) as [DemandCause, Float64Array][]) {
       causes[cause] = units.map((count, m) => count + (causes[cause]?.[m] ?? 0));

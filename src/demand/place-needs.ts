@@ -22,10 +22,12 @@ export interface PlaceNeeds {
 /**
  * Needs at the places of an item. Without logged use they are certain: expiries, their renewals, routine and growth.
  * With it, futures are run place by place; expected uses and routine are exact, expected expiries their average.
+ *
+ * @param monthsWaited  see `fittedLots`
  */
-export function placeNeeds(ofItem: ItemPlaces, policy: Policy): PlaceNeeds {
+export function placeNeeds(ofItem: ItemPlaces, policy: Policy, monthsWaited: readonly number[] = []): PlaceNeeds {
   const months = policy.horizonMonths;
-  const facts = runFacts(ofItem, policy);
+  const facts = runFacts(ofItem, policy, monthsWaited);
   const { monthStarts } = facts;
   const certain = new Int32Array(months);
   const expiry = new Float64Array(months);
@@ -53,14 +55,14 @@ export function placeNeeds(ofItem: ItemPlaces, policy: Policy): PlaceNeeds {
   return { certain: new Int32Array(months), needs: needsOfFutures(units, futures, months), causes };
 }
 
-function runFacts(ofItem: ItemPlaces, policy: Policy): RunFacts {
+function runFacts(ofItem: ItemPlaces, policy: Policy, monthsWaited: readonly number[]): RunFacts {
   const first = monthOfDay(policy.asOf);
   const months = policy.horizonMonths;
   const starts = Float64Array.from({ length: months + 1 }, (_, m) => firstDayOfMonth(first + m));
   starts[0] = policy.asOf;
   return {
     monthStarts: starts,
-    fitted: fittedLots(ofItem, starts, policy),
+    fitted: fittedLots(ofItem, starts, policy, monthsWaited),
   };
 }
 

@@ -19,7 +19,7 @@ const placesOf = (fleet: Partial<Fleet>) => itemPlaces({ ...emptyFleet(), catalo
 
 /** From which month on what is fitted has which swap days: those of so many units first, and then those of all others. */
 function fitted(fleet: Partial<Fleet>): string[] {
-  const months = fittedLots(placesOf(fleet), STARTS, policy).map((lots, m) =>
+  const months = fittedLots(placesOf(fleet), STARTS, policy, []).map((lots, m) =>
     lots.map(({ upTo, swapDay }) => {
       const isNew = swapDay === lastDayOfMonth(FIRST + m + 24) - 14;
       const when = isNew ? "new" : isoFromDay(swapDay);

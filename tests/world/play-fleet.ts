@@ -1,9 +1,11 @@
 import { firstDayOfMonth, monthOfDay } from "../../src/calendar/month.ts";
 import { forecastDemand } from "../../src/demand/forecast-demand.ts";
 import { defaultPolicy, type Policy } from "../../src/fleet/policy.ts";
+import { rememberStages } from "../../src/fleet/policy-reads.ts";
 import type { Fleet, PackRow } from "../../src/fleet/rows.ts";
 import { forecastPacks } from "../../src/life/forecast-packs.ts";
 import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
+import { settledOrders } from "../../src/orders/settled-orders.ts";
 import type { OrderLine } from "../../src/orders/types.ts";
 import { forecastDatedStock } from "../../src/supplies/forecast-dated-stock.ts";
 import { usableLots } from "../../src/supplies/usable-lots.ts";
@@ -73,8 +75,14 @@ function policyOn(month: number): Policy {
 /** The orders that the engine proposes for what the sheets say. */
 function schedule(sheets: Fleet, policy: Policy): OrderLine[] {
   const life = forecastPacks(sheets, policy);
-  const demand = forecastDemand(policy, life, forecastDatedStock(sheets, policy));
-  return scheduleOrders(sheets, policy, demand, usableLots(sheets, policy, life.stock), life.packs).orders;
+  const dated = forecastDatedStock(sheets, policy);
+  const lots = usableLots(sheets, policy, life.stock);
+  return settledOrders(
+    (waited) => forecastDemand(policy, life, dated, rememberStages(), waited),
+    (demand) => scheduleOrders(sheets, policy, demand, lots, life.packs),
+    sheets,
+    policy,
+  ).schedule.orders;
 }
 
 /** Times that the needs of one who knows the future are worked out anew, as what is bought changes what expires. */
