@@ -10,7 +10,7 @@ export const STOCK_FINDING_CODES = {
   },
   "device-without": {
     severity: "warning",
-    means: "A device that takes an item has none of it, where most of its like have it.",
+    means: "A device that takes an item has none of it, where most of its like have it or where its packs have left.",
     example: "no pads at MD-03, where fits names its type and MD-01 and MD-02 have theirs",
     fix: "Add the units they hold to the sheets, or correct fits or carried_by in the catalogue.",
   },

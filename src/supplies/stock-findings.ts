@@ -10,6 +10,7 @@ import type { DatedStockRow, Fleet, Source } from "../fleet/rows.ts";
 import { inServiceOn } from "../fleet/who-takes.ts";
 import { STOCK_FINDING_CODES, type StockFindingCode } from "./finding-codes.ts";
 import type { ItemPlaces, Needing } from "./item-places.ts";
+import { hasLeft } from "./items-touched.ts";
 import type { StockUnits } from "./stock-units.ts";
 import { countsUntil } from "./unit-life.ts";
 
@@ -20,12 +21,13 @@ const NAMES_SHOWN = 5;
 
 /** Findings about stock and use that do not fit the fleet: counts, places, lacking items, bulk issues. */
 export function stockFindings(fleet: Fleet, needing: Needing, policy: Policy): Finding[] {
+  const emptied = devicesEmptied(fleet, policy);
   return [
     ...needing.items.flatMap((ofItem) => {
       const { item } = ofItem;
       return [
         ...findTooManyInstalled(ofItem, fleet, needing, policy),
-        ...findDevicesWithout(ofItem, needing, policy),
+        ...findDevicesWithout(ofItem, emptied, needing, policy),
         ...findBulkIssues(item, needing),
       ];
     }),
@@ -39,13 +41,13 @@ function findTooManyInstalled(
   { item, stock, units }: ItemPlaces,
   { packs }: Fleet,
   { book, takes }: Needing,
-  { asOf }: Policy,
+  policy: Policy,
 ): Finding[] {
   const carries = item.perDevice ?? Infinity;
   return [...takes.devices].flatMap(([key, { device }]) => {
     const held = takes.holds(key, item);
     if (held <= carries) return [];
-    const ofItem = packs.filter((pack) => book.find(pack.item!).key === item.key && (pack.retired ?? Infinity) > asOf);
+    const ofItem = packs.filter((pack) => book.find(pack.item!).key === item.key && !hasLeft(pack, policy));
     const here = [
       ...rowsOf(units, stock).filter(({ place }) => nameKey(place ?? "") === key),
       ...ofItem.filter((pack) => nameKey(pack.device ?? "") === key),
@@ -55,12 +57,28 @@ function findTooManyInstalled(
   });
 }
 
-/** Devices that take an item by the catalogue and have none, where most of their like have it. */
-function findDevicesWithout({ item }: ItemPlaces, { takes }: Needing, policy: Policy): Finding[] {
-  if (item.fits.size === 0 && item.carriedBy.size === 0) return [];
+/** Keys of devices of which every pack that the sheets list has left. */
+function devicesEmptied({ packs }: Fleet, policy: Policy): Set<string> {
+  const byDevice = groupBy(packs, ({ device }) => nameKey(device ?? ""));
+  return new Set([...byDevice].flatMap(([key, here]) => (here.every((pack) => hasLeft(pack, policy)) ? key : [])));
+}
+
+/**
+ * Devices that take an item by the catalogue and have none, where most of their like have it; of packs also those of which
+ * all packs have left.
+ */
+function findDevicesWithout(
+  { item, asPacks }: ItemPlaces,
+  emptied: ReadonlySet<string>,
+  { takes }: Needing,
+  policy: Policy,
+): Finding[] {
   const takers = takes.takers(item).filter(({ device }) => inServiceOn(device, policy.asOf));
-  const without = takers.filter(({ key }) => takes.holds(key, item) === 0);
-  if (without.length === 0 || without.length > takers.length * (1 - SHARE_THAT_HOLD)) return [];
+  const lacking = takers.filter(({ key }) => takes.holds(key, item) === 0);
+  const byCatalogue = item.fits.size + item.carriedBy.size > 0;
+  const isOdd = byCatalogue && lacking.length <= takers.length * (1 - SHARE_THAT_HOLD);
+  const without = lacking.filter(({ key }) => isOdd || (asPacks && emptied.has(key)));
+  if (without.length === 0) return [];
   const message = `The sheets have no ${item.name} at ${counted(without.length, "device")} that should take it: ${list(without.map(({ device }) => device.device))}.`;
   const devices = without.map(({ device }) => device);
   return [finding("device-without", devices, null, message)];

@@ -63,6 +63,27 @@ describe("stock findings", () => {
     ]);
   });
 
+  // D1's and D2's packs came out and D3's is due to, while D4 never had one: too many to say that all should have one
+  it("names devices of which all packs have left, however many have none", () => {
+    const retired = day("2026-10-01");
+    const packs = [
+      pack("S1", { item: "Pack", device: "D1", retired, ...at(2) }),
+      pack("S2", { item: "Pack", device: "D2", retired, ...at(3) }),
+      pack("S3", { item: "Pack", device: "D3", retired: day("2026-12-01"), ...at(4) }),
+    ];
+    const devices = ["D1", "D2", "D3", "D4", "D5"].map((name) => device(name, { type: "A" }));
+    const catalogue = [catalogued("Pack", "pack", { fits: ["A"] }), catalogued("Pads", "pads", { fits: ["A"] })];
+    const found = forecastDatedStock({ ...emptyFleet(), devices, catalogue, packs }, policy).findings;
+    expect(found.map(({ message }) => message)).toEqual([
+      "The sheets have no Pack at 2 devices that should take it: D1, D2.",
+    ]);
+    const other = pack("S4", { item: "Other", device: "D2", ...at(5) });
+    const refitted = forecastDatedStock({ ...emptyFleet(), devices, catalogue, packs: [...packs, other] }, policy);
+    expect(refitted.findings.map(({ message }) => message)).toEqual([
+      "The sheets have no Pack at 1 device that should take it: D1.",
+    ]);
+  });
+
   // By hand: of the shelf only a count of none is left; of the bag one unit that is past expiry
   it("says nothing of a place whose count is none, and counts no such row among what serves", () => {
     const none = stock("Pads", "2028-01-31", "Shelf", { quantity: 0 });
