@@ -64,7 +64,7 @@ export function oneRowHeader(row: GridRow): HeaderRows {
 export function headerOverUnits(row: GridRow, below: GridRow): HeaderRows {
   const plain = oneRowHeader(row);
   const isUnit = (cell: Cell) =>
-    /^([-()[\]/.:]*(%|m?[aw]h|min|h|w|°[cf]|[dmyjta.]{8,}|)[-()[\]/.:]*|\((n[or]?|dat(e|um))\))$/i.test(
+    /^([-()[\]/.:]{0,3}(%|m?[aw]h|min|h|w|°[cf]|[dmyjta.]{8,}|)[-()[\]/.:]{0,3}|\((n[or]?|dat(e|um))\))$/i.test(
       String(cell ?? "").trim(),
     );
   if (!below.cells.every(isUnit) || below.cells.every((cell) => !nameIn(cell))) return plain;
