@@ -59,7 +59,7 @@ function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof
     (sheet.kind === "dated_stock" &&
       own.length > 1 &&
       !fields.some(({ spec }) => /^(quantity|label)$/.test(spec.name)));
-  if (/quantity|box|^$/.test(says) && things === "" && outputs.every(uncounted))
+  if (/quantity|box|^$/.test(says) && things === "" && outputs.every((output) => output.beside || uncounted(output)))
     if (profileColumn(rows, column).severalEach) return "count-unread";
   if (
     coverage >= SURE &&
@@ -88,7 +88,7 @@ function unreadAs(name: string, column: number, { outputs, rows }: Table): keyof
 function ofThings(name: string, column: number, rows: Table["rows"]): boolean {
   const { says, things, coverage } = parseHeader(name);
   if (CAME_OUT.test(name) || /retired|aside/.test(says)) return false;
-  const expires = /^(battery|pads) (.* )?(expiry|next$)/.test(`${things} ${says}`);
+  const expires = /^(battery|pads) ((.* )?(expiry|next$)|$)/.test(`${things} ${says}`);
   const numbered = things === "battery" && says.includes("serial");
   const dated = things + says === "pads" && textsAt(rows, column).some((text) => /\d[-/.]\d\d/.test(text));
   const counted = coverage >= SURE && /^(battery|pads)$/.test(things) && /^(quantity)?$/.test(says);

@@ -44,6 +44,7 @@ export function asBought(views: readonly ColumnView[]): ColumnView[] {
     if (pricedEach && (isEach(view) || meaning.says === "price")) return isEach(view) ? "price" : "aside";
     if (discounted && (isListed(view) || isNet(view))) return isNet(view) ? "price" : "aside";
     if (countedAgain && isCount(view)) return "quantity";
+    if (isStock && !says("quantity") && meaning.says === "install" && profile.severalEach) return "quantity";
     // how many to order of what is there, and no order's number
     if (isStock && meaning.words === "order" && profile.fewEach) return "aside";
     if (ON_ORDER.test(meaning.words) && (profile.fewEach || profile.filled === 0)) return "outstanding";

@@ -21,6 +21,8 @@ const MOST_LINES = 12;
 const BETWEEN_LABELS = /\s{3,}|\s+(?=\p{Lu}\p{L}*:\s)/u;
 /** A label and its value in one cell. */
 export const LABEL_AND_VALUE = /^([^:]{2,30}):\s+(\S.*)$/;
+/** Where the name of a device ends in a title: "AED-1 - Main hall". */
+const BEHIND_NAME = /\s+[-–—(|/]|,/;
 const RATED: readonly [keyof FormAbove, RegExp][] = [
   ["ratedAh", /\d\s*m?ah$/i],
   ["ratedWh", /\d\s*wh$/i],
@@ -46,13 +48,21 @@ export function isFormLine(row: GridRow): boolean {
   return pairsIn(row) !== null;
 }
 
+/** True for a line that names one device by its number: "AED-1", "Monitor 3 (ED)". */
+function titlesDevice(text = ""): boolean {
+  const { says, things, index, coverage } = parseHeader(text.split(BEHIND_NAME)[0]!);
+  return things === "device" && says === "" && index !== null && coverage === 1;
+}
+
 /** What the lines of a form right above a header say of all that stands below it. */
 export function formAbove(rows: readonly GridRow[], at: number): FormAbove {
   const form: FormAbove = {};
   for (let above = at - 1; above >= 0 && above >= at - MOST_LINES; above--) {
     const row = rows[above] as GridRow;
     const pairs = pairsIn(row);
-    if (pairs === null && row.cells.filter((cell) => nameIn(cell) !== null).length !== 1) break;
+    const texts = pairs === null ? row.cells.flatMap((cell) => nameIn(cell) ?? []) : [];
+    if (pairs === null && texts.length !== 1) break;
+    if (titlesDevice(texts[0])) form.device ??= texts[0]!.split(BEHIND_NAME)[0]!;
     for (const [label, value] of pairs ?? []) {
       const { says, things } = parseHeader(label);
       const rated = RATED.find(([, unit]) => unit.test(value));

@@ -60,7 +60,7 @@ function asLevels(views: readonly ColumnView[]): readonly ColumnView[] {
     return views;
   return views.map((view) => {
     const { meaning } = view;
-    return meaning.says === "minorder" && /\bmin(\b|destm)/.test(meaning.words)
+    return /^(minorder|least quantity)$/.test(meaning.says) && /\bmin(\b|destm|im)/.test(meaning.words)
       ? { ...view, meaning: { ...meaning, words: "", says: "aside" } }
       : view;
   });

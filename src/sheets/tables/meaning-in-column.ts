@@ -78,7 +78,7 @@ function asDay(meaning: HeaderMeaning, { dates }: Profile): HeaderMeaning {
 
 /** "Counted" heads days on which something was read off, and, above small numbers, how many there were. */
 function asCount(meaning: HeaderMeaning, { numbers, dates, fewEach }: Profile): HeaderMeaning {
-  const counts = /^(count|accept)ed$/.test(meaning.words) || (meaning.says === "asof" && fewEach);
+  const counts = /^counted$/.test(meaning.words) || (meaning.says === "asof" && fewEach);
   return counts && dates === 0 && numbers > MOSTLY ? { ...meaning, says: "quantity" } : meaning;
 }
 

@@ -31,7 +31,7 @@ const TIME =
 
 /** Words for expiry and service that people write before a date in its cell: "Exp: 03/2027". */
 const SAYS_WHEN = new RegExp(
-  `^(?:${EXPIRES}|w/c|week commencing|installed|inst|since|seit|depuis|desde|sinds)\\b[\\s.:]*(?=\\d|[a-z]{3})`,
+  `^(?:(?:ok|good|valid) )?(?:${EXPIRES}|w/c|week commencing|installed|inst|since|seit|depuis|desde|sinds)\\b[\\s.:]*(?=\\d|[a-z]{3})`,
   "u",
 );
 

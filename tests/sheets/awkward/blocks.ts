@@ -113,4 +113,49 @@ Signed;_________;;Date;_______
       [5, "section-line"],
     ],
   },
+  {
+    name: "lists below the names of the devices that they are of",
+    text: `AED-1 - Main hall,,
+Item,Lot,Expiry
+Pads adult,A1,2027-03-31
+Battery,B1,2028-06-30
+
+AED-2 (Pool),,
+Item,Lot,Expiry
+Pads adult,A2,2027-04-30
+`,
+    rows: {
+      dated_stock: [
+        { item: "Pads adult", lot: "A1", place: "AED-1" },
+        { item: "Battery", lot: "B1", place: "AED-1" },
+        { item: "Pads adult", lot: "A2", place: "AED-2" },
+      ],
+    },
+    findings: ["from-heading"],
+  },
+  {
+    name: "a year behind the word for devices, which names none of them",
+    text: "AED 2026\nItem,Lot,Expiry\nPads adult,A1,2027-03-31\n",
+    rows: { dated_stock: [{ item: "Pads adult", place: null }] },
+  },
+  {
+    name: "lists by station of what is good until when",
+    text: `Rescue station 1
+Article,Qty,Valid
+Adult pads,4,ok until 05/27
+Rescue station 2
+Article,Qty,Valid
+Adult pads,2,ok until 03/27
+`,
+    rows: {
+      dated_stock: [
+        { quantity: 4, expiry: "2027-05-31", place: "Rescue station 1" },
+        { quantity: 2, expiry: "2027-03-31", place: "Rescue station 2" },
+      ],
+    },
+    aside: [
+      [4, "section-line"],
+      [5, "repeated-header"],
+    ],
+  },
 ];

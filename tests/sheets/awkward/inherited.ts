@@ -310,4 +310,41 @@ O2;Gel;24;0;20/12/2026
       ],
     },
   },
+  {
+    name: "what is there and what is the least of it, in Portuguese",
+    text: `Material;Lote;Validade;Qtd. existente;Qtd. mínima
+Pás adulto;L1;03/2027;8;6
+Gel condutor;L2;06/2027;12;6
+`,
+    rows: {
+      dated_stock: [
+        { lot: "L1", quantity: 8 },
+        { lot: "L2", quantity: 12 },
+      ],
+      catalogue: [],
+    },
+    unread: ["Qtd. mínima"],
+  },
+  {
+    name: "how much of lots was delivered",
+    text: "Item,Delivered,Lot,Exp\nAdult pads,20,A1,03/2028\nECG paper,24,P1,12/2029\n",
+    rows: {
+      dated_stock: [
+        { lot: "A1", quantity: 20 },
+        { lot: "P1", quantity: 24 },
+      ],
+    },
+  },
+  {
+    name: "days of swaps of batteries that stand in no list of them",
+    text: "Device S/N,Last battery swap,Next battery swap\n5501,2024-03-14,2027-03-14\n5502,2025-05-20,2028-05-20\n",
+    rows: { devices: [{ device: "5501" }, { device: "5502" }] },
+    findings: ["thing-unread"],
+    unread: ["Last battery swap", "Next battery swap"],
+  },
+  {
+    name: "batteries that are good until a day, in Polish",
+    text: "AED nr;Bateria ważna do\nAED-1;30.06.2028\nAED-2;31.07.2028\n",
+    rows: { dated_stock: [{ item: "Bateria", expiry: "2028-06-30", place: "AED-1" }, { expiry: "2028-07-31" }] },
+  },
 ];
