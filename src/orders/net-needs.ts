@@ -59,7 +59,8 @@ export function netNeeds(demand: ItemDemand, spans: readonly SupplySpan[], level
 /**
  * Needs that the supply leaves to be bought by each month when it is used first expired, first out, along the path of the
  * cumulative quantiles. Spans alone would miss stock that only serves months which need little, and what comes after the
- * needs of one month and lapses before those of the next: what is bought does not wait for it.
+ * needs of one month and lapses before those of the next: what is bought does not wait for it. Needs that nothing ordered now
+ * can meet sooner wait for what is on its way.
  */
 function unservedFirstExpiredFirstOut(
   months: number,
@@ -70,10 +71,18 @@ function unservedFirstExpiredFirstOut(
   const unserved: number[] = [];
   let toBuy = 0;
   let before = 0;
+  let waiting = 0;
   for (let month = 0; month < months; month++) {
     const needed = Math.max(before, needsThrough(month));
-    toBuy += useFirstExpired(left, month, needed - before);
+    waiting = useFirstExpired(left, month, waiting + needed - before);
     before = needed;
+    const coming = left.reduce(
+      (sum, { from, arrives = from, units }) => sum + (from <= month && arrives > month ? units : 0),
+      0,
+    );
+    const unmet = Math.max(0, waiting - coming);
+    toBuy += unmet;
+    waiting -= unmet;
     unserved.push(toBuy);
   }
   return unserved;

@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day.ts";
+import { monthOfDay } from "../calendar/month.ts";
 import type { ItemDemand } from "../demand/types.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { UsableLot } from "../supplies/types.ts";
@@ -9,6 +10,8 @@ export interface SupplySpan {
   from: number;
   to: number;
   units: number;
+  /** Month index in which they arrive, where they are counted on before. */
+  arrives?: number;
 }
 
 /**
@@ -62,10 +65,11 @@ export function supplySpans(
     let to = demand.months - 1;
     while (to >= from && usableUntil !== null && needDay(policy, demand.from, to) > usableUntil) to--;
     if (quantity <= 0 || from > to) continue;
-    const key = from * demand.months + to;
+    const arrives = Math.max(from, monthOfDay(availableFrom) - demand.from);
+    const key = (arrives * demand.months + from) * demand.months + to;
     const span = spans.get(key);
     if (span) span.units += quantity;
-    else spans.set(key, { from, to, units: quantity });
+    else spans.set(key, { from, to, units: quantity, arrives });
   }
   return [...spans.values()];
 }
@@ -94,7 +98,7 @@ export function useFirstExpired(stock: readonly SupplySpan[], month: number, wai
   let left = waiting;
   for (const span of stock) {
     if (left <= 0) break;
-    if (span.from > month || span.to < month) continue;
+    if ((span.arrives ?? span.from) > month || span.to < month) continue;
     const used = Math.min(left, span.units);
     span.units -= used;
     left -= used;
