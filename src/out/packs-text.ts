@@ -50,10 +50,13 @@ function dueCounts(plan: Plan, yearEnd: string, near: number): string {
   if (plan.packs.length === 0) return "No battery pack in service was read.";
   const count = (kind: string) => plan.packs.filter(({ replaceBy }) => replaceBy.kind === kind).length;
   const now = count("already-due");
-  const inPlan = countText(now + count("within-horizon"));
+  const inPlan = now + count("within-horizon");
+  const by = (units: number, month: string) => `${countText(units)} by the end of ${month}`;
+  // a plan of a year or less has one end
+  const ends = [...new Set([by(near, yearEnd), by(inPlan, plan.horizon.to)])].join(", ");
   const unknown = count("no-forecast");
   const others = unknown > 0 ? `, and ${countText(unknown)} without a forecast` : "";
-  return `${counted(plan.packs.length, "pack")} in service: ${countText(now)} due now, ${countText(near)} by the end of ${yearEnd}, ${inPlan} by the end of ${plan.horizon.to} (each counted at its likely date)${others}.`;
+  return `${counted(plan.packs.length, "pack")} in service: ${countText(now)} due now, ${ends} (each counted at its likely date)${others}.`;
 }
 
 function packsTable(packs: Plan["packs"], lastMonth: string, width: number): string {

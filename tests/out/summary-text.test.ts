@@ -140,7 +140,7 @@ Cautions
     const [one, other] = aPlan().packs;
     const text = packsText(aPlan({ packs: [one!, { ...other!, replaceBy: none }] }), { width: 120 });
     expect(text.replace(/\s+/g, " ")).toContain(
-      "2 packs in service: 0 due now, 1 by the end of 2027-10, 1 by the end of 2027-10 (each counted at its likely date), and 1 without a forecast.",
+      "2 packs in service: 0 due now, 1 by the end of 2027-10 (each counted at its likely date), and 1 without a forecast.",
     );
     expect(packsText(aPlan({ packs: [] }), { width: 80 })).toContain("\nNo battery pack in service was read.\n");
   });
@@ -149,13 +149,17 @@ Cautions
     const [one] = aPlan().packs;
     const packs = Array.from({ length: 1200 }, (_, n) => ({ ...one!, serial: `P${n}` }));
     expect(packsText(aPlan({ packs }), { width: 200 })).toContain(
-      "1,200 packs in service: 0 due now, 1,200 by the end of 2027-10, 1,200 by the end of 2027-10",
+      "1,200 packs in service: 0 due now, 1,200 by the end of 2027-10",
     );
   });
 
   it("packsText: packs in the order of their dates, the near ones told", () => {
     const text = packsText(aPlan(), { width: 120 });
-    expect(text).toContain("2 packs in service: 0 due now, 1 by the end of 2027-10, 1 by the end of 2027-10");
+    // a plan of a year has one end, a longer one has its own besides
+    expect(text).toContain("2 packs in service: 0 due now, 1 by the end of 2027-10 (each");
+    expect(packsText(aPlan({ horizon: { from: "2026-11", to: "2028-10" } }), { width: 120 })).toContain(
+      "2 packs in service: 0 due now, 1 by the end of 2027-10, 1 by the end of 2028-10",
+    );
     expect(text).toMatch(/M22-001 +pack-md +MD-01 +North Station +2027-02-14 +2026-12 to 2027-06 +fade +81 %/);
     expect(text).toMatch(/M25-002 +pack-md +- +North Station +after 2027-10 +2028-01 to never +fade +- /);
     expect(text).toContain("- M22-001: 81 % at the last test.");
