@@ -102,7 +102,7 @@ function lacksOf({ mean, causes }: ItemDemand, { units, lapses, devices, pooled 
     needs += ofMonth;
     together += causes.expiry[month]! + causes.growth[month]! + causes.limit[month]!;
     const days = lapses[month]!;
-    const ofSetDays = days > 0 ? together / needs : 0;
+    const ofSetDays = (days > 0 && together / needs) || 0;
     const atOnce = 1 / (1 - ofSetDays * (1 - days / units[month]! || 0));
     const each = Math.min(unitsEach / atOnce, ofSetDays > 0.5 ? days / devices[month]! : Infinity);
     return { atOnce, each: Math.max(1, Math.round(each)), share: 1 - (pooled[month]! / needs || 0) };

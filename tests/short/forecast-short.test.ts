@@ -109,6 +109,17 @@ describe("forecastShort", () => {
     expect(short(fleet, [demand]).map((one) => nearly(one.withoutBuying.expected))).toEqual([0, 1, 2.842105263]);
   });
 
+  // By hand: N comes into service after the plan, so the pads that lapse in it before are no need, and no device lacks any
+  it("counts nothing where all that lapses lies in a device that is not yet in service", () => {
+    const devices = [device("D1"), device("N", { inService: AS_OF + 900 })];
+    const fleet = fleetOf(0, { devices, datedStock: [row(AS_OF - 9, { place: "N" })] });
+    const months = short(fleet, [certainDemand(PADS, [0, 0])]);
+    expect(months.map(({ withoutBuying }) => withoutBuying)).toEqual([
+      { expected: 0, anyChance: 0 },
+      { expected: 0, anyChance: 0 },
+    ]);
+  });
+
   it("counts a unit as good to the end of its expiry day", () => {
     const december = lastDayOfMonth(certainDemand(PADS, [0]).from + 1);
     const at = (expiry: number) =>
