@@ -1,4 +1,5 @@
 import { monthOfDay } from "./calendar/month.ts";
+import type { ComingLot } from "./demand/fitted-lives.ts";
 import { forecastDemand } from "./demand/forecast-demand.ts";
 import type { ItemDemand } from "./demand/types.ts";
 import { withNamedItems } from "./fleet/named-items.ts";
@@ -32,9 +33,12 @@ export function makePlan(reading: Reading, policy: Policy, again?: Remembered): 
   const life = remember("life", [fleet], policy, (choices) => forecastPacks(fleet, choices, again));
   const dated = remember("dated", [fleet], policy, (choices) => forecastDatedStock(fleet, choices));
   const lots = usableLots(fleet, policy, life.stock);
-  const needs = (waited: ReadonlyMap<string, string>) =>
-    remember(waited.size > 0 ? "demand again" : "demand", [life, dated, [...waited].join()], policy, (choices) =>
-      forecastDemand(choices, life, dated, remember, waited),
+  const needs = (coming: ReadonlyMap<string, readonly ComingLot[]>) =>
+    remember(
+      coming.size > 0 ? "demand again" : "demand",
+      [life, dated, JSON.stringify([...coming])],
+      policy,
+      (choices) => forecastDemand(choices, life, dated, remember, coming),
     );
   const order = (demand: ItemDemand[]) => scheduleOrders(fleet, policy, demand, lots, life.packs);
   const { demand, schedule } = settledOrders(needs, order, fleet, policy);

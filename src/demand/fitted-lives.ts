@@ -1,5 +1,5 @@
 import type { Day } from "../calendar/day.ts";
-import { lastDayOfMonth, monthOfDay } from "../calendar/month.ts";
+import { monthOfDay } from "../calendar/month.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { swapDaysOf } from "../supplies/item-place.ts";
 import type { ItemPlaces } from "../supplies/item-places.ts";
@@ -14,18 +14,26 @@ export interface FittedLot {
   swapDay: Day;
 }
 
+/** Units that an order to come brings. */
+export interface ComingLot {
+  quantity: number;
+  /** First day of whose needs they are. */
+  from: Day;
+  /** From which their life counts. */
+  arrives: Day;
+}
+
 /**
- * The units fitted in each month of the horizon: of those on shelves or on order, first expired, first out, while they are
- * expected to last, and then new ones.
+ * The units fitted in each month of the horizon: of those on shelves, on order or to come, first expired, first out, while
+ * they are expected to last, and then new ones.
  *
- * @param monthStarts   first day of each month, as-of first, and of the one behind them
- * @param monthsWaited  that new ones fitted in a month have lain on a shelf before; 0 where it is not told
+ * @param monthStarts  first day of each month, as-of first, and of the one behind them
  */
 export function fittedLots(
   ofItem: ItemPlaces,
   monthStarts: Float64Array,
   policy: Policy,
-  monthsWaited: readonly number[],
+  coming: readonly ComingLot[],
 ): FittedLot[][] {
   const { item, places, stock, units, onOrder, use } = ofItem;
   const lapses = new Float64Array(policy.horizonMonths);
@@ -48,6 +56,11 @@ export function fittedLots(
       until: countsUntil(units.rows[at]!, item, policy),
     })),
     ...onOrder.map((row) => ({ left: row.quantity, ...lifeOfDelivery(row, item, policy) })),
+    ...coming.map(({ quantity, from, arrives }) => ({
+      ...lifeOfDelivery({ arrives, expiry: null }, item, policy),
+      left: quantity,
+      from,
+    })),
   ].sort((a, b) => a.swapDay - b.swapDay);
   return Array.from(lapses, (_, month) => {
     const needs = lapses[month]! + others;
@@ -67,11 +80,7 @@ export function fittedLots(
       add(here, lasts ? Number.POSITIVE_INFINITY : taken, lot.swapDay);
       if (lasts) return fitted;
     }
-    const now = monthOfDay(monthStarts[month]!);
-    const bought = swapDayOfReplacement(item, now - (monthsWaited[month] ?? 0), policy);
-    // what would not last until it is needed is not bought so early
-    const lasts = bought > lastDayOfMonth(now);
-    add(needs - taken, Number.POSITIVE_INFINITY, lasts ? bought : swapDayOfReplacement(item, now, policy));
+    add(needs - taken, Number.POSITIVE_INFINITY, swapDayOfReplacement(item, monthOfDay(monthStarts[month]!), policy));
     return fitted;
   });
 }

@@ -10,6 +10,7 @@ import type { LifeForecast } from "../life/types.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { ItemPlaces, Needing } from "../supplies/item-places.ts";
 import { monthIndex, swapDay } from "../supplies/unit-life.ts";
+import type { ComingLot } from "./fitted-lives.ts";
 import { fittedSpares } from "./fitted-spares.ts";
 import { itemDemand } from "./item-demand.ts";
 import { type EnteringPack, endMonth, type PackNeeds, packNeeds } from "./pack-needs.ts";
@@ -22,7 +23,7 @@ import type { DemandCause, ItemDemand } from "./types.ts";
  *
  * @param remember  needs from earlier plans: those of packs hang on the packs' lives and not on dated stock, and the others
  *                  the other way round
- * @param waited    by item key, how many months what is bought for each month lies on a shelf before, as text
+ * @param coming    what is to be bought, by item key, where units of it lie on a shelf before they are fitted
  * @returns by item key
  */
 export function forecastDemand(
@@ -30,7 +31,7 @@ export function forecastDemand(
   life: LifeForecast,
   dated: DatedStockForecast,
   remember: Remembered = rememberStages(),
-  waited: ReadonlyMap<string, string> = new Map(),
+  coming: ReadonlyMap<string, readonly ComingLot[]> = new Map(),
 ): ItemDemand[] {
   const { needing } = dated;
   const packs = groupBy(life.packs.keys(), (index) => needing.book.find(life.packs[index]!.item).key);
@@ -49,7 +50,7 @@ export function forecastDemand(
   return [...needing.items, ...unlisted]
     .sort((a, b) => (a.item.key < b.item.key ? -1 : 1))
     .map((ofItem) =>
-      demandOfItem(ofItem, packs.get(ofItem.item.key) ?? [], { policy, life, needing, remember, waited }),
+      demandOfItem(ofItem, packs.get(ofItem.item.key) ?? [], { policy, life, needing, remember, coming }),
     );
 }
 
@@ -59,18 +60,18 @@ interface Basis {
   life: LifeForecast;
   needing: Needing;
   remember: Remembered;
-  waited: ReadonlyMap<string, string>;
+  coming: ReadonlyMap<string, readonly ComingLot[]>;
 }
 
 /** @param packIndices  the item's packs, into the forecast's */
 function demandOfItem(ofItem: ItemPlaces, packIndices: readonly number[], basis: Basis): ItemDemand {
   const { item } = ofItem;
-  const { policy, life, remember, waited } = basis;
-  const months = waited.get(item.key);
-  const again = months === undefined ? "" : " again";
+  const { policy, life, remember, coming } = basis;
+  const lots = coming.get(item.key) ?? [];
+  const again = lots.length > 0 ? " again" : "";
   // each from what it hangs on alone, so that another end of life leaves what lies at places as it was
-  const atPlaces = remember(`places of ${item.key}${again}`, [ofItem, months], policy, (choices) =>
-    placeNeeds(ofItem, choices, months?.split(" ").map(Number)),
+  const atPlaces = remember(`places of ${item.key}${again}`, [ofItem, JSON.stringify(lots)], policy, (choices) =>
+    placeNeeds(ofItem, choices, lots),
   );
   const ofPacks = needsOfPacks(ofItem, packIndices, basis);
   return remember(`demand of ${item.key}${again}`, [atPlaces, ofPacks], policy, ({ asOf, horizonMonths }) => {

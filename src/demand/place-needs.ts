@@ -4,7 +4,7 @@ import type { Policy } from "../fleet/policy.ts";
 import { type ItemPlace, swapDaysOf } from "../supplies/item-place.ts";
 import type { ItemPlaces } from "../supplies/item-places.ts";
 import { routineDays } from "../supplies/routine-days.ts";
-import { fittedLots } from "./fitted-lives.ts";
+import { type ComingLot, fittedLots } from "./fitted-lives.ts";
 import { needsOfFutures } from "./futures-needs.ts";
 import { placeFutures } from "./place-futures.ts";
 import { NO_USES, PlaceRunner, type RunFacts } from "./place-run.ts";
@@ -23,11 +23,11 @@ export interface PlaceNeeds {
  * Needs at the places of an item. Without logged use they are certain: expiries, their renewals, routine and growth.
  * With it, futures are run place by place; expected uses and routine are exact, expected expiries their average.
  *
- * @param monthsWaited  see `fittedLots`
+ * @param coming  what is to be bought; see `fittedLots`
  */
-export function placeNeeds(ofItem: ItemPlaces, policy: Policy, monthsWaited: readonly number[] = []): PlaceNeeds {
+export function placeNeeds(ofItem: ItemPlaces, policy: Policy, coming: readonly ComingLot[] = []): PlaceNeeds {
   const months = policy.horizonMonths;
-  const facts = runFacts(ofItem, policy, monthsWaited);
+  const facts = runFacts(ofItem, policy, coming);
   const { monthStarts } = facts;
   const certain = new Int32Array(months);
   const expiry = new Float64Array(months);
@@ -55,14 +55,14 @@ export function placeNeeds(ofItem: ItemPlaces, policy: Policy, monthsWaited: rea
   return { certain: new Int32Array(months), needs: needsOfFutures(units, futures, months), causes };
 }
 
-function runFacts(ofItem: ItemPlaces, policy: Policy, monthsWaited: readonly number[]): RunFacts {
+function runFacts(ofItem: ItemPlaces, policy: Policy, coming: readonly ComingLot[]): RunFacts {
   const first = monthOfDay(policy.asOf);
   const months = policy.horizonMonths;
   const starts = Float64Array.from({ length: months + 1 }, (_, m) => firstDayOfMonth(first + m));
   starts[0] = policy.asOf;
   return {
     monthStarts: starts,
-    fitted: fittedLots(ofItem, starts, policy, monthsWaited),
+    fitted: fittedLots(ofItem, starts, policy, coming),
   };
 }
 

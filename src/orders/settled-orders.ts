@@ -1,7 +1,8 @@
+import type { ComingLot } from "../demand/fitted-lives.ts";
 import type { ItemDemand } from "../demand/types.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { Fleet } from "../fleet/rows.ts";
-import { monthsWaited } from "./months-waited.ts";
+import { lotsToCome } from "./lots-to-come.ts";
 import type { OrderSchedule } from "./types.ts";
 
 /**
@@ -19,13 +20,13 @@ export interface SettledOrders {
 
 /**
  * Orders meet needs, and needs hang on orders: a unit that waits on a shelf before it is fitted lapses the sooner after it.
- * Needs are told as if nothing waited, then again with what the orders for them have wait, until that stays as it is.
+ * Needs are told as if nothing waited, then again with the orders for them as what is fitted, until those stay as they are.
  *
- * @param needs  tells the needs; see `monthsWaited` for what waits
+ * @param needs  tells the needs, given what is bought, by item key
  * @param order  the cheapest orders for them
  */
 export function settledOrders(
-  needs: (waited: ReadonlyMap<string, string>) => ItemDemand[],
+  needs: (coming: ReadonlyMap<string, readonly ComingLot[]>) => ItemDemand[],
   order: (demand: ItemDemand[]) => OrderSchedule,
   fleet: Fleet,
   policy: Policy,
@@ -33,12 +34,12 @@ export function settledOrders(
   let demand = needs(new Map());
   let schedule = order(demand);
   const most = fleet.devices.length > MANY_DEVICES ? 1 : MOST_TIMES;
-  for (let times = 0, before = ""; times < most; times++) {
-    const waited = monthsWaited(schedule, demand, fleet, policy);
-    const now = [...waited].join();
+  for (let times = 0, before = "[]"; times < most; times++) {
+    const coming = lotsToCome(schedule, demand, fleet, policy);
+    const now = JSON.stringify([...coming]);
     if (now === before) break;
     before = now;
-    demand = needs(waited);
+    demand = needs(coming);
     schedule = order(demand);
   }
   return { demand, schedule };

@@ -49,7 +49,11 @@ export function expiryOfArrival(item: Item, arrives: Month): Day | null {
  * When units on order are there, when they are swapped in their turn, and until when they count for needs; Infinity = no
  * limit. An order without a date arrives after the item's lead time from as-of; one whose date has passed, at as-of.
  */
-export function lifeOfDelivery({ arrives, expiry }: OnOrderRow, item: Item, policy: Policy) {
+export function lifeOfDelivery(
+  { arrives, expiry }: Pick<OnOrderRow, "arrives" | "expiry">,
+  item: Item,
+  policy: Policy,
+) {
   const from = Math.max(policy.asOf, arrives ?? policy.asOf + (item.leadDays ?? 0));
   const last = expiry ?? expiryOfArrival(item, monthOfDay(from)) ?? Number.POSITIVE_INFINITY;
   const unit = { expiry: last, opened: null };

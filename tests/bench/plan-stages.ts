@@ -60,7 +60,7 @@ export async function planByStages(
   const lots = usableLots(fleet, policy, life.stock);
   const remember = rememberStages();
   const { demand, schedule } = settledOrders(
-    (waited) => lap("demand", () => forecastDemand(policy, life, dated, remember, waited)),
+    (coming) => lap("demand", () => forecastDemand(policy, life, dated, remember, coming)),
     (needs) => lap("orders", () => scheduleOrders(fleet, policy, needs, lots, life.packs)),
     fleet,
     policy,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { isoFromDay } from "../../src/calendar/day.ts";
 import { firstDayOfMonth, lastDayOfMonth, monthFromText, monthOfDay } from "../../src/calendar/month.ts";
-import { fittedLots } from "../../src/demand/fitted-lives.ts";
+import { type ComingLot, fittedLots } from "../../src/demand/fitted-lives.ts";
 import { placeNeeds } from "../../src/demand/place-needs.ts";
 import { defaultPolicy } from "../../src/fleet/policy.ts";
 import { emptyFleet, type Fleet } from "../../src/fleet/rows.ts";
@@ -18,8 +18,8 @@ const catalogue = [catalogued("Pads", "pads", { arrivesWithMonths: 24 })];
 const placesOf = (fleet: Partial<Fleet>) => itemPlaces({ ...emptyFleet(), catalogue, ...fleet }, policy).items[0]!;
 
 /** From which month on what is fitted has which swap days: those of so many units first, and then those of all others. */
-function fitted(fleet: Partial<Fleet>): string[] {
-  const months = fittedLots(placesOf(fleet), STARTS, policy, []).map((lots, m) =>
+function fitted(fleet: Partial<Fleet>, coming: readonly ComingLot[] = []): string[] {
+  const months = fittedLots(placesOf(fleet), STARTS, policy, coming).map((lots, m) =>
     lots.map(({ upTo, swapDay }) => {
       const isNew = swapDay === lastDayOfMonth(FIRST + m + 24) - 14;
       const when = isNew ? "new" : isoFromDay(swapDay);
@@ -86,6 +86,22 @@ describe("fittedLots", () => {
     };
     expect(fittedOf("2028-08-31")).toEqual(["0 new", "2 2028-08-17", "21 new"]);
     expect(fittedOf(null)).toEqual(["0 new", "3 2029-01-17", "26 new"]);
+  });
+
+  // By hand: of three that count from 14 February 2027 and last to February 2029, D2 and D3 get two in August (month 9). D1's
+  // of December 2026 is new, before it is their turn, and due in December 2028 (month 25), when it takes the last
+  it("fits what is to come from the month of its first need on, with the life that it has by its arrival", () => {
+    const datedStock = [
+      stock("Pads", "2026-12-31", "D1"),
+      stock("Pads", "2027-08-31", "D2"),
+      stock("Pads", "2027-08-31", "D3"),
+    ];
+    const coming = [{ quantity: 3, from: day("2027-08-01"), arrives: day("2027-02-14") }];
+    expect(fitted({ devices, datedStock }, coming).slice(0, 3)).toEqual([
+      "0 new",
+      "9 2029-02-14",
+      "25 2029-02-14 to 1, new",
+    ]);
   });
 });
 

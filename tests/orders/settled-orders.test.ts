@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { isoFromDay } from "../../src/calendar/day.ts";
 import type { ItemDemand } from "../../src/demand/types.ts";
 import { scheduleOrders } from "../../src/orders/schedule-orders.ts";
 import { settledOrders } from "../../src/orders/settled-orders.ts";
@@ -15,19 +16,20 @@ const needsIn = (months: Record<number, number>) => [
   ),
 ];
 
-/** Asks for needs that hang on how long what is bought waits, and gives what was told each time, and the orders. */
-function settled(needs: (waits: readonly number[]) => ItemDemand[], devices = 1) {
+/** Asks for needs that hang on the first lot that is to come, and gives what was told of it each time, and the orders. */
+function settled(needs: (arrives: string) => ItemDemand[], devices = 1) {
   const fleet = fleetWith({
     devices: Array.from({ length: devices }, (_, at) => device(`D${at}`)),
     catalogue: [catalogueRow({ item: ITEM, kind: "pads", leadDays: 30, arrivesWithMonths: 20 })],
     suppliers: [supplierRow({ orderEveryMonths: 12, orderFee: null })],
   });
-  const told: number[] = [];
+  const told: string[] = [];
   const found = settledOrders(
-    (waited) => {
-      const waits = [...waited.values()][0]?.split(" ").map(Number) ?? [];
-      told.push(waits[8] ?? 0);
-      return needs(waits);
+    (coming) => {
+      const lot = [...coming.values()][0]?.[0];
+      const arrives = lot === undefined ? "new" : isoFromDay(lot.arrives);
+      told.push(arrives);
+      return needs(arrives);
     },
     (demand) => scheduleOrders(fleet, policy, demand, []),
     fleet,
@@ -36,12 +38,12 @@ function settled(needs: (waits: readonly number[]) => ItemDemand[], devices = 1)
   return { told, ordered: found.schedule.orders.map(({ quantity }) => quantity) };
 }
 
-// By hand: what is needed in July 2027 (8) is ordered on 1 January, has waited for 5 months by June and lasts to September 2028
-// (22) instead of February 2029 (27), by when there is another order day
-it("tells needs again with what the orders for them have wait, until that stays", () => {
-  const { told, ordered } = settled((waits) => needsIn(waits[8] === 5 ? { 8: 2, 22: 2 } : { 8: 2, 27: 2 }));
-  // what comes for month 22 waits, too: of 1 January 2028, for 7 months by August, so that it lasts to month 22 - 7 + 20 = 35
-  expect(told).toEqual([0, 5, 5]);
+// By hand: what is needed in July 2027 (8) is ordered on 1 January and is there on the 31st, 14 days before 14 February. It lasts
+// to October 2028 (23) instead of March 2029 (28)
+it("tells needs again with the orders for them, until those stay", () => {
+  const { told, ordered } = settled((arrives) => needsIn(arrives === "new" ? { 8: 2, 28: 2 } : { 8: 2, 23: 2 }));
+  // the order for month 28 would not have lapsed before the end, that for month 23 may: it is told, too
+  expect(told).toEqual(["new", "2027-02-14", "2027-02-14"]);
   expect(ordered).toEqual([2, 2]);
 });
 
@@ -49,7 +51,7 @@ it("tells needs again with what the orders for them have wait, until that stays"
 it("ends where orders go on changing, and soon where there are many devices", () => {
   let months = 10;
   const moving = () => {
-    months = months === 10 ? 14 : 10;
+    months = months === 10 ? 26 : 10;
     return needsIn({ 8: 1, [months]: 3 });
   };
   expect(settled(moving).told).toHaveLength(4);

@@ -78,7 +78,7 @@ function schedule(sheets: Fleet, policy: Policy): OrderLine[] {
   const dated = forecastDatedStock(sheets, policy);
   const lots = usableLots(sheets, policy, life.stock);
   return settledOrders(
-    (waited) => forecastDemand(policy, life, dated, rememberStages(), waited),
+    (coming) => forecastDemand(policy, life, dated, rememberStages(), coming),
     (demand) => scheduleOrders(sheets, policy, demand, lots, life.packs),
     sheets,
     policy,
