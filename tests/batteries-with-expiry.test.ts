@@ -97,6 +97,7 @@ describe("batteries with a serial and an expiry", () => {
       return found.filter(({ item }) => item === "cell").map(({ quantity, usableUntil }) => [quantity, usableUntil]);
     };
     expect(lots("pads,2027-05-31,,1,Store\n")).toEqual([[1, null]]);
-    expect(lots("cell,2030-05-31,s1,1,Store\n")).toEqual([[1, dayFromIso("2030-05-31")]]);
+    // until the month before that of its use-by, in which it would be due itself
+    expect(lots("cell,2030-05-31,s1,1,Store\n")).toEqual([[1, dayFromIso("2030-04-30")]]);
   });
 });
