@@ -101,7 +101,7 @@ function needsOfPacks(
   if (packIndices.length + newPacks.length === 0) return null;
   const key = (index: number) => nameKey(life.packs[index]!.pack.serial);
   const inOrder = [...packIndices].sort((a, b) => (key(a) < key(b) ? -1 : 1));
-  // What the life forecast and who takes what rest on, the sheets and as-of, is the same where `life` is.
+  // What the life forecast, who takes what and shelves rest on, the sheets and as-of, is the same where `life` is.
   return remember(`packs of ${item.key}`, [life], policy, (choices) => {
     const first = monthOfDay(choices.asOf);
     const entering = asPacks ? packsOfNewDevices(item, takes, choices) : [];

@@ -43,17 +43,19 @@ function findTooManyInstalled(
   { book, takes }: Needing,
   policy: Policy,
 ): Finding[] {
-  const carries = item.perDevice ?? Infinity;
-  return [...takes.devices].flatMap(([key, { device }]) => {
+  const carries = item.perDevice;
+  if (carries === null) return [];
+  const over = [...takes.devices].filter(([key]) => takes.holds(key, item) > carries);
+  // a catalogue that is wrong is wrong of every device: what they hold is looked up once for all
+  if (over.length === 0) return [];
+  const rows = groupBy(rowsOf(units, stock), ({ place }) => nameKey(place ?? ""));
+  const ofItem = packs.filter((pack) => book.find(pack.item!).key === item.key && !hasLeft(pack, policy));
+  const packsAt = groupBy(ofItem, (pack) => nameKey(pack.device ?? ""));
+  return over.map(([key, { device }]) => {
     const held = takes.holds(key, item);
-    if (held <= carries) return [];
-    const ofItem = packs.filter((pack) => book.find(pack.item!).key === item.key && !hasLeft(pack, policy));
-    const here = [
-      ...rowsOf(units, stock).filter(({ place }) => nameKey(place ?? "") === key),
-      ...ofItem.filter((pack) => nameKey(pack.device ?? "") === key),
-    ];
     const message = `${device} holds ${held} units of ${item.name}, but a device carries ${carries}.`;
-    return [finding("more-than-carried", here, String(held), message)];
+    const here = [...(rows.get(key) ?? []), ...(packsAt.get(key) ?? [])];
+    return finding("more-than-carried", here, String(held), message);
   });
 }
 

@@ -18,8 +18,9 @@ const COUNT = /^([12]\. )?(re|final )?(count|zahlung|comptage|conteo)(ed)?( [12a
 
 /**
  * The columns of a list of what is bought, with what only their neighbours or numbers tell: of several prices those that
- * are no unit's now are left out, of several counts of what is there each is a copy, numbers under "On order" are how many are, and in a list of orders "Bestell-Nr." beside
- * its article is the order's. "Order" over small numbers beside expiries is how many are wanted.
+ * are no unit's now are left out, of several counts of what is there each is a copy, numbers under "On order" are how many
+ * are, and in a list of orders "Bestell-Nr." beside its article is the order's. "Order" over small numbers beside expiries is
+ * how many are wanted.
  */
 export function asBought(views: readonly ColumnView[]): ColumnView[] {
   const isPrice = ({ meaning }: ColumnView) => meaning.says.includes("price");
