@@ -63,6 +63,8 @@ export default defineConfig({
           include: ["tests/browser/**/*.test.ts"],
           globalSetup: ["tests/browser/find-chromium.ts"],
           ...each,
+          // longer than what a single step waits for, so that a step that fails is told by its name
+          testTimeout: 300_000,
         },
       },
     ],

@@ -89,9 +89,10 @@ function preview(read: Read): void {
 
 async function showPlanned({ plan, reading }: { plan: Plan | null; reading: Reading }): Promise<void> {
   const { files, columns } = nowAtHand();
-  // before the page is drawn, so that a reload right after it finds the work
+  // while the page is drawn; what is said to be ready is found by a reload right after it
   const kept = keepWork({ files, columns, choices: [...session.choices] });
   await show();
+  await kept;
   if (plan === null) {
     tell(say.intake.noPlan(reading.inputs.length > 0));
     document.getElementById("sheets-heading")?.focus();
@@ -99,7 +100,6 @@ async function showPlanned({ plan, reading }: { plan: Plan | null; reading: Read
     const changed = { href: "#changed", text: say.assumptions.changedHeading };
     mention(say.intake.done(dayWords(plan.asOf)), session.before === null ? undefined : changed);
   }
-  await kept;
 }
 
 /** Says why no plan came of the sheets; the plan in force stays. */

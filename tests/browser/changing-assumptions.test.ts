@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { smallPlan, smallReading } from "./fixtures/small-plan.ts";
 import { SMALL_SHEETS } from "./fixtures/small-sheets.ts";
 import { openPage, startBrowser } from "./open-page.ts";
-import { planned, saved } from "./page-actions.ts";
+import { planned, reloaded, saved } from "./page-actions.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -91,13 +91,13 @@ describe("a plan in the page", () => {
     await page.locator("#policy-horizon_months").fill("24");
     await page.locator("#policy-horizon_months").press("Enter");
     await page.locator(".changed").waitFor();
-    await page.reload();
+    await reloaded(page);
     await planned(page);
     expect(await page.locator("#policy-horizon_months").inputValue()).toBe("24");
 
     await page.locator("#forget").click();
     await page.locator(".status", { hasText: "Forgotten" }).waitFor();
-    await page.reload();
+    await reloaded(page);
     await page.locator("#try-sample").waitFor();
     expect(await page.locator("#assumptions").count()).toBe(0);
   });
@@ -113,7 +113,7 @@ describe("a plan in the page", () => {
     await page.locator("#policy-swap_before_expiry_days").fill("21");
     await page.locator("#policy-swap_before_expiry_days").press("Enter");
     await page.locator(".status", { hasText: "The plan is ready" }).waitFor();
-    await page.reload();
+    await reloaded(page);
     await page.locator(".status", { hasText: "is back" }).waitFor();
     const said = await page.evaluate(() => [...(window as unknown as { said: Set<string> }).said].join());
     expect(said).toContain("Planning anew");
@@ -191,7 +191,7 @@ describe("a plan in the page", () => {
       return row.locator("td").allTextContents();
     };
     const again = async () => {
-      await page.reload();
+      await reloaded(page);
       await planned(page);
     };
     await page.locator("#keep-plan").click();
@@ -212,7 +212,7 @@ describe("a plan in the page", () => {
     await page.getByText("Changes are compared with the plan that you kept.").waitFor();
     await page.locator("#forget").click();
     await page.locator(".status", { hasText: "Forgotten" }).waitFor();
-    await page.reload();
+    await reloaded(page);
     await page.locator("input[data-chooses=files]").setInputFiles(SMALL_SHEETS);
     await planned(page);
     expect(await page.locator("#keep-plan").textContent()).toBe("Keep this plan to compare with");

@@ -3,7 +3,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { BROKEN_TESTS, SMALL_SHEETS } from "./fixtures/small-sheets.ts";
 import { openPage, startBrowser } from "./open-page.ts";
-import { planned, savedBy } from "./page-actions.ts";
+import { planned, reloaded, savedBy } from "./page-actions.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -81,7 +81,7 @@ describe("a column of a table on its side", () => {
     await page.keyboard.press("Enter");
     await page.locator("#sheets", { hasText: "None: every row was used." }).waitFor();
     await page.locator("#dates", { hasText: "L2" }).waitFor();
-    await page.reload();
+    await reloaded(page);
     await page.locator("#sheets", { hasText: "None: every row was used." }).waitFor();
     await page.locator("#dates", { hasText: "L2" }).waitFor();
   });
@@ -268,7 +268,7 @@ describe("the label box", () => {
       await expect.poll(() => rows.count()).toBe(count);
     };
     await scan(LABELS[0]!, 1);
-    await page.reload();
+    await reloaded(page);
     await planned(page);
     await scan(LABELS[1]!, 2);
     // a GS1 date of day 00 is the month's last
@@ -280,7 +280,7 @@ describe("the label box", () => {
 
     await page.locator("#forget").click();
     await page.locator(".status", { hasText: "Forgotten" }).waitFor();
-    await page.reload();
+    await reloaded(page);
     await page.locator("#try-sample").waitFor();
     expect(await page.evaluate(() => localStorage.length)).toBe(0);
   });

@@ -11,6 +11,9 @@ import { launchChromium } from "./launch-chromium.ts";
 
 const BUILT = "dist/page.html";
 
+/** How long a test waits for what it asks for: the sample's plan takes its time on a busy machine. */
+const PATIENCE_MS = 110_000;
+
 /** Starts the browser that the global set-up found. */
 export function startBrowser(): Promise<Browser> {
   return launchChromium(inject("chromiumPath"));
@@ -41,6 +44,7 @@ export async function openPage(
   const html = data ? embedInPage(builtPage(), data.plan, data.reading) : builtPage();
   const path = join(folderWith({ "page.html": html }), "page.html");
   const opens = await browser.newContext({ locale: "en-GB", ...context });
+  opens.setDefaultTimeout(PATIENCE_MS);
   if (TestRunner.getCurrentTest() !== undefined) onTestFinished(() => opens.close());
   const page = await opens.newPage();
   const opened: OpenedPage = { page, complaints: [], requests: [] };

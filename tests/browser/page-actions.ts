@@ -3,10 +3,16 @@ import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { chartsDrawn } from "./open-page.ts";
 
-/** Waits until a plan stands on the page. A large fleet takes its time on a busy machine. */
+/** Waits until a plan stands on the page. */
 export async function planned(page: Page): Promise<void> {
-  await page.locator("#assumptions").waitFor({ timeout: 110_000 });
+  await page.locator("#assumptions").waitFor();
   await chartsDrawn(page);
+}
+
+/** Opens the page anew once it is at rest: while it works, what was changed last may not be kept yet. */
+export async function reloaded(page: Page): Promise<void> {
+  await page.locator(".status button").waitFor({ state: "detached" });
+  await page.reload();
 }
 
 /** What is downloaded when something is clicked. */

@@ -3,7 +3,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { SMALL_SHEETS, sheet } from "./fixtures/small-sheets.ts";
 import { openPage, startBrowser } from "./open-page.ts";
-import { planned, saved, savedBy } from "./page-actions.ts";
+import { planned, reloaded, saved, savedBy } from "./page-actions.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -61,7 +61,7 @@ describe("a workbook's row that was set aside", () => {
     const clean = await readXlsx(await savedBy(page, "#save-clean-workbook"));
     const tests = clean.sheets.find(({ name }) => name === "runtime_tests")!.rows;
     expect(tests.some(([serial, date]) => serial === "P1" && String(date).includes("Feb 28 2025"))).toBe(true);
-    await page.reload();
+    await reloaded(page);
     await planned(page);
     expect(await page.locator("#sheets .lead").textContent()).toContain("22 used, 0 set aside");
   });
@@ -114,13 +114,13 @@ describe("long work", () => {
     const { page } = await openPage(browser, null);
     await page.locator("#try-sample").click();
     await planned(page);
-    await page.reload();
+    await reloaded(page);
     await page.getByRole("button", { name: "Stop" }).click();
     await page.locator(".status", { hasText: "Stopped. Nothing was planned." }).waitFor();
     await page.locator(".empty").waitFor();
     expect(await page.locator(".status").textContent()).toBe("Stopped. Nothing was planned.");
     // nothing of it is lost
-    await page.reload();
+    await reloaded(page);
     await page.locator(".status", { hasText: "is back" }).waitFor();
   });
 
@@ -210,7 +210,7 @@ describe("what is no fleet", () => {
     await page.locator("#policy-horizon_months").press("Enter");
     await page.locator(".changed").waitFor();
     expect(await page.locator(".masthead .facts").nth(1).textContent()).toContain("3 devices");
-    await page.reload();
+    await reloaded(page);
     await planned(page);
     expect(await page.locator("#sheets").textContent()).not.toContain("photo.png");
   });
