@@ -23,6 +23,8 @@ export interface WhoTakes {
   takers(item: Item): readonly Taker[];
   /** Units of the item that the device holds at as-of. */
   holds(deviceKey: string, item: Item): number;
+  /** Items that serve as well as this one. */
+  alternativesOf(item: Item): readonly Item[];
 }
 
 /** Of like devices, the share that must carry an item today before all of them are taken to need it. */
@@ -75,6 +77,7 @@ export function whoTakes(fleet: Fleet, book: ItemBook, asOf: Day): WhoTakes {
     devices,
     retired,
     holds,
+    alternativesOf,
     takers: (item) => {
       let found = memo.get(item.key);
       if (!found) {

@@ -1,3 +1,4 @@
+import { groupBy } from "../fleet/group-by.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { linesWithin } from "./compare-items.ts";
@@ -12,19 +13,45 @@ type Line = Plan["orders"][number];
  * is now bought in another currency is gone in the one and new in the other.
  */
 export function compareOrders(a: Plan, b: Plan, months: Comparison["months"]): OrderChanged[] {
-  const keyed = (plan: Plan) => new Map(linesWithin(plan, months).map((line) => [nameKey(line.id), line]));
-  const before = keyed(a);
-  const after = keyed(b);
-  const changed = [...new Set([...before.keys(), ...after.keys()])].flatMap((key): OrderChanged[] => {
-    const [one, other] = [before.get(key), after.get(key)];
+  const pairs = pairedLines(linesWithin(a, months), linesWithin(b, months));
+  const changed = pairs.flatMap(([one, other]): OrderChanged[] => {
     if (!one || !other) return [changeOf(one, other)];
-    if (isPriced(one) && isPriced(other) && one.currency !== other.currency)
-      return [changeOf(one, undefined), changeOf(undefined, other)];
+    if (isInOtherCurrency(one, other)) return [changeOf(one, undefined), changeOf(undefined, other)];
     const same = one.orderBy === other.orderBy && one.quantity === other.quantity && one.lineCost === other.lineCost;
     return same ? [] : [changeOf(one, other)];
   });
   return sortBy(changed, (one) => [one.orderBy.b ?? one.orderBy.a, one.supplier, one.item, one.id]);
 }
+
+const isInOtherCurrency = (one: Line, other: Line) =>
+  isPriced(one) && isPriced(other) && one.currency !== other.currency;
+
+type Pair = [Line | undefined, Line | undefined];
+
+/**
+ * Lines of two plans that are one order: those under one id, which names the first month that a line covers. Where that
+ * month moved, the first of those left of the same item and supplier whose months overlap.
+ */
+function pairedLines(before: readonly Line[], after: readonly Line[]): Pair[] {
+  const left = new Map(sortBy(before, (line) => [line.covers.from]).map((line) => [nameKey(line.id), line]));
+  const pairs = sortBy(after, (line) => [line.covers.from]).map((line): Pair => {
+    const one = left.get(nameKey(line.id));
+    left.delete(nameKey(line.id));
+    return [one, line];
+  });
+  const bought = ({ item, supplier }: Line) => `${nameKey(item)}\n${nameKey(supplier)}`;
+  const moved = groupBy(left.values(), bought);
+  const paired = pairs.map(([one, other]): Pair => {
+    const found =
+      one ?? moved.get(bought(other!))?.find((line) => left.has(nameKey(line.id)) && isOneOrder(line, other!));
+    if (found) left.delete(nameKey(found.id));
+    return [found, other!];
+  });
+  return [...paired, ...[...left.values()].map((line): Pair => [line, undefined])];
+}
+
+const isOneOrder = (one: Line, other: Line) =>
+  one.covers.from <= other.covers.to && one.covers.to >= other.covers.from && !isInOtherCurrency(one, other);
 
 function changeOf(one: Line | undefined, other: Line | undefined): OrderChanged {
   const { id, item, supplier } = (other ?? one)!;

@@ -8,6 +8,13 @@ export const STOCK_FINDING_CODES = {
     example: "3 pads at MD-01, where per_device is 1",
     fix: "Correct the quantities, say where spare units lie or when a pack was retired, or correct per_device.",
   },
+  "fewer-than-carried": {
+    severity: "warning",
+    means:
+      "A device holds some of an item, but fewer than the catalogue says that a device carries and most of them hold.",
+    example: "1 pads at MD-02, where per_device is 2",
+    fix: "Add the units it holds to the sheets, or correct per_device.",
+  },
   "device-without": {
     severity: "warning",
     means: "A device that takes an item has none of it, where most of its like have it or where its packs have left.",

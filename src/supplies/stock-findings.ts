@@ -16,6 +16,9 @@ import { countsUntil } from "./unit-life.ts";
 
 /** A device must lack an item that this share of the devices that take it hold, before the lack is worth a word. */
 const SHARE_THAT_HOLD = 0.5;
+/** The same where no catalogue says who takes it, but only what most devices of a kind hold: this many at the least. */
+const SHARE_OF_A_KIND = 0.8;
+const DEVICES_OF_A_KIND = 5;
 /** Names listed in one finding. */
 const NAMES_SHOWN = 5;
 
@@ -26,7 +29,7 @@ export function stockFindings(fleet: Fleet, needing: Needing, policy: Policy): F
     ...needing.items.flatMap((ofItem) => {
       const { item } = ofItem;
       return [
-        ...findTooManyInstalled(ofItem, fleet, needing, policy),
+        ...findOtherThanCarried(ofItem, fleet, needing, policy),
         ...findDevicesWithout(ofItem, emptied, needing, policy),
         ...findBulkIssues(item, needing),
       ];
@@ -36,8 +39,11 @@ export function stockFindings(fleet: Fleet, needing: Needing, policy: Policy): F
   ];
 }
 
-/** Devices that hold more units than the catalogue says they carry: of packs, one that came out may be listed still. */
-function findTooManyInstalled(
+/**
+ * Devices that hold more units than the catalogue says they carry (of packs, one that came out may be listed still), or
+ * fewer and yet some, where most hold all of them.
+ */
+function findOtherThanCarried(
   { item, stock, units }: ItemPlaces,
   { packs }: Fleet,
   { book, takes }: Needing,
@@ -45,17 +51,25 @@ function findTooManyInstalled(
 ): Finding[] {
   const carries = item.perDevice;
   if (carries === null) return [];
-  const over = [...takes.devices].filter(([key]) => takes.holds(key, item) > carries);
+  const alike = [item, ...takes.alternativesOf(item)];
+  const holders = [...takes.devices].filter(([key]) => takes.holds(key, item) > 0);
+  const over = holders.filter(([key]) => takes.holds(key, item) > carries);
+  // what serves as well makes up for it
+  const under = holders.filter(
+    ([key, device]) =>
+      inServiceOn(device, policy.asOf) && alike.reduce((sum, one) => sum + takes.holds(key, one), 0) < carries,
+  );
+  const odd = under.length > holders.length * (1 - SHARE_THAT_HOLD) ? over : [...over, ...under];
   // a catalogue that is wrong is wrong of every device: what they hold is looked up once for all
-  if (over.length === 0) return [];
+  if (odd.length === 0) return [];
   const rows = groupBy(rowsOf(units, stock), ({ place }) => nameKey(place ?? ""));
   const ofItem = packs.filter((pack) => book.find(pack.item!).key === item.key && !hasLeft(pack, policy));
   const packsAt = groupBy(ofItem, (pack) => nameKey(pack.device ?? ""));
-  return over.map(([key, { device }]) => {
+  return odd.map(([key, { device }]) => {
     const held = takes.holds(key, item);
-    const message = `${device} holds ${held} units of ${item.name}, but a device carries ${carries}.`;
+    const message = `${device} holds ${counted(held, "unit")} of ${item.name}, but a device carries ${carries}.`;
     const here = [...(rows.get(key) ?? []), ...(packsAt.get(key) ?? [])];
-    return finding("more-than-carried", here, String(held), message);
+    return finding(held > carries ? "more-than-carried" : "fewer-than-carried", here, String(held), message);
   });
 }
 
@@ -66,8 +80,8 @@ function devicesEmptied({ packs }: Fleet, policy: Policy): Set<string> {
 }
 
 /**
- * Devices that take an item by the catalogue and have none, where most of their like have it; of packs also those of which
- * all packs have left.
+ * Devices that take an item and have none, where most of their like have it: half of them where the catalogue says who
+ * takes it, else nearly all. Of packs also those of which all packs have left.
  */
 function findDevicesWithout(
   { item, asPacks }: ItemPlaces,
@@ -78,7 +92,9 @@ function findDevicesWithout(
   const takers = takes.takers(item).filter(({ device }) => inServiceOn(device, policy.asOf));
   const lacking = takers.filter(({ key }) => takes.holds(key, item) === 0);
   const byCatalogue = item.fits.size + item.carriedBy.size > 0;
-  const isOdd = byCatalogue && lacking.length <= takers.length * (1 - SHARE_THAT_HOLD);
+  const share = byCatalogue ? SHARE_THAT_HOLD : SHARE_OF_A_KIND;
+  const isOdd =
+    (byCatalogue || takers.length >= DEVICES_OF_A_KIND) && lacking.length <= takers.length * (1 - share) + 1e-9;
   const without = lacking.filter(({ key }) => isOdd || (asPacks && emptied.has(key)));
   if (without.length === 0) return [];
   const message = `The sheets have no ${item.name} at ${counted(without.length, "device")} that should take it: ${list(without.map(({ device }) => device.device))}.`;

@@ -84,6 +84,43 @@ describe("stock findings", () => {
     ]);
   });
 
+  // By hand: two pads each; D1 has both, D2 one of them and one that serves as well, D3 one, D4 none, and D5 is to come
+  it("names devices that hold some of what they carry, but not all of it, where most hold all", () => {
+    const devices = ["D1", "D2", "D3", "D4"].map((name) => device(name, { type: "A" }));
+    const held = (places: string, item = "Pads") => [...places].map((n) => stock(item, "2028-01-31", `D${n}`));
+    const catalogue = [
+      catalogued("Pads", "pads", { fits: ["A"], perDevice: 2 }),
+      catalogued("Other pads", "pads", { alternatives: ["Pads"] }),
+    ];
+    const told = (datedStock: Fleet["datedStock"]) => {
+      const coming = device("D5", { type: "A", inService: day("2027-03-01") });
+      const fleet = { ...emptyFleet(), devices: [...devices, coming], catalogue, datedStock };
+      return forecastDatedStock(fleet, policy).findings.map(({ code, message }) => [code, message]);
+    };
+    const without = ["device-without", "The sheets have no Pads at 1 device that should take it: D4."];
+    expect(told([...held("1123"), ...held("2", "Other pads"), ...held("5")])).toEqual([
+      ["fewer-than-carried", "D3 holds 1 unit of Pads, but a device carries 2."],
+      without,
+    ]);
+    // where most hold one, the catalogue's two are likelier wrong
+    expect(told(held("1123"))).toEqual([without]);
+  });
+
+  // By hand: nine of ten vans carry gel, and no catalogue says who should; of five, four do; of four, three
+  it("names devices without what nearly all of their like hold, where no catalogue says who takes it", () => {
+    const told = (vans: number, others: number) => {
+      const devices = Array.from({ length: vans }, (_, n) => device(`V${n}`, { type: "van" }));
+      const datedStock = devices.slice(0, others).map(({ device }) => stock("Gel", "2028-01-31", device));
+      return forecastDatedStock({ ...emptyFleet(), devices, datedStock }, policy).findings;
+    };
+    const message = "The sheets have no Gel at 1 device that should take it: V9.";
+    expect(told(10, 9)).toMatchObject([{ code: "device-without", message }]);
+    expect(told(5, 4)).toHaveLength(1);
+    expect(told(4, 3)).toEqual([]);
+    expect(told(10, 7)).toEqual([]);
+    expect(told(10, 10)).toEqual([]);
+  });
+
   // By hand: of the shelf only a count of none is left; of the bag one unit that is past expiry
   it("says nothing of a place whose count is none, and counts no such row among what serves", () => {
     const none = stock("Pads", "2028-01-31", "Shelf", { quantity: 0 });
