@@ -16,9 +16,8 @@ import { countsUntil } from "./unit-life.ts";
 
 /** A device must lack an item that this share of the devices that take it hold, before the lack is worth a word. */
 const SHARE_THAT_HOLD = 0.5;
-/** The same where no catalogue says who takes it, but only what most devices of a kind hold: this many at the least. */
-const SHARE_OF_A_KIND = 0.8;
-const DEVICES_OF_A_KIND = 5;
+/** The same where no catalogue says who takes it, but only what devices of a kind hold. */
+const SHARE_OF_A_KIND = 0.9;
 /** Names listed in one finding. */
 const NAMES_SHOWN = 5;
 
@@ -93,11 +92,11 @@ function findDevicesWithout(
   const lacking = takers.filter(({ key }) => takes.holds(key, item) === 0);
   const byCatalogue = item.fits.size + item.carriedBy.size > 0;
   const share = byCatalogue ? SHARE_THAT_HOLD : SHARE_OF_A_KIND;
-  const isOdd =
-    (byCatalogue || takers.length >= DEVICES_OF_A_KIND) && lacking.length <= takers.length * (1 - share) + 1e-9;
+  const isOdd = takers.length - lacking.length >= takers.length * share;
   const without = lacking.filter(({ key }) => isOdd || (asPacks && emptied.has(key)));
   if (without.length === 0) return [];
-  const message = `The sheets have no ${item.name} at ${counted(without.length, "device")} that should take it: ${list(without.map(({ device }) => device.device))}.`;
+  const why = byCatalogue || !isOdd ? "that should take it" : "whose like have it";
+  const message = `The sheets have no ${item.name} at ${counted(without.length, "device")} ${why}: ${list(without.map(({ device }) => device.device))}.`;
   const devices = without.map(({ device }) => device);
   return [finding("device-without", devices, null, message)];
 }
