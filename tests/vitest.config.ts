@@ -23,14 +23,18 @@ class LongestFirst extends BaseSequencer {
   }
 }
 
-/** Whatever touches dates runs again far east of Greenwich, and half an hour off the full hours to the west. */
+/**
+ * Whatever touches dates runs again far east of Greenwich, and half an hour off the full hours to the west; but for what
+ * takes long and meets dates only as other tests do.
+ */
 const elsewhere = ["Pacific/Auckland", "America/St_Johns"].map((zone) => ({
   root,
   test: {
     name: zone,
     include: ["tests/{calendar,fleet,sheets,fade,supplies,orders,out}/**/*.test.ts"],
     exclude: [
-      "tests/sheets/{fuzz,slow-patterns}.test.ts",
+      "tests/sheets/{fuzz,slow-patterns,told-as-list}.test.ts",
+      "tests/sheets/made-{lists,registers}/*.test.ts",
       "tests/orders/optimum.test.ts",
       "tests/fade/{fade-items,fit-side-by-side,item-fit,kept-fits,pack-outlook,pack-posterior,speaking-curves}.test.ts",
     ],
