@@ -45,7 +45,7 @@ function itemsIn(plan: Plan, months: Comparison["months"]) {
   const keyOf = remembered(nameKey);
   const byKey = <Row extends { item: string }>(rows: readonly Row[]) => groupBy(rows, ({ item }) => keyOf(item));
   const [ordered, needed] = [byKey(linesWithin(plan, months)), byKey(plan.demand)];
-  const [stock, packs] = [byKey(plan.datedStock), byKey(plan.packs)];
+  const [stock, groups] = [byKey(plan.datedStock), byKey(plan.fadeGroups)];
   return (key: string) => {
     const lines = ordered.get(key) ?? [];
     return {
@@ -58,7 +58,8 @@ function itemsIn(plan: Plan, months: Comparison["months"]) {
       firstUnits: lines[0]?.quantity ?? 0,
       firstCurrency: lines[0]?.currency ?? null,
       stock: sum(stock.get(key), (row) => row.quantity),
-      readings: sum(packs.get(key), (row) => row.readings),
+      // a pack that was replaced is no row any more, but its readings are still there
+      readings: sum(groups.get(key), (row) => row.readings),
     };
   };
 }

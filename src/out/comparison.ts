@@ -55,7 +55,7 @@ export interface ItemBeside {
   /** Units of that line, on which its price may hang; 0 where there is none. */
   firstUnits: Beside<number>;
   firstCurrency: Beside<string | null>;
-  /** Runtime readings of the item's packs that were used. */
+  /** Runtime readings that were used of the item's packs, those that were replaced among them. */
   readings: Beside<number>;
 }
 

@@ -176,6 +176,7 @@ describe("comparePlans", () => {
 
   it("tells new readings, used stock and prices as what may be behind a change", () => {
     const later = aPlan({
+      fadeGroups: [{ ...plan.fadeGroups[0]!, readings: 11 }],
       packs: [{ ...pack, readings: 11, replaceBy: { ...pack.replaceBy, p50: "2027-02-04" } }, plan.packs[1]!],
       datedStock: [{ ...plan.datedStock[0]!, quantity: 24 }],
       demand: [plan.demand[0]!, { ...plan.demand[0]!, item: "pads-adult" }],
@@ -202,6 +203,7 @@ describe("comparePlans", () => {
       aPlan({
         demand: [{ ...plan.demand[0]!, item: "new" }],
         datedStock: [{ ...plan.datedStock[0]!, item: "old", quantity }],
+        fadeGroups: [{ ...plan.fadeGroups[0]!, item: "old-pack", readings }],
         packs: [{ ...pack, item: "old-pack", readings }],
         orders: [],
       });
@@ -214,6 +216,17 @@ describe("comparePlans", () => {
         .slice(2)
         .map((row) => row.split(" ")[0]),
     ).toEqual(["new", ""]);
+  });
+
+  // By hand: the last test of the pack that read 9 times is its tenth, for which it is replaced by one that has none, so that the
+  // plan lists 0 readings of packs in service; the item has 10 less 9 more, not 9 fewer
+  it("counts the readings of packs that were replaced since", () => {
+    const later = aPlan({
+      fadeGroups: [{ ...plan.fadeGroups[0]!, readings: 10 }],
+      packs: [{ ...pack, serial: "M27-001", readings: 0 }, plan.packs[1]!],
+    });
+    const { says } = comparePlans({ label: "a", plan }, { label: "b", plan: later });
+    expect(says).toEqual(["pack-md: 1 reading more."]);
   });
 
   // By hand: 1.5 at one month's end and 2 at the next are 3.5 device-months; a line put off twice is one line
