@@ -1,4 +1,4 @@
-import { fitsToPlan, makePlan, type Plan, rememberStages } from "../src/index.ts";
+import { fitsToPlan, makeDatesBehind, makePlan, type Plan, rememberStages } from "../src/index.ts";
 import { fitInThreads } from "./fit-threads.ts";
 import { type LoadedFleet, loadFleet, requireWholeReading } from "./load-fleet.ts";
 import { warnOfMemory } from "./memory-note.ts";
@@ -15,6 +15,8 @@ const STAGES: Record<string, string> = {
 /** A fleet as read, with its plan. */
 export interface LoadedPlan extends LoadedFleet {
   plan: Plan;
+  /** Dated stock that is held, worked out when asked for. */
+  heldStock: () => ReturnType<typeof makeDatesBehind>["heldStock"];
 }
 
 /**
@@ -40,5 +42,7 @@ export async function loadPlan(
     return stages(name, restsOn, policy, compute);
   });
   clearProgress();
-  return { ...loaded, plan };
+  const { reading, policy } = loaded;
+  const isHeld = reading.fleet.datedStock.some(({ held }) => held !== null);
+  return { ...loaded, plan, heldStock: () => (isHeld ? makeDatesBehind(reading, policy, stages).heldStock : []) };
 }

@@ -29,7 +29,7 @@ export async function runPlan(inputs: readonly string[], options: VerbOptions, m
   const { reading, plan, paths } = loaded;
   const files = options.out === undefined ? [] : await planFiles(loaded, makePage(loaded.plan, loaded.reading));
   if (options.out !== undefined) await writeFiles(options.out, files, paths);
-  await print(options.json ? writePlanJson(plan) : [summaryText(plan, stdoutSetting())]);
+  await print(options.json ? writePlanJson(plan) : [summaryText(plan, stdoutSetting(), loaded.heldStock())]);
   if (options.out === undefined) {
     suggest(`${typed(["wanecast", "plan", ...inputs, "--out", "out"])} writes the orders, a calendar and the page`);
   } else {

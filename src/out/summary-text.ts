@@ -3,6 +3,7 @@ import { sortBy } from "../maths/sort-by.ts";
 import { STOCK_FINDING_CODES } from "../supplies/finding-codes.ts";
 import { aheadText } from "./ahead.ts";
 import { findingLines } from "./finding-lines.ts";
+import { type HeldRow, heldTold } from "./held-stock.ts";
 import { horizonText } from "./horizon-text.ts";
 import { knowsNothing } from "./knows-nothing.ts";
 import { outNow } from "./out-now.ts";
@@ -18,14 +19,22 @@ const SHOWN_ORDERS = 8;
 const SHOWN_CROWDS = 5;
 const SHOWN_SIGNS = 4;
 
-/** The plan on one screen or two: what lies ahead, what is needed, when to order, what it costs, what was read. */
-export function summaryText(plan: Plan, setting: TextSetting): string {
+/**
+ * The plan on one screen or two: what lies ahead, what is needed, when to order, what it costs, what was read.
+ *
+ * @param held  dated stock that is held, which plan.json does not hold: what of it sits in devices is to come out
+ */
+export function summaryText(plan: Plan, setting: TextSetting, held: readonly HeldRow[] = []): string {
   const { width } = setting;
   return joinLines([
     titleLine(`Plan ${horizonText(plan)}`, setting),
     "",
     wrapText(aheadText(plan), width),
-    ...section("Out now", bullets(outNow(plan), setting), setting),
+    ...section(
+      "Out now",
+      bullets([...outNow(plan), ...heldTold(held.filter((row) => row.installed))], setting),
+      setting,
+    ),
     ...section(
       "Needed (units; likely = P50, safe = P95)",
       plan.demand.length > 0 && !knowsNothing(plan) ? [neededTable(plan, width)] : [],

@@ -55,6 +55,17 @@ describe("wanecast plan on the invented fleet", () => {
 });
 
 describe("wanecast plan", () => {
+  // By hand: of the recalled lot two units sit in MD-2, to come out; the third lies in the store, where nobody is treated with it
+  it("tells what of a recalled lot sits in devices", () => {
+    const stock = SMALL_FLEET["dated_stock.csv"]!.split("\n").map((line, at) =>
+      line === "" ? "" : `${line},${at === 0 ? "held" : line.includes(",P2,") ? "recalled" : ""}`,
+    );
+    const recalled = { ...SMALL_FLEET, "dated_stock.csv": stock.join("\n") };
+    const { stdout } = wanecast(["plan", folderWith(recalled)]);
+    expect(stdout).toContain(
+      "Out now\n- 2 held units in devices, each counted as a gap: pads at MD-2 (recalled).\n\nNeeded",
+    );
+  });
   it("--out never writes over an input", () => {
     const folder = folderWith(SMALL_FLEET);
     const { code, stderr } = wanecast(["plan", folder, "--out", folder]);
