@@ -22,45 +22,36 @@ export function filteredTable<Row>(
   filters: Filter<Row>[],
   sum: (rows: readonly Row[]) => string = () => "",
 ): HTMLElement {
-  const chosen = new Map<string, string>();
   const holder = make("div");
   const order = {};
   const count = make("output", { class: "count" });
-  const controls = filters.flatMap((filter) => {
-    const values = [...new Set(spec.rows.map(filter.of).filter((value) => value !== null))];
+  const controls = filters.flatMap(({ id, label, of }) => {
+    const values = [...new Set(spec.rows.map(of).filter((value) => value !== null))].sort(compareNames);
     if (values.length < 2) return [];
-    values.sort(compareNames);
-    const before = keptChoice(filter.id);
-    if (before !== null && values.includes(before)) chosen.set(filter.id, before);
     const select = make(
       "select",
       {
-        id: filter.id,
+        id,
         change: () => {
-          if (select.value === "") chosen.delete(filter.id);
-          else chosen.set(filter.id, select.value);
-          keepChoice(filter.id, select.value || null);
+          keepChoice(id, select.value || null);
           fill();
         },
       },
       make("option", { value: "" }, say.table.any),
-      values.map((value) => make("option", { value, selected: value === chosen.get(filter.id) }, value)),
+      values.map((value) => make("option", { value, selected: value === keptChoice(id) }, value)),
     );
-    return [make("span", {}, make("label", { for: filter.id }, filter.label), select)];
+    return { of, select, shown: make("span", {}, make("label", { for: id }, label), select) };
   });
 
   function fill(): void {
-    const rows = spec.rows.filter((row) =>
-      filters.every((filter) => {
-        const wanted = chosen.get(filter.id);
-        return wanted === undefined || filter.of(row) === wanted;
-      }),
-    );
+    const chosen = controls.flatMap(({ of, select: { value } }) => (value === "" ? [] : { of, value }));
+    const rows = spec.rows.filter((row) => chosen.every(({ of, value }) => of(row) === value));
     holder.replaceChildren(table({ ...spec, rows }, order));
     count.textContent =
-      chosen.size === 0 ? "" : say.table.shown(numberWords(rows.length), numberWords(spec.rows.length)) + sum(rows);
+      chosen.length === 0 ? "" : say.table.shown(numberWords(rows.length), numberWords(spec.rows.length)) + sum(rows);
   }
 
   fill();
-  return make("div", {}, controls.length > 0 && make("div", { class: "choices" }, controls, count), holder);
+  const shown = controls.map((control) => control.shown);
+  return make("div", {}, shown.length > 0 && make("div", { class: "choices" }, shown, count), holder);
 }

@@ -26,6 +26,11 @@ export function workerText() {
 const MARKS = /\/\* @__PURE__ \*\//g;
 
 const STYLE = /<style rel[^>]*>([\s\S]+?)<\/style>/;
+/**
+ * What the bundler adds to it: for colours that are told for light and dark at once, of which there are none, for browsers
+ * that are too old for the page anyway (Firefox 93), and for itself.
+ */
+const ADDED_STYLE = /--lightningcss-\w+:[^;]*;|width:-moz-fit-content;|\s*\/\*\$vite\$:\d+\*\//g;
 /** Line ends with what is indented behind them, and the end tags that a page may leave out. */
 const BREAKS = /\n\s*/g;
 const ENDS = /<\/body>\s*<\/html>\s*$/;
@@ -90,7 +95,7 @@ export async function packedPage(html: string): Promise<string> {
   const [, open, code, close] = SCRIPT.exec(html) ?? [];
   if (code === undefined) throw new Error("no script in the page");
   // the stylesheet packs better beside the script than by itself; without the script there is nothing to style
-  const style = JSON.stringify(STYLE.exec(html)?.[1]);
+  const style = JSON.stringify(STYLE.exec(html)?.[1]?.replace(ADDED_STYLE, ""));
   const whole = `document.head.append(Object.assign(document.createElement("style"),{textContent:${style}}));${code}`;
   const coded = Buffer.from(withCodedWords(whole.replace(MARKS, "")));
   const script = await unpacked(await pack(coded), coded.length);

@@ -35,19 +35,19 @@ function sample(mark: Mark): SVGElement {
     line: () => [line({})],
     dashed: () => [
       line({ "stroke-dasharray": "6 4" }),
-      makeSvg("circle", { cx: 14, cy: 7, r: 3, class: "hollow", stroke: "currentColor", "stroke-width": 1.5 }),
+      makeSvg("circle", { cx: 14, cy: 7, r: 3, fill: "var(--paper)", stroke: "currentColor", "stroke-width": 1.5 }),
     ],
     dotted: () => [line({ "stroke-dasharray": "2 3" })],
     "accent-line": () => [
-      line({ class: "accent" }),
-      makeSvg("rect", { x: 11, y: 4, width: 6, height: 6, class: "accent-fill" }),
+      line({ stroke: "var(--accent)" }),
+      makeSvg("rect", { x: 11, y: 4, width: 6, height: 6, fill: "var(--accent)" }),
     ],
-    bar: () => [box({ class: "soft-fill" })],
-    "faint-line": () => [line({ class: "faint", "stroke-width": "1" })],
-    "light-bar": () => [box({ class: "hollow", stroke: "currentColor" })],
-    "accent-bar": () => [box({ class: "accent-fill" })],
+    bar: () => [box({ fill: "var(--soft)" })],
+    "faint-line": () => [line({ stroke: "var(--grey)", "stroke-width": "1" })],
+    "light-bar": () => [box({ fill: "var(--paper)", stroke: "currentColor" })],
+    "accent-bar": () => [box({ fill: "var(--accent)" })],
     hatch: () => [
-      makeSvg("path", { d: "M1 13 13 1M7 13 19 1M13 13 25 1", class: "soft-stroke", "stroke-width": 1, fill: "none" }),
+      makeSvg("path", { d: "M1 13 13 1M7 13 19 1M13 13 25 1", stroke: "var(--soft)", "stroke-width": 1, fill: "none" }),
     ],
     dot: () => [makeSvg("circle", { cx: 14, cy: 7, r: 3.5, fill: "currentColor" })],
   };
