@@ -38,6 +38,7 @@ export async function showReport(content: HTMLElement, session: PlannedSession, 
   const section = document.activeElement?.closest("section")?.id;
   const stay = stayInPlace(document.activeElement);
   let main = content.querySelector<HTMLElement>("[data-unfinished]");
+  const isNew = main === null;
   if (main) content.querySelector(".masthead")?.replaceWith(masthead(session));
   else {
     main = make("main", { id: "plan" });
@@ -66,6 +67,8 @@ export async function showReport(content: HTMLElement, session: PlannedSession, 
     if (mine !== latest) return;
   }
   main.dataset.unfinished = "";
+  // the part that the page's address names was not there yet when the page was opened
+  if (isNew) document.getElementById(location.hash.slice(1))?.scrollIntoView();
   await focusWhenThere(focused);
   // what was pressed has gone with what it did: the keyboard goes on where it stood
   if (section && document.activeElement === document.body)
