@@ -504,7 +504,7 @@ export const say = {
         columns.map((name) => `${kind}: ${name}`),
         "and",
       )}`,
-    by: { header: "by its header", contents: "by what is in it", mapping: "by your choice" },
+    by: { header: "by its header", contents: "by what is in it", mapping: "by your choice", file: "by a columns file" },
     order: (order: string) => `, dates ${order}`,
     /** What to do, where the engine speaks of its command line. */
     fixHere: (fix: string) =>

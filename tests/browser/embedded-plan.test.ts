@@ -318,4 +318,13 @@ describe("the page with a plan inside", () => {
     expect(await page.locator(".cautions li").textContent()).toBe(hostile);
     expect(complaints).toEqual([]);
   });
+
+  it("says of columns that whoever made the plan chose that a columns file names them, not its reader", async () => {
+    const reading = structuredClone(smallReading);
+    reading.inputs[0]!.columns[0]!.by = "mapping";
+    const { page } = await openPage(browser, { ...data, reading });
+    await page.locator("details.columns summary").click();
+    const row = page.locator("details.columns tr", { hasText: "packs: serial" });
+    expect(await row.locator("td").nth(3).textContent()).toBe("by a columns file");
+  });
 });

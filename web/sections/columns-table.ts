@@ -54,7 +54,7 @@ async function columnsTable(
       { title: heads[0]!, value: (row) => row.column, figures: true },
       { title: heads[1]!, value: (row) => [row.group, row.header].filter(Boolean).join(" · ") || null },
       { title: heads[2]!, value: readAs, show: (row) => picker(row) ?? readAs(row) },
-      { title: heads[3]!, value: (row) => lackWords(row) ?? how(row, by(row)) },
+      { title: heads[3]!, value: (row) => lackWords(row) ?? how(row, by(row), now !== null) },
       { title: heads[4]!, value: (row) => at(row)?.examples.join(" | ") ?? null, wide: true },
     ],
   });
@@ -64,7 +64,10 @@ function readAs(row: Column): string {
   return row.field === null ? say.sheets.notUsed : `${spaced(row.kind ?? "")}: ${spaced(row.field)}`;
 }
 
-function how({ dateOrder }: Column, by: Column["by"]): string | null {
+/** How a column was recognised, or who chose: whoever made the plan, where its sheets are not at hand. */
+function how({ dateOrder }: Column, by: Column["by"], atHand: boolean): string | null {
   if (by === null) return null;
-  return say.sheets.by[by] + (dateOrder === null ? "" : say.sheets.order(dateOrder));
+  return (
+    say.sheets.by[by === "mapping" && !atHand ? "file" : by] + (dateOrder === null ? "" : say.sheets.order(dateOrder))
+  );
 }
