@@ -35,7 +35,7 @@ export function intake(take: (files: NamedBytes[]) => void, heading: string, oth
       type: "file",
       multiple: true,
       hidden: true,
-      accept: folder ? null : ".csv,.tsv,.txt,.xlsx,text/csv",
+      accept: folder ? null : ".csv,.tsv,.txt,.xlsx,.json",
     });
     if (folder) input.webkitdirectory = true;
     input.dataset.chooses = folder ? "folder" : "files";
