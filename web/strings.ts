@@ -525,6 +525,7 @@ export const say = {
     correct: "Correct it",
     readAgain: "Read again",
     leave: "Leave it",
+    uncorrect: (file: string) => `Take the last correction of ${file} back`,
     columnNumber: (n: number) => `Column ${n}`,
     scan: {
       heading: "What stands on this label?",

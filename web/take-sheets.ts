@@ -55,9 +55,20 @@ export async function setColumns(columns: ColumnsFile): Promise<void> {
   await replan();
 }
 
+/** Sheets as they stood before a row of theirs was corrected, by what became of them. */
+const uncorrected = new WeakMap<NamedBytes, NamedBytes>();
+
 /** Reads a row with other cells than its sheet has. */
 export async function correct(row: RowPlace, changes: CellChange[]): Promise<void> {
-  const corrected = await ask("correct", { row, changes });
-  const before = nowAtHand().files.find(({ name }) => name === row.file);
-  await addFiles([{ ...corrected, fromFolder: before?.fromFolder ?? false }]);
+  const before = nowAtHand().files.find(({ name }) => name === row.file)!;
+  const corrected = { ...before, ...(await ask("correct", { row, changes })) };
+  uncorrected.set(corrected, before);
+  await addFiles([corrected]);
+}
+
+/** The sheet of the last correction, as it stood before. */
+export function beforeCorrection(): NamedBytes | undefined {
+  return nowAtHand()
+    .files.flatMap((file) => uncorrected.get(file) ?? [])
+    .at(-1);
 }

@@ -37,6 +37,18 @@ describe("a row that was set aside", () => {
     await page.keyboard.press("Enter");
     await page.locator("#sheets", { hasText: "None: every row was used." }).waitFor();
     await page.waitForFunction(() => document.activeElement?.id === "sheets-heading");
+
+    // Taken back, the row stands there as it was in its sheet, and is corrected otherwise.
+    const takeBack = page.getByRole("button", { name: "Take the last correction of more_tests.csv back" });
+    await takeBack.press("Enter");
+    await row.waitFor();
+    await page.waitForFunction(() => document.activeElement?.id === "sheets-heading");
+    expect(await takeBack.count()).toBe(0);
+    await correct.press("Enter");
+    await page.locator(".correction").getByLabel("date").fill("2025-08-29");
+    await page.keyboard.press("Enter");
+    await page.locator("#sheets", { hasText: "None: every row was used." }).waitFor();
+    await takeBack.waitFor();
   });
 });
 

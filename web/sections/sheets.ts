@@ -10,7 +10,7 @@ import type { ReadSession } from "../session.ts";
 import { mention } from "../status.ts";
 import { say } from "../strings.ts";
 import { table } from "../table.ts";
-import { correct, setColumns } from "../take-sheets.ts";
+import { addFiles, beforeCorrection, correct, setColumns } from "../take-sheets.ts";
 import { fileAndTab } from "../where.ts";
 import { columnsOf } from "./columns-table.ts";
 import { findings } from "./findings.ts";
@@ -51,6 +51,7 @@ export function sheets(
         reading.setAside.length > 0
           ? setAsideTable(reading, hasSheets ? correct : null)
           : make("p", {}, words.noneAside),
+        takeBack(),
       ),
     ...tools,
   );
@@ -61,6 +62,18 @@ async function forget(): Promise<void> {
   forgetChoices();
   await forgetWork();
   mention(say.intake.cleared);
+}
+
+/** A button that takes the last correction back, so that the row can be corrected otherwise. */
+function takeBack(): HTMLElement | null {
+  const before = beforeCorrection();
+  if (before === undefined) return null;
+  const text = say.sheets.uncorrect(before.name);
+  return make(
+    "p",
+    { class: "act-on" },
+    button(text, () => addFiles([before]), { id: "uncorrect" }),
+  );
 }
 
 /** The fleet as clean sheets, and how the columns were read, to keep. */
