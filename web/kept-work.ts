@@ -17,9 +17,28 @@ const WORK = `${location.pathname}#${EMBEDDED?.length ?? ""}`;
 /** Where the plan to compare with lies, beside the work: it is large, and changes seldom. */
 const COMPARED = `${WORK} plan`;
 
+let kept = true;
+
+/** Whether the reader's work is kept: not once it was forgotten, until there is a new plan. */
+export const isKept = (): boolean => kept;
+
 /** Keeps the work; a browser that refuses to keep anything (a private window) is no fault. */
 export async function keepWork(work: KeptWork): Promise<void> {
-  await inStore("readwrite", (store) => store.put(work, WORK)).catch(() => undefined);
+  kept = true;
+  await inStore("readwrite", (store) => {
+    // which other windows of this page hear
+    localStorage.setItem(WORK, String(performance.timeOrigin));
+    return store.put(work, WORK);
+  }).catch(() => undefined);
+}
+
+/** Has it told where another window of this page kept its work in the place of this one's, or forgot it. */
+export function followOtherWindows(tell: () => void): void {
+  window.addEventListener("storage", ({ key }) => {
+    if (key !== WORK) return;
+    kept = false;
+    tell();
+  });
 }
 
 /** Keeps the plan to compare with, or no longer any; whether the browser did. */
@@ -32,19 +51,23 @@ export async function keepPlan(plan: Plan | null): Promise<boolean> {
 }
 
 /** The work kept earlier, or null. */
-export const keptWork = (): Promise<KeptWork | null> => kept(WORK);
+export const keptWork = (): Promise<KeptWork | null> => found(WORK);
 
 /** The plan to compare with that was kept earlier, or null. */
-export const keptPlan = (): Promise<Plan | null> => kept(COMPARED);
+export const keptPlan = (): Promise<Plan | null> => found(COMPARED);
 
-async function kept<Kept>(key: string): Promise<Kept | null> {
-  const found = await inStore("readonly", (store) => store.get(key)).catch(() => undefined);
-  return (found as Kept | undefined) ?? null;
+async function found<Kept>(key: string): Promise<Kept | null> {
+  const value = await inStore("readonly", (store) => store.get(key)).catch(() => undefined);
+  return (value as Kept | undefined) ?? null;
 }
 
 export async function forgetWork(): Promise<void> {
+  kept = false;
   await keepPlan(null);
-  await inStore("readwrite", (store) => store.delete(WORK)).catch(() => undefined);
+  await inStore("readwrite", (store) => {
+    localStorage.removeItem(WORK);
+    return store.delete(WORK);
+  }).catch(() => undefined);
 }
 
 async function inStore(mode: IDBTransactionMode, run: (store: IDBObjectStore) => IDBRequest): Promise<unknown> {

@@ -13,9 +13,10 @@ import type { Read } from "./engine/messages.ts";
 import { dayWords } from "./format.ts";
 import { intake, listenForDrops, listenForPastes } from "./intake/intake.ts";
 import { recallIso } from "./iso-days.ts";
+import { followOtherWindows } from "./kept-work.ts";
 import { openPage } from "./open-page.ts";
 import { takeLink } from "./own-choices.ts";
-import { showOn } from "./plan-in-force.ts";
+import { inForce, showOn } from "./plan-in-force.ts";
 import { setPrintFooter } from "./print-footer.ts";
 import { showReport } from "./report.ts";
 import { cautions } from "./sections/cautions.ts";
@@ -65,6 +66,10 @@ followColours();
 keepChartsPrintable();
 listenForDrops(takeFiles);
 listenForPastes(takeFiles);
+followOtherWindows(() => {
+  if (inForce().plan !== null) tell(say.intake.elsewhere);
+  document.getElementById("forget")?.parentElement?.replaceChildren(say.intake.elsewhere);
+});
 // whatever was asked of the engine by a click, nothing fails without a word
 window.addEventListener("unhandledrejection", ({ reason }) => {
   if (!(reason instanceof Stopped)) tell(say.intake.failed(reason.message));

@@ -26,6 +26,7 @@ async function goOnWith({ files, columns, choices }: KeptWork): Promise<void> {
   change({ choices: new Map(choices) });
   const linked = choicesFromLink();
   const { working, replanning } = say.intake;
-  const planned = await planFrom(files.length > 0 ? working(files.length) : replanning, inForce().plan);
+  const text = files.length > 0 ? working(files.length) : replanning;
+  const planned = await planFrom(text, inForce().plan, linked === 0);
   if (planned) mention(linked > 0 ? say.intake.taken(linked, "link") : say.intake.restored);
 }

@@ -59,8 +59,10 @@ export function replan(): Promise<boolean> {
 /**
  * Plans from what was taken in hand: says `text` meanwhile, and compares with `before`, should the reader have kept no
  * plan for it. What comes to nothing leaves all that is at hand to newer work that waits, unless the reader stopped it.
+ *
+ * @param isKept  all that it is made from is what this browser keeps
  */
-export function planFrom(text: string, before: Plan | null): Promise<boolean> {
+export function planFrom(text: string, before: Plan | null, isKept = false): Promise<boolean> {
   return inLine(async (isNewest) => {
     busy(text);
     // those of the reader's that come meanwhile are for the next plan
@@ -72,7 +74,7 @@ export function planFrom(text: string, before: Plan | null): Promise<boolean> {
       } else {
         change({ ...planned, before: session.kept ? session.before : before });
         chosen = choices;
-        await showPlanned(planned);
+        await showPlanned(planned, isKept);
       }
       return planned.plan !== null;
     } catch (error) {
@@ -87,18 +89,17 @@ function preview(read: Read): void {
   if (session.plan === null && planFollows) stage.preview(read);
 }
 
-async function showPlanned({ plan, reading }: { plan: Plan | null; reading: Reading }): Promise<void> {
+async function showPlanned({ plan, reading }: { plan: Plan | null; reading: Reading }, isKept: boolean): Promise<void> {
   const { files, columns } = nowAtHand();
   // while the page is drawn; what is said to be ready is found by a reload right after it
-  const kept = keepWork({ files, columns, choices: [...session.choices] });
+  const kept = isKept || keepWork({ files, columns, choices: [...session.choices] });
   await show();
   await kept;
   if (plan === null) {
     tell(say.intake.noPlan(reading.inputs.length > 0));
     document.getElementById("sheets-heading")?.focus();
   } else {
-    const changed = { href: "#changed", text: say.assumptions.changedHeading };
-    mention(say.intake.done(dayWords(plan.asOf)), session.before === null ? undefined : changed);
+    mention(say.intake.done(dayWords(plan.asOf)), session.before !== null);
   }
 }
 

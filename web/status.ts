@@ -12,10 +12,10 @@ export function tell(text: string): void {
 
 const MENTION_MS = 8000;
 
-/** Says something for a while: good news, which may go by unread, and where more of it stands. */
-export function mention(text: string, seeAlso?: { href: string; text: string }): void {
+/** Says something for a while: good news, which may go by unread, and where it stands what changed. */
+export function mention(text: string, changed = false): void {
   tell(text);
-  if (seeAlso) status.append(" ", make("a", { href: seeAlso.href }, seeAlso.text));
+  if (changed) status.append(" ", make("a", { href: "#changed" }, say.assumptions.changedHeading));
   const said = status.textContent;
   setTimeout(() => {
     if (status.textContent === said) tell("");

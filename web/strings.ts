@@ -95,6 +95,7 @@ export const say = {
     kept: "These sheets, your changes and a plan to compare with are kept in this browser only, so that a reload finds them.",
     clear: "Forget them",
     cleared: "Forgotten: nothing of your work is kept in this browser.",
+    elsewhere: "Another window changed what is kept here: a reload loses your work. Save what you need first.",
     restored: "Your work from last time is back.",
     taken: (n: number, from: "file" | "link") =>
       `${numberWords(n)} ${plural(n, "assumption was", "assumptions were")} taken from the ${from}.`,

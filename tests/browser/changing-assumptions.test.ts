@@ -97,6 +97,14 @@ describe("a plan in the page", () => {
 
     await page.locator("#forget").click();
     await page.locator(".status", { hasText: "Forgotten" }).waitFor();
+    // The keyboard stays where the button was, and nothing is said to be kept, also once the report is drawn anew.
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toContain("Forgotten");
+    const kept = page.locator("#sheets", { hasText: "so that a reload finds them" });
+    expect(await kept.count()).toBe(0);
+    await page.locator("#iso-dates").check();
+    await page.locator("#orders", { hasText: "2026-" }).waitFor();
+    await planned(page);
+    expect(await kept.count()).toBe(0);
     await reloaded(page);
     await page.locator("#try-sample").waitFor();
     expect(await page.locator("#assumptions").count()).toBe(0);

@@ -29,3 +29,26 @@ describe("a reload", () => {
     expect(await top()).toBeLessThan(120);
   });
 });
+
+describe("two windows of the page", () => {
+  it("tell the first that its work is kept no longer, once the second keeps another", async () => {
+    const first = await pageWithPlan();
+    await reloaded(first);
+    await planned(first);
+    const second = await first.context().newPage();
+    await second.goto(first.url());
+    // the same work: nothing is lost, and nothing is said
+    await second.locator(".status", { hasText: "is back" }).waitFor();
+    const kept = first.locator("#sheets", { hasText: "so that a reload finds them" });
+    expect(await kept.count()).toBe(1);
+    await second.locator("#policy-end_of_life_percent").fill("85");
+    await second.locator("#policy-end_of_life_percent").press("Enter");
+    await first.locator(".status", { hasText: "a reload loses your work" }).waitFor();
+    expect(await kept.count()).toBe(0);
+    // a new plan is kept again, in the place of the other's
+    await first.locator("#policy-end_of_life_percent").fill("75");
+    await first.locator("#policy-end_of_life_percent").press("Enter");
+    await kept.waitFor();
+    await second.locator(".status", { hasText: "a reload loses your work" }).waitFor();
+  });
+});

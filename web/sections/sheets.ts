@@ -3,7 +3,7 @@ import { countColumn } from "../columns.ts";
 import { button, make } from "../dom.ts";
 import { ask } from "../engine/engine.ts";
 import { forgetChoices } from "../kept-choices.ts";
-import { forgetWork } from "../kept-work.ts";
+import { forgetWork, isKept } from "../kept-work.ts";
 import { rowsRead } from "../rows-read.ts";
 import { saveFile } from "../save-file.ts";
 import type { ReadSession } from "../session.ts";
@@ -28,14 +28,7 @@ export function sheets(
     "sheets",
     words.heading,
     lead(found ? rowsRead(reading) : words.nothing),
-    hasSheets
-      ? make(
-          "p",
-          { class: "act-on" },
-          `${say.intake.kept} `,
-          button(say.intake.clear, forget, { class: "link", id: "forget" }),
-        )
-      : make("p", {}, words.embedded),
+    hasSheets ? keptLine() : make("p", {}, words.embedded),
     reading.refused.length > 0 && answer(words.refusedHeading, refused(reading)),
     found && tables(reading),
     found &&
@@ -57,11 +50,22 @@ export function sheets(
   );
 }
 
-/** Keeps nothing of the reader's work any longer; the page goes on showing it. */
-async function forget(): Promise<void> {
-  forgetChoices();
-  await forgetWork();
-  mention(say.intake.cleared);
+/** That the reader's work is kept in this browser, with a button to keep nothing any longer; the page goes on showing it. */
+function keptLine(): HTMLElement {
+  const { kept, clear, cleared } = say.intake;
+  const forget = async () => {
+    forgetChoices();
+    await forgetWork();
+    line.replaceChildren(cleared);
+    line.focus();
+    mention(cleared);
+  };
+  const line = make(
+    "p",
+    { class: "act-on", tabindex: -1 },
+    isKept() ? [`${kept} `, button(clear, forget, { class: "link", id: "forget" })] : cleared,
+  );
+  return line;
 }
 
 /** A button that takes the last correction back, so that the row can be corrected otherwise. */
