@@ -3,9 +3,8 @@ import { type PackEvidence, wearAt } from "./evidence.ts";
 import { type GridChances, gridChances } from "./grid-chances.ts";
 import type { ItemFit } from "./item-fit.ts";
 import { startVarianceAt } from "./level-form.ts";
-import { LOG_LIFE_STEP } from "./life-grid.ts";
 import { emptyHead, headOf, NODE_PLACES, posteriorsByCurve } from "./posteriors-by-curve.ts";
-import { FARTHEST, FIRST, POINTS, SECOND } from "./spread-points.ts";
+import { FARTHEST, FIRST, POINTS } from "./spread-points.ts";
 import { INDEX_PER_LOG_STRETCH } from "./time-grid.ts";
 import { addArrival, chancesOf, spreadOverSteps, spreadTally, TALLY_SIZE } from "./time-tally.ts";
 import { crossingOf, usualCrossings } from "./usual-crossings.ts";
@@ -18,8 +17,6 @@ const NEARLY_NORMAL = 0.15;
 const OFFSETS = [-Math.sqrt(3), 0, Math.sqrt(3)];
 const WEIGHTS = [1 / 6, 2 / 3, 1 / 6];
 const POINTS_A_NODE = 16;
-/** Standard deviation of a flat spread over one step. */
-const FLAT = Math.sqrt(1 / 12);
 
 /** What nodes of narrow spread bring, each at its middle, and what the others bring, at points. */
 const narrow = new Float64Array(TALLY_SIZE);
@@ -32,8 +29,8 @@ const crossing: Crossing = { wear: 0, room: 1, slope: 1, bend: 0, rise: 1 };
  * Chance that a pack's true capacity is below a threshold, by curve and time ahead, with the pack's own part of the
  * model error and before the part that all packs share. Non-decreasing in time.
  *
- * Each life and shape that the readings leave open crosses the threshold at one wear; its start capacity, the pace of
- * time and the step from one life to the next spread that crossing in time.
+ * Each life and shape that the readings leave open crosses the threshold at one wear; its start capacity and the pace
+ * of time spread that crossing in time.
  *
  * @param evidence    the pack's readings; empty for a pack never tested
  * @param ahead       the pack's clocks from now on
@@ -60,7 +57,6 @@ export function chancesBelow(
     const usual = usualCrossings(tables, threshold);
     const now = wearAt(ahead.now, useShare);
     const perDay = wearAt(ahead.perDay, useShare);
-    const lifeStep = head.step === 1 ? 0 : FLAT * LOG_LIFE_STEP * head.step;
     narrow.fill(0);
     wide.fill(0);
     let counted = 0;
@@ -75,24 +71,23 @@ export function chancesBelow(
       const startVariance = startVarianceAt(head, crossing.rise);
       // of the log of wear at the crossing; of the time ahead it is greater, the less of that wear lies ahead
       const ofWear = startVariance / (room * room * slope * slope);
-      if (aheadShare > 0 && ofWear + lifeStep * lifeStep < NARROW * NARROW * aheadShare * aheadShare) {
+      if (aheadShare > 0 && ofWear < NARROW * NARROW * aheadShare * aheadShare) {
         const days = ahead.even ? (wear - now) / perDay : daysToWear(ahead, useShare, wear);
         addArrival(narrow, days, weight);
-        variances += (weight * (ofWear + lifeStep * lifeStep)) / (aheadShare * aheadShare);
+        variances += (weight * ofWear) / (aheadShare * aheadShare);
         narrows += weight;
         continue;
       }
       const relative = Math.sqrt(startVariance) / room;
       // long past the threshold at every point
-      if (wearAtRoom(crossing, 1 + FARTHEST * relative) * (1 + lifeStep * FARTHEST) <= now) {
+      if (wearAtRoom(crossing, 1 + FARTHEST * relative) <= now) {
         wide[0] = wide[0]! + weight;
         dealt = (dealt + POINTS_A_NODE) % POINTS;
         continue;
       }
       const few = aheadShare > 0 && ofWear < NEARLY_NORMAL * NEARLY_NORMAL * aheadShare * aheadShare;
       for (let point = 0; point < (few ? OFFSETS.length : POINTS_A_NODE); point++) {
-        let at = wearAtRoom(crossing, 1 + (few ? OFFSETS[point]! : FIRST[dealt]!) * relative);
-        if (lifeStep > 0) at *= 1 + lifeStep * SECOND[dealt]!;
+        const at = wearAtRoom(crossing, 1 + (few ? OFFSETS[point]! : FIRST[dealt]!) * relative);
         dealt = dealt + 1 === POINTS ? 0 : dealt + 1;
         const days = ahead.even ? (at - now) / perDay : daysToWear(ahead, useShare, at);
         addArrival(wide, days, few ? weight * WEIGHTS[point]! : weight / POINTS_A_NODE);

@@ -12,8 +12,6 @@ export interface PackPosterior {
   count: number;
   nodes: Int32Array;
   chance: Float64Array;
-  /** How many steps of the life grid lie from one of them to the next. */
-  step: number;
   /** Mean of the start capacity and of the early rise given the node, at the nodes that count. */
   startMean: Float64Array;
   riseMean: Float64Array;
@@ -30,7 +28,6 @@ export function emptyPosterior(): PackPosterior {
     count: 0,
     nodes: new Int32Array(n),
     chance: new Float64Array(n),
-    step: 1,
     startMean: new Float64Array(n),
     riseMean: new Float64Array(n),
     spread: { startVariance: 0, covariance: 0, riseVariance: 0, base: 0 },
@@ -65,7 +62,7 @@ export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: 
   const { curve, slow, knee } = tables;
   const { nodes, chance, startMean, riseMean } = into;
   sayReadings(evidence, tables, into.spread);
-  const { seen, step } = lookWhereItMatters(tables, nodes, chance, FOR_FORECAST);
+  const { seen } = lookWhereItMatters(tables, nodes, chance, AT_EVERY_NODE);
   const best = largest(chance, seen);
   let total = 0;
   into.count = 0;
@@ -77,8 +74,7 @@ export function packPosterior(evidence: PackEvidence, tables: NodeTables, into: 
     nodes[into.count] = nodes[i]!;
     chance[into.count++] = weight;
   }
-  into.step = step;
-  into.logLikelihood = best + Math.log(total * step);
+  into.logLikelihood = best + Math.log(total);
   for (let i = 0; i < into.count; i++) {
     const node = nodes[i]!;
     const { start, rise } = forms[levelOf(node)]!;
@@ -150,13 +146,13 @@ function look(
 /**
  * Lively stretches of coarse nodes from which a pack's life is so uncertain that every second, or every third, node
  * tells as much as all. A sum over steps of h misses a normal of deviation s by 2 exp(-2 (pi s / h)^2): a likelihood
- * needs no more than that; a forecast also shows the nodes' places, and asks for more.
+ * needs no more than that; a forecast also shows the nodes' places, and asks for every one.
  */
 interface Coarseness {
   everySecond: number;
   everyThird: number;
 }
-const FOR_FORECAST: Coarseness = { everySecond: 8, everyThird: Infinity };
+const AT_EVERY_NODE: Coarseness = { everySecond: Infinity, everyThird: Infinity };
 const FOR_LIKELIHOOD: Coarseness = { everySecond: 3, everyThird: 5 };
 /**
  * Steps in scales of the lives between packs that may be passed over at once. Where readings say little, the posterior has

@@ -13,12 +13,12 @@ export interface PosteriorsByCurve {
   numbers: Float64Array;
 }
 
-/** What is told of a curve: where its nodes begin and end, the steps of the life grid between them, and the spread. */
-const HEAD_PLACES = 6;
+/** What is told of a curve: where its nodes begin and end, and the spread. */
+const HEAD_PLACES = 5;
 export const NODE_PLACES = 3;
 
-/** Chance below which a node is left out of a pack's forecast. */
-const NODE_WORTH_COUNTING = 3e-4;
+/** Chance below which a node is left out of a pack's forecast: together those of the far tails come to a thousandth. */
+const NODE_WORTH_COUNTING = 1e-4;
 
 const posterior = emptyPosterior();
 const room: PosteriorsByCurve & { evidence: PackEvidence | null; tables: readonly NodeTables[] } = {
@@ -55,10 +55,9 @@ export function posteriorsByCurve(evidence: PackEvidence, tables: readonly NodeT
       at++;
     }
     heads[head + 1] = at;
-    heads[head + 2] = posterior.step;
-    heads[head + 3] = spread.startVariance;
-    heads[head + 4] = spread.covariance;
-    heads[head + 5] = spread.riseVariance;
+    heads[head + 2] = spread.startVariance;
+    heads[head + 3] = spread.covariance;
+    heads[head + 4] = spread.riseVariance;
   }
   room.evidence = evidence;
   room.tables = tables;
@@ -69,21 +68,19 @@ export function posteriorsByCurve(evidence: PackEvidence, tables: readonly NodeT
 export interface CurveHead extends Omit<StartSpread, "base"> {
   from: number;
   end: number;
-  step: number;
 }
 
 export function emptyHead(): CurveHead {
-  return { from: 0, end: 0, step: 1, startVariance: 0, covariance: 0, riseVariance: 0 };
+  return { from: 0, end: 0, startVariance: 0, covariance: 0, riseVariance: 0 };
 }
 
 export function headOf({ heads }: PosteriorsByCurve, curve: number, into: CurveHead): void {
   const at = curve * HEAD_PLACES;
   into.from = heads[at]!;
   into.end = heads[at + 1]!;
-  into.step = heads[at + 2]!;
-  into.startVariance = heads[at + 3]!;
-  into.covariance = heads[at + 4]!;
-  into.riseVariance = heads[at + 5]!;
+  into.startVariance = heads[at + 2]!;
+  into.covariance = heads[at + 3]!;
+  into.riseVariance = heads[at + 4]!;
 }
 
 /** Bytes kept at the most: some 5,000 packs of items that have many. */

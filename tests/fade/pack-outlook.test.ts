@@ -102,7 +102,7 @@ describe("chancesBelow", () => {
       worst = Math.max(worst, Math.abs(ours - byBruteForce(pack, GRID_DAYS[k]!)));
     }
 
-    expect(worst).toBeLessThan(0.004);
+    expect(worst).toBeLessThan(0.002);
   });
 
   it("is the same by posteriors that were kept, at any threshold", () => {
