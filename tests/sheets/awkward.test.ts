@@ -11,6 +11,7 @@ import { COLUMNS_OF_NUMBERS } from "./awkward/columns-of-numbers.ts";
 import { COUNTRIES } from "./awkward/countries.ts";
 import { COUNTS } from "./awkward/counts.ts";
 import { DEPARTMENTS } from "./awkward/departments.ts";
+import { FORMS } from "./awkward/forms.ts";
 import { GONE } from "./awkward/gone.ts";
 import { HABITS } from "./awkward/habits.ts";
 import { HEADERS } from "./awkward/headers.ts";
@@ -55,6 +56,7 @@ describe.each([
   ["lists that count devices", COUNTS],
   ["vehicles at their sites", VEHICLES],
   ["habits", HABITS],
+  ["answers to forms", FORMS],
   ["ratings beside tests", RATINGS],
   ["lists inside cells", CELL_LISTS],
   ["columns of numbers", COLUMNS_OF_NUMBERS],

@@ -4,6 +4,7 @@ import { groupBy } from "../../fleet/group-by.ts";
 import { nameKey } from "../../fleet/name-key.ts";
 import { FindingLog } from "../finding-log.ts";
 import type { GridRow } from "../grid.ts";
+import { profileColumn } from "../tables/profile.ts";
 import { columnsOf, type FieldSource, type Table } from "../tables/table.ts";
 import { meansEmpty, textAt } from "../values/cell-text.ts";
 import { isDate } from "../values/date-text.ts";
@@ -46,7 +47,9 @@ export function lastChecks(
   const spec = columnOfField(sheetSpec("runtime_tests"), "date");
   const source: FieldSource = { spec, columns: [column], by: "header", headerUnit: "", part: null, points: 0 };
   const { peek } = fieldReader(table, source, options, new FindingLog());
-  const named = table.header.flatMap((name, at) => (NAMES.test(parseHeader(name ?? "").says) ? at : []));
+  const named = table.header.flatMap((name, at) =>
+    NAMES.test(parseHeader(name ?? "").says) && !profileColumn(table.rows, at).counts ? at : [],
+  );
   const last = new Map<string, Day>();
   const check = (record: GridRow, place: unknown, item: unknown) => {
     const day = peek(record);

@@ -180,12 +180,17 @@ function kindByItsName({ table, output, log }: About): RowStep | null {
   const [kind = -1] = columnsOf(output, "kind");
   const [per = -1] = columnsOf(output, "pricePer");
   const [price = -1] = columnsOf(output, "price");
+  // "Price per 10", "Price/box of 5"
+  const many = /\b(?:of|per|je|de) (\d{1,3})(?![\d./-])/i.exec(table.header[price] ?? "")?.[1];
   return (values, record) => {
     const sortsOnly = namesNoKind(textAt(record, kind));
     if (values.kind === null || sortsOnly) kindFromName(values, textAt(record, description), log);
     const perWhat = textAt(record, per);
-    const size = packIn(perWhat)?.size ?? Number(perWhat);
-    if (size > 1) values.unitsPerBox ??= size;
+    const size = packIn(perWhat)?.size ?? Number(perWhat || many);
+    if (size > 1) {
+      values.unitsPerBox ??= size;
+      values.pricePer ??= "box";
+    }
     const amount = textAt(record, price);
     values.currency ??= currencyIn(amount);
     // "12.50/box"

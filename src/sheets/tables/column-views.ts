@@ -87,6 +87,9 @@ export function columnViews({ header, groups }: HeaderRows, rows: readonly GridR
       // what describes a line between its device and its battery describes the device
       const described = at > 0 && battery > at && view.things === "item" && view.meaning.says === "";
       if (described) return { ...view, things: "device item" };
+      // what numbers the lines of a form's answers names no device beside "AED ID"
+      if (view.profile.counts && numbered.some(({ things, meaning: { says } }) => things + says === "deviceid"))
+        return view;
       return view.things + view.meaning.says === "name" ? asName(view, numbered) : asOfDevice(view, units);
     }),
   );

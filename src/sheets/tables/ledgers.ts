@@ -29,6 +29,6 @@ export function withIssued(views: ColumnView[]): ColumnView[] {
     const says = view === out ? "quantity" : besides.includes(view) || view.meaning.says === "expiry" ? "aside" : null;
     return says === null
       ? view
-      : { ...view, things: "", joined: null, meaning: { ...view.meaning, says, coverage: 1 } };
+      : { ...view, things: "", joined: null, meaning: { ...view.meaning, words: "", says, coverage: 1 } };
   });
 }

@@ -15,11 +15,11 @@ export interface WholeNumbers {
   levels: boolean;
 }
 
-/** A whole number under a thousand, with at most a word behind it. */
-const FEW = /^\d{1,3}( \p{L}+)?$/u;
+/** A whole number under a thousand, with at most a word behind it, or packs of a size. */
+const FEW = /^\d{1,3}( \p{L}+( (of|de|à|zu) \d+)?)?$/u;
 
 /** What the whole numbers of a column are like. */
-export function wholeNumbers({ texts, isWhole }: ColumnSample): WholeNumbers {
+export function wholeNumbers({ texts, step }: ColumnSample): WholeNumbers {
   const all = (pattern: RegExp) => texts.length > 0 && texts.every((text) => pattern.test(text));
   const several = texts.length > 1;
   const fewEach = all(FEW);
@@ -29,6 +29,6 @@ export function wholeNumbers({ texts, isWhole }: ColumnSample): WholeNumbers {
     severalEach: fewEach && texts.some((text) => Number.parseInt(text, 10) > 1),
     levels: several && all(/^([5-9]\d|100)$/),
     worded: fewEach && texts.some((text) => / /.test(text)),
-    counts: isWhole && several && texts.every((text, at) => text === String(at + 1)),
+    counts: several && texts.every((text, at) => text === String(at * step + 1)),
   };
 }

@@ -2,6 +2,7 @@ import type { Day } from "../../calendar/day.ts";
 import { readDateText } from "../values/date-text.ts";
 import { datesWithCounts } from "../values/listed-supplies.ts";
 import { readNumber } from "../values/number-text.ts";
+import { unitsInPacks } from "../values/units.ts";
 
 /** How many of a column's texts are dates and numbers. */
 export interface DatesAndNumbers {
@@ -37,7 +38,11 @@ export function datesAndNumbers(texts: readonly string[]): DatesAndNumbers {
       if (day !== null && day > latest) latest = day;
     } else if (written?.kind === "bad" && written.year !== undefined) {
       dates++;
-    } else if (STARTS_AS_NUMBER.test(text) && (readNumber(text, ".") !== null || CLOCK.test(text))) numbers++;
+    } else if (
+      STARTS_AS_NUMBER.test(text) &&
+      ((readNumber(text, ".") ?? unitsInPacks(text)) !== null || CLOCK.test(text))
+    )
+      numbers++;
   }
   return { dates, numbers, earliest, latest };
 }

@@ -9,9 +9,9 @@ const SAMPLE = 120;
 export interface ColumnSample {
   /** Texts of the filled ones. */
   texts: string[];
-  /** Rows looked at, and whether they are all. */
+  /** Rows looked at, each of them so many rows behind the one before. */
   looked: number;
-  isWhole: boolean;
+  step: number;
 }
 
 /** The cells of one column (0-based), or a part of each, in rows spread evenly over all. */
@@ -25,5 +25,5 @@ export function sampleColumn(rows: readonly GridRow[], column: number, part: Cel
     const text = cellText(part === null ? cell : cellPart(cell, part));
     if (!meansEmpty(text)) texts.push(text);
   }
-  return { texts, looked, isWhole: step === 1 };
+  return { texts, looked, step };
 }

@@ -9,7 +9,7 @@ import { type DecimalMark, readNumber, type WrittenNumber } from "./number-text.
 import { outOfBounds, Problem } from "./problem.ts";
 import { type Gone, goneSince, standingOf } from "./status-words.ts";
 import { timesAYear } from "./times-a-year.ts";
-import { isBoxWord, packIn, unitFactor } from "./units.ts";
+import { isBoxWord, packIn, unitFactor, unitsInPacks } from "./units.ts";
 
 /** What a column's cells are read by, once the column as a whole has been looked at. */
 export interface CellContext {
@@ -198,15 +198,6 @@ function inUnit({ value, word }: WrittenNumber, spec: ColumnSpec, headerUnit: st
 
 function wordFor(value: number | null, word: string): WrittenNumber | null {
   return value === null ? null : { value, word };
-}
-
-/** Units counted in packs of a size, with those that lie loose ("2 bags of 50 + 3"), or beside the size of one ("4 x 250 ml"); null for others. */
-function unitsInPacks(text: string): number | null {
-  const [, count, rest = "", measured, loose = 0] =
-    /^(\d{1,4}) ?([x×] ?\d+ ?(ml|c?m|mm|g)|\p{L}.*?)(?:\+ ?(\d+)\D*)?$/iu.exec(text) ?? [];
-  if (measured !== undefined) return Number(count);
-  const pack = packIn(rest);
-  return pack === null ? null : Number(count) * pack.size + Number(loose);
 }
 
 /** Units of "Frequency (months)", below which stands after how many a task comes again, and not how often in one. */

@@ -7,8 +7,8 @@ const DAYS_PER_MONTH = DAYS_PER_YEAR / 12;
 const words = (factor: number, list: string): [string, number][] => list.split(" ").map((word) => [word, factor]);
 
 const MINUTES = [
-  ...words(1, "min mins min. minute minutes m minuten minuut minuto minutos mn"),
-  ...words(60, "h hr hrs h. hour hours std std. stunde stunden heure heures hora horas uur u"),
+  ...words(1, "min mins minute minutes m minuten minuut minuto minutos mn"),
+  ...words(60, "h hr hrs hour hours std stunde stunden heure heures hora horas uur u"),
   ...words(1 / 60, "s sec secs sek second seconds"),
 ];
 
@@ -20,8 +20,11 @@ const FACTORS: Record<NonNullable<Unit>, Map<string, number>> = {
   W: new Map([...words(1, "w watt watts"), ...words(1000, "kw")]),
   "°C": new Map(words(1, "°c c celsius ° ºc ℃ degc deg grad")),
   days: new Map([
-    ...words(1, "d d. day days tag tage jour jours j día días dia dias dag dagen giorni dage dagar dni"),
-    ...words(7, "w wk wks week weeks woche wochen semaine semaines semana semanas weken settimane veckor uger tygodni"),
+    ...words(1, "d day days tag tage jour jours j día días dia dias dag dagen giorni dage dagar dni"),
+    ...words(
+      7,
+      "w wk wks week weeks wo woche wochen semaine semaines semana semanas weken settimane veckor uger tygodni",
+    ),
     ...words(DAYS_PER_MONTH, "mo mos mth mths month months monat monate mois mes meses maand maanden"),
     ...words(DAYS_PER_YEAR, "y yr yrs year years jahr jahre an ans año años jaar"),
   ]),
@@ -40,13 +43,13 @@ const FACTORS: Record<NonNullable<Unit>, Map<string, number>> = {
   units: new Map(
     words(
       1,
-      "x × pc pcs pc. pcs. piece pieces ea each unit units u st st. stk stk. stück stueck pce pces pièce pièces unité unités ud uds unidad unidades pza pzas stuk stuks off no qty set sets satz sätze jeu jeux juego juegos pr prs pair pairs roll rolls rolle rollen rouleau rouleaux rollo rollos rol tube tubes tuben bottle bottles pad pads sensor sensors pk pks pack packs bag bags beutel bolsa bolsas poche poches",
+      "x × pc pcs piece pieces ea each unit units u st stk stück stueck pce pces pièce pièces unité unités ud uds unidad unidades pza pzas stuk stuks off no qty set sets satz sätze jeu jeux juego juegos pr prs pair pairs roll rolls rolle rollen rouleau rouleaux rollo rollos rol tube tubes tuben bottle bottles pad pads sensor sensors pk pks pack packs bag bags beutel bolsa bolsas poche poches",
     ),
   ),
   "per year": new Map([
     ...words(
       1,
-      "/y /yr /year p.a. pa /a /jahr /an /jaar /año yearly annually annual jährlich annuel annuelle anual jaarlijks",
+      "/y /yr /year p.a pa /a /jahr /an /jaar /año yearly annually annual jährlich annuel annuelle anual jaarlijks",
     ),
     ...words(
       2,
@@ -79,16 +82,30 @@ export function packIn(text: string): { word: string; size: number } | null {
   return size !== undefined && (isBoxWord(word) || PACKETS.test(word)) ? { word, size: Number(size) } : null;
 }
 
+/** Units counted in packs of a size, with those that lie loose ("2 bags of 50 + 3"), or beside the size of one ("4 x 250 ml"); null for others. */
+export function unitsInPacks(text: string): number | null {
+  const [, count, rest = "", measured, loose = 0] =
+    /^(\d{1,4}) ?([x×] ?\d+ ?(ml|c?m|mm|g)|\p{L}.*?)(?:\+ ?(\d+)\D*)?$/iu.exec(text) ?? [];
+  if (measured !== undefined) return Number(count);
+  const pack = packIn(rest);
+  return pack === null ? null : Number(count) * pack.size + Number(loose);
+}
+
 /** Factor from a written unit word to a unit of the fleet; null where the word is no such unit. */
 export function unitFactor(word: string, unit: Unit): number | null {
   if (word === "") return 1;
   if (unit === null) return /^(x|cycles?|cyc|zyklen|zyklus|ciclos?)$/.test(word) ? 1 : null;
-  return FACTORS[unit].get(word.replace(/[·⋅∙]/, "")) ?? (unit === "per year" ? perYearFactor(word) : null);
+  return FACTORS[unit].get(plain(word)) ?? (unit === "per year" ? perYearFactor(word) : null);
 }
 
 /** True where the word counts boxes. */
 export function isBoxWord(word: string): boolean {
-  return BOX_WORDS.has(word);
+  return BOX_WORDS.has(plain(word));
+}
+
+/** A word without the point of "ea." and "A·h". */
+function plain(word: string): string {
+  return word.replace(/[·⋅∙]|\.$/g, "");
 }
 
 /** True for a word that some column of the fleet takes as a unit. */

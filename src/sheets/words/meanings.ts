@@ -117,7 +117,7 @@ const MEANINGS: Record<SheetKind, Record<string, string>> = {
   },
   routine: {
     task: "task, name:4, task type, test:4, name test, test type",
-    per_year: "peryear, peryear task, peryear uses",
+    per_year: "peryear, peryear task, peryear uses, cadence",
     duty: "duty, duty task",
     item: "item, id item, dated:4",
     quantity: "quantity, item quantity, quantity task, quantity test, aside quantity",
