@@ -26,9 +26,10 @@ export const isKept = (): boolean => kept;
 export async function keepWork(work: KeptWork): Promise<void> {
   kept = true;
   await inStore("readwrite", (store) => {
-    // which other windows of this page hear
+    const put = store.put(work, WORK);
+    // which other windows of this page hear; where nothing more fits in there, the work is kept all the same
     localStorage.setItem(WORK, String(performance.timeOrigin));
-    return store.put(work, WORK);
+    return put;
   }).catch(() => undefined);
 }
 
