@@ -1,4 +1,4 @@
-import { fitsToPlan, makeDatesBehind, makePlan, type Plan, rememberStages } from "../src/index.ts";
+import { fitsToPlan, makeHeldStock, makePlan, type Plan, rememberStages } from "../src/index.ts";
 import { fitInThreads } from "./fit-threads.ts";
 import { type LoadedFleet, loadFleet, requireWholeReading } from "./load-fleet.ts";
 import { warnOfMemory } from "./memory-note.ts";
@@ -16,7 +16,7 @@ const STAGES: Record<string, string> = {
 export interface LoadedPlan extends LoadedFleet {
   plan: Plan;
   /** Dated stock that is held, worked out when asked for. */
-  heldStock: () => ReturnType<typeof makeDatesBehind>["heldStock"];
+  heldStock: () => ReturnType<typeof makeHeldStock>;
 }
 
 /**
@@ -43,6 +43,5 @@ export async function loadPlan(
   });
   clearProgress();
   const { reading, policy } = loaded;
-  const isHeld = reading.fleet.datedStock.some(({ held }) => held !== null);
-  return { ...loaded, plan, heldStock: () => (isHeld ? makeDatesBehind(reading, policy, stages).heldStock : []) };
+  return { ...loaded, plan, heldStock: () => makeHeldStock(reading, policy, stages) };
 }

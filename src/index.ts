@@ -38,7 +38,7 @@ export { type PolicyChoice, type PolicyProblem, resolvePolicy } from "./fleet/re
 export { rememberStages } from "./fleet/policy-reads.ts";
 export type { Plan } from "./out/plan-schema.ts";
 export { readPlan } from "./out/read-plan.ts";
-export { makeDates, makeDatesBehind, makePlan } from "./plan.ts";
+export { makeDates, makeDatesBehind, makeHeldStock, makePlan } from "./plan.ts";
 
 // Fits made side by side before a plan, and what the tests say, for drawing
 
@@ -58,13 +58,12 @@ export { datesCsv } from "./out/dates-csv.ts";
 export { datesText } from "./out/dates-text.ts";
 export { CAUSE_WORDS } from "./out/due-text.ts";
 export { embedInPage } from "./out/embed-in-page.ts";
-export { heldTold } from "./out/held-stock.ts";
+export { heldTold, outNowWithHeld } from "./out/held-stock.ts";
 export { knowsNothing } from "./out/knows-nothing.ts";
 export { FORECAST_NOTE, isForecast, isPriced } from "./out/line-standing.ts";
 export { ordersCsv } from "./out/orders-csv.ts";
 export { ordersIcs } from "./out/orders-ics.ts";
 export { ordersText } from "./out/orders-text.ts";
-export { outNow } from "./out/out-now.ts";
 export { packNeeds } from "./out/pack-needs.ts";
 export { packsCsv } from "./out/packs-csv.ts";
 export { packsText } from "./out/packs-text.ts";

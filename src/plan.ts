@@ -5,19 +5,25 @@ import type { ItemDemand } from "./demand/types.ts";
 import { withNamedItems } from "./fleet/named-items.ts";
 import type { Policy } from "./fleet/policy.ts";
 import { type Remembered, rememberStages } from "./fleet/policy-reads.ts";
+import type { Fleet } from "./fleet/rows.ts";
 import { forecastPacks } from "./life/forecast-packs.ts";
 import { scheduleOrders } from "./orders/schedule-orders.ts";
 import { settledOrders } from "./orders/settled-orders.ts";
 import { assemblePlan } from "./out/assemble-plan.ts";
 import { type DatesBehind, datesBehind } from "./out/dates-behind.ts";
 import { assembleDates, type DatesReport } from "./out/dates-report.ts";
+import { type HeldRow, heldRows } from "./out/held-stock.ts";
 import { packRows } from "./out/plan-packs.ts";
 import type { Plan } from "./out/plan-schema.ts";
 import type { Reading } from "./sheets/reading.ts";
 import { deferOrders } from "./short/defer-orders.ts";
 import { forecastShort } from "./short/forecast-short.ts";
-import { forecastDatedStock } from "./supplies/forecast-dated-stock.ts";
+import { type DatedStockForecast, forecastDatedStock } from "./supplies/forecast-dated-stock.ts";
 import { usableLots } from "./supplies/usable-lots.ts";
+
+function datedStockOf(fleet: Fleet, policy: Policy, remember: Remembered): DatedStockForecast {
+  return remember("dated", [fleet], policy, (choices) => forecastDatedStock(fleet, choices));
+}
 
 /**
  * The whole pipeline: what was read, and the planner's choices, to the plan.
@@ -31,7 +37,7 @@ export function makePlan(reading: Reading, policy: Policy, again?: Remembered): 
   const remember = again ?? rememberStages();
   const fleet = withNamedItems(reading.fleet);
   const life = remember("life", [fleet], policy, (choices) => forecastPacks(fleet, choices, again));
-  const dated = remember("dated", [fleet], policy, (choices) => forecastDatedStock(fleet, choices));
+  const dated = datedStockOf(fleet, policy, remember);
   const lots = usableLots(fleet, policy, life.stock);
   const needs = (coming: ReadonlyMap<string, readonly ComingLot[]>) =>
     remember(
@@ -61,6 +67,10 @@ export function makeDates(reading: Reading, policy: Policy): DatesReport {
  */
 export function makeDatesBehind(reading: Reading, policy: Policy, remember: Remembered): DatesBehind {
   const fleet = withNamedItems(reading.fleet);
-  const dated = remember("dated", [fleet], policy, (choices) => forecastDatedStock(fleet, choices));
-  return datesBehind(dated, fleet.routine);
+  return datesBehind(datedStockOf(fleet, policy, remember), fleet.routine);
+}
+
+/** Dated stock that is held, which plan.json does not hold. Of the rest behind a plan's dated stock nothing is worked out. */
+export function makeHeldStock(reading: Reading, policy: Policy, remember: Remembered): HeldRow[] {
+  return heldRows(datedStockOf(withNamedItems(reading.fleet), policy, remember).needing.stock);
 }

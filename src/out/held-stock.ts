@@ -2,7 +2,7 @@ import { counted } from "../fleet/count-text.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import type { StockUnits } from "../supplies/stock-units.ts";
-import { listTold } from "./out-now.ts";
+import { listTold, outNow } from "./out-now.ts";
 import { datedRows } from "./plan-dated.ts";
 import type { Plan } from "./plan-schema.ts";
 
@@ -49,6 +49,14 @@ export function heldTold(held: readonly HeldRow[]): string[] {
     const what = installed ? "in devices, each counted as a gap" : "in no device in service, serving nothing";
     return [`${counted(units, "held unit")} ${what}: ${listTold(told)}.`];
   });
+}
+
+/**
+ * What should not be in service today, as sentences: units past expiry, packs whose failed test stands, packs that are held
+ * and units that are held in devices; and what must be looked at, since a remark that nobody reads speaks of a fault.
+ */
+export function outNowWithHeld(plan: Plan, held: readonly HeldRow[]): string[] {
+  return [...outNow(plan), ...heldTold(held.filter(({ installed }) => installed))];
 }
 
 function keyOf({ item, expiry, place, lot, serial, quantity, swapBy, chanceUsed }: Plan["datedStock"][number]): string {

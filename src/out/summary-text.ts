@@ -3,10 +3,9 @@ import { sortBy } from "../maths/sort-by.ts";
 import { STOCK_FINDING_CODES } from "../supplies/finding-codes.ts";
 import { aheadText } from "./ahead.ts";
 import { findingLines } from "./finding-lines.ts";
-import { type HeldRow, heldTold } from "./held-stock.ts";
+import { type HeldRow, outNowWithHeld } from "./held-stock.ts";
 import { horizonText } from "./horizon-text.ts";
 import { knowsNothing } from "./knows-nothing.ts";
-import { outNow } from "./out-now.ts";
 import type { Plan } from "./plan-schema.ts";
 import { signsTold } from "./plan-signs.ts";
 import { sheetsRead } from "./sheets-read.ts";
@@ -30,11 +29,7 @@ export function summaryText(plan: Plan, setting: TextSetting, held: readonly Hel
     titleLine(`Plan ${horizonText(plan)}`, setting),
     "",
     wrapText(aheadText(plan), width),
-    ...section(
-      "Out now",
-      bullets([...outNow(plan), ...heldTold(held.filter((row) => row.installed))], setting),
-      setting,
-    ),
+    ...section("Out now", bullets(outNowWithHeld(plan, held), setting), setting),
     ...section(
       "Needed (units; likely = P50, safe = P95)",
       plan.demand.length > 0 && !knowsNothing(plan) ? [neededTable(plan, width)] : [],

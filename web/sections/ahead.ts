@@ -1,4 +1,4 @@
-import { heldTold, knowsNothing, outNow } from "../../src/index.ts";
+import { knowsNothing, outNowWithHeld } from "../../src/index.ts";
 import { devicesShort } from "../charts/devices-short.ts";
 import { make } from "../dom.ts";
 import { dayWords, listWords, monthWords, sentenceWords } from "../format.ts";
@@ -27,9 +27,7 @@ export function ahead({ plan, reading, behind }: PlannedSession): HTMLElement {
     // days of expiry alone: a serial may look like a month
     points(
       say.ahead.outNow,
-      [...outNow(plan), ...heldTold((behind?.heldStock ?? []).filter((row) => row.installed))].map((says) =>
-        says.replace(/\(\d{4}-\d\d-\d\d\)/g, sentenceWords),
-      ),
+      outNowWithHeld(plan, behind?.heldStock ?? []).map((says) => says.replace(/\(\d{4}-\d\d-\d\d\)/g, sentenceWords)),
     ),
     devicesShort(plan),
     byDate.length > 0 &&
