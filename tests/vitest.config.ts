@@ -24,19 +24,18 @@ class LongestFirst extends BaseSequencer {
 }
 
 /**
- * Whatever touches dates runs again far east of Greenwich, and half an hour off the full hours to the west; but for what
- * takes long and meets dates only as other tests do.
+ * What has to do with the language's own dates, which only the calendar and the reader of workbooks know
+ * (tests/repository/imports.test.ts), runs again far east of Greenwich, and half an hour off the full hours to the west;
+ * so does what is read and written of dates as text.
  */
 const elsewhere = ["Pacific/Auckland", "America/St_Johns"].map((zone) => ({
   root,
   test: {
     name: zone,
-    include: ["tests/{calendar,fleet,sheets,fade,supplies,orders,out}/**/*.test.ts"],
-    exclude: [
-      "tests/sheets/{fuzz,slow-patterns,told-as-list}.test.ts",
-      "tests/sheets/made-{lists,registers}/*.test.ts",
-      "tests/orders/optimum.test.ts",
-      "tests/fade/{fade-items,fit-side-by-side,item-fit,kept-fits,pack-outlook,pack-posterior,speaking-curves}.test.ts",
+    include: [
+      "tests/{calendar,fleet,out}/**/*.test.ts",
+      "tests/sheets/{rows,text,values}/**/*.test.ts",
+      "tests/sheets/{canonical-sheets,correct-cells,dated-columns,earlier-months,read-sheets,workbook}.test.ts",
     ],
     env: { TZ: zone },
     ...each,

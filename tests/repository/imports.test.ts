@@ -89,4 +89,12 @@ describe("imports", () => {
     );
     expect(wrong).toEqual([]);
   });
+
+  it("leave the language's own dates to the calendar and to the reader of workbooks", () => {
+    const forbidden = /new Date\b|\bDate\.|instanceof Date\b|: Date\b|\bIntl\.|["']@?date-fns/;
+    const users = source
+      .filter((path) => forbidden.test(readFileSync(path, "utf8")))
+      .map((path) => dirname(relative(ROOT, path)));
+    expect([...new Set(users)]).toEqual(["src/calendar", "src/sheets/workbook"]);
+  });
 });
