@@ -68,6 +68,7 @@ export const POLICY_KEYS_HELP = [
   "pack_max_cycles",
   "service_level",
   "spares_percent",
+  "buy_lacking",
   "swap_before_expiry_days",
   "min_life_days",
   "swaps_per_month",

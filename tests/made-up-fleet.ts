@@ -156,6 +156,7 @@ export function madeUpFleet(seed: number): MadeUpSheets {
       { key: "budget_per_fiscal_year", value: String(whole(0, 8000)) },
       { key: "swap_before_expiry_days", value: String(whole(0, 60)) },
       { key: "order_before_need_days", value: String(whole(0, 60)) },
+      { key: "buy_lacking", value: pick(["no", "yes"]) },
     ],
   };
 }

@@ -571,6 +571,7 @@ export const say = {
       {
         title: "Orders and money",
         keys: [
+          "buy_lacking",
           "order_before_need_days",
           "holding_rate_per_year",
           "price_rise_per_year",
@@ -591,6 +592,7 @@ export const say = {
       pack_max_age_months: "Oldest pack",
       pack_max_cycles: "Most cycles of a pack",
       spares_percent: "Spare packs",
+      buy_lacking: "Buy what devices lack",
       activation_energy_ev: "Activation energy of fade",
       swap_before_expiry_days: "Swap before expiry",
       min_life_days: "Least life to be fitted",

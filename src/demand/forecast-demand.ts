@@ -1,14 +1,13 @@
 import type { Day } from "../calendar/day.ts";
 import { monthOfDay } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
-import type { Item } from "../fleet/item-book.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import type { Policy } from "../fleet/policy.ts";
 import { type Remembered, rememberStages } from "../fleet/policy-reads.ts";
-import { inServiceOn, type WhoTakes } from "../fleet/who-takes.ts";
 import type { LifeForecast } from "../life/types.ts";
 import type { DatedStockForecast } from "../supplies/forecast-dated-stock.ts";
 import type { ItemPlaces, Needing } from "../supplies/item-places.ts";
+import type { Lack } from "../supplies/lacking-units.ts";
 import { monthIndex, swapDay } from "../supplies/unit-life.ts";
 import type { ComingLot } from "./fitted-lives.ts";
 import { fittedSpares } from "./fitted-spares.ts";
@@ -35,23 +34,9 @@ export function forecastDemand(
 ): ItemDemand[] {
   const { needing } = dated;
   const packs = groupBy(life.packs.keys(), (index) => needing.book.find(life.packs[index]!.item).key);
-  const known = new Set(needing.items.map(({ item }) => item.key));
-  const unlisted = [...packs]
-    .filter(([key]) => !known.has(key))
-    .map(([, [first]]) => ({
-      item: needing.book.find(life.packs[first!]!.item),
-      asPacks: true,
-      use: null,
-      places: [],
-      stock: new Int32Array(0),
-      units: needing.stock,
-      onOrder: [],
-    }));
-  return [...needing.items, ...unlisted]
-    .sort((a, b) => (a.item.key < b.item.key ? -1 : 1))
-    .map((ofItem) =>
-      demandOfItem(ofItem, packs.get(ofItem.item.key) ?? [], { policy, life, needing, remember, coming }),
-    );
+  return needing.items.map((ofItem) =>
+    demandOfItem(ofItem, packs.get(ofItem.item.key) ?? [], { policy, life, needing, remember, coming }),
+  );
 }
 
 /** What the demand of every item rests on. */
@@ -91,20 +76,20 @@ function demandOfItem(ofItem: ItemPlaces, packIndices: readonly number[], basis:
   });
 }
 
-/** Needs of an item's packs in service and of those that new devices lack; null where there are none. */
+/** Needs of an item's packs in service and of those that devices lack; null where there are none. */
 function needsOfPacks(
-  { item, asPacks, stock, units }: ItemPlaces,
+  { item, asPacks, held, stock, units }: ItemPlaces,
   packIndices: readonly number[],
   { policy, life, needing: { book, takes }, remember }: Basis,
 ): PackNeeds | null {
-  const newPacks = asPacks ? packsOfNewDevices(item, takes, policy) : [];
-  if (packIndices.length + newPacks.length === 0) return null;
+  const enter = (choices: Policy) => (asPacks ? held.lacks.flatMap((lack) => packsLacking(lack, choices)) : []);
+  if (packIndices.length + enter(policy).length === 0) return null;
   const key = (index: number) => nameKey(life.packs[index]!.pack.serial);
   const inOrder = [...packIndices].sort((a, b) => (key(a) < key(b) ? -1 : 1));
   // What the life forecast, who takes what and shelves rest on, the sheets and as-of, is the same where `life` is.
-  return remember(`packs of ${item.key}`, [life], policy, (choices) => {
+  return remember(`packs of ${item.key}`, [life, policy.buyLacking], policy, (choices) => {
     const first = monthOfDay(choices.asOf);
-    const entering = asPacks ? packsOfNewDevices(item, takes, choices) : [];
+    const entering = enter(choices);
     const needs = (spares: readonly EnteringPack[]) =>
       packNeeds(item, life, { inService: inOrder, entering: [...entering, ...spares] }, takes, first);
     const alone = needs([]);
@@ -118,15 +103,10 @@ function needsOfPacks(
   });
 }
 
-/** Packs that devices with a future in_service still lack. */
-function packsOfNewDevices(item: Item, takes: WhoTakes, policy: Policy): EnteringPack[] {
-  const first = monthOfDay(policy.asOf);
-  return takes.takers(item).flatMap(({ device, key, units }) => {
-    if (inServiceOn(device, policy.asOf)) return [];
-    const enters = monthIndex(device.inService!, policy);
-    if (enters >= policy.horizonMonths) return [];
-    const end = endMonth(device.retired, first, policy.horizonMonths);
-    const lacking = Math.max(0, units - takes.holds(key, item));
-    return Array<EnteringPack>(lacking).fill({ enters, chance: 1, cause: "growth", end });
-  });
+/** Packs that a device lacks, where the plan comes to the day on which it needs them. */
+function packsLacking({ device, units, from }: Lack, policy: Policy): EnteringPack[] {
+  const enters = monthIndex(from, policy);
+  if (enters >= policy.horizonMonths) return [];
+  const end = endMonth(device.retired, monthOfDay(policy.asOf), policy.horizonMonths);
+  return Array<EnteringPack>(units).fill({ enters, chance: 1, cause: "growth", end });
 }

@@ -134,6 +134,13 @@ const POLICY_RULES: readonly PolicyRule[] = [
     "Good packs kept on the shelf beside those in devices.",
     number(0, 200, "10"),
   ),
+  rule(
+    "buy_lacking",
+    "yes or no",
+    "no",
+    "Whether units that devices in service lack are needed now.",
+    matching(/^(yes|no)$/, "yes or no", "yes"),
+  ),
   rule("swap_before_expiry_days", "days", "14", "A dated unit is swapped this long before it expires.", whole(0, 3650)),
   rule(
     "min_life_days",

@@ -12,6 +12,8 @@ export interface Policy {
   packMaxCycles: number | null;
   serviceLevel: number;
   sparesPercent: number;
+  /** Whether units that devices in service lack are needs. */
+  buyLacking: "yes" | "no";
   swapBeforeExpiryDays: number;
   minLifeDays: number;
   swapsPerMonth: number | null;
@@ -41,6 +43,7 @@ export function defaultPolicy(asOf: Day): Policy {
     packMaxCycles: null,
     serviceLevel: 0.95,
     sparesPercent: 0,
+    buyLacking: "no",
     swapBeforeExpiryDays: 14,
     minLifeDays: 14,
     swapsPerMonth: null,

@@ -2,7 +2,6 @@ import type { Day } from "../calendar/day.ts";
 import { lastDayOfMonth, monthOfDay } from "../calendar/month.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import { remembered } from "../fleet/remembered.ts";
-import { inServiceOn } from "../fleet/who-takes.ts";
 import type { Scheduled } from "./types.ts";
 
 /** What is known of the units of an item in devices, by month's end where it is an array. */
@@ -12,7 +11,7 @@ export interface InDevices {
   /** Needs, expected, of devices that have left service since. */
   gone: Float64Array;
   /**
-   * Units needed on set days and by new devices so far, on how many days, device by device, as those of one day leave one
+   * Units needed on set days and by devices that lack them so far, on how many days, device by device, as those of one day leave one
    * short, and in how many devices.
    */
   units: Float64Array;
@@ -51,9 +50,8 @@ export function unitsInDevices({ dated, life, policy }: Scheduled): (key: string
     else if (held === null) useBy.set(nameKey(serial!), expiry);
   }
   for (const pack of life.packs) addPack(pack);
-  for (const { item } of items)
-    for (const { device, key, units } of takes.takers(item))
-      if (!inServiceOn(device, asOf)) addLapse(item.key, key, device.inService!, units - takes.holds(key, item));
+  for (const { item, held } of items)
+    for (const { key, from, units } of held.lacks) addLapse(item.key, key, from, units);
   return ofItem;
 
   /** @param goes  units that go with the device */

@@ -13,13 +13,13 @@ export const STOCK_FINDING_CODES = {
     means:
       "A device holds some of an item, but fewer than the catalogue says that a device carries and most of them hold.",
     example: "1 pads at MD-02, where per_device is 2",
-    fix: "Add the units it holds to the sheets, or correct per_device: what is lacking is not bought.",
+    fix: "Add the units it holds to the sheets, or correct per_device.",
   },
   "device-without": {
     severity: "warning",
     means: "A device that takes an item has none of it, where most of its like have it or where its packs have left.",
     example: "no pads at MD-03, where fits names its type and MD-01 and MD-02 have theirs",
-    fix: "Add the units they hold to the sheets, or correct fits or carried_by in the catalogue: what is lacking is not bought.",
+    fix: "Add the units they hold to the sheets, or correct fits or carried_by in the catalogue.",
   },
   "bulk-issue": {
     severity: "warning",

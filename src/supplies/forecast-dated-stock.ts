@@ -9,6 +9,7 @@ import { crowdedMonths } from "./crowded-months.ts";
 import { endlessReplacements } from "./endless-replacements.ts";
 import type { ItemPlace } from "./item-place.ts";
 import { type ItemPlaces, itemPlaces, type Needing } from "./item-places.ts";
+import { lackingLeft } from "./lacking-left.ts";
 import { proposeMoves } from "./moves.ts";
 import { routineDays } from "./routine-days.ts";
 import { stockFindings } from "./stock-findings.ts";
@@ -65,6 +66,7 @@ export function forecastDatedStock(fleet: Fleet, policy: Policy): DatedStockFore
     cautions: [
       ...usesLeftOut(fleet, policy),
       ...swapCautions(capacity),
+      ...lackingLeft(needing),
       ...unneededStock(needing),
       ...endlessReplacements(needing),
     ],

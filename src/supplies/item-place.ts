@@ -14,7 +14,7 @@ export interface ItemPlace {
   until: Day;
   /** Numbers of the rows of the units installed, in the order of their swap days. */
   stock: Int32Array;
-  /** Units still lacking on `from` where the device is new to the fleet. */
+  /** Units lacking on `from`. */
   lacking: number;
   use: PlaceUse | null;
   /** Units a year consumed on schedule, and the share of a unit already consumed at `from`. */

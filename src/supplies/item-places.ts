@@ -2,10 +2,11 @@ import { groupBy } from "../fleet/group-by.ts";
 import { type Item, type ItemBook, itemBook, packItemKeys } from "../fleet/item-book.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { Fleet, OnOrderRow } from "../fleet/rows.ts";
-import { inServiceOn, type Taker, type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
+import { type WhoTakes, whoTakes } from "../fleet/who-takes.ts";
 import { dealtOut } from "../maths/dealt-out.ts";
 import type { SplitUses } from "./bulk-issues.ts";
 import type { ItemPlace } from "./item-place.ts";
+import { devicesEmptied, type Holdings, holdings, type Lack } from "./lacking-units.ts";
 import { devicesOfTask, usualQuantity } from "./routine-task.ts";
 import { StockUnits } from "./stock-units.ts";
 import { type ItemUse, itemUse, usesByItem } from "./use-rates.ts";
@@ -18,6 +19,8 @@ export interface ItemPlaces {
   use: ItemUse | null;
   /** By key ascending. */
   places: readonly ItemPlace[];
+  /** What devices hold of it beside what they should. */
+  held: Holdings;
   /** Numbers of all rows of the item's dated stock but those that are packs, by place and swap day. */
   stock: Int32Array;
   /** What those numbers stand for. */
@@ -51,6 +54,7 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
     (row) => book.find(row.item!).key,
   );
   const onOrder = groupBy(fleet.onOrder, (row) => book.find(row.item).key);
+  const emptied = devicesEmptied(fleet, policy);
   const items = book.items.map((item) => {
     const asPacks = item.kind === "pack" || packItems.has(item.key);
     const use = asPacks ? null : itemUse(uses.get(item.key)?.uses ?? [], from, takes, item, policy.asOf);
@@ -61,10 +65,10 @@ export function itemPlaces(fleet: Fleet, policy: Policy): Needing {
       }
     }
     const ofItem = stockOf.get(item) ?? NO_ROWS;
-    const newcomers = asPacks ? [] : takes.takers(item).filter(({ device }) => !inServiceOn(device, policy.asOf));
+    const held = holdings(item, asPacks ? emptied : null, takes, policy);
     const rowsAt = installedByPlace(ofItem, stock);
-    const places = placesOf({ use, routinePerYear: perYear, stock, rowsAt, newcomers }, takes, policy);
-    return { item, asPacks, use, places, stock: ofItem, units: stock, onOrder: onOrder.get(item.key) ?? [] };
+    const places = placesOf({ use, routinePerYear: perYear, rowsAt, lacks: asPacks ? [] : held.lacks }, takes, policy);
+    return { item, asPacks, use, places, held, stock: ofItem, units: stock, onOrder: onOrder.get(item.key) ?? [] };
   });
   return { book, takes, items, stock, uses };
 }
@@ -110,35 +114,27 @@ interface NeedsOfItem {
   use: ItemUse | null;
   /** Units a year consumed on schedule, by place. */
   routinePerYear: ReadonlyMap<string, number>;
-  stock: StockUnits;
   /** Numbers of the rows installed, by place. */
   rowsAt: ReadonlyMap<string, Int32Array>;
-  /** Devices that take the item and are new to the fleet. */
-  newcomers: readonly Taker[];
+  lacks: readonly Lack[];
 }
 
-function placesOf(
-  { use, routinePerYear, stock, rowsAt, newcomers }: NeedsOfItem,
-  takes: WhoTakes,
-  policy: Policy,
-): ItemPlace[] {
+function placesOf({ use, routinePerYear, rowsAt, lacks }: NeedsOfItem, takes: WhoTakes, policy: Policy): ItemPlace[] {
   const useAt = new Map((use?.places ?? []).map((place) => [place.key, place]));
-  const unitsOfNewcomer = new Map(newcomers.map(({ key, units }) => [key, units]));
+  const lackingAt = new Map(lacks.map(({ key, units }) => [key, units]));
   // those of the uses first, since they are in order
-  const keys = [...new Set([...useAt.keys(), ...rowsAt.keys(), ...routinePerYear.keys(), ...unitsOfNewcomer.keys()])];
+  const keys = [...new Set([...useAt.keys(), ...rowsAt.keys(), ...routinePerYear.keys(), ...lackingAt.keys()])];
   const onRoutine = [...routinePerYear.keys()].sort();
   const rank = new Map(onRoutine.map((key, index) => [key, index]));
   return keys.sort().map((key) => {
     const device = takes.devices.get(key) ?? null;
-    const here = rowsAt.get(key) ?? NO_ROWS;
-    const wanted = unitsOfNewcomer.get(key) ?? 0;
     return {
       key,
       device,
       from: Math.max(policy.asOf, device?.inService ?? policy.asOf),
       until: device?.retired ?? Number.POSITIVE_INFINITY,
-      stock: here,
-      lacking: wanted === 0 ? 0 : Math.max(0, wanted - stock.unitsOf(here)),
+      stock: rowsAt.get(key) ?? NO_ROWS,
+      lacking: lackingAt.get(key) ?? 0,
       use: useAt.get(key) ?? null,
       routinePerYear: routinePerYear.get(key) ?? 0,
       // staggered, so that a fleet's half-used rolls do not all run out in one month

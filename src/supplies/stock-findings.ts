@@ -7,29 +7,23 @@ import type { Item } from "../fleet/item-book.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { DatedStockRow, Fleet, Source } from "../fleet/rows.ts";
-import { inServiceOn } from "../fleet/who-takes.ts";
 import { STOCK_FINDING_CODES, type StockFindingCode } from "./finding-codes.ts";
 import type { ItemPlaces, Needing } from "./item-places.ts";
 import { hasLeft } from "./items-touched.ts";
 import type { StockUnits } from "./stock-units.ts";
 import { countsUntil } from "./unit-life.ts";
 
-/** A device must lack an item that this share of the devices that take it hold, before the lack is worth a word. */
-const SHARE_THAT_HOLD = 0.5;
-/** The same where no catalogue says who takes it, but only what devices of a kind hold. */
-const SHARE_OF_A_KIND = 0.9;
 /** Names listed in one finding. */
 const NAMES_SHOWN = 5;
 
 /** Findings about stock and use that do not fit the fleet: counts, places, lacking items, bulk issues. */
 export function stockFindings(fleet: Fleet, needing: Needing, policy: Policy): Finding[] {
-  const emptied = devicesEmptied(fleet, policy);
   return [
     ...needing.items.flatMap((ofItem) => {
       const { item } = ofItem;
       return [
         ...findOtherThanCarried(ofItem, fleet, needing, policy),
-        ...findDevicesWithout(ofItem, emptied, needing, policy),
+        ...findDevicesWithout(ofItem),
         ...findBulkIssues(item, needing),
       ];
     }),
@@ -38,64 +32,32 @@ export function stockFindings(fleet: Fleet, needing: Needing, policy: Policy): F
   ];
 }
 
-/**
- * Devices that hold more units than the catalogue says they carry (of packs, one that came out may be listed still), or
- * fewer and yet some, where most hold all of them.
- */
+/** Devices that hold more units than the catalogue says they carry (of packs, one that came out may be listed still), or fewer. */
 function findOtherThanCarried(
-  { item, stock, units }: ItemPlaces,
+  { item, stock, units, held: { over, under } }: ItemPlaces,
   { packs }: Fleet,
   { book, takes }: Needing,
   policy: Policy,
 ): Finding[] {
-  const carries = item.perDevice;
-  if (carries === null) return [];
-  const alike = [item, ...takes.alternativesOf(item)];
-  const holders = [...takes.devices].filter(([key]) => takes.holds(key, item) > 0);
-  const over = holders.filter(([key]) => takes.holds(key, item) > carries);
-  // what serves as well makes up for it
-  const under = holders.filter(
-    ([key, device]) =>
-      inServiceOn(device, policy.asOf) && alike.reduce((sum, one) => sum + takes.holds(key, one), 0) < carries,
-  );
-  const odd = under.length > holders.length * (1 - SHARE_THAT_HOLD) ? over : [...over, ...under];
+  const odd = [...over, ...under];
   // a catalogue that is wrong is wrong of every device: what they hold is looked up once for all
   if (odd.length === 0) return [];
   const rows = groupBy(rowsOf(units, stock), ({ place }) => nameKey(place ?? ""));
   const ofItem = packs.filter((pack) => book.find(pack.item!).key === item.key && !hasLeft(pack, policy));
   const packsAt = groupBy(ofItem, (pack) => nameKey(pack.device ?? ""));
-  return odd.map(([key, { device }]) => {
+  return odd.map((one) => {
+    const { key, device } = one;
     const held = takes.holds(key, item);
-    const message = `${device} holds ${counted(held, "unit")} of ${item.name}, but a device carries ${carries}.`;
+    const message = `${device.device} holds ${counted(held, "unit")} of ${item.name}, but a device carries ${item.perDevice}.`;
     const here = [...(rows.get(key) ?? []), ...(packsAt.get(key) ?? [])];
-    return finding(held > carries ? "more-than-carried" : "fewer-than-carried", here, String(held), message);
+    return finding(over.includes(one) ? "more-than-carried" : "fewer-than-carried", here, String(held), message);
   });
 }
 
-/** Keys of devices of which every pack that the sheets list has left. */
-function devicesEmptied({ packs }: Fleet, policy: Policy): Set<string> {
-  const byDevice = groupBy(packs, ({ device }) => nameKey(device ?? ""));
-  return new Set([...byDevice].flatMap(([key, here]) => (here.every((pack) => hasLeft(pack, policy)) ? key : [])));
-}
-
-/**
- * Devices that take an item and have none, where most of their like have it: half of them where the catalogue says who
- * takes it, else nearly all. Of packs also those of which all packs have left.
- */
-function findDevicesWithout(
-  { item, asPacks }: ItemPlaces,
-  emptied: ReadonlySet<string>,
-  { takes }: Needing,
-  policy: Policy,
-): Finding[] {
-  const takers = takes.takers(item).filter(({ device }) => inServiceOn(device, policy.asOf));
-  const lacking = takers.filter(({ key }) => takes.holds(key, item) === 0);
-  const byCatalogue = item.fits.size + item.carriedBy.size > 0;
-  const share = byCatalogue ? SHARE_THAT_HOLD : SHARE_OF_A_KIND;
-  const isOdd = takers.length - lacking.length >= takers.length * share;
-  const without = lacking.filter(({ key }) => isOdd || (asPacks && emptied.has(key)));
+/** Devices that take an item and have none, where most of their like have it or where their packs have left. */
+function findDevicesWithout({ item, held: { without, byLike } }: ItemPlaces): Finding[] {
   if (without.length === 0) return [];
-  const why = byCatalogue || !isOdd ? "that should take it" : "whose like have it";
+  const why = byLike ? "whose like have it" : "that should take it";
   const message = `The sheets have no ${item.name} at ${counted(without.length, "device")} ${why}: ${list(without.map(({ device }) => device.device))}.`;
   const devices = without.map(({ device }) => device);
   return [finding("device-without", devices, null, message)];

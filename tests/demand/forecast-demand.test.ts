@@ -117,10 +117,9 @@ describe("forecastDemand: packs", () => {
       row: pack("Spare", { item: "Pack" }),
       due: made(1)[0]!.due.map((of) => of.map(() => 0)),
     };
-    const few = demandOf(emptyFleet(), made(200), (_, m) => m / 40, { horizonMonths: months }).get("Pack")!;
-    const many = demandOf(emptyFleet(), [...made(200), never], (_, m) => m / 40, { horizonMonths: months }).get(
-      "Pack",
-    )!;
+    const fleet = { ...emptyFleet(), catalogue: [catalogued("Pack", "pack")] };
+    const few = demandOf(fleet, made(200), (_, m) => m / 40, { horizonMonths: months }).get("Pack")!;
+    const many = demandOf(fleet, [...made(200), never], (_, m) => m / 40, { horizonMonths: months }).get("Pack")!;
     const spans = [[-1, 0], [-1, 5], [-1, 11], [3, 9], [7, 8]] as const; // biome-ignore format: one line
     for (const [after, through] of spans) {
       for (const level of [0.05, 0.5, 0.8, 0.95]) {
