@@ -1,5 +1,5 @@
 import { UTCDateMini } from "@date-fns/utc/date/mini";
-import { addMonths as addMonthsToDate, getISOWeek, getISOWeekYear } from "date-fns";
+import { addMonths as addMonthsToDate } from "date-fns";
 
 /**
  * A civil day as the integer number of days since 1970-01-01 (negative before).
@@ -64,10 +64,4 @@ export function partsOfDay(day: Day): { year: number; month: number; dayOfMonth:
  */
 export function addMonths(day: Day, months: number): Day {
   return dayOfTime(addMonthsToDate(new UTCDateMini(day * MS_PER_DAY), months));
-}
-
-/** ISO 8601 week and week-numbering year of a day. */
-export function isoWeekOfDay(day: Day): { year: number; week: number } {
-  const at = new UTCDateMini(day * MS_PER_DAY);
-  return { year: getISOWeekYear(at), week: getISOWeek(at) };
 }

@@ -1,4 +1,4 @@
-import { type Day, dayFromParts, isoWeekOfDay } from "../../calendar/day.ts";
+import { type Day, dayFromParts, partsOfDay } from "../../calendar/day.ts";
 import { firstDayOfMonth, lastDayOfMonth, monthFromParts } from "../../calendar/month.ts";
 import { foldAccents } from "../words/fold.ts";
 import { monthOfWord } from "./month-words.ts";
@@ -208,13 +208,13 @@ function months(year: number, from: number, to: number): WrittenDate {
   return span(firstDayOfMonth(monthFromParts(year, from)), lastDayOfMonth(monthFromParts(year, to)));
 }
 
-/** ISO 8601: week 1 holds 4 January, weeks start on Monday. */
+/** ISO 8601: week 1 holds 4 January, weeks start on Monday, and each is of the year that holds its Thursday. */
 function isoWeek(year: number, week: number, weekday: number | null): WrittenDate {
   const fourth = dayFromParts(year, 1, 4);
   if (fourth === null || week < 1 || week > 53 || (weekday !== null && (weekday < 1 || weekday > 7)))
     return NO_SUCH_DAY;
   const monday = fourth - ((((fourth + 3) % 7) + 7) % 7) + (week - 1) * 7;
-  if (isoWeekOfDay(monday).year !== year) return { kind: "bad", because: `${year} has no week ${week}` };
+  if (partsOfDay(monday + 3).year !== year) return { kind: "bad", because: `${year} has no week ${week}` };
   return weekday === null ? span(monday, monday + 6) : span(monday + weekday - 1);
 }
 
