@@ -1,9 +1,9 @@
-import { median } from "simple-statistics";
 import type { Day } from "../calendar/day.ts";
 import { catalogueRowsByItem, firstFact } from "../fleet/catalogue-facts.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import type { Fleet, PackRow, RuntimeTestRow, Source } from "../fleet/rows.ts";
+import { median } from "../maths/quantiles.ts";
 
 /** One measured capacity, as a fraction of rated. */
 export interface CapacityReading {

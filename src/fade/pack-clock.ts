@@ -1,9 +1,9 @@
-import { median } from "simple-statistics";
 import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import type { Fleet, PackRow } from "../fleet/rows.ts";
+import { median } from "../maths/quantiles.ts";
 import { arrheniusFactor } from "./arrhenius.ts";
 import { type CycleCount, type CycleHistory, cycleHistory } from "./cycle-history.ts";
 import type { Moment } from "./evidence.ts";

@@ -1,8 +1,8 @@
-import { median } from "simple-statistics";
 import { catalogueRowsByItem, firstFact } from "../fleet/catalogue-facts.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import type { Fleet } from "../fleet/rows.ts";
+import { median } from "../maths/quantiles.ts";
 import type { StatedLife } from "./item-prior.ts";
 import type { PackClock } from "./pack-clock.ts";
 

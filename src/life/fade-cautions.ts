@@ -1,7 +1,7 @@
-import { median } from "simple-statistics";
 import type { FadingItem } from "../fade/fade-items.ts";
 import { heededReadings } from "../fade/heeded-readings.ts";
 import { listed } from "../fleet/listed.ts";
+import { median } from "../maths/quantiles.ts";
 
 /** Mean start capacity, fraction of rated, under which a rating or a test load is likelier wrong than every pack. */
 const START_TOO_LOW = 0.9;

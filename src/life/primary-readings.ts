@@ -1,10 +1,10 @@
-import { median } from "simple-statistics";
 import type { Day } from "../calendar/day.ts";
 import { DAYS_PER_YEAR } from "../calendar/mean-year.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { nameKey } from "../fleet/name-key.ts";
 import type { Fleet, PackRow, RuntimeTestRow } from "../fleet/rows.ts";
 import { primaryEndInForce } from "../fleet/threshold-in-force.ts";
+import { median } from "../maths/quantiles.ts";
 import { type LineSums, lineSums } from "../maths/random-line.ts";
 
 /** A pack that does not recharge, with what was read of its charge. */

@@ -1,7 +1,7 @@
-import { quantile } from "simple-statistics";
 import type { Day } from "../calendar/day.ts";
 import { heededReadings } from "../fade/heeded-readings.ts";
 import type { FadingPack } from "../fade/items-with-evidence.ts";
+import { quantile } from "../maths/quantiles.ts";
 
 /** What became of a pack's siblings once they stood where it stands. */
 export interface SiblingFacts {

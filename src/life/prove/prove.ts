@@ -1,4 +1,3 @@
-import { median } from "simple-statistics";
 import type { Day } from "../../calendar/day.ts";
 import { DAYS_PER_YEAR } from "../../calendar/mean-year.ts";
 import { capacityBands } from "../../fade/capacity-path.ts";
@@ -14,6 +13,7 @@ import type { Policy } from "../../fleet/policy.ts";
 import type { Fleet } from "../../fleet/rows.ts";
 import { thresholdInForce } from "../../fleet/threshold-in-force.ts";
 import { normalQuantile } from "../../maths/normal.ts";
+import { median } from "../../maths/quantiles.ts";
 import { averageChances, datesOfChance } from "../chance-dates.ts";
 import { rechargeable } from "../item-limits.ts";
 import { outcomeAfter } from "./outcome.ts";

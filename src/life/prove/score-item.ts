@@ -1,6 +1,7 @@
-import { mean, median } from "simple-statistics";
+import { mean } from "simple-statistics";
 import type { Day } from "../../calendar/day.ts";
 import type { DateBand } from "../../fade/types.ts";
+import { median } from "../../maths/quantiles.ts";
 
 /** One hidden life that came to its end: when it did, and what was said of it at the cut-off. */
 export interface ProvedLife {
