@@ -1,6 +1,7 @@
 import { isoFromDay } from "../../calendar/day.ts";
 import type { Unit } from "../../fleet/columns.ts";
 import { mayPartThousands } from "../../fleet/policy-keys.ts";
+import { readYesNo } from "../values/choice-words.ts";
 import { readDateText } from "../values/date-text.ts";
 import { decimalMarkProof, readNumber } from "../values/number-text.ts";
 import { unitFactor } from "../values/units.ts";
@@ -25,6 +26,10 @@ function policyValue(key: string, value: string): string {
   }
   // an amount that is open is refused as it stands
   if (key === "budget_per_fiscal_year" && mayPartThousands(value)) return value;
+  if (key === "buy_lacking") {
+    const isYes = readYesNo(value);
+    return isYes === true ? "yes" : isYes === false ? "no" : value;
+  }
   const number = readNumber(value, decimalMarkProof(value) ?? ".");
   if (number === null || (key === "budget_per_fiscal_year" && !OF_MONEY.test(number.word))) return value;
   const unit = /_(days|months)$/.exec(key)?.[1] as Unit | undefined;

@@ -42,6 +42,13 @@ describe("policyChoice", () => {
     expect(valueIn("spares_percent", "10 %")).toBe("10");
     expect(valueIn("Budget per fiscal year", "12,000 EUR")).toBe("12000");
     expect(valueIn("As of", "1 Nov 2026")).toBe("2026-11-01");
+    for (const [text, value] of [
+      ["Yes", "yes"],
+      ["TRUE", "yes"],
+      ["Nein", "no"],
+      ["perhaps", "perhaps"],
+    ])
+      expect(valueIn("Buy lacking", text!)).toBe(value);
   });
 });
 
