@@ -1,5 +1,7 @@
 import { monthFromText, monthText } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
+import { defaultPolicy } from "../fleet/policy.ts";
+import { POLICY_KEYS } from "../fleet/policy-keys.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { compareItems } from "./compare-items.ts";
 import { compareOrders } from "./compare-orders.ts";
@@ -52,9 +54,14 @@ function sharedMonths(a: Plan, b: Plan): Comparison["months"] {
 
 function policyChanges(a: Plan, b: Plan): Comparison["policy"] {
   const keys = [...new Set([...Object.keys(a.policy), ...Object.keys(b.policy)])].sort();
-  return keys
-    .map((key) => ({ key, a: a.policy[key] ?? null, b: b.policy[key] ?? null }))
-    .filter((row) => row.a !== row.b);
+  return keys.map((key) => ({ key, a: policyValue(a, key), b: policyValue(b, key) })).filter((row) => row.a !== row.b);
+}
+
+/** A value of a plan's policy; of a key that came after the plan was made, the default by which it was made. */
+function policyValue({ policy }: Plan, key: string): string | number | null {
+  const field = POLICY_KEYS.find((one) => one.key === key)?.field;
+  const byDefault = field === undefined ? null : defaultPolicy(0)[field];
+  return policy[key] === undefined ? byDefault : policy[key];
 }
 
 function inputChanges(a: Plan, b: Plan): Comparison["inputs"] {

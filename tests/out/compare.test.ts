@@ -17,6 +17,17 @@ describe("comparePlans", () => {
     expect(same.orders).toEqual([]);
   });
 
+  // By hand: unless a policy says otherwise, packs end at 80 % (the default in README.md), and what came later was not asked
+  it("takes a plan that says nothing of a policy key for one made by its default", () => {
+    const asked = (policy: typeof plan.policy) =>
+      comparePlans({ label: "a", plan: aPlan({ policy: {} }) }, { label: "b", plan: aPlan({ policy }) }).policy;
+    expect(asked({ end_of_life_percent: 80, buy_lacking: "no", use_log_from: null })).toEqual([]);
+    expect(asked({ buy_lacking: "yes", of_no_meaning: 3 })).toEqual([
+      { key: "buy_lacking", a: "no", b: "yes" },
+      { key: "of_no_meaning", a: null, b: 3 },
+    ]);
+  });
+
   it("sets two policies side by side: choices, spend, units and dates that move", () => {
     const other = aPlan({
       policy: { ...plan.policy, end_of_life_percent: 70 },
@@ -25,7 +36,7 @@ describe("comparePlans", () => {
       budget: [{ ...plan.budget[0]!, planned: 395_500, p95: 434_400 }],
     });
     const both = comparePlans({ label: "80 %", plan }, { label: "70 %", plan: other });
-    expect(both.policy).toEqual([{ key: "end_of_life_percent", a: null, b: 70 }]);
+    expect(both.policy).toEqual([{ key: "end_of_life_percent", a: 80, b: 70 }]);
     // By hand: 14 February to 16 March 2027 is 30 days
     expect(both.packs).toEqual([
       {
