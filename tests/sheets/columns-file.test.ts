@@ -115,6 +115,8 @@ describe("columns files", () => {
       mapping({ serial: "xx" }).replace('"table":1', '"table":0'),
       "at tables.0.table: Too small: expected number to be >=1",
     ],
+    ['{"format":"wanecast.plan/1"}', "but wanecast.plan/1: hand over the sheets themselves"],
+    ['{"format":"wanecast.columns/2","tables":[]}', 'expected "wanecast.columns/1"'],
     ["[]", "The columns file cannot be used: Invalid input: expected object"],
     ["null", "The columns file cannot be used: Invalid input: expected object"],
   ])("refuse %s with what is wrong", (text, words) => {

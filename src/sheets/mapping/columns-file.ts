@@ -73,6 +73,9 @@ export function parseColumnsFile(text: string): { columns: ColumnsFile } | { pro
   } catch (error) {
     return { problem: `The columns file is no JSON: ${error instanceof Error ? error.message : String(error)}.` };
   }
+  const { format } = Object(json) as { format?: unknown };
+  if (/^wanecast\.(?!columns\/)[a-z]+\/\d+$/.test(String(format)))
+    return { problem: `This is no columns file (wanecast.columns/1) but ${format}: hand over the sheets themselves.` };
   const read = columnsFile.safeParse(json);
   if (read.success) return { columns: read.data };
   const [issue] = read.error.issues;
