@@ -42,6 +42,7 @@ const METHODS: [RegExp, string][] = [
   ["_updateHoverStyles", "undefined"],
   ["bindUserEvents", "undefined"],
   ["_eventHandler", "undefined"],
+  ["resize", "this._resize(width, height)"],
   ["drawTitle", "undefined"],
   ["_checkEventBindings", "undefined"],
   ["_getUniformDataChanges", "undefined"],
@@ -82,7 +83,7 @@ const CURVED = [
  */
 const PARTS_OF_LINES: [string, string][] = [
   ["_getStartAndCountOfVisiblePoints", "{ start: 0, count: points.length }"],
-  ["doSplitByStyles", "segments"],
+  ["splitByStyles", "segments"],
   ["applyAnimationsDefaults", "undefined"],
 ];
 

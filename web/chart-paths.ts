@@ -28,6 +28,7 @@ const FUNCTIONS: [string, string][] = [
   ["buildStacks", "{}"],
   // lines that change their look on the way
   ["strokePathDirect", "undefined"],
+  ["_getInterpolationMethod", "_pointInLine"],
   // some of many ticks
   ["sample", "arr"],
 ];
@@ -49,8 +50,38 @@ const UNASKED = (
   .split("|")
   .map((name) => new RegExp(`^ +(?:static )?${name}\\([^)]*\\) \\{(?:|[\\s\\S]*?\\n {4})\\}`, "gm"));
 
+/** What is called before and after each step of laying an axis out, but where its ticks are built: nothing else asks for it. */
+const STEPS =
+  "(?:beforeUpdate|beforeBuildTicks|(?:before|after)(?:SetDimensions|DataLimits|TickToLabelConversion|CalculateLabelRotation|Fit))";
+const UNHEARD = [
+  new RegExp(String.raw`^ {4}${STEPS}\(\) \{[\s\S]*?\n {4}\}`, "gm"),
+  new RegExp(String.raw`^ +this\.(?:${STEPS}|afterUpdate)\(\);$`, "gm"),
+  / {4}afterUpdate\(\) \{[\s\S]*?\n {4}\}/,
+];
+
+/** What plugins are told: the page's, and the one that fills, hear of none of these. */
+const UNTOLD = [
+  /^ +if \(this\.notifyPlugins\('before(?:Update|Layout|DatasetsUpdate|DatasetUpdate|Render)'[\s\S]*?\) === false\) \{\s+return;\s+\}/gm,
+  /^ +(?:this|chart)\.notifyPlugins\('(?:resize|reset|beforeElementsUpdate|beforeDestroy|after(?:Render|Init|Update|DatasetUpdate|Draw|DatasetDraw))'[\s\S]*?\);$/gm,
+];
+
 /** What is done where something is asked for that no chart asks for. */
 const BRANCHES = [
+  // curves, labels that come and go, ticks left out, sizes that wait for motion, and charts drawn into the plot
+  block(
+    " {8}",
+    String.raw`if \((?:\(options\.tension .*!this\._pointsUpdated|added\.length|this\._resizeBeforeDraw|tickOpts\.display && .*)\)`,
+  ),
+  block(" {8}", String.raw`if \(samplingEnabled\)`),
+  /samplingEnabled \? sample\(this\.ticks, sampleSize\) : /,
+  // bars that keep no place for values that lack
+  /^ {8}const skipNull = [\s\S]*?\n {8}\};/m,
+  block(" {12}", String.raw`if \(dataIndex !== undefined.*\)`),
+  // what the pointer was on before
+  /^ {8}const \{ _active , _lastEvent {2}\} = this;[\s\S]*?(?=\n {8}this\.render\(\);)/m,
+  /^ {8}each\(boxes\.chartArea, [\s\S]*?\n {8}\}\);/m,
+  /^ {4}draw\(chartArea\) \{\s+if \(!this\._isVisible\(\)[\s\S]*?\n {4}\}/m,
+  / else \{\s+y1 = _alignPixel[\s\S]*?\n {8}\}/,
   / parseObjectData\([^)]*\) \{(?=[^}]*\} = meta;[^}]*\} = this\._parsing;\s+const iAxisKey)[\s\S]*?\n {4}\}/,
   /^ {4}beforeDatasetsDraw \(chart[\s\S]*?\n {4}\},/m,
   block(" {8}", String.raw`if \(existingChart\)`),
@@ -116,7 +147,7 @@ const without = (code: string, functions: [string, string][], parts: RegExp[]) =
 
 /** The chart library's code without the ways that no chart of the page takes. */
 export const withoutChartPaths = (code: string): string =>
-  without(code, FUNCTIONS, [...UNASKED, ...BRANCHES, ...WARNINGS]);
+  without(code, FUNCTIONS, [...UNASKED, ...UNHEARD, ...UNTOLD, ...BRANCHES, ...WARNINGS]);
 
 /** Its tools' code without them. */
 export const withoutToolPaths = (code: string): string => without(code, TOOLS, [...TOOL_BRANCHES, ...TOOL_WARNINGS]);
