@@ -1,5 +1,5 @@
 import { fiscalYearOfMonth } from "../calendar/fiscal-year.ts";
-import { monthOfDay } from "../calendar/month.ts";
+import { type Month, monthOfDay } from "../calendar/month.ts";
 import type { Policy } from "../fleet/policy.ts";
 import type { ItemCase } from "./item-case.ts";
 import type { PlannedLine } from "./order-lines.ts";
@@ -20,28 +20,40 @@ export interface ScheduledItem {
  * The percentiles are those of the year's total over sampled joint futures (SAMPLED_PATHS of them, the fleet's draws
  * shared by all items): each is bought for by the schedule's own rule at the schedule's order points (see unitsOnPath),
  * priced by the same breaks, with one fee an order. A year's p95 is therefore not the sum of its months' or items' p95.
+ * A year without an order between years with some has a row of its own, of nothing.
  */
 export function budgetYears(items: readonly ScheduledItem[], policy: Policy): BudgetYear[] {
   const spend = new Map<string, YearSpend>();
-  const rowFor = (one: PlannedLine): YearSpend => {
-    const fiscalYear = fiscalYearOfMonth(monthOfDay(one.line.orderBy), policy.fiscalYearStarts);
-    const key = `${fiscalYear}|${one.line.currency}`;
+  const rowFor = (month: Month, currency: string): YearSpend => {
+    const fiscalYear = fiscalYearOfMonth(month, policy.fiscalYearStarts);
+    const key = `${fiscalYear}|${currency}`;
     let row = spend.get(key);
     if (!row) {
-      row = { fiscalYear, currency: one.line.currency, byItem: new Map() };
+      row = { fiscalYear, currency, byItem: new Map() };
       spend.set(key, row);
     }
     return row;
   };
+  const ordered = new Map<string, { first: Month; last: Month }>();
   const placed = items.flatMap(({ of, lines }) => {
     const bought = lines.length === 0 ? [] : samplePaths(of.demand).map((path) => unitsOnPath(of, lines, policy, path));
     return lines.map((one, index) => {
-      const row = rowFor(one);
+      const month = monthOfDay(one.line.orderBy);
+      const { currency } = one.line;
+      if (one.line.lineCost > 0) {
+        const known = ordered.get(currency) ?? { first: month, last: month };
+        ordered.set(currency, { first: Math.min(known.first, month), last: Math.max(known.last, month) });
+      }
+      const row = rowFor(month, currency);
       const item = itemSpend(row, of.item);
       item.planned += one.line.lineCost + one.line.feeShare;
       return { one, item, units: Int32Array.from(bought, (units) => units[index]!) };
     });
   });
+  // a year in which nothing is ordered is told as such, not left out; what has no price has no currency to tell it in
+  for (const [currency, { first, last }] of ordered) {
+    for (let month = first; month < last; month += 12) rowFor(month, currency);
+  }
   const orders = new Map<string, typeof placed>();
   for (const place of placed) {
     const key = `${place.one.line.order}|${place.one.line.currency}`;

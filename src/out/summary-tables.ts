@@ -82,10 +82,12 @@ export function spendBlocks(plan: Plan, width: number): string[] {
 
 function budgetTable(plan: Plan, width: number): string {
   type Year = Plan["budget"][number];
-  const amount = (of: "planned" | "p50" | "p80" | "p95") => (year: Year) => (hasPrices(year) ? year[of] : null);
-  const priced = new Set(plan.budget.filter(hasPrices).map(({ fiscalYear }) => fiscalYear));
+  // a year without any order takes nothing, which is known
+  const isKnown = (year: Year) => hasPrices(year) || year.byItem.length === 0;
+  const amount = (of: "planned" | "p50" | "p80" | "p95") => (year: Year) => (isKnown(year) ? year[of] : null);
+  const priced = new Set(plan.budget.filter(isKnown).map(({ fiscalYear }) => fiscalYear));
   // what has no price has no currency either: a line of its own beside the year's sums would tell nothing
-  const years = plan.budget.filter((year) => hasPrices(year) || !priced.has(year.fiscalYear));
+  const years = plan.budget.filter((year) => isKnown(year) || !priced.has(year.fiscalYear));
   return textTable<Year>(
     [
       { head: "fiscal year", cell: (year) => year.fiscalYear },

@@ -82,4 +82,17 @@ describe("the spend of a year over its possible futures", () => {
     );
     expect(budget.map((year) => year.fiscalYear)).toEqual([fiscalYear]);
   });
+
+  // By hand: what November 2026 and June 2028 need is ordered in 2026 and, 14 days and 30 of lead before 1 June, in 2028
+  it("is nothing in a year without orders between two with some", () => {
+    const fleet = fleetWith({ catalogue: [catalogueRow({ item: "Pads" })] });
+    const needs = [1, ...new Array<number>(18).fill(0), 2];
+    const { budget } = scheduleOrders(fleet, policyWith({ horizonMonths: 20 }), [certainDemand("Pads", needs)], []);
+    expect(budget.map(({ fiscalYear, planned, p95 }) => [fiscalYear, planned, p95])).toEqual([
+      ["2026", 1000, 1000],
+      ["2027", 0, 0],
+      ["2028", 2000, 2000],
+    ]);
+    expect(budget[1]).toMatchObject({ currency: "EUR", byItem: [] });
+  });
 });

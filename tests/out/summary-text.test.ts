@@ -130,9 +130,18 @@ Cautions
 
   it("ordersText: a year's spend that is not known stands alone only where nothing of the year is", () => {
     const [year] = aPlan().budget;
-    const none = { ...year!, currency: "XXX", planned: 0, p50: 0, p80: 0, p95: 0 };
+    const amounts = { planned: 0, p50: 0, p80: 0, p95: 0 };
+    const none = { ...year!, currency: "XXX", ...amounts, byItem: [{ item: "pack-md", ...amounts }] };
     const text = ordersText(aPlan({ budget: [year!, none, { ...none, fiscalYear: "2027/28" }] }), { width: 120 });
     expect(text).toMatch(/planned EUR .*\n.*\n2026\/27 +4,733\.00 .*\n2027\/28 +- +- +- +-\n/);
+  });
+
+  it("ordersText: tells a year without orders as one that takes nothing", () => {
+    const [year] = aPlan().budget;
+    const without = { ...year!, fiscalYear: "2027/28", planned: 0, p50: 0, p80: 0, p95: 0, byItem: [] };
+    expect(ordersText(aPlan({ budget: [year!, without] }), { width: 120 })).toMatch(
+      /\n2027\/28 +0\.00 +0\.00 +0\.00 +0\.00\n/,
+    );
   });
 
   it("packsText: counts packs without a forecast, and says so where there is no pack", () => {
