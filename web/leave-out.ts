@@ -238,7 +238,8 @@ export function leaveOut() {
           parts.reduce((text, part) => found(text, part, ""), code),
           empty,
         );
-      if (/src\/sheets\/(words\/vocabulary|values\/choice-words)\.ts$/.test(plain(id))) return withFoldedLists(code);
+      if (/src\/sheets\/(words\/vocabulary|values\/(choice-words|cell-text))\.ts$/.test(plain(id)))
+        return withFoldedLists(code);
       if (/src\/sheets\/finding-codes\.ts$/.test(plain(id))) return code.replace(CODE_WORDS, '$1 "", "",');
       if (/src\/(supplies|life)\/finding-codes\.ts$/.test(plain(id))) return code.replace(OBJECT_WORDS, '$1 ""');
       if (/chart\.js\/dist\//.test(plain(id))) return withoutChartParts(code, plain(id));

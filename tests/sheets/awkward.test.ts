@@ -32,6 +32,7 @@ import { SILENT } from "./awkward/silent.ts";
 import { SORTS } from "./awkward/sorts.ts";
 import { STOCKROOMS } from "./awkward/stockrooms.ts";
 import { STRANGERS } from "./awkward/strangers.ts";
+import { TAKEN_OVER } from "./awkward/taken-over.ts";
 import { TITLED_PLACES } from "./awkward/titled-places.ts";
 import { VALUES } from "./awkward/values.ts";
 import { VEHICLES } from "./awkward/vehicles.ts";
@@ -74,6 +75,7 @@ describe.each([
   ["sheets that are misread in silence", SILENT],
   ["lists below each other", BLOCKS],
   ["sheets that somebody else made", INHERITED],
+  ["cells taken for another thing", TAKEN_OVER],
 ])("readSheets: awkward %s", (_, sheets) => {
   it.each(sheets.map((sheet) => [sheet.name, sheet] as [string, AwkwardSheet]))("reads %s", (_name, sheet) => {
     const reading = read({ "sheet.csv": sheet.text }, sheet.dateOrder ?? null);

@@ -180,8 +180,8 @@ function kindByItsName({ table, output, log }: About): RowStep | null {
   const [kind = -1] = columnsOf(output, "kind");
   const [per = -1] = columnsOf(output, "pricePer");
   const [price = -1] = columnsOf(output, "price");
-  // "Price per 10", "Price/box of 5"
-  const many = /\b(?:of|per|je|de) (\d{1,3})(?![\d./-])/i.exec(table.header[price] ?? "")?.[1];
+  // "Price per 10", "Price/100", "Price/box of 5"
+  const many = /(?:\b(?:of|p[aeo]r|pro|je|de) |[a-z]\/)(\d{1,3})(?![\d./-])/i.exec(table.header[price] ?? "")?.[1];
   return (values, record) => {
     const sortsOnly = namesNoKind(textAt(record, kind));
     if (values.kind === null || sortsOnly) kindFromName(values, textAt(record, description), log);

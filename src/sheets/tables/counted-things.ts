@@ -1,7 +1,7 @@
 import { foldAccents } from "../words/fold.ts";
 import { parseHeader } from "../words/parse-header.ts";
 import { DATED_THINGS } from "../words/vocabulary.ts";
-import type { ColumnView } from "./score-column.ts";
+import { type ColumnView, datedThing, namesSupply } from "./score-column.ts";
 import type { Output, Unclear } from "./table.ts";
 
 /** Words that say of a column that it counts things, and the ends of words for several of a device. */
@@ -27,11 +27,11 @@ export function withCounts(views: ColumnView[]): ColumnView[] {
   return views.map((view, at) => {
     if (
       (isBareCount(view) || view.meaning.says === "quantity") &&
-      DATED_THINGS.has(view.things) &&
+      datedThing(view) !== "" &&
       hasExpiry(view, views, at)
     )
       return { ...view, joined: null, meaning: { ...view.meaning, says: "quantity" } };
-    return all.has(view) && !isSupply(view) ? asCount(view) : view;
+    return all.has(view) && !namesSupply(view) ? asCount(view) : view;
   });
 }
 
@@ -56,7 +56,7 @@ function quantityOfDevices(views: readonly ColumnView[]): string | undefined {
   const single = views.some(({ meaning }) => OF_SINGLE_THINGS.test(meaning.says));
   if (!sorted || single) return undefined;
   return views.find(
-    ({ meaning, things, profile }) => meaning.says === "quantity" && !isSupply({ things }) && profile.severalEach,
+    ({ meaning, things, profile }) => meaning.says === "quantity" && !namesSupply({ things }) && profile.severalEach,
   )?.name;
 }
 
@@ -72,10 +72,6 @@ const COUNTED = "counted";
 
 function asCount(view: ColumnView): ColumnView {
   return { ...view, things: COUNTED, joined: null, meaning: { ...view.meaning, says: "aside" } };
-}
-
-function isSupply({ things }: Pick<ColumnView, "things">): boolean {
-  return things !== "battery" && DATED_THINGS.has(things);
 }
 
 /** A column of small whole numbers below the name of a thing alone. */

@@ -113,12 +113,13 @@ function withAlike(tables: Table[]): Table[] {
   return tables.map((table) => (alike.has(table) ? { ...table, alike: alike.get(table)! } : table));
 }
 
-/** True where what stands above names other supplies, or another battery, device or order, than what stands above the table before. */
-function isOfAnother({ heading }: Found, { title, form }: Heading): boolean {
+/** True where what stands above names other supplies, or another battery, device, order or day of tests, than what stands above the table before. */
+function isOfAnother({ heading }: Found, { title, form, testedOn }: Heading): boolean {
   const names = ["serial", "device", "item", "supplier", "order"] as const;
   const ofThings = ({ things, variant }: HeaderMeaning) => things + variant;
   return (
     (title.subject !== "" && DATED_THINGS.has(title.things) && ofThings(title) !== ofThings(heading!.title)) ||
+    (testedOn !== null && testedOn !== heading!.testedOn) ||
     names.some((name) => (form[name] ?? heading?.form[name]) !== heading?.form[name])
   );
 }

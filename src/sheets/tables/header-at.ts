@@ -128,6 +128,8 @@ function isLowerHeader(lower: GridRow, upper: GridRow, spans: Grid["spans"]): bo
 /** True for a text that names a thing and then tells its dates, as notes do and names of columns do not: "AED-01: pads exp 3/27". */
 function tellsOfOne(cell: Cell): boolean {
   if (typeof cell !== "string") return false;
+  // "fitted 12/2024, good till 12/2028"
+  if (/\d[-/.]\d{2}[^\p{L}]*\p{L}+ (\p{L}+ )?\d{1,2}[-/.]\d/u.test(cell)) return true;
   const [named = ""] = /^[^:]{1,40}:\s/.exec(cell) ?? [];
   // one after the other: in one pattern a long text would be gone over again and again
   const said = cell.slice(named.length).search(/\p{L}/u);

@@ -1,7 +1,7 @@
 import { type Grid, type GridRow, tabName } from "../grid.ts";
 import { isDate } from "../values/date-text.ts";
 import { type HeaderMeaning, parseHeader } from "../words/parse-header.ts";
-import { type FormAbove, formAbove } from "./form-lines.ts";
+import { type FormAbove, formAbove, isFormLine } from "./form-lines.ts";
 import { nameIn } from "./header-rows.ts";
 import { placeAbove } from "./titled-places.ts";
 
@@ -42,7 +42,7 @@ export function headingAbove(grid: Grid, rows: readonly GridRow[], at: number, f
     title: titles.find(({ things }) => things !== "") ?? { ...parseHeader(tabName(grid) ?? ""), subject: "" },
     text: lone.join("\n"),
     named: `${tabName(grid) ?? ""} ${grid.file}`,
-    testedOn: first ? testedOn(above) : null,
+    testedOn: testedOn(first ? above : above.filter(isFormLine)),
     place,
     form: formAbove(rows, at),
   };

@@ -198,6 +198,8 @@ function oddName(view: ColumnView, { kind }: SheetSpec, { name, type }: ColumnSp
   // "Number", which is "Nombre" in French, heads how many there are only where small numbers stand below it, and not those of lines.
   if (name === "quantity" && kind === "dated_stock" && /^(id|name)$/.test(meaning.says))
     return profile.fewEach && profile.severalEach && !counts ? 0 : POINTS.byWords;
+  // what was used goes before what else is described
+  if (name === "item" && kind === "use_log" && saysUse(view.name)) return -1;
   // What was checked need not have been measured: a test goes before.
   if (name === "date" && kind === "runtime_tests" && CHECKED.test(meaning.words)) return LESS_THAN_TESTED;
   // "Capacity test" heads the dates of tests only where dates stand below it.

@@ -110,7 +110,7 @@ function namesIn(rows: readonly GridRow[], column: number): Set<string> {
 function asOfThing(view: ColumnView, thing: RowThing, hosts: readonly number[]): ColumnView {
   const { things, meaning, column } = view;
   const told = meaning.says.split(" ");
-  if (told.includes("lot") && told.includes("serial"))
+  if ((told.includes("lot") && told.includes("serial")) || (thing === "supply" && things + meaning.says === "id"))
     return { ...view, things: "", joined: null, meaning: { ...meaning, says: thing === "supply" ? "lot" : "serial" } };
   if (thing === "device" && things === "item" && meaning.says === "") return { ...view, things: "device item" };
   if (thing === "device")

@@ -32,7 +32,7 @@ const WORDS: Record<string, Record<string, string>> = {
     other: "misc|accessory|accessories|consumable|sonstiges|autre|otro|overig",
   },
   price_per: {
-    unit: "each|ea|piece|pc|stuck|unite|unidad|stuk|per unit|pair|paire|paar|par|set|roll|rouleau|rolle|rollo|rol|tube|bottle",
+    unit: "each|ea|piece|pc|stk|stuck|unite|unidad|stuk|per unit|pair|paire|paar|par|set|roll|rouleau|rolle|rollo|rol|tube|bottle",
     box: "pack|carton|case|boxes|per box|karton|boite|caja|doos",
   },
   reason: {

@@ -107,7 +107,8 @@ function numericDate(text: string, time: string): WrittenDate | null {
   if (m) return span(dayFromParts(Number(m[1]), Number(m[2]), Number(m[3])), undefined, time);
   m = /^(\d{1,2})\s?([-/. ])\s?(\d{1,2})\s?[-/. ]\s?'?(\d{4}|\d{2})$/.exec(text);
   if (m) return ordered(m[1]!, m[3]!, m[4]!, m[2] === "-", time);
-  m = /^(\d{4})\s?[-/.]\s?(\d{1,2})$/.exec(text);
+  // "4711-01" is the number of an article
+  m = /^((?:19|2[01])\d\d)\s?[-/.]\s?(\d{1,2})$/.exec(text);
   if (m) return monthSpan(Number(m[1]), Number(m[2]));
   m =
     /^(\d{1,2})\s?[-/. ]\s?(\d{4})$/.exec(text) ??

@@ -50,7 +50,9 @@ const ERROR_CELL = /^#(REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|N\/A|SPILL!|CALC!|N
 
 /** A long number as a spreadsheet shows it once it took it for a quantity. */
 const MANGLED = /^\d([.,]\d+)?E\+\d{2,3}$/i;
-const MAY_BE_MANGLED: ReadonlySet<string> = new Set(["serial", "lot", "device", "gtin", "item", "order"]);
+const NAMES_ONE: ReadonlySet<string> = new Set(["serial", "lot", "device", "gtin", "item", "order"]);
+/** What stands where a name belongs, and only says where to look for it: "see note". */
+const ELSEWHERE = /^(see|siehe|voir|ver|zie) \D+$/i;
 
 /** Reads a cell's text (never empty) as the column's type: a value, or the problem with it. */
 export function readCell(text: string, spec: ColumnSpec, context: CellContext): unknown {
@@ -59,10 +61,11 @@ export function readCell(text: string, spec: ColumnSpec, context: CellContext): 
   if (spec.name === "held" && readYesNo(text) === false) return null;
   // "ausgemustert" in the place of a place, unlike "Scrap Yard"
   if (spec.tellsGone && !/ \p{Lu}/u.test(text) && standingOf(text) === "gone") return goneSince(text, context.order);
-  if (spec.type === "text")
-    return MANGLED.test(text) && MAY_BE_MANGLED.has(spec.name)
-      ? new Problem("serial-mangled", "is a rounded number and no longer the serial")
-      : text;
+  if (spec.type === "text") {
+    if (!NAMES_ONE.has(spec.name)) return text;
+    if (ELSEWHERE.test(text)) return null;
+    return MANGLED.test(text) ? new Problem("serial-mangled", "is a rounded number and no longer the serial") : text;
+  }
   if (spec.type === "list") return readList(text);
   if (spec.type === "breaks") return readBreaks(text, context.mark);
   if (text.length > MAX_TYPED_CHARACTERS) return new Problem(unreadable(spec), `is far too long for ${spec.expects}`);

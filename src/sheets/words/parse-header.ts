@@ -66,8 +66,8 @@ const COUNTS = ["quantity", "outstanding", "minorder", "least"];
 const MEASURES = ["capacity", "minutes", "wh", "ah"];
 const LEAST_THAT_PASSES =
   /^min [a-z]|\bmin (cap|runt|soh)|\bminim|\bmindest|\brequ(ir|is|er)|\berforderl|\bgefordert|\bvereist|\btarget|\bthreshold|\blimit|\bgrenz|\bseuil|\bumbral|\bziel|\b(spec|soll)[a-z ]* (min|runt|laufz)/;
-/** Words for where a thing was, and is no more: "Old location". */
-const WAS = /^(old|prev|former|alter|bisher|ancien|anterior|vorige|oude)/;
+/** Words for where a thing was, and is no more, or for how many each place should have: "Old location", "Per kit". */
+const WAS = /^(per |pro |par |por |je |old|prev|former|alter|bisher|ancien|anterior|vorige|oude)/;
 /** What is not meant by a concept's words: amperes are no watts, joules no watt hours, and what should be there is not what is. */
 const OTHERS: [string, RegExp][] = [
   ["site", WAS],
@@ -75,6 +75,8 @@ const OTHERS: [string, RegExp][] = [
   // what wakes the cabinet, not the device
   ["battery", /alarm/],
   ["load", /\bm?a(mps?)?$/],
+  ["price", /\b(ct|cents?|pence)$/],
+  ["temperature", /\bm(in|ax)/],
   ["wh", /\bj(oules?)?$/],
   ["quantity", /\b(requ(ir|ise|er)|need|std|standard|target)/],
 ];
@@ -232,11 +234,11 @@ function abbreviated(header: string): ReadonlySet<string> {
 function ordinalOf(tokens: readonly string[], at: number, found: readonly string[]): number | null {
   const token = tokens[at] as string;
   if (/^\d+$/.test(token)) return Number(token) <= MAX_INDEX ? Number(token) : null;
-  // the other of a pair of pads
-  if (token === "right") return 2;
+  // the other of a pair
+  if (/^(right|rechts|droite|derecha)$/.test(token)) return 2;
   const before = found.at(-1) ?? "";
   const isLast = at === tokens.length - 1 && /lot|expiry|quantity/.test(before);
-  if (!/^[a-d]$/.test(token) || !(isLast || THING_SET.has(before))) return null;
+  if (!/^[a-dlr]$/.test(token) || !(isLast || THING_SET.has(before))) return null;
   // the letter may begin a phrase instead ("Pads à changer avant")
   const isWord = [2, 3].some(
     (taken) => at + taken <= tokens.length && VOCABULARY.has(tokens.slice(at, at + taken).join(" ")),

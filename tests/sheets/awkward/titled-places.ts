@@ -128,12 +128,8 @@ Gel,1,1,2028-02-29
         { item: "Gel", expiry: "2028-02-29", quantity: 1, place: "Medic 8" },
       ],
     },
-    aside: [
-      [8, "section-line"],
-      [9, "section-line"],
-      [11, "repeated-header"],
-    ],
-    unread: ["Par"],
+    // each below its own day is a list of its own
+    unread: ["Par", "Par"],
   },
   {
     name: "store rooms told by a letter, above the header and in the list",
