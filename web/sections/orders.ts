@@ -42,7 +42,8 @@ function leadText(plan: Plan): string {
 
 /** The spend of each currency, year by year; without prices there is nothing to add up. */
 function costs(plan: Plan, notes: string[]): (HTMLElement | null | false)[] {
-  const priced = plan.budget.filter(({ planned, p95 }) => planned > 0 || p95 > 0);
+  // a year without orders is told as such
+  const priced = plan.budget.filter(({ planned, p95, byItem }) => planned > 0 || p95 > 0 || byItem.length === 0);
   if (priced.length === 0) return [plan.orders.length > 0 && make("p", {}, say.orders.noPrices)];
   const currencies = [...new Set(priced.map((year) => year.currency))];
   return [
