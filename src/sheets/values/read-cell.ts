@@ -117,8 +117,8 @@ function unreadable(spec: ColumnSpec): Problem["code"] {
       : "number-unreadable";
 }
 
-function readDate(text: string, spec: ColumnSpec, { asOf, order }: CellContext): Day | Problem {
-  const written = readDateText(text);
+function readDate(text: string, spec: ColumnSpec, { asOf, order, headerUnit }: CellContext): Day | Problem {
+  const written = readDateText(/ww/.test(headerUnit) ? weekAsSaid(text, headerUnit) : text);
   if (written === null) return new Problem("date-unreadable", "is no date");
   // what began in a year began on its first day, or less long ago than is reckoned with
   const began = written.kind === "bad" && spec.month === "first" ? dayFromParts(written.year ?? 0, 1, 1) : null;
@@ -223,6 +223,11 @@ function boxes(count: number): Boxes | Problem {
 /** 0.87 without a sign is a share, since no capacity under 1.3 % is possible; 87 and "87 %" are percent. */
 function percentOf(value: number, word: string): number {
   return word === "" && value > 0 && value <= 1.3 ? value * 100 : value;
+}
+
+/** A week that the heading says is written as year and week, or as week and year, as ISO 8601 writes it. */
+function weekAsSaid(text: string, headerUnit: string): string {
+  return text.trim().replace(/^(\d\d)\D?(\d\d)$/, /^ww/.test(headerUnit) ? "20$2-W$1" : "20$1-W$2");
 }
 
 /** Minutes of a runtime written as 1:12, 1:12:30 or 1 h 12 min; null where it is none. */

@@ -122,7 +122,9 @@ const nothing: HeaderMeaning = {
 };
 
 /** How dates are to be written, in brackets: "(YYYYMM)", "(tt.mm.jjjj)". */
-const DATE_FORM = /[([]\s*(?:(?:d{1,2}|t{1,2}|g{1,2}|m{1,3}|[yja]{2,4})[-/. ]?){2,3}[)\]]/i;
+const DATE_FORM = /[([]\s*(?:(?:d{1,2}|t{1,2}|g{1,2}|m{1,3}|ww|[yja]{2,4})[-/. ]?){2,3}[)\]]/i;
+/** The same of weeks: "(YYWW)", "(WW/YY)". */
+const IN_WEEKS = /[([]\s*(yy[-/. ]?ww|ww[-/. ]?yy)\s*[)\]]/i;
 /** The same anywhere: three runs of letters for the day, the month and the year. */
 const ORDER_FORM = /(?<![a-z])(?:([dtgjmyar])\1{0,3}[-/. ]?){3}(?![a-z])/i;
 const ORDERS = ["dmy", "mdy", "ymd"] as const;
@@ -141,6 +143,7 @@ const READ_ON = /[([](?:as (?:of|at)|stand|per|au|al|op|am) [^)\]]*\d[^)\]]*[)\]
 
 function parse(whole: string): HeaderMeaning {
   const header = whole.replace(DATE_FORM, " ").replace(READ_ON, " ");
+  const weeks = IN_WEEKS.exec(whole)?.[1] ?? "";
   const bracketed = /[([{]\s*([^()[\]{}]{1,14})\s*[)\]}]/.exec(header)?.[1] ?? "";
   const unit = headerWords(bracketed);
   const words = headerWords(header.replace(/#|\bn\.?[°º]/gi, " no "));
@@ -156,8 +159,8 @@ function parse(whole: string): HeaderMeaning {
     variant: all.filter((concept) => VARIANTS.has(concept)).join(" "),
     index,
     unit:
-      bracketed !== ""
-        ? bracketed.toLowerCase().trim()
+      bracketed !== "" || weeks !== ""
+        ? (weeks || bracketed).toLowerCase().trim()
         : tokens.length > 1 || words === "mah"
           ? (tokens.at(-1) as string)
           : "",

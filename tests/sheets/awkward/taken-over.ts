@@ -3,6 +3,36 @@ import type { AwkwardSheet } from "./awkward-sheet.ts";
 /** Sheets of which a cell is easily taken for another thing than it is, and nothing would tell. */
 export const TAKEN_OVER: AwkwardSheet[] = [
   {
+    // ISO 8601: week 11 of 2024 began on 11 March, week 12 on 18 March, week 9 of 2023 on 27 February
+    name: "weeks that could be months, of years before them",
+    text: `Serial,Item,Made (YYWW),In service
+A1,Pack,2411,2024-08-01
+A2,Pack,2412,2024-12-01
+A3,Pack,2309,2024-03-01
+`,
+    rows: {
+      packs: [
+        { serial: "A1", made: "2024-03-11", in_service: "2024-08-01" },
+        { serial: "A2", made: "2024-03-18", in_service: "2024-12-01" },
+        { serial: "A3", made: "2023-02-27", in_service: "2024-03-01" },
+      ],
+    },
+  },
+  {
+    // ISO 8601: week 31 of 2024 began on 29 July
+    name: "weeks before their years",
+    text: `Serial;Item;Manufactured (WW/YY);In service
+B1;Pack;11/24;2024-08-01
+B2;Pack;31/24;2024-12-01
+`,
+    rows: {
+      packs: [
+        { serial: "B1", made: "2024-03-11" },
+        { serial: "B2", made: "2024-07-29" },
+      ],
+    },
+  },
+  {
     name: "minutes of a discharge cut short, which count no discharges, and the end of a test",
     text: `Batt ID,Nom. mAh,Meas. mAh,Cap %,Disch. min,End V,Result,Test end
 00417,5600,5040,90,205,9.1,PASS,14/02/2026 11:02
