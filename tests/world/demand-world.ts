@@ -58,7 +58,8 @@ export function packWorld(packs: number, random: Random): DemandWorld {
   });
   const logOfNew = Math.log(NEW_PACK_MEDIAN_MONTHS);
   const life = madeUpLife(MONTHS, made, (draw, m) => (m === 0 ? 0 : chance(m, logOfNew, draw)));
-  const [demand] = forecastDemand(policy, life, forecastDatedStock(emptyFleet(), policy));
+  const fleet = { ...emptyFleet(), catalogue: [catalogued("Pack", "pack")] };
+  const [demand] = forecastDemand(policy, life, forecastDatedStock(fleet, policy));
   const needed = new Array<number>(MONTHS).fill(0);
   const shared = random.normal();
   const lived = (median: number) => median * Math.exp(SHARED_SPREAD * shared + OWN_SPREAD * random.normal());
