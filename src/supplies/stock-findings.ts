@@ -45,12 +45,12 @@ function findOtherThanCarried(
   const rows = groupBy(rowsOf(units, stock), ({ place }) => nameKey(place ?? ""));
   const ofItem = packs.filter((pack) => book.find(pack.item!).key === item.key && !hasLeft(pack, policy));
   const packsAt = groupBy(ofItem, (pack) => nameKey(pack.device ?? ""));
-  return odd.map((one) => {
-    const { key, device } = one;
+  return odd.map(({ key, device: { device } }) => {
     const held = takes.holds(key, item);
-    const message = `${device.device} holds ${counted(held, "unit")} of ${item.name}, but a device carries ${item.perDevice}.`;
+    const carries = item.perDevice!;
+    const message = `${device} holds ${counted(held, "unit")} of ${item.name}, but a device carries ${carries}.`;
     const here = [...(rows.get(key) ?? []), ...(packsAt.get(key) ?? [])];
-    return finding(over.includes(one) ? "more-than-carried" : "fewer-than-carried", here, String(held), message);
+    return finding(held > carries ? "more-than-carried" : "fewer-than-carried", here, String(held), message);
   });
 }
 

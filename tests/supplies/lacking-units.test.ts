@@ -50,7 +50,7 @@ describe("units that devices lack", () => {
     expect(planOf(fewer, buy).orders.map(({ quantity }) => quantity)).toEqual([1]);
   });
 
-  // By hand: D1's pack came out and none came in its place, D2 has its pack, D3 leaves in January; the packs are due at ten
+  // By hand: D1's pack came out and none came in its place, D2 has its pack, D3 leaves tomorrow; the packs are due at ten
   // years, far beyond the plan, and nothing is known of how they fade or fail
   it("are packs, too, of devices of which all have come out, for as long as the device stays", () => {
     const packs = [
