@@ -1,7 +1,6 @@
 import { monthFromText, monthText } from "../calendar/month.ts";
 import { groupBy } from "../fleet/group-by.ts";
 import { defaultPolicy } from "../fleet/policy.ts";
-import { POLICY_KEYS } from "../fleet/policy-keys.ts";
 import { sortBy } from "../maths/sort-by.ts";
 import { compareItems } from "./compare-items.ts";
 import { compareOrders } from "./compare-orders.ts";
@@ -9,6 +8,7 @@ import { comparePacks } from "./compare-packs.ts";
 import { compareSays } from "./compare-says.ts";
 import type { Comparison, ShortOver, Spend } from "./comparison.ts";
 import { ENGINE } from "./engine.ts";
+import { policyRecord } from "./plan-head.ts";
 import type { Plan } from "./plan-schema.ts";
 import { roundUnits } from "./rounding.ts";
 import { monthsOfYears } from "./spend-notes.ts";
@@ -54,14 +54,10 @@ function sharedMonths(a: Plan, b: Plan): Comparison["months"] {
 
 function policyChanges(a: Plan, b: Plan): Comparison["policy"] {
   const keys = [...new Set([...Object.keys(a.policy), ...Object.keys(b.policy)])].sort();
-  return keys.map((key) => ({ key, a: policyValue(a, key), b: policyValue(b, key) })).filter((row) => row.a !== row.b);
-}
-
-/** A value of a plan's policy; of a key that came after the plan was made, the default by which it was made. */
-function policyValue({ policy }: Plan, key: string): string | number | null {
-  const field = POLICY_KEYS.find((one) => one.key === key)?.field;
-  const byDefault = field === undefined ? null : defaultPolicy(0)[field];
-  return policy[key] === undefined ? byDefault : policy[key];
+  // a key that came after a plan was made had its default then
+  const byDefault = policyRecord(defaultPolicy(0));
+  const valueIn = ({ policy }: Plan, key: string) => ({ ...byDefault, ...policy })[key] ?? null;
+  return keys.map((key) => ({ key, a: valueIn(a, key), b: valueIn(b, key) })).filter((row) => row.a !== row.b);
 }
 
 function inputChanges(a: Plan, b: Plan): Comparison["inputs"] {

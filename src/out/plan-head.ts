@@ -31,7 +31,7 @@ export function planHead({ inputs, findings }: Reading, policy: Policy, later: r
 }
 
 /** Every policy value under its sheet key, dates as ISO text, null where there is none. */
-function policyRecord(policy: Policy): Plan["policy"] {
+export function policyRecord(policy: Policy): Plan["policy"] {
   return Object.fromEntries(
     POLICY_KEYS.map(({ key, field }) => {
       const value = policy[field];
