@@ -143,9 +143,9 @@ const READ_ON = /[([](?:as (?:of|at)|stand|per|au|al|op|am) [^)\]]*\d[^)\]]*[)\]
 
 function parse(whole: string): HeaderMeaning {
   const header = whole.replace(DATE_FORM, " ").replace(READ_ON, " ");
-  const weeks = IN_WEEKS.exec(whole)?.[1] ?? "";
   const bracketed = /[([{]\s*([^()[\]{}]{1,14})\s*[)\]}]/.exec(header)?.[1] ?? "";
   const unit = headerWords(bracketed);
+  const written = IN_WEEKS.exec(whole)?.[1] ?? bracketed;
   const words = headerWords(header.replace(/#|\bn\.?[°º]/gi, " no "));
   const tokens = words
     .split(" ")
@@ -159,8 +159,8 @@ function parse(whole: string): HeaderMeaning {
     variant: all.filter((concept) => VARIANTS.has(concept)).join(" "),
     index,
     unit:
-      bracketed !== "" || weeks !== ""
-        ? (weeks || bracketed).toLowerCase().trim()
+      written !== ""
+        ? written.toLowerCase().trim()
         : tokens.length > 1 || words === "mah"
           ? (tokens.at(-1) as string)
           : "",
