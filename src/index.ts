@@ -70,6 +70,7 @@ export { packsText } from "./out/packs-text.ts";
 export { pairMoves } from "./out/pair-moves.ts";
 export { scanText } from "./out/scan-text.ts";
 export { setAsideCsv } from "./out/set-aside-csv.ts";
+export { isSpendKnown } from "./out/spend-known.ts";
 export { spendNotes } from "./out/spend-notes.ts";
 export { summaryText } from "./out/summary-text.ts";
 export type { TextSetting } from "./out/text-section.ts";

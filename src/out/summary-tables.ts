@@ -8,6 +8,7 @@ import { knowsNothing } from "./knows-nothing.ts";
 import { FORECAST_NOTE, isForecast, isPriced } from "./line-standing.ts";
 import { packNeeds } from "./pack-needs.ts";
 import type { Plan } from "./plan-schema.ts";
+import { hasPrices, isSpendKnown } from "./spend-known.ts";
 import { spendNotes } from "./spend-notes.ts";
 import { type TextColumn, textTable } from "./text-table.ts";
 import { wrapText } from "./text-width.ts";
@@ -66,13 +67,6 @@ function ordersTable(lines: Plan["orders"], asOf: string, width: number): string
   );
 }
 
-type Amounts = Omit<Plan["budget"][number]["byItem"][number], "item">;
-
-/** Whether anything of a year's spend, or of an item's, has a price or a fee. */
-export function hasPrices({ planned, p50, p80, p95 }: Amounts): boolean {
-  return Math.max(planned, p50, p80, p95) > 0;
-}
-
 /** Spend by fiscal year of the order date: planned, likely (P50) and safe (P95), and what to know of it; nothing without any. */
 export function spendBlocks(plan: Plan, width: number): string[] {
   if (plan.budget.length === 0) return [];
@@ -82,12 +76,10 @@ export function spendBlocks(plan: Plan, width: number): string[] {
 
 function budgetTable(plan: Plan, width: number): string {
   type Year = Plan["budget"][number];
-  // a year without any order takes nothing, which is known
-  const isKnown = (year: Year) => hasPrices(year) || year.byItem.length === 0;
-  const amount = (of: "planned" | "p50" | "p80" | "p95") => (year: Year) => (isKnown(year) ? year[of] : null);
-  const priced = new Set(plan.budget.filter(isKnown).map(({ fiscalYear }) => fiscalYear));
+  const amount = (of: "planned" | "p50" | "p80" | "p95") => (year: Year) => (isSpendKnown(year) ? year[of] : null);
+  const priced = new Set(plan.budget.filter(isSpendKnown).map(({ fiscalYear }) => fiscalYear));
   // what has no price has no currency either: a line of its own beside the year's sums would tell nothing
-  const years = plan.budget.filter((year) => isKnown(year) || !priced.has(year.fiscalYear));
+  const years = plan.budget.filter((year) => isSpendKnown(year) || !priced.has(year.fiscalYear));
   return textTable<Year>(
     [
       { head: "fiscal year", cell: (year) => year.fiscalYear },

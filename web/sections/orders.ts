@@ -1,4 +1,4 @@
-import { knowsNothing, type Plan } from "../../src/index.ts";
+import { isSpendKnown, knowsNothing, type Plan } from "../../src/index.ts";
 import { spend } from "../charts/spend.ts";
 import { countColumn, dayColumn, moneyColumn } from "../columns.ts";
 import { button, make } from "../dom.ts";
@@ -42,8 +42,7 @@ function leadText(plan: Plan): string {
 
 /** The spend of each currency, year by year; without prices there is nothing to add up. */
 function costs(plan: Plan, notes: string[]): (HTMLElement | null | false)[] {
-  // a year without orders is told as such
-  const priced = plan.budget.filter(({ planned, p95, byItem }) => planned > 0 || p95 > 0 || byItem.length === 0);
+  const priced = plan.budget.filter(isSpendKnown);
   if (priced.length === 0) return [plan.orders.length > 0 && make("p", {}, say.orders.noPrices)];
   const currencies = [...new Set(priced.map((year) => year.currency))];
   return [
